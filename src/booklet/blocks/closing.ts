@@ -1,0 +1,41 @@
+/** What stands after the instructions in, its sections out: finishing, cautions, licence and version. */
+
+import { cautionsFor } from '../../pattern/cautions.ts';
+import { type BookletInput, termsOf } from '../booklet-input.ts';
+import type { Run } from '../break-lines.ts';
+import type { HouseWords } from '../house-words.ts';
+import { longDate } from '../long-date.ts';
+import { keepNumbersTogether } from '../no-break.ts';
+import { paragraphs, plain, sideSection } from '../section.ts';
+import type { Setting } from '../set-text.ts';
+import { keepTogether, type Strip } from '../strip.ts';
+
+export function closing(input: BookletInput, house: HouseWords, setting: Setting): Strip[] {
+  const { pattern } = input;
+  const cautions = cautionsFor(
+    pattern.uses,
+    pattern.yarns.map(({ fibre }) => fibre),
+  );
+  const steps = pattern.finishing.map((text) => plain(keepNumbersTogether(text)));
+  return [
+    ...sideSection(house.finishing, paragraphs(steps, setting), setting),
+    ...sideSection(house.cautions, paragraphs(cautions.map(plain), setting), setting),
+    ...sideSection(house.licence, keepTogether(paragraphs(colophon(input), setting)), setting),
+  ];
+}
+
+function colophon(input: BookletInput): Run[][] {
+  const { pattern } = input;
+  const terms = termsOf(input.words);
+  const design = pattern.designer ? `Design: ${pattern.designer}.` : null;
+  const version = [
+    pattern.version ? `Version ${pattern.version}` : null,
+    pattern.date ? longDate(pattern.date, terms) : null,
+  ]
+    .filter((word) => word !== null)
+    .join(', ');
+  const who = [design, version ? `${version}.` : null].filter((word) => word !== null).join(' ');
+  return [pattern.licence, who]
+    .filter((text) => text !== null && text !== '')
+    .map((text) => plain(text ?? ''));
+}

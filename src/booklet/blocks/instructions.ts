@@ -1,0 +1,43 @@
+/** The worded parts in, the instructions section out: a heading a part, a tick box a row. */
+
+import type { WordedPart, WordedPattern } from '../../wording/words.ts';
+import type { HouseWords } from '../house-words.ts';
+import { GAP, TYPE } from '../page-grid.ts';
+import { wideHeading } from '../section.ts';
+import { fullWidth, type Setting, setText } from '../set-text.ts';
+import { keepTogether, type Strip, withSpaceBefore } from '../strip.ts';
+import { instructionRow } from './instruction-row.ts';
+
+/** Lines of a first row that is too short to stand alone under its heading. */
+const SHORT_FIRST_ROW = 2;
+
+export function instructions(words: WordedPattern, house: HouseWords, setting: Setting): Strip[] {
+  const parts = words.parts.filter((part) => part.lines.length > 0);
+  if (parts.length === 0) return [];
+  return [
+    ...wideHeading(house.instructions, setting),
+    ...parts.flatMap((part, index) => partStrips(part, index === 0, setting)),
+  ];
+}
+
+function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[] {
+  const name = [{ text: part.name, face: 'title-bold' as const }];
+  const make = part.make ? [{ text: `   ${part.make}`, face: 'text-italic' as const }] : [];
+  const heading = setText([...name, ...make], TYPE.part, fullWidth(setting), setting);
+  const marked = heading.map((strip, index) =>
+    index === 0 ? { ...strip, bookmark: { title: part.name, level: 2 as const } } : strip,
+  );
+  // A heading takes two rows along, so that a foundation chain does not stand alone with it at the foot of a page.
+  const rows = part.lines.flatMap((line, index) => {
+    const strips = instructionRow(line, setting);
+    const last = strips.length - 1;
+    const short = index === 0 && part.lines.length > 1 && last < SHORT_FIRST_ROW;
+    return short
+      ? strips.map((strip, at) => (at === last ? { ...strip, keepWithNext: true } : strip))
+      : strips;
+  });
+  return [
+    ...keepTogether(withSpaceBefore(marked, first ? GAP.paragraph : GAP.part), true),
+    ...withSpaceBefore(rows, GAP.afterHeading),
+  ];
+}

@@ -1,0 +1,41 @@
+/** What a booklet is made of: one pattern in one dialect, for one size or for several at once. */
+
+import type { YarnUse } from '../measure/measures.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import type { Scene } from '../scene/scene.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import type { WordedPattern } from '../wording/words.ts';
+
+export interface BookletSize {
+  readonly name: string;
+  /** Finished, as worked out; null where it cannot be told. */
+  readonly widthMm: number | null;
+  readonly heightMm: number | null;
+  readonly yarn: readonly YarnUse[];
+}
+
+export interface BookletChart {
+  readonly part: string;
+  /** Key included. */
+  readonly scene: Scene;
+}
+
+export interface BookletInput {
+  readonly pattern: Pattern;
+  /** The size the words are for; all of them where the words give numbers for all sizes. */
+  readonly sizes: readonly BookletSize[];
+  readonly words: WordedPattern;
+  readonly charts: readonly BookletChart[];
+  /** Picture for the cover. */
+  readonly cover: Scene | null;
+}
+
+export function termsOf(words: WordedPattern): Terms {
+  return words.dialect === 'us' || words.dialect === 'us-full' ? 'US' : 'UK';
+}
+
+/** `small`, or null for a booklet of all sizes or of a pattern that has but one. */
+export function sizeName(input: BookletInput): string | null {
+  const only = input.sizes[0];
+  return input.sizes.length === 1 && only && input.pattern.sizes.length > 1 ? only.name : null;
+}

@@ -1,0 +1,70 @@
+/** A pattern, its words, charts and measures in, for one paper; its booklet out, page by page. */
+
+import type { Scene } from '../scene/scene.ts';
+import { type Assembled, assemblePages, type RunningHead } from './assemble-pages.ts';
+import { abbreviations } from './blocks/abbreviations.ts';
+import { charts } from './blocks/charts.ts';
+import { closing } from './blocks/closing.ts';
+import { cover } from './blocks/cover.ts';
+import { finishedSize } from './blocks/finished-size.ts';
+import { gaugeSection } from './blocks/gauge.ts';
+import { instructions } from './blocks/instructions.ts';
+import { materials } from './blocks/materials.ts';
+import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
+import type { MeasureText } from './break-lines.ts';
+import { flow } from './flow.ts';
+import { HOUSE_WORDS } from './house-words.ts';
+import { longDate } from './long-date.ts';
+import { keepNumbersTogether } from './no-break.ts';
+import { pageGrid } from './page-grid.ts';
+import type { PaperName } from './paper.ts';
+import { paragraphs, plain, sideSection } from './section.ts';
+import type { Setting } from './set-text.ts';
+import type { Flowing } from './strip.ts';
+
+/** The order is the trade's: what it is, what it takes, how to read it, how to make it, how to finish it. */
+export function layOutBooklet(input: BookletInput, paper: PaperName, measure: MeasureText): Assembled {
+  const grid = pageGrid(paper, 'portrait');
+  const setting: Setting = { measure, grid };
+  const { pattern, words } = input;
+  const house = HOUSE_WORDS[termsOf(words)];
+  const specials = words.specials.map(({ name, how }) => [
+    { text: `${name}: `, face: 'text-bold' as const },
+    ...plain(keepNumbersTogether(how)),
+  ]);
+  const notes = pattern.notes.map((note) => plain(keepNumbersTogether(note)));
+  const items: Flowing[] = [
+    cover(input, setting),
+    ...sideSection(house.finishedSize, finishedSize(input, setting), setting),
+    ...sideSection(house.materials, materials(input, setting), setting),
+    ...sideSection(house.gauge, gaugeSection(pattern.gauge, house, setting), setting),
+    ...sideSection(house.abbreviations, abbreviations(words.abbreviations, setting), setting),
+    ...sideSection(house.specials, paragraphs(specials, setting), setting),
+    ...sideSection(house.notes, paragraphs(notes, setting), setting),
+    ...instructions(words, house, setting),
+    ...charts(input.charts, house.chart, paper, setting),
+    ...closing(input, house, setting),
+  ];
+  return assemblePages(flow(items, grid.bodyHeightMm), runningHeadOf(input), paper, measure);
+}
+
+export function bookletPages(input: BookletInput, paper: PaperName, measure: MeasureText): readonly Scene[] {
+  return layOutBooklet(input, paper, measure).pages;
+}
+
+function runningHeadOf(input: BookletInput): RunningHead {
+  const { pattern } = input;
+  const terms = termsOf(input.words);
+  const name = sizeName(input);
+  const version = [
+    pattern.version ? `Version ${pattern.version}` : null,
+    pattern.date ? longDate(pattern.date, terms) : null,
+  ];
+  return {
+    title: pattern.title,
+    right: [name ? `Size ${name}` : null, HOUSE_WORDS[terms].terms]
+      .filter((word) => word !== null)
+      .join(', '),
+    footLeft: version.filter((word) => word !== null).join(', '),
+  };
+}

@@ -1,0 +1,54 @@
+/** The entries of a chart's key and a width in, the key set in columns at its own size out. */
+
+import type { Shape } from '../scene/scene.ts';
+import type { KeyEntry } from './split-key.ts';
+import { moved } from './strip.ts';
+
+/** Middle of the symbols, from the left of a column; and the narrowest column that the words of most stitches fit. */
+const SYMBOL_MIDDLE_MM = 5;
+const COLUMN_MM = 52;
+const COLUMN_GAP_MM = 5;
+const LINE_MM = 6.2;
+const LINE_GAP_MM = 1.6;
+
+export interface LaidKey {
+  readonly shapes: readonly Shape[];
+  readonly heightMm: number;
+}
+
+/** Down the columns, the first the longest. */
+export function layKey(entries: readonly KeyEntry[], widthMm: number): LaidKey {
+  const widest = Math.max(COLUMN_MM, ...entries.map(widthFromColumn));
+  const columns = Math.max(
+    1,
+    Math.min(entries.length, Math.floor((widthMm + COLUMN_GAP_MM) / (widest + COLUMN_GAP_MM))),
+  );
+  const columnMm = (widthMm - COLUMN_GAP_MM * (columns - 1)) / columns;
+  const rows = Math.ceil(entries.length / columns);
+  const shapes: Shape[] = [];
+  let heightMm = 0;
+  const heights = Array.from({ length: rows }, (_, row) => {
+    const inRow = entries.filter((_entry, index) => index % rows === row);
+    return Math.max(LINE_MM, ...inRow.map((entry) => entry.heightMm + LINE_GAP_MM));
+  });
+  entries.forEach((entry, index) => {
+    const row = index % rows;
+    const column = Math.floor(index / rows);
+    const topMm = heights.slice(0, row).reduce((sum, height) => sum + height, 0);
+    const middleMm = topMm + (heights[row] ?? LINE_MM) / 2;
+    const xMm = column * (columnMm + COLUMN_GAP_MM) + SYMBOL_MIDDLE_MM - symbolX(entry);
+    shapes.push(moved(entry.shapes, xMm, middleMm - entry.topMm - entry.heightMm / 2));
+  });
+  for (const height of heights) heightMm += height;
+  return { shapes, heightMm };
+}
+
+/** Where the entry's symbol stands, across. */
+function symbolX(entry: KeyEntry): number {
+  const symbol = entry.shapes[0];
+  return symbol?.kind === 'group' && symbol.transform ? symbol.transform[4] : entry.leftMm;
+}
+
+function widthFromColumn(entry: KeyEntry): number {
+  return entry.leftMm + entry.widthMm - symbolX(entry) + SYMBOL_MIDDLE_MM;
+}

@@ -1,0 +1,36 @@
+/** A chart and the scale it is printed at in, the same chart out with row numbers large enough to read on paper. */
+
+import type { Scene, Shape } from '../scene/scene.ts';
+import { mmFromPt } from '../units.ts';
+
+/** Row numbers on paper, by common practice no smaller. */
+const LEAST_MM = mmFromPt(8);
+/** Numbers that stand among the stitches have no room to grow more than this. */
+const MOST_IN_PLACE = 1.25;
+/** Middle of a figure above its baseline, as a share of the type size: half the height of the figures. */
+const HALF_FIGURE = 0.33;
+
+export function withReadableLabels(scene: Scene, scale: number): Scene {
+  return { ...scene, shapes: scene.shapes.map((shape) => readable(shape, scale)) };
+}
+
+function readable(shape: Shape, scale: number): Shape {
+  switch (shape.kind) {
+    case 'text':
+      return enlarged(shape, scale);
+    case 'group':
+      return { ...shape, shapes: shape.shapes.map((inner) => readable(inner, scale)) };
+    case 'path':
+    case 'circle':
+    case 'use':
+    case 'link':
+      return shape;
+  }
+}
+
+/** Grown about its middle, away from the chart where it stands at an edge. */
+function enlarged(text: Extract<Shape, { kind: 'text' }>, scale: number): Shape {
+  const most = text.align === 'middle' ? text.sizeMm * MOST_IN_PLACE : Number.POSITIVE_INFINITY;
+  const sizeMm = Math.min(Math.max(text.sizeMm, LEAST_MM / scale), most);
+  return { ...text, sizeMm, y: text.y + (sizeMm - text.sizeMm) * HALF_FIGURE };
+}

@@ -1,0 +1,51 @@
+/** A heading and what stands under it in, strips out: a heading never stands alone at the foot of a page. */
+
+import type { Run } from './break-lines.ts';
+import { ACCENT, GAP, TYPE } from './page-grid.ts';
+import { beside, fullWidth, mainColumn, type Setting, setText, sideColumn } from './set-text.ts';
+import { keepTogether, noStrayLines, type Strip, withSpaceBefore } from './strip.ts';
+
+/** Heading in the side column, body in the main column beside it. */
+export function sideSection(heading: string, body: readonly Strip[], setting: Setting): Strip[] {
+  if (body.length === 0) return [];
+  const head = setText(
+    [{ text: heading, face: 'title-bold', ink: ACCENT }],
+    TYPE.side,
+    sideColumn(setting),
+    setting,
+  );
+  const [first, ...rest] = beside(head, body);
+  if (!first) return [];
+  return [
+    { ...first, spaceBeforeMm: GAP.section, ruleAbove: true, bookmark: { title: heading, level: 1 } },
+    ...rest,
+  ];
+}
+
+/** Heading across the page, over what takes the whole width. */
+export function wideHeading(heading: string, setting: Setting): Strip[] {
+  const strips = setText(
+    [{ text: heading, face: 'title-bold', ink: ACCENT }],
+    TYPE.section,
+    fullWidth(setting),
+    setting,
+  );
+  return keepTogether(withSpaceBefore(strips, GAP.section + GAP.afterSection), true).map((strip, index) =>
+    index === 0 ? { ...strip, ruleAbove: true, bookmark: { title: heading, level: 1 as const } } : strip,
+  );
+}
+
+/** Paragraphs in the main column. */
+export function paragraphs(texts: readonly (readonly Run[])[], setting: Setting): Strip[] {
+  return texts.flatMap((runs, index) =>
+    withSpaceBefore(
+      noStrayLines(setText(runs, TYPE.body, mainColumn(setting), setting)),
+      index === 0 ? 0 : GAP.paragraph,
+    ),
+  );
+}
+
+/** Plain text as one run. */
+export function plain(text: string): Run[] {
+  return [{ text, face: 'text' }];
+}

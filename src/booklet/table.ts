@@ -1,0 +1,120 @@
+/** Rows of cells in, strips out: a table with hairlines, its head drawn again on each page it runs on to. */
+
+import type { Shape } from '../scene/scene.ts';
+import { mmFromPt } from '../units.ts';
+import { breakLines, type Run, runsWidth, type SetLine } from './break-lines.ts';
+import { ruleShape } from './draw-lines.ts';
+import { QUIET, RULE, TYPE } from './page-grid.ts';
+import { baselineMm, lineShapes, type Place, type Setting } from './set-text.ts';
+import type { Strip } from './strip.ts';
+
+export interface Cell {
+  readonly runs: readonly Run[];
+  /** Drawn before the text, in a box as wide as `markWidthMm` and one line high. */
+  readonly mark?: Shape;
+  readonly markWidthMm?: number;
+}
+
+export interface Column {
+  readonly head: string;
+  readonly align: 'start' | 'end';
+}
+
+const COLUMN_GAP_MM = 5;
+const PAD_MM = 0.7;
+const NARROWEST_MM = 14;
+
+export function table(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  place: Place,
+  setting: Setting,
+): Strip[] {
+  const heads = columns.map((column): Cell => ({ runs: [{ text: column.head, face: 'text', ink: QUIET }] }));
+  const widths = columnWidths([heads, ...rows], columns.length, place.widthMm, setting);
+  const head: Strip = {
+    ...tableRow(heads, columns, widths, place, setting, RULE.thinMm, 'small'),
+    keepWithNext: true,
+  };
+  const body = rows.map((cells) => tableRow(cells, columns, widths, place, setting, RULE.hairMm, 'body'));
+  return [
+    head,
+    ...body.map((strip, index) => ({
+      ...strip,
+      keepWithNext: index === 0 && body.length > 1,
+      ...(index > 0 ? { headAgain: head } : {}),
+    })),
+  ];
+}
+
+/** A head is small grey type over a heavier line; a row ends in a hairline. */
+function tableRow(
+  cells: readonly Cell[],
+  columns: readonly Column[],
+  widths: readonly number[],
+  place: Place,
+  setting: Setting,
+  strokeMm: number,
+  size: 'small' | 'body',
+): Strip {
+  const type = TYPE[size];
+  const pitchMm = mmFromPt(type.linePt);
+  const shapes: Shape[] = [];
+  let tallest = 1;
+  let xMm = place.xMm;
+  columns.forEach((column, index) => {
+    const cell = cells[index] ?? { runs: [] };
+    const width = widths[index] ?? 0;
+    const markMm = cell.markWidthMm ?? 0;
+    const lines = breakLines(cell.runs, mmFromPt(type.fontPt), width - markMm, setting.measure);
+    tallest = Math.max(tallest, lines.length);
+    if (cell.mark) shapes.push({ kind: 'group', transform: [1, 0, 0, 1, xMm, PAD_MM], shapes: [cell.mark] });
+    lines.forEach((line, row) => {
+      shapes.push(
+        ...lineShapes(
+          line,
+          type,
+          lineStart(line, column, xMm + markMm, width - markMm),
+          PAD_MM + row * pitchMm + baselineMm(type),
+        ),
+      );
+    });
+    xMm += width + COLUMN_GAP_MM;
+  });
+  const heightMm = tallest * pitchMm + 2 * PAD_MM;
+  shapes.push(ruleShape(place.xMm, heightMm, place.widthMm, strokeMm, QUIET));
+  return { kind: 'strip', heightMm, spaceBeforeMm: 0, keepWithNext: false, shapes };
+}
+
+function lineStart(line: SetLine, column: Column, xMm: number, widthMm: number): number {
+  return column.align === 'end' ? xMm + widthMm - line.widthMm : xMm;
+}
+
+/** Each column as wide as its widest cell; when that is too much the widest give way first, evenly. */
+function columnWidths(
+  rows: readonly (readonly Cell[])[],
+  count: number,
+  widthMm: number,
+  setting: Setting,
+): number[] {
+  const natural = Array.from({ length: count }, (_, index) =>
+    Math.max(
+      ...rows.map((cells, row) => {
+        const type = row === 0 ? TYPE.small : TYPE.body;
+        return (
+          runsWidth(cells[index]?.runs ?? [], mmFromPt(type.fontPt), setting.measure) +
+          (cells[index]?.markWidthMm ?? 0) +
+          0.1
+        );
+      }),
+    ),
+  );
+  const room = widthMm - COLUMN_GAP_MM * (count - 1);
+  let cap = Math.max(...natural);
+  while (natural.reduce((sum, width) => sum + Math.min(width, cap), 0) > room && cap > NARROWEST_MM)
+    cap -= 0.5;
+  const capped = natural.map((width) => Math.min(width, cap));
+  const used = capped.reduce((sum, width) => sum + width, 0);
+  if (used > room) return capped.map((width) => (width * room) / used);
+  return capped.map((width) => width + (room - used) / count);
+}

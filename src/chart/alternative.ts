@@ -1,0 +1,37 @@
+/** A piece of a fabric in, its chart in words out, for who cannot see it. */
+
+import type { Fabric, FabricRow } from '../fabric/fabric.ts';
+
+export function alternativeText(fabric: Fabric, title: string, rows: readonly number[]): string {
+  const lines = rows.flatMap((index) => {
+    const row = fabric.rows[index];
+    return row === undefined || row.end === row.first ? [] : [rowText(row)];
+  });
+  const numbered = rows.filter((index) => fabric.rows[index]?.number !== null).length;
+  const unit = rows.some((index) => fabric.rows[index]?.unit === 'round') ? 'round' : 'row';
+  const count = `${numbered} ${unit}${numbered === 1 ? '' : 's'}`;
+  return `Chart of ${title}, ${count}. It shows the same stitches as the written instructions. ${lines.join('; ')}.`;
+}
+
+function rowText(row: FabricRow): string {
+  const label = row.label === '' ? 'start' : row.label;
+  const side = row.side === 'RS' ? ', right side' : row.side === 'WS' ? ', wrong side' : '';
+  return `${label}${side}, ${wayText(row)}: ${countText(row)}`;
+}
+
+function wayText({ closing, direction }: FabricRow): string {
+  if (closing === 'flat') return direction === 'left' ? 'right to left' : 'left to right';
+  return direction === 'left' ? 'anticlockwise' : 'clockwise';
+}
+
+function countText(row: FabricRow): string {
+  const parts: string[] = [];
+  if (row.stitches > 0) parts.push(plural(row.stitches, 'stitch', 'stitches'));
+  if (row.spaces > 0) parts.push(plural(row.spaces, 'chain space', 'chain spaces'));
+  if (parts.length === 0) parts.push(plural(row.end - row.first, 'chain', 'chains'));
+  return parts.join(' and ');
+}
+
+function plural(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

@@ -1,0 +1,129 @@
+/** A fabric in, its charts out: one scene for each piece, what is worked onto its edges included. */
+
+import type { PartChart } from '../compiled.ts';
+import type { Fabric } from '../fabric/fabric.ts';
+import { boundsOf } from '../scene/bounds.ts';
+import type { Ink, Scene, Shape } from '../scene/scene.ts';
+import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
+import { SYMBOLS } from '../symbols/symbols.ts';
+import { alternativeText } from './alternative.ts';
+import { drawStitch } from './draw-stitch.ts';
+import { stitchRows } from './elements.ts';
+import { chartKey } from './key.ts';
+import { labelRows } from './labels.ts';
+import { emptyLayout, type Layout } from './layout.ts';
+import { KEY_MM, MARGIN_MM } from './metrics.ts';
+import { type PlacedPiece, placePiece } from './place-part.ts';
+import { penOf, type RowPen, rowPens, yarnTint } from './row-pens.ts';
+import { SymbolBook } from './symbol-book.ts';
+
+export interface ChartOptions {
+  readonly terms: Terms;
+  /** Of the pattern: each chart is titled by it and its parts. */
+  readonly title: string;
+  /** Whether the key is drawn below. */
+  readonly key: boolean;
+  /** Colours of yarns by letter; a yarn too pale for paper keeps the chart's own inks. */
+  readonly yarnInk?: Readonly<Record<string, string>>;
+}
+
+export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
+  const rows = stitchRows(fabric);
+  const layout = emptyLayout(fabric.count);
+  const pens = rowPens(fabric);
+  return pieces(fabric).map((parts) => {
+    const placed = placePiece(fabric, rows, layout, parts);
+    const names = parts.map((part) => fabric.parts[part]?.name ?? '');
+    return { part: names[0] ?? '', scene: chartScene({ fabric, rows, layout, pens, parts, placed, names }, options) };
+  });
+}
+
+/** Each part that starts afresh, with those that go on from its edges. */
+export function pieces(fabric: Fabric): number[][] {
+  const found: number[][] = [];
+  const pieceOf = new Map<number, number[]>();
+  fabric.parts.forEach((part, index) => {
+    const piece = part.onto === null ? undefined : pieceOf.get(part.onto);
+    if (piece === undefined) found.push([index]);
+    else piece.push(index);
+    pieceOf.set(index, piece ?? found.at(-1) ?? [index]);
+  });
+  return found;
+}
+
+interface PieceChart {
+  readonly fabric: Fabric;
+  readonly rows: readonly StitchRow[];
+  readonly layout: Layout;
+  readonly pens: readonly RowPen[];
+  readonly parts: readonly number[];
+  readonly placed: PlacedPiece;
+  readonly names: readonly string[];
+}
+
+function chartScene(piece: PieceChart, options: ChartOptions): Scene {
+  const { fabric, rows, parts, placed, pens, names } = piece;
+  const book = new SymbolBook();
+  const rowIndices = parts.flatMap((part) => {
+    const { firstRow, endRow } = fabric.parts[part] ?? { firstRow: 0, endRow: 0 };
+    return Array.from({ length: endRow - firstRow }, (_, k) => firstRow + k);
+  });
+  const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row, options.yarnInk));
+  if (placed.bareRing) {
+    shapes.push(book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), { x: 0, y: 0, upX: 0, upY: 1, ink: 'ink' }));
+  }
+  const yarnLetters = fabric.yarns.length > 1;
+  const labels = labelRows({ fabric, layout: piece.layout, rows: placed.rows, pens, yarnLetters });
+  shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
+
+  const bounds = boundsOf(shapes, book.all()) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const chartWidth = bounds.right - bounds.left;
+  const drawn = rowIndices.map((row): [number, number] => [fabric.rows[row]?.first ?? 0, fabric.rows[row]?.end ?? 0]);
+  const secondInk = new Set(rowIndices.map((row) => pens[row]?.ink)).size > 1;
+  const key = options.key
+    ? chartKey({ fabric, rows, book, drawn, terms: options.terms, labels, bareRing: placed.bareRing, yarnLetters, secondInk }, chartWidth)
+    : null;
+  const width = Math.max(chartWidth, key?.widthMm ?? 0);
+  const chartHeight = bounds.bottom - bounds.top;
+  const title = titled(options.title, names);
+  return {
+    widthMm: width + 2 * MARGIN_MM,
+    heightMm: chartHeight + 2 * MARGIN_MM + (key === null ? 0 : KEY_MM.gap + key.heightMm),
+    title: `Chart of ${title}`,
+    alternative: alternativeText(fabric, title, rowIndices),
+    symbols: book.all(),
+    shapes: [
+      { kind: 'group', transform: [1, 0, 0, 1, MARGIN_MM + (width - chartWidth) / 2 - bounds.left, MARGIN_MM - bounds.top], shapes },
+      ...(key === null
+        ? []
+        : [
+            {
+              kind: 'group' as const,
+              transform: [1, 0, 0, 1, MARGIN_MM + (width - key.widthMm) / 2, MARGIN_MM + chartHeight + KEY_MM.gap] as const,
+              data: { labels: 'key' },
+              shapes: key.shapes,
+            },
+          ]),
+    ],
+  };
+}
+
+/** `Eelgrass Square: Square and Edging`; just the title where the pattern's one part needs no name. */
+function titled(title: string, names: readonly string[]): string {
+  const parts = names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  if (title === '') return parts;
+  return parts === '' || parts === title ? title : `${title}: ${parts}`;
+}
+
+function drawRow(piece: PieceChart, book: SymbolBook, row: number, yarnInk: ChartOptions['yarnInk']): Shape {
+  const { fabric, rows, layout, pens } = piece;
+  const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
+  const drawing = { fabric, rows, layout, book };
+  const tints = fabric.yarns.map((letter): Ink | null => yarnTint(yarnInk?.[letter]));
+  const shapes: Shape[] = [];
+  for (let i = first; i < end; i += 1) {
+    const own = penOf(fabric, pens, i);
+    shapes.push(drawStitch(drawing, i, { pen: own.pen, ink: tints[fabric.yarn[i] ?? 0] ?? own.ink }));
+  }
+  return { kind: 'group', transform: null, data: { row: String(row) }, shapes };
+}

@@ -1,0 +1,121 @@
+/** The elements of a row in, the columns they make out: how tall, how wide, how far apart each must stand. */
+
+import { FLAG, type Fabric, INTO, NONE, targets } from '../fabric/fabric.ts';
+import type { StitchRow } from '../stitches/stitch-row.ts';
+import { lensWidthU } from '../symbols/gathered.ts';
+import { SYMBOLS } from '../symbols/symbols.ts';
+import { hasFlag, type RowColumn, type RowElement } from './elements.ts';
+import type { Footing } from './footing.ts';
+import { PITCH_U } from './metrics.ts';
+
+export interface Column {
+  readonly element: RowColumn;
+  /** The stitch that later rows are worked into. */
+  readonly stitch: number;
+  readonly footing: Footing | null;
+  readonly heightU: number;
+  readonly widthU: number;
+  /** Chains between this column and the next. */
+  readonly chainsAfter: number;
+  /** Worked into a row under the one this row stands on. */
+  readonly long: boolean;
+}
+
+export function columnsOf(
+  fabric: Fabric,
+  rows: readonly StitchRow[],
+  elements: readonly RowElement[],
+  footingOf: (stitch: number) => Footing | null,
+): Column[] {
+  const columns: Column[] = [];
+  const inRow = elements.filter((element): element is RowColumn => isColumn(element));
+  const tallest = Math.max(0, ...inRow.map((element) => (element.kind === 'stitch' ? stitchHeight(fabric, rows, element.stitch) : 0)));
+  for (const element of elements) {
+    if (element.kind === 'arch') {
+      const before = columns.at(-1);
+      if (before) columns[columns.length - 1] = { ...before, chainsAfter: before.chainsAfter + element.end - element.first };
+    }
+    if (!isColumn(element)) continue;
+    columns.push(columnOf(fabric, rows, element, footingOf, tallest));
+  }
+  return columns;
+}
+
+export function isColumn(element: RowElement): element is RowColumn {
+  return element.kind === 'stitch' || element.kind === 'post' || element.kind === 'laid';
+}
+
+/** A decrease with all its legs in one place: drawn as a lens. */
+export function isCluster(fabric: Fabric, rows: readonly StitchRow[], i: number): boolean {
+  const row = rows[fabric.kind[i] ?? 0];
+  if (row === undefined || row.uses < 2) return false;
+  const into = targets(fabric, i);
+  return fabric.where[i] !== INTO.top || new Set(into).size <= 1;
+}
+
+/** Least distance between a column and the one after it. */
+export function gapAfter(column: Column, next: Column): number {
+  if (column.element.kind === 'laid' && next.element.kind === 'laid') return PITCH_U.laid;
+  const side = (column.widthU + next.widthU) / 2;
+  if (column.chainsAfter === 0) return side;
+  // Room for the bars at its two ends; an arch may bow to half again of what it spans.
+  return Math.max(side, column.chainsAfter * PITCH_U.chain * 0.68 + 0.58);
+}
+
+function columnOf(
+  fabric: Fabric,
+  rows: readonly StitchRow[],
+  element: RowColumn,
+  footingOf: (stitch: number) => Footing | null,
+  tallest: number,
+): Column {
+  switch (element.kind) {
+    case 'stitch': {
+      const i = element.stitch;
+      const row = rows[fabric.kind[i] ?? 0];
+      const wide = row !== undefined && isCluster(fabric, rows, i) ? lensWidthU(row.uses) * 0.75 + 0.36 : 0;
+      return {
+        element,
+        stitch: i,
+        footing: footingOf(i),
+        heightU: stitchHeight(fabric, rows, i),
+        widthU: Math.max(wide, row === undefined ? 1 : SYMBOLS[row.symbol].widthU),
+        chainsAfter: 0,
+        long: isLong(fabric, i),
+      };
+    }
+    case 'post': {
+      const top = element.end - 1;
+      const stands = fabric.countsAs[top] ?? NONE;
+      const row = element.stands ? rows[stands] : undefined;
+      const chains = (element.end - element.first) * PITCH_U.chain;
+      return {
+        element,
+        stitch: top,
+        footing: footingOf(element.first),
+        heightU: row === undefined ? Math.min(chains, tallest || chains) : SYMBOLS[row.symbol].heightU,
+        widthU: element.stands ? 0.84 : 2 * PITCH_U.post - 0.84,
+        chainsAfter: 0,
+        long: false,
+      };
+    }
+    case 'laid':
+      return { element, stitch: element.stitch, footing: null, heightU: 0, widthU: PITCH_U.laid, chainsAfter: 0, long: false };
+  }
+}
+
+function stitchHeight(fabric: Fabric, rows: readonly StitchRow[], i: number): number {
+  const row = rows[fabric.kind[i] ?? 0];
+  return row === undefined ? 0 : SYMBOLS[row.symbol].heightU;
+}
+
+/** Worked into a row under the one that its own row stands on. */
+export function isLong(fabric: Fabric, i: number): boolean {
+  const target = targets(fabric, i)[0];
+  const row = fabric.rows[fabric.row[i] ?? 0];
+  if (target === undefined || row === undefined || row.edging || row.onto === null || fabric.where[i] !== INTO.top) return false;
+  // The chain that row 1 begins with may have been made with the foundation.
+  if (hasFlag(fabric, target, FLAG.turningChain)) return false;
+  const under = fabric.row[target] ?? 0;
+  return under < row.onto && fabric.rows[under]?.part === row.part;
+}

@@ -1,0 +1,91 @@
+/** A row of stitches in, the elements its chart is made of out: what stands, what is laid, what arches over, what is a dot. */
+
+import { FLAG, type Fabric, NONE, targets } from '../fabric/fabric.ts';
+import type { StitchRow } from '../stitches/stitch-row.ts';
+import { stitchById } from '../stitches/table.ts';
+
+export type RowElement =
+  /** A stitch that takes a place in the row. */
+  | { readonly kind: 'stitch'; readonly stitch: number }
+  /** Chains standing upright at the start; `stands` when they count as a stitch. */
+  | { readonly kind: 'post'; readonly first: number; readonly end: number; readonly stands: boolean }
+  /** A chain of the foundation, a place to work into. */
+  | { readonly kind: 'laid'; readonly stitch: number }
+  /** Chains between two stitches. */
+  | { readonly kind: 'arch'; readonly first: number; readonly end: number }
+  /** Chains closed into a loop on the stitch before them, by stitch `end`. */
+  | { readonly kind: 'picot'; readonly first: number; readonly end: number }
+  /** A slip stitch that joins or moves along. */
+  | { readonly kind: 'dot'; readonly stitch: number }
+  /** The ring or the first chain in the middle of a round piece. */
+  | { readonly kind: 'centre'; readonly first: number; readonly end: number };
+
+export type RowColumn = Extract<RowElement, { kind: 'stitch' | 'post' | 'laid' }>;
+
+/** Rows of the stitch table by the fabric's own numbering. */
+export function stitchRows(fabric: Fabric): readonly StitchRow[] {
+  return fabric.stitches.map((id) => stitchById(id));
+}
+
+export function hasFlag(fabric: Fabric, i: number, flag: number): boolean {
+  return ((fabric.flags[i] ?? 0) & flag) !== 0;
+}
+
+/** `centreEnd` is just past the stitches that lie in the middle of a round piece. */
+export function rowElements(fabric: Fabric, rows: readonly StitchRow[], row: number, centreEnd: number): RowElement[] {
+  const { first, end, onto } = fabric.rows[row] ?? { first: 0, end: 0, onto: null };
+  const isChain = (i: number): boolean => rows[fabric.kind[i] ?? 0]?.family === 'chain';
+  const elements: RowElement[] = [];
+  const beginsHere = onto === null || !someStitch(first, end, (i) => !isChain(i));
+  let i = first;
+  if (i < centreEnd) {
+    i = Math.min(end, centreEnd);
+    elements.push({ kind: 'centre', first, end: i });
+  }
+  while (i < end) {
+    if (!isChain(i)) {
+      const slip = rows[fabric.kind[i] ?? 0]?.family === 'slip';
+      const dot = slip && hasFlag(fabric, i, FLAG.join | FLAG.travel);
+      elements.push({ kind: dot ? 'dot' : 'stitch', stitch: i });
+      i += 1;
+      continue;
+    }
+    const upright = hasFlag(fabric, i, FLAG.turningChain);
+    let next = i + 1;
+    while (next < end && isChain(next) && hasFlag(fabric, next, FLAG.turningChain) === upright) next += 1;
+    const atStart = !elements.some((element) => element.kind === 'stitch' || element.kind === 'post');
+    if (upright) {
+      // Of a chain that counts as a stitch and more, only the stitch stands upright.
+      let top = i;
+      while (top < next && fabric.countsAs[top] === NONE) top += 1;
+      const stands = top < next;
+      const postEnd = stands ? top + 1 : next;
+      elements.push({ kind: 'post', first: i, end: postEnd, stands });
+      if (postEnd < next) elements.push({ kind: 'arch', first: postEnd, end: next });
+    } else if (atStart && first < centreEnd) {
+      elements.push({ kind: 'post', first: i, end: next, stands: false });
+    } else if (next < end && closesLoop(fabric, i, next)) {
+      elements.push({ kind: 'picot', first: i, end: next });
+      next += 1;
+    } else if ((beginsHere && atStart) || (next === end && fabric.rows[row]?.closing === 'flat')) {
+      for (let k = i; k < next; k += 1) elements.push({ kind: 'laid', stitch: k });
+    } else {
+      elements.push({ kind: 'arch', first: i, end: next });
+    }
+    i = next;
+  }
+  return elements;
+}
+
+function someStitch(first: number, end: number, test: (i: number) => boolean): boolean {
+  for (let i = first; i < end; i += 1) if (test(i)) return true;
+  return false;
+}
+
+/** Whether stitch `close` goes back into the chains from `first` or the stitch before them. */
+function closesLoop(fabric: Fabric, first: number, close: number): boolean {
+  const into = targets(fabric, close);
+  const target = into[0];
+  if (into.length !== 1 || target === undefined) return false;
+  return target >= first - 1 && target < close && fabric.row[target] === fabric.row[close];
+}

@@ -1,0 +1,139 @@
+/** A stitch in, the place it is worked into out: one point for all that share a stitch, points apart for a space. */
+
+import { FLAG, type Fabric, INTO, targets } from '../fabric/fabric.ts';
+import type { ChartContext } from './context.ts';
+import { anchorOf, type Layout, type Point } from './layout.ts';
+
+export interface Footing {
+  /** Middle of all it is worked into: what its place in the row is reckoned from. */
+  readonly middle: Point;
+  /** Where its foot is drawn. */
+  readonly foot: Point;
+  /** What stitches in the same place share; -1 for decreases over several. */
+  readonly place: number;
+  /** Side of the piece it lies along, where that is said; see `roundTrack`. */
+  readonly side: number | null;
+  /** Into the ring in the middle: its foot lies on the way to its head. */
+  readonly inRing: boolean;
+  /** Under an arch of chains. */
+  readonly inSpace: boolean;
+}
+
+/** Sides of a flat piece, anticlockwise from the top. */
+export const SIDE = { top: 0, left: 1, bottom: 2, right: 3 } as const;
+
+/** How much of an arch the feet within it take up: this much a stitch, and this much at most. */
+const FEET_APART = 0.13;
+const FEET_WIDEST = 0.8;
+
+
+/** Footings of the stitches of one row, in order; null for what is worked into nothing. */
+export function footings(context: ChartContext, stitches: readonly number[]): (Footing | null)[] {
+  const { fabric } = context;
+  const sharing = new Map<number, number>();
+  for (const i of stitches) {
+    const key = placeKey(fabric, i);
+    sharing.set(key, (sharing.get(key) ?? 0) + 1);
+  }
+  const seen = new Map<number, number>();
+  return stitches.map((i) => {
+    const key = placeKey(fabric, i);
+    const rank = seen.get(key) ?? 0;
+    seen.set(key, rank + 1);
+    return footing(context, i, rank, sharing.get(key) ?? 1);
+  });
+}
+
+/** One number for each stitch, space or row end worked into. */
+function placeKey(fabric: Fabric, i: number): number {
+  const first = targets(fabric, i)[0];
+  return first === undefined ? -1 : first * 8 + (fabric.where[i] ?? 0);
+}
+
+function footing(context: ChartContext, i: number, rank: number, sharing: number): Footing | null {
+  const { fabric, layout } = context;
+  const into = targets(fabric, i);
+  const target = into[0];
+  const where = fabric.where[i];
+  const magicRing = target === undefined && where === INTO.ring;
+  const inFirstChain = target !== undefined && target === context.centreChain;
+  if (magicRing || inFirstChain || where === INTO.ring) {
+    return { middle: { x: 0, y: 0 }, foot: { x: 0, y: 0 }, place: 0, side: null, inRing: true, inSpace: false };
+  }
+  if (target === undefined) return null;
+  const middle = meanAnchor(layout, into);
+  const place = placeKey(fabric, i);
+  const plain = { middle, foot: middle, place, side: null, inRing: false, inSpace: false };
+  switch (where) {
+    case INTO.space:
+      return { ...plain, foot: footInArch(context, i, into, rank, sharing), inSpace: true };
+    case INTO.rowEnd:
+      return { ...plain, ...rowEndFooting(context, target, rank, sharing) };
+    case INTO.underside: {
+      const foot = under(layout, target);
+      return { ...plain, middle: foot, foot, side: SIDE.bottom };
+    }
+    default:
+      return into.length > 1 ? { ...plain, place: -1 } : plain;
+  }
+}
+
+function meanAnchor(layout: Layout, into: Uint32Array): Point {
+  let x = 0;
+  let y = 0;
+  for (const target of into) {
+    x += layout.anchorX[target] ?? 0;
+    y += layout.anchorY[target] ?? 0;
+  }
+  return { x: x / into.length, y: y / into.length };
+}
+
+/** Feet in a space stand apart, within its arch of chains, in the order they are worked. */
+function footInArch(context: ChartContext, i: number, into: Uint32Array, rank: number, sharing: number): Point {
+  const { fabric, layout } = context;
+  const spread = sharing === 1 ? 0 : Math.min(FEET_WIDEST, FEET_APART * sharing) * (rank / (sharing - 1) - 0.5);
+  const first = into[0] ?? 0;
+  const ownWay = fabric.rows[fabric.row[i] ?? 0]?.direction;
+  const archWay = fabric.rows[fabric.row[first] ?? 0]?.direction;
+  const along = 0.5 + (ownWay === archWay ? spread : -spread);
+  const at = along * into.length;
+  const k = Math.min(into.length - 1, Math.floor(at));
+  const chain = into[k] ?? first;
+  const t = at - k - 0.5;
+  const anchor = anchorOf(layout, chain);
+  return {
+    x: anchor.x + ((layout.headX[chain] ?? 0) - (layout.footX[chain] ?? 0)) * t,
+    y: anchor.y + ((layout.headY[chain] ?? 0) - (layout.footY[chain] ?? 0)) * t,
+  };
+}
+
+/** Beyond the middle of the stitch that ends a row, by this much. */
+const ROW_END_OUT_U = 0.42;
+
+function rowEndFooting(context: ChartContext, target: number, rank: number, sharing: number): { middle: Point; foot: Point; side: number } {
+  const { fabric, layout, rowMiddleX } = context;
+  const x = ((layout.footX[target] ?? 0) + (layout.headX[target] ?? 0)) / 2;
+  const isRight = x >= (rowMiddleX.get(fabric.row[target] ?? 0) ?? 0);
+  // A turning chain is one edge from its first chain to its last.
+  let first = target;
+  let last = target;
+  while (isUpright(fabric, first) && isUpright(fabric, first - 1) && fabric.row[first - 1] === fabric.row[target]) first -= 1;
+  while (isUpright(fabric, last) && isUpright(fabric, last + 1) && fabric.row[last + 1] === fabric.row[target]) last += 1;
+  const low = Math.min(layout.footY[first] ?? 0, layout.headY[last] ?? 0);
+  const high = Math.max(layout.footY[first] ?? 0, layout.headY[last] ?? 0);
+  // Going anticlockwise the right side is worked upwards and the left side downwards.
+  const share = (rank + 0.5) / sharing;
+  const y = isRight ? low + (high - low) * share : high - (high - low) * share;
+  const foot = { x: x + (isRight ? ROW_END_OUT_U : -ROW_END_OUT_U), y };
+  return { middle: foot, foot, side: isRight ? SIDE.right : SIDE.left };
+}
+
+function isUpright(fabric: Fabric, i: number): boolean {
+  return i >= 0 && i < fabric.count && ((fabric.flags[i] ?? 0) & FLAG.turningChain) !== 0;
+}
+
+function under(layout: Layout, chain: number): Point {
+  const x = ((layout.footX[chain] ?? 0) + (layout.headX[chain] ?? 0)) / 2;
+  const y = ((layout.footY[chain] ?? 0) + (layout.headY[chain] ?? 0)) / 2;
+  return { x: 2 * x - (layout.anchorX[chain] ?? 0), y: 2 * y - (layout.anchorY[chain] ?? 0) };
+}

@@ -1,0 +1,41 @@
+/** Every measure of a chart that is not part of a symbol, in stitch units (u) or mm. */
+
+/** One stitch unit on paper: a magazine's chart at full size. */
+export const U_MM = 4;
+
+export const PITCH_U = {
+  /** Foundation chains, middle to middle. */
+  laid: 1,
+  /** An upright chain beside the stitch next to it. */
+  post: 0.74,
+  /** Length of one chain in a space. */
+  chain: 0.8,
+  /** Chains of a ring in the centre. */
+  ring: 0.7,
+} as const;
+
+/** Room left in a round between its last stitch and its first: the round's number stands there. */
+export const SEAM_U = 2;
+
+/** How far a stem may shrink or stretch to keep the top of its row level. */
+export const STRETCH = { least: 0.9, most: 1.3 } as const;
+/** A stitch's head is never further from the level of its row. */
+export const OFF_LEVEL_U = 1.5;
+
+/** How much of a fan's arc its heads follow: 1 for a true circle about the foot. */
+export const FAN_ROUNDNESS = 0.62;
+
+export const LABEL_MM = {
+  size: 3.1,
+  gap: 2.2,
+  arrow: 3.4,
+} as const;
+
+export const KEY_MM = {
+  symbol: 10,
+  size: 3.3,
+  line: 7,
+  gap: 7,
+} as const;
+
+export const MARGIN_MM = 3;

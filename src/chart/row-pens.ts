@@ -1,0 +1,51 @@
+/** The rows of a chart in, the pen and ink of each out: neighbours always differ. */
+
+import { FLAG, type Fabric } from '../fabric/fabric.ts';
+import type { Ink } from '../scene/scene.ts';
+import type { Pen } from '../symbols/stitch-symbol.ts';
+import { hasFlag } from './elements.ts';
+
+export interface RowPen {
+  readonly pen: Pen;
+  readonly ink: Ink;
+}
+
+const FIRM: RowPen = { pen: 'firm', ink: 'ink' };
+const LIGHT: RowPen = { pen: 'light', ink: 'second' };
+
+export function rowPens(fabric: Fabric): readonly RowPen[] {
+  const pens: RowPen[] = [];
+  for (const row of fabric.rows) {
+    const under = row.onto === null ? undefined : pens[row.onto];
+    // Odd rows are firm, and so is the first of an edging on a light row.
+    const firm = under === undefined ? row.number !== null && row.number % 2 === 1 : under === LIGHT;
+    pens.push(firm ? FIRM : LIGHT);
+  }
+  return pens;
+}
+
+/** A turning chain made at the end of the foundation belongs to the row it begins. */
+export function penOf(fabric: Fabric, pens: readonly RowPen[], i: number): RowPen {
+  const row = fabric.row[i] ?? 0;
+  const own = pens[row] ?? FIRM;
+  const early = fabric.rows[row]?.number === null && fabric.rows[row]?.onto === null && hasFlag(fabric, i, FLAG.turningChain);
+  return early ? (own === FIRM ? LIGHT : FIRM) : own;
+}
+
+/** Least contrast of a sign against the paper (WCAG 2.2, success criterion 1.4.11). */
+const LEAST_CONTRAST = 3;
+
+/** The yarn's colour where it stands out from white paper, otherwise null. */
+export function yarnTint(hex: string | undefined): Ink | null {
+  if (hex === undefined || !/^#[0-9a-f]{6}$/i.test(hex)) return null;
+  return contrastWithWhite(hex) >= LEAST_CONTRAST ? `#${hex.slice(1)}` : null;
+}
+
+/** (L1 + 0.05) / (L2 + 0.05) of relative luminances, by WCAG 2.2. */
+export function contrastWithWhite(hex: string): number {
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
+    const share = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05);
+}

@@ -1,0 +1,223 @@
+/** The columns of a row and the line it runs along in, where along the line each stands out. */
+
+import { type Column, gapAfter } from './columns.ts';
+import type { Corner } from './corners.ts';
+import type { Point } from './layout.ts';
+import { PITCH_U, SEAM_U } from './metrics.ts';
+import { keepApart } from './pool-adjacent.ts';
+import { mod, type Track } from './track.ts';
+
+export interface Spreading {
+  readonly columns: readonly Column[];
+  readonly track: Track;
+  readonly level: number;
+  /** 1 where the work goes left or anticlockwise, -1 the other way. */
+  readonly way: 1 | -1;
+  /** A round: its end comes back to its start. */
+  readonly closed: boolean;
+  /** Where the row begins, for columns that are worked into nothing. */
+  readonly base: Point | null;
+  readonly edgesHeld: boolean;
+  /** Corner of each column of an edging that is worked round a corner; null along the sides. */
+  readonly bendOf: (column: Column) => number | null;
+}
+
+/** Little, but enough to order columns that have no wish of their own. */
+const NO_WISH_WEIGHT = 0.01;
+/** A round begins where the last one did; the edges of a row run straight. */
+const HELD_WEIGHT = 400;
+/** The most that a round's stitches move apart to fill it evenly. */
+const LOOSEST = 1.16;
+
+/** Rows, and rounds without true corners. */
+export function spreadAlong(spreading: Spreading): Float64Array {
+  const { columns, track, level, way, closed } = spreading;
+  const gap = gapsOf(columns);
+  const around = track.around(level);
+  if (closed) loosen(gap, around - SEAM_U);
+  const { wish, weight, wished } = wishesAlong(spreading, gap);
+  if (!wished && closed) {
+    // Into the ring: evenly round it.
+    const room = around - Math.max(SEAM_U, (around - SEAM_U) / Math.max(1, columns.length));
+    for (let k = 0; k < columns.length; k += 1) wish[k] = (room * k) / Math.max(1, columns.length - 1);
+  }
+  const start = columns.findIndex((column) => column.widthU >= 0.8);
+  if (closed && start >= 0 && standsAlone(columns, start)) weight[start] = HELD_WEIGHT;
+  if (!closed && spreading.edgesHeld) {
+    if (start >= 0) weight[start] = HELD_WEIGHT;
+    weight[columns.length - 1] = HELD_WEIGHT;
+  }
+  const free = keepApart({ wish, weight, gap });
+  if (!closed) return free.map((w) => w * way);
+  const first = free[0] ?? 0;
+  const last = free[columns.length - 1] ?? 0;
+  const excess = Math.max(0, last - first - (around - SEAM_U)) / 2;
+  const along = keepApart({ wish, weight, gap, least: first + excess, most: last - excess });
+  return along.map((w) => w * way);
+}
+
+/** Nothing else of the round is worked where this column is. */
+function standsAlone(columns: readonly Column[], k: number): boolean {
+  const place = columns[k]?.footing?.place ?? -1;
+  return place < 0 || (columns[k + 1]?.footing?.place !== place && columns.at(-1)?.footing?.place !== place);
+}
+
+/** Least level at which a round without corners has room for all its stitches. */
+export function leastLevel(columns: readonly Column[], track: Track): number {
+  const needed = sum(gapsOf(columns)) + SEAM_U;
+  const atNought = track.around(0);
+  const grows = track.around(1) - atNought;
+  return (needed - atNought) / grows;
+}
+
+export interface Side {
+  /** Number of the side the corner before it starts; may run past the last side, as angles do. */
+  readonly side: number;
+  readonly columns: readonly number[];
+  /** Room kept from the corners at its two ends. */
+  readonly before: number;
+  readonly after: number;
+}
+
+/** The sides of a round with true corners, and the columns along each. */
+export function sidesOf(columns: readonly Column[], corners: readonly Corner[], firstSide: number, way: 1 | -1): Side[] {
+  const count = corners.length;
+  const bounds = corners.map((corner) => corner.after);
+  const tail = range((bounds[count - 1] ?? 0) + 1, columns.length);
+  return corners.map((corner, q) => {
+    const from = q === 0 ? 0 : (bounds[q - 1] ?? 0) + 1;
+    const own = range(from, corner.after + (corner.pinned ? 0 : 1));
+    const previous = corners[(q + count - 1) % count] ?? corner;
+    return {
+      side: firstSide + q * way,
+      columns: q === 0 ? [...tail, ...own] : own,
+      before: cornerRoom(previous),
+      after: cornerRoom(corner),
+    };
+  });
+}
+
+/** Least level at which every side has room for its stitches. */
+export function leastLevelOfSides(columns: readonly Column[], sides: readonly Side[], track: Track): number {
+  const sideAtOne = track.around(1) / track.corners;
+  return Math.max(...sides.map((side) => (side.before + side.after + sum(sideGaps(columns, side))) / sideAtOne));
+}
+
+/** Rounds with true corners: each side by itself, its ends kept from the corners. */
+export function spreadSides(spreading: Spreading, sides: readonly Side[]): Float64Array {
+  const { columns, track, level, way } = spreading;
+  const along = new Float64Array(columns.length);
+  const length = track.around(level) / track.corners;
+  for (const side of sides) {
+    const gap = sideGaps(columns, side);
+    const from = way === 1 ? side.side * length : -(side.side + 1) * length;
+    const own = mod(side.side, track.corners);
+    const turns = (side.side - own) * length;
+    let wished = false;
+    const wish = new Float64Array(side.columns.length).fill(Number.NaN);
+    side.columns.forEach((k, at) => {
+      const column = columns[k];
+      const point = column?.footing?.inRing ? null : (column?.footing?.middle ?? (k === 0 ? spreading.base : null));
+      if (point === null || column?.element.kind === 'laid') return;
+      wish[at] = way * (track.locate(point.x, point.y, level, own).s + turns);
+      wished = true;
+    });
+    if (!wished) centre(wish, gap, from + length / 2);
+    const weight = fillWishes(wish, gap);
+    const placed = keepApart({ wish, weight, gap, least: from + side.before, most: from + length - side.after });
+    side.columns.forEach((k, at) => {
+      along[k] = way * (placed[at] ?? 0);
+    });
+  }
+  return along;
+}
+
+function gapsOf(columns: readonly Column[]): Float64Array {
+  const gap = new Float64Array(columns.length);
+  for (let k = 1; k < columns.length; k += 1) {
+    const before = columns[k - 1];
+    const column = columns[k];
+    if (before && column) gap[k] = gapAfter(before, column);
+  }
+  return gap;
+}
+
+function sideGaps(columns: readonly Column[], side: Side): Float64Array {
+  const gap = new Float64Array(side.columns.length);
+  for (let at = 1; at < side.columns.length; at += 1) {
+    const k = side.columns[at] ?? 0;
+    const before = columns[side.columns[at - 1] ?? 0];
+    const column = columns[k];
+    if (before && column) gap[at] = k === 0 ? Math.max(SEAM_U, gapAfter(before, column)) : gapAfter(before, column);
+  }
+  return gap;
+}
+
+function loosen(gap: Float64Array, room: number): void {
+  const factor = Math.min(LOOSEST, room / Math.max(1e-9, sum(gap)));
+  if (factor > 1) for (let k = 0; k < gap.length; k += 1) gap[k] = (gap[k] ?? 0) * factor;
+}
+
+/** Room a corner needs on each side of it. */
+function cornerRoom(corner: Corner): number {
+  if (corner.pinned) return 0.72;
+  return corner.chains === 0 ? 0.45 : 0.34 * corner.chains + 0.34;
+}
+
+/** Where each would best stand: over what it is worked into. */
+function wishesAlong(spreading: Spreading, gap: Float64Array): { wish: Float64Array; weight: Float64Array; wished: boolean } {
+  const { columns, track, level, way, closed } = spreading;
+  const around = track.around(level);
+  const wish = new Float64Array(columns.length).fill(Number.NaN);
+  let last = Number.NaN;
+  let wished = false;
+  columns.forEach((column, k) => {
+    const point = column.footing?.inRing ? null : (column.footing?.middle ?? (k === 0 ? spreading.base : null));
+    if (point === null) return;
+    const bend = spreading.bendOf(column);
+    const found = track.locate(point.x, point.y, level, column.footing?.side ?? undefined).s;
+    let at = way * (bend === null ? found : track.cornerAt(bend, level));
+    // Round and round: the next is a little on from the last, never most of the way back.
+    if (closed && !Number.isNaN(last)) at = last - around / 4 + mod(at - last + around / 4, around);
+    wish[k] = at;
+    last = at;
+    wished = true;
+  });
+  return { wish, weight: fillWishes(wish, gap), wished };
+}
+
+/** Gives those without a wish a place beside their neighbours; how much each counts out. */
+function fillWishes(wish: Float64Array, gap: Float64Array): Float64Array {
+  const weight = new Float64Array(wish.length).fill(1);
+  const known = wish.findIndex((at) => !Number.isNaN(at));
+  if (known < 0) {
+    for (let k = 0; k < wish.length; k += 1) wish[k] = (k === 0 ? 0 : (wish[k - 1] ?? 0)) + (gap[k] ?? PITCH_U.laid);
+    return weight;
+  }
+  for (let k = known - 1; k >= 0; k -= 1) {
+    wish[k] = (wish[k + 1] ?? 0) - (gap[k + 1] ?? 0);
+    weight[k] = NO_WISH_WEIGHT;
+  }
+  for (let k = known + 1; k < wish.length; k += 1) {
+    if (!Number.isNaN(wish[k] ?? 0)) continue;
+    wish[k] = (wish[k - 1] ?? 0) + (gap[k] ?? 0);
+    weight[k] = NO_WISH_WEIGHT;
+  }
+  return weight;
+}
+
+function centre(wish: Float64Array, gap: Float64Array, middle: number): void {
+  let at = middle - sum(gap) / 2;
+  for (let k = 0; k < wish.length; k += 1) {
+    at += k === 0 ? 0 : (gap[k] ?? 0);
+    wish[k] = at;
+  }
+}
+
+function sum(values: Float64Array): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function range(from: number, end: number): number[] {
+  return Array.from({ length: Math.max(0, end - from) }, (_, k) => from + k);
+}

@@ -1,0 +1,74 @@
+/** A pattern and one of its sizes in, how many repeats and rows it has out: given, or found from the gauge. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { openEnd } from '../fabric/plan-rows.ts';
+import type { SizePlan } from '../fabric/work.ts';
+import { workSize } from '../fabric/work.ts';
+import { measure } from '../measure/measure.ts';
+import type { Measures } from '../measure/measures.ts';
+import { solveSize } from '../measure/solve-size.ts';
+import type { Multiple, Step } from '../notation/tree.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+
+export interface Planned {
+  /** Null when the size does not say how large it is. */
+  readonly plan: SizePlan | null;
+  readonly faults: readonly Diagnostic[];
+}
+
+export function planSize(pattern: Pattern, index: number): Planned {
+  const size = pattern.sizes[index];
+  const multiple = multipleOf(pattern);
+  const open = pattern.parts.map((part) => openEnd(part.instructions.lines, index)).find((end) => end !== null) ?? null;
+  if (size === undefined) return { plan: null, faults: [] };
+  const measurable = pattern.gauge !== null;
+  const measureAt = (repeats: number | null, rows: number | null): Measures | null => {
+    if (rows !== null && open !== null && !open.allows(rows)) return null;
+    const { fabric, whole } = workSize(pattern, index, { repeats: repeats ?? 1, rows });
+    return whole || lenient ? measure(pattern, fabric) : null;
+  };
+  let lenient = false;
+  const wanted = {
+    widthMm: measurable && multiple !== null ? size.widthMm : null,
+    heightMm: measurable && open !== null ? size.heightMm : null,
+    repeats: size.repeats,
+    rows: size.rows,
+  };
+  let solved = solveSize(wanted, measureAt);
+  if ((wanted.widthMm !== null && solved.repeats === null) || (wanted.heightMm !== null && solved.rows === null)) {
+    // A pattern with a fault at every size is still best worked near the size it is meant for.
+    lenient = true;
+    solved = solveSize(wanted, measureAt);
+  }
+  if (multiple !== null && solved.repeats === null) {
+    // A pattern that cannot be worked at any number of repeats has its own fault: work one to find it.
+    if (wanted.widthMm !== null) return { plan: { repeats: 1, rows: solved.rows ?? open?.from ?? null }, faults: [] };
+    const fault = diagnose('size/no-repeats', { file: pattern.source.file, span: multiple.span, sizes: [size.name] }, { size: size.name });
+    return { plan: null, faults: [fault] };
+  }
+  const rows = solved.rows ?? (wanted.heightMm !== null && open !== null ? open.from : null);
+  return { plan: { repeats: solved.repeats ?? 1, rows }, faults: [] };
+}
+
+/** The first "a multiple of" in the pattern, which needs a number of repeats. */
+function multipleOf(pattern: Pattern): Multiple | null {
+  for (const part of pattern.parts) {
+    for (const line of part.instructions.lines) {
+      const found = inSteps(line.steps);
+      if (found !== null) return found;
+    }
+  }
+  return null;
+}
+
+function inSteps(steps: readonly Step[]): Multiple | null {
+  for (const step of steps) {
+    if (step.kind === 'chain' && 'of' in step.n) return step.n;
+    if (step.kind === 'group' || step.kind === 'bracket' || step.kind === 'repeat') {
+      const found = inSteps(step.body);
+      if (found !== null) return found;
+    }
+  }
+  return null;
+}

@@ -1,0 +1,14 @@
+/** A special stitch that is described but never worked leaves readers looking for it. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { usedNames } from './used-names.ts';
+
+export function unusedSpecials(pattern: Pattern): Diagnostic[] {
+  const { specials, sure } = usedNames(pattern);
+  if (!sure) return [];
+  return pattern.specials
+    .filter(({ name }) => !specials.has(name))
+    .map(({ name, span }) => diagnose('special/unused', { file: pattern.source.file, span }, { name }));
+}

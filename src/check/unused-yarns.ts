@@ -1,0 +1,18 @@
+/** A yarn that is listed but never used would be bought for nothing. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { usedNames } from './used-names.ts';
+
+/** A single yarn need not be named in the rows: everything is worked in it. */
+export function unusedYarns(pattern: Pattern): Diagnostic[] {
+  const { yarns, sure } = usedNames(pattern);
+  if (!sure || pattern.yarns.length < 2) return [];
+  return pattern.yarns
+    .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && yarns.size === 0))
+    .map(({ letter }) => {
+      const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
+      return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });
+    });
+}

@@ -1,0 +1,88 @@
+/** `booklet`: one pattern, size, paper and dialect -> one PDF. */
+
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { PAPERS } from '../booklet/paper.ts';
+import { bookletFileName } from '../site/addresses.ts';
+import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
+import { ownDialect } from '../site/dialect-names.ts';
+import { readPatterns } from '../site/read-patterns.ts';
+import { DIALECTS } from '../wording/words.ts';
+import { findSize } from './find-size.ts';
+import { oneOf } from './one-of.ts';
+import { tellFaults } from './tell-faults.ts';
+import type { Verb } from './verb.ts';
+
+export const booklet: Verb = {
+  name: 'booklet',
+  takes: 'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--out FILE]',
+  about: 'one size of one pattern as a PDF to print',
+  least: 1,
+  most: 1,
+  flags: [
+    { name: 'size', value: 'NAME', about: 'the size; may be left out where there is only one' },
+    { name: 'paper', value: 'A4|Letter', about: 'the paper (A4)' },
+    {
+      name: 'terms',
+      value: 'us|uk|us-full|uk-full',
+      about: "the terms, abbreviated or in full words (the pattern's own)",
+    },
+    { name: 'out', value: 'FILE', about: 'the file to write (named after pattern, size and paper)' },
+  ],
+  teaches: `Sets one size of a pattern as a booklet, with its chart, and writes it as a PDF.
+
+  npm run -s rowfold -- booklet patterns/my-square --size small
+  npm run -s rowfold -- booklet patterns/my-square --size small --paper Letter --terms uk-full --out square.pdf`,
+  run: async ({ paths, values }, terminal) => {
+    const paper = oneOf('paper', values.get('paper') ?? 'A4', Object.keys(PAPERS), isPaper);
+    const terms = values.get('terms');
+    const dialect = terms === undefined ? null : oneOf('terms', terms, Object.keys(DIALECTS), isDialect);
+    for (const choice of [paper, dialect]) {
+      if (choice?.kind !== 'unknown') continue;
+      terminal.tell(choice.message);
+      return 2;
+    }
+    const files = compilePatterns(await readPatterns(paths));
+    const [file] = files;
+    if (file === undefined || files.length > 1) {
+      terminal.tell('booklet takes one pattern: name its folder.');
+      return 2;
+    }
+    tellFaults(files, terminal);
+    const { compiled } = file;
+    if (hasErrors(files) || compiled.pattern === null) return 1;
+    const found =
+      values.get('size') === undefined && compiled.sizes[0] !== undefined && compiled.sizes.length === 1
+        ? { kind: 'found' as const, size: compiled.sizes[0] }
+        : findSize(compiled, values.get('size') ?? '');
+    if (found.kind === 'unknown') {
+      terminal.tell(found.message);
+      return 2;
+    }
+    const own = ownDialect(compiled.pattern);
+    const set = {
+      dialect: dialect?.value ?? own,
+      paper: paper.kind === 'known' ? paper.value : 'A4',
+    } as const;
+    const named = bookletFileName(
+      compiled.slug,
+      found.size.slug,
+      set.paper,
+      set.dialect === own ? null : set.dialect,
+    );
+    const out = values.get('out') ?? named;
+    const { bookletFile } = await import('../site/booklet-file.ts');
+    await mkdir(path.dirname(path.resolve(out)), { recursive: true });
+    await writeFile(out, await bookletFile(compiled, found.size, set));
+    terminal.say(out);
+    return 0;
+  },
+};
+
+function isPaper(word: string): word is keyof typeof PAPERS {
+  return Object.hasOwn(PAPERS, word);
+}
+
+function isDialect(word: string): word is keyof typeof DIALECTS {
+  return Object.hasOwn(DIALECTS, word);
+}

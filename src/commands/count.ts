@@ -1,0 +1,47 @@
+/** `count`: one pattern -> the stitch count of every row or round of every size. */
+
+import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
+import { readPatterns } from '../site/read-patterns.ts';
+import { countJson } from './count-json.ts';
+import { countTable } from './count-table.ts';
+import { findSize } from './find-size.ts';
+import { tellFaults } from './tell-faults.ts';
+import type { Verb } from './verb.ts';
+
+export const count: Verb = {
+  name: 'count',
+  takes: 'PATH [--size NAME] [--json]',
+  about: 'the stitch count of every row or round of every size',
+  least: 1,
+  most: 1,
+  flags: [
+    { name: 'size', value: 'NAME', about: 'only this size' },
+    { name: 'json', value: null, about: 'the counts as JSON, for other programs' },
+  ],
+  teaches: `Works the pattern and lists what each row makes: stitches, chain spaces, and how many of each stitch.
+
+  npm run -s rowfold -- count patterns/my-square
+  npm run -s rowfold -- count patterns/my-square --size large
+
+A pattern with faults is not counted past the fault; the faults are told and the command ends with 1.`,
+  run: async ({ paths, flags, values }, terminal) => {
+    const files = compilePatterns(await readPatterns(paths));
+    const [file] = files;
+    if (file === undefined || files.length > 1) {
+      terminal.tell('count takes one pattern: name its folder.');
+      return 2;
+    }
+    const { compiled, text } = file;
+    tellFaults(files, terminal);
+    const wanted = values.get('size');
+    const found = wanted === undefined ? null : findSize(compiled, wanted);
+    if (found?.kind === 'unknown' && compiled.sizes.length > 0) {
+      terminal.tell(found.message);
+      return 2;
+    }
+    const sizes = found?.kind === 'found' ? [found.size] : compiled.sizes;
+    if (flags.has('json')) terminal.say(JSON.stringify(countJson(compiled, text, sizes), null, 2));
+    else terminal.say([compiled.pattern?.title ?? compiled.slug, ...sizes.map(countTable)].join('\n\n'));
+    return hasErrors(files) ? 1 : 0;
+  },
+};

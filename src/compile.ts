@@ -1,0 +1,104 @@
+/**
+ * One pattern file's text in, everything known of it out: read it top to bottom to see how the house works.
+ *
+ *     text -> Pattern -> Fabric per size -> words, charts, measures
+ */
+
+import { chartParts } from './chart/chart-parts.ts';
+import { checkPublication } from './check/check-publication.ts';
+import { mergeSizes } from './check/merge-sizes.ts';
+import { planSize } from './check/plan-size.ts';
+import type { CompiledPattern, CompiledSize, PartChart } from './compiled.ts';
+import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import { inFileOrder } from './diagnostics/order.ts';
+import type { Fabric } from './fabric/fabric.ts';
+import { workSize } from './fabric/work.ts';
+import { measure } from './measure/measure.ts';
+import type { Pattern } from './pattern/pattern.ts';
+import { readPattern } from './pattern/read-pattern.ts';
+import { sizeSlugs } from './pattern/size-slugs.ts';
+import type { Source } from './source/span.ts';
+import { wordPattern } from './wording/word-pattern.ts';
+import type { DialectKey, WordedPattern } from './wording/words.ts';
+
+/** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
+export function compilePattern(source: Source, slug: string): CompiledPattern {
+  const { pattern, diagnostics: ofFile } = readPattern(source, slug);
+  if (pattern === null) return { slug, pattern, sizes: [], allSizes: null, diagnostics: inFileOrder(ofFile) };
+  const slugs = sizeSlugs(pattern.sizes);
+  const ofWork: Diagnostic[] = [];
+  const sizes: CompiledSize[] = [];
+  for (const [index, size] of pattern.sizes.entries()) {
+    const { plan, faults } = planSize(pattern, index);
+    ofWork.push(...faults);
+    if (plan === null) continue;
+    const { fabric, diagnostics } = workSize(pattern, index, plan);
+    ofWork.push(...diagnostics);
+    sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
+  }
+  const fabrics = sizes.map(({ fabric }) => fabric);
+  const diagnostics = inFileOrder([...ofFile, ...mergeSizes(ofWork), ...checkPublication(pattern, fabrics)]);
+  const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
+  return { slug, pattern, sizes, allSizes, diagnostics };
+}
+
+/** Every fault of a pattern, in the order of the file. */
+export function checkPattern(source: Source, slug: string): readonly Diagnostic[] {
+  return compilePattern(source, slug).diagnostics;
+}
+
+function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fabric): CompiledSize {
+  const size = pattern.sizes[index];
+  if (size === undefined) throw new Error(`no size ${index}`);
+  const yarnInk = Object.fromEntries(pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])));
+  const charts = (terms: 'US' | 'UK'): readonly PartChart[] => chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk });
+  const us = once(() => charts('US'));
+  const uk = once(() => charts('UK'));
+  const measures = once(() => measure(pattern, fabric));
+  return {
+    size,
+    slug,
+    fabric,
+    get measures() {
+      return measures();
+    },
+    words: lazyWords((dialect) => wordPattern(pattern, fabric, dialect, index)),
+    charts: {
+      get US() {
+        return us();
+      },
+      get UK() {
+        return uk();
+      },
+    },
+  };
+}
+
+function lazyWords(word: (dialect: DialectKey) => WordedPattern): Readonly<Record<DialectKey, WordedPattern>> {
+  const us = once(() => word('us'));
+  const uk = once(() => word('uk'));
+  const usFull = once(() => word('us-full'));
+  const ukFull = once(() => word('uk-full'));
+  return {
+    get us() {
+      return us();
+    },
+    get uk() {
+      return uk();
+    },
+    get 'us-full'() {
+      return usFull();
+    },
+    get 'uk-full'() {
+      return ukFull();
+    },
+  };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

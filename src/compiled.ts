@@ -1,0 +1,34 @@
+/** Everything known of one pattern once all stages have run: what the site, the booklets and the commands take. */
+
+import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import type { Fabric } from './fabric/fabric.ts';
+import type { Measures } from './measure/measures.ts';
+import type { Pattern, Size } from './pattern/pattern.ts';
+import type { Scene } from './scene/scene.ts';
+import type { DialectKey, WordedPattern } from './wording/words.ts';
+
+/** A chart of one part. Its key is drawn in the scene in the terms asked for. */
+export interface PartChart {
+  readonly part: string;
+  readonly scene: Scene;
+}
+
+export interface CompiledSize {
+  readonly size: Size;
+  /** The size's name as it stands in addresses and file names. */
+  readonly slug: string;
+  readonly fabric: Fabric;
+  readonly measures: Measures;
+  readonly words: Readonly<Record<DialectKey, WordedPattern>>;
+  readonly charts: Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
+}
+
+export interface CompiledPattern {
+  readonly slug: string;
+  /** Null when the file could not be read as a pattern at all. */
+  readonly pattern: Pattern | null;
+  readonly sizes: readonly CompiledSize[];
+  /** Instructions for all sizes at once, numbers in the trade's `35 (44, 53)` form. */
+  readonly allSizes: Readonly<Record<DialectKey, WordedPattern>> | null;
+  readonly diagnostics: readonly Diagnostic[];
+}

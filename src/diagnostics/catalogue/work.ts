@@ -1,0 +1,216 @@
+/** Facts about worked rows and rounds in, the words of a fault out: one function per code. */
+
+import type { Wording } from '../diagnostic.ts';
+
+export const workFaults = {
+  'count/mismatch': ({ row, differences }: CountMismatch): Wording => ({
+    severity: 'error',
+    message: `${row} makes ${list(differences.map(({ made, what }) => `${made} ${what}`))}, but ${list(differences.map(({ stated }) => `${stated}`))} ${differences.length === 1 ? 'is' : 'are'} stated`,
+    why: 'The next row is worked into these, and readers count them to see whether they are right.',
+    try: `state ${list(differences.map(({ made, what }) => `${made} ${what}`))} if the row is right, or mend the row.`,
+  }),
+  'row/unworked': ({ row, left, below, unit }: Unworked): Wording => ({
+    severity: 'error',
+    message: `${row} leaves ${left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked`,
+    why: 'A row has to account for all of the row below, or makers will wonder where to stop.',
+    try: `work or skip the ${left === 1 ? 'one' : left} left, or change how far the row goes.`,
+  }),
+  'row/used-up': ({ row, wanted, below }: UsedUp): Wording => ({
+    severity: 'error',
+    message: `${row} asks for another ${wanted}, but the row below has none left`,
+    why: below === null ? 'There is nowhere to put the stitch.' : `The row below has ${below} to work into and they are all used.`,
+    try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
+  }),
+  'row/passed-over': ({ row, count, wanted }: PassedOver): Wording => ({
+    severity: 'error',
+    message: `${row} goes to the ${wanted} with ${count === 1 ? 'one stitch' : `${count} stitches`} before it unworked`,
+    why: 'Those stitches are neither worked nor skipped in words.',
+    try: `write "sk next ${count === 1 ? 'st' : `${count} sts`}" before it if they are to be skipped.`,
+  }),
+  'row/nothing-below': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} has nothing to be worked into`,
+    why: 'No chain, ring or earlier row comes before it.',
+    try: 'begin with a chain ("Ch 25.") or a ring ("6 sc in magic ring"), or say which part it goes on from with onto:.',
+  }),
+  'row/no-such': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
+    severity: 'error',
+    message: `${row} repeats ${wanted}, which is not written`,
+    why: 'There is nothing to repeat.',
+    try: 'repeat a row that stands above.',
+  }),
+  'row/out-of-order': ({ row, expected }: { readonly row: string; readonly expected: string }): Wording => ({
+    severity: 'error',
+    message: `${row} stands where ${expected} should be`,
+    why: 'Readers tick off rows by number; a gap or a double makes them lose their place.',
+    try: `number it ${expected}, or write the rows between.`,
+  }),
+  'row/how-many': ({ row, size }: { readonly row: string; readonly size: string }): Wording => ({
+    severity: 'error',
+    message: `${row} goes on to a height that size ${size} does not give`,
+    why: 'It cannot be told how many rows to work.',
+    try: 'give the size a height: (with a gauge) or rows:.',
+  }),
+  'row/ending': ({ rows, size, ending, ends }: Ending): Wording => ({
+    severity: 'error',
+    message: `size ${size} has ${rows} rows and would end with a Row ${ends}, not a Row ${ending}`,
+    why: 'The instructions say which row comes last.',
+    try: `give it ${rows - 1} or ${rows + 1} rows, whichever ends with a Row ${ending}.`,
+  }),
+  'size/no-repeats': ({ size }: { readonly size: string }): Wording => ({
+    severity: 'error',
+    message: `size ${size} does not say how many pattern repeats it has`,
+    why: 'The foundation is "a multiple of" some stitches, and it cannot be told which.',
+    try: 'give the size repeats:, or a width: together with a gauge:.',
+  }),
+  'place/not-there': ({ row, wanted, found, nth }: NotThere): Wording => ({
+    severity: 'error',
+    message: `${row} goes into the next ${wanted}, but ${found === 'nothing' ? 'there is none' : `what comes next is a ${found}`}`,
+    why: nth === null ? 'A stitch can only go into what is there.' : `It is number ${nth} along the row below; a maker following the words would be lost there.`,
+    try: found === 'nothing' ? 'name a place that is there.' : `name the ${found}, or skip to the ${wanted} first.`,
+  }),
+  'place/no-chain': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
+    severity: 'error',
+    message: `${row} needs ${wanted}, which is not there`,
+    why: 'There is no chain of that length to work into.',
+    try: 'check the number of chains it begins with.',
+  }),
+  'place/which-stitch': ({ row, special }: { readonly row: string; readonly special: string }): Wording => ({
+    severity: 'error',
+    message: `${row} works into a ${special}, but that stitch of it is not there`,
+    why: `A maker could not tell which stitch of the ${special} is meant.`,
+    try: `name one that is there, such as "first dc of next ${special}".`,
+  }),
+  'place/no-edge': ({ row, edge }: { readonly row: string; readonly edge: string }): Wording => ({
+    severity: 'error',
+    message: `${row} goes along ${edge === 'foundation' ? 'the foundation chain' : 'row ends'}, and there are none left to go along`,
+    why: 'Only a flat piece that begins with a chain has two sides and a foundation.',
+    try: 'check the order: last row, one side, foundation, other side.',
+  }),
+  'stitch/legs': ({ stitch, legs, given }: { readonly stitch: string; readonly legs: number; readonly given: number }): Wording => ({
+    severity: 'error',
+    message: `${stitch} draws ${legs} together, but is worked over ${given}`,
+    why: `It takes ${legs} places, so ${given} do not divide.`,
+    try: `write "over next ${legs} sts".`,
+  }),
+  'repeat/uneven': ({ row, uses, available, leaving, passes, over, unit }: Uneven): Wording => ({
+    severity: 'error',
+    message: `the repeat in ${row} does not come out even: ${arithmetic(uses, available, leaving, passes, over, unit)}`,
+    why: 'A maker would end in the middle of a repeat.',
+    try: uses > 0 ? `make the ${things(2, unit)} it goes over a multiple of ${uses}${leaving > 0 ? ` plus ${leaving}` : ''}, or change where the repeat ends.` : 'change where the repeat ends.',
+  }),
+  'repeat/endless': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `the repeat in ${row} uses up nothing, so it would never come to an end`,
+    why: 'To go "across" or "around", each pass has to work into the row below.',
+    try: 'say how many times instead, or add where it is worked.',
+  }),
+  'repeat/two-senses': ({ row, times, fits }: TwoSenses): Wording => ({
+    severity: 'error',
+    message: `"rep from * ${times} times" in ${row} can mean ${times} or ${times + 1} in all, and ${fits === 'both' ? 'both come out' : 'neither comes out'}`,
+    why: 'Published patterns use it in both senses, so makers will differ.',
+    try: `write "${times} more times", or put the repeat in brackets with "${times} times" for ${times} in all.`,
+  }),
+  'join/not-there': ({ row, wanted, found }: { readonly row: string; readonly wanted: string; readonly found: string }): Wording => ({
+    severity: 'error',
+    message: `${row} joins in the ${wanted}, but it begins with a ${found}`,
+    why: 'A round closes where it began.',
+    try: `join in the first ${found}.`,
+  }),
+  'chain/unstated': ({ chains, as, counts }: { readonly chains: number; readonly as: string; readonly counts: boolean }): Wording => ({
+    severity: 'warning',
+    message: `it is not said whether ch ${chains} counts as a ${as}; it was taken ${counts ? 'to count' : 'not to count'}`,
+    why: 'Habits differ, and makers who read it the other way end a stitch out.',
+    try: `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
+  }),
+  'yarn/unused': ({ letter }: { readonly letter: string }): Wording => ({
+    severity: 'warning',
+    message: `yarn ${letter} is listed but no row uses it`,
+    why: 'Makers would buy it for nothing, or look for where it goes.',
+    try: `say where it comes in ("with ${letter}"), or take it off the list.`,
+  }),
+  'special/unused': ({ name }: { readonly name: string }): Wording => ({
+    severity: 'warning',
+    message: `"${name}" is described but never worked`,
+    why: 'Readers would look for it in the rows.',
+    try: 'use it, or take it out.',
+  }),
+  'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
+    severity: 'error',
+    message: `${row} passes ${limit.toLocaleString('en')} stitches`,
+    why: 'That is more than any piece has; a number is likely wrong.',
+    try: 'check the repeats and sizes.',
+  }),
+} as const;
+
+interface RowOnly {
+  /** `Row 3`, as the pattern writes it. */
+  readonly row: string;
+}
+
+interface CountMismatch extends RowOnly {
+  readonly differences: readonly { readonly what: string; readonly stated: number; readonly made: number }[];
+}
+
+interface Unworked extends RowOnly {
+  readonly left: number;
+  readonly below: number;
+  readonly unit: 'stitch' | 'space';
+}
+
+interface UsedUp extends RowOnly {
+  readonly wanted: string;
+  /** How many the row below has, null when that is not known. */
+  readonly below: number | null;
+}
+
+interface PassedOver extends RowOnly {
+  readonly count: number;
+  readonly wanted: string;
+}
+
+interface Ending {
+  readonly rows: number;
+  readonly size: string;
+  readonly ending: number;
+  readonly ends: number;
+}
+
+interface NotThere extends RowOnly {
+  readonly wanted: string;
+  readonly found: string;
+  readonly nth: number | null;
+}
+
+interface Uneven extends RowOnly {
+  readonly uses: number;
+  readonly available: number;
+  readonly leaving: number;
+  readonly passes: number;
+  readonly over: number;
+  readonly unit: 'stitch' | 'space';
+}
+
+interface TwoSenses extends RowOnly {
+  readonly times: number;
+  readonly fits: 'both' | 'neither';
+}
+
+/** `it uses 6 stitches; 38 are there, 6 repeats use 36, which leaves 2 over`. */
+function arithmetic(uses: number, available: number, leaving: number, passes: number, over: number, unit: 'stitch' | 'space'): string {
+  if (uses === 0) return `${things(available, unit)} are there and not one repeat fits`;
+  const room = leaving > 0 ? `${available} - ${leaving} = ${available - leaving}` : `${available}`;
+  const used = passes * uses;
+  const left = leaving > 0 ? available - leaving - used : over;
+  return `it uses ${things(uses, unit)}, and ${passes} times ${uses} is ${used} of ${room}, which leaves ${left} over`;
+}
+
+function things(n: number, unit: 'stitch' | 'space'): string {
+  const plural = unit === 'stitch' ? 'stitches' : 'spaces';
+  return n === 1 ? `1 ${unit}` : `${n} ${plural}`;
+}
+
+function list(items: readonly string[]): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
+}

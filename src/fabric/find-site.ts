@@ -1,0 +1,188 @@
+/** Which of the places along the row below a phrase means: `next st`, `next ch-2 sp`, `last sc`, `corner`. */
+
+import type { What } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { stitchById } from '../stitches/table.ts';
+import { describeSite, describeWhat } from './describe.ts';
+import { NONE } from './fabric.ts';
+import type { Site } from './site.ts';
+import { isOwed } from './site.ts';
+import { plainName } from './special-name.ts';
+import type { Worker } from './worker.ts';
+import { stuck } from './worker.ts';
+
+/** The places in reach. */
+export function reach(worker: Worker): number {
+  return Math.min(worker.sites?.length ?? 0, worker.limit);
+}
+
+/** Whether a place is of the sort meant. */
+export function isA(site: Site, what: What): boolean {
+  if (site.kind === 'unknown') return what.kind === 'st' || what.kind === 'stitch' || what.kind === 'special';
+  switch (what.kind) {
+    case 'st':
+      return isOwed(site) && site.kind !== 'row end';
+    case 'stitch':
+      return site.kind === 'stitch' && (site.id === what.id || (site.special === null && isStitch(site.id) && stitchById(site.id).legOf === what.id));
+    case 'special':
+      return site.special !== null && isNamed(site.special, what.name);
+    case 'ch':
+      return site.kind === 'chain' || site.kind === 'underside';
+    case 'space':
+      return site.space !== NONE && (what.chains === null || what.chains === site.spaceChains);
+    case 'corner':
+      return site.corner;
+    case 'row-end':
+      return site.kind === 'row end';
+  }
+}
+
+/**
+ * Index of the next place of a sort. Between it and the hook may lie only what the trade passes over without a
+ * word: chains of spaces before a stitch, stitches before a space. -1 with the trouble noted otherwise.
+ */
+export function findNext(worker: Worker, what: What, span: Span): number {
+  const { sites } = worker;
+  if (sites === null) {
+    stuck(worker, { kind: 'no foundation', span });
+    return -1;
+  }
+  const end = reach(worker);
+  let from = worker.next;
+  if (worker.travelled && !worker.rowBegun && from === 0 && worker.into === null) from = afterPlace(sites, 0);
+  for (let i = from; i < end; i += 1) {
+    const site = sites[i];
+    if (site === undefined) break;
+    if (isA(site, what)) return i;
+    if (passesOver(site, what)) continue;
+    if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
+    else stuck(worker, { kind: 'not there', wanted: describeWhat(what, worker.terms), found: describeSite(site, worker.terms), nth: ordinalOf(sites, i), span });
+    return -1;
+  }
+  stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
+  return -1;
+}
+
+/** Index of the last place of a sort in the row below; -1 with the trouble noted when it is not there or not next. */
+export function findLast(worker: Worker, what: What, fromEnd: number, span: Span): number {
+  const { sites } = worker;
+  if (sites === null) {
+    stuck(worker, { kind: 'no foundation', span });
+    return -1;
+  }
+  const wanted = describeWhat(what, worker.terms);
+  let left = fromEnd;
+  for (let i = sites.length - 1; i >= 0; i -= 1) {
+    const site = sites[i];
+    if (site === undefined || passesOver(site, what)) continue;
+    if (site.space !== NONE && i > 0 && sites[i - 1]?.space === site.space) continue;
+    left -= 1;
+    if (left > 0) continue;
+    if (!isA(site, what)) {
+      stuck(worker, { kind: 'not there', wanted, found: describeSite(site, worker.terms), nth: ordinalOf(sites, i), span });
+      return -1;
+    }
+    if (i < worker.next && i !== worker.last) {
+      stuck(worker, { kind: 'used up', wanted, span });
+      return -1;
+    }
+    const between = countOwed(sites, worker.next, i);
+    if (between > 0 && isOwed(site)) {
+      stuck(worker, { kind: 'passed over', count: between, wanted: `last ${wanted}`, span });
+      return -1;
+    }
+    return i;
+  }
+  stuck(worker, { kind: 'used up', wanted, span });
+  return -1;
+}
+
+/** Index of the nth place of the row below whatever has been worked, for "first st"; -1 with the trouble noted. */
+export function findFirst(worker: Worker, what: What, nth: number, span: Span): number {
+  const { sites } = worker;
+  if (sites === null) {
+    stuck(worker, { kind: 'no foundation', span });
+    return -1;
+  }
+  let left = nth;
+  for (let i = 0; i < sites.length; i += 1) {
+    const site = sites[i];
+    if (site === undefined || passesOver(site, what)) continue;
+    left -= 1;
+    if (left > 0) continue;
+    if (isA(site, what)) return i;
+    stuck(worker, { kind: 'not there', wanted: describeWhat(what, worker.terms), found: describeSite(site, worker.terms), nth, span });
+    return -1;
+  }
+  stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
+  return -1;
+}
+
+/** Moves past a place: all the chains of a space, or the one stitch. */
+export function passPlace(worker: Worker, index: number): void {
+  const { sites } = worker;
+  if (sites === null) return;
+  worker.last = index;
+  worker.next = Math.max(worker.next, afterPlace(sites, index));
+  worker.lastWasSpace = sites[index]?.space !== NONE;
+}
+
+/** Index just behind a place. */
+export function afterPlace(sites: readonly Site[], index: number): number {
+  const site = sites[index];
+  if (site === undefined || site.space === NONE) return index + 1;
+  let end = index + 1;
+  while (sites[end]?.space === site.space) end += 1;
+  return end;
+}
+
+/** How many places from `from` to before `to` must be accounted for. */
+export function countOwed(sites: readonly Site[], from: number, to: number): number {
+  let owed = 0;
+  for (let i = from; i < to; i += 1) {
+    const site = sites[i];
+    if (site !== undefined && isOwed(site)) owed += 1;
+  }
+  return owed;
+}
+
+/** How many spaces begin from `from` to before `to`. */
+export function countSpaces(sites: readonly Site[], from: number, to: number): number {
+  let spaces = 0;
+  for (let i = from; i < to; i += 1) {
+    const site = sites[i];
+    if (site !== undefined && site.space !== NONE && sites[i - 1]?.space !== site.space) spaces += 1;
+  }
+  return spaces;
+}
+
+/** What the trade passes over without a word on the way to a place of this sort. */
+function passesOver(site: Site, what: What): boolean {
+  switch (what.kind) {
+    case 'space':
+      return site.kind === 'stitch';
+    case 'ch':
+    case 'row-end':
+      return false;
+    case 'corner':
+      return false;
+    default:
+      return !isOwed(site);
+  }
+}
+
+/** Which one it is, counting as a maker counts: the nth stitch, or the nth space. */
+function ordinalOf(sites: readonly Site[], index: number): number {
+  const site = sites[index];
+  if (site === undefined) return index + 1;
+  return isOwed(site) ? countOwed(sites, 0, index) + 1 : countSpaces(sites, 0, index) + (sites[index - 1]?.space === site.space ? 0 : 1);
+}
+
+function isStitch(id: string): boolean {
+  return id !== '' && id !== 'ch';
+}
+
+/** The beginning cluster of a round is a cluster: `beg cl` answers to `cl`. */
+function isNamed(special: string, name: string): boolean {
+  return special === name || plainName(special) === name;
+}

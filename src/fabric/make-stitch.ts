@@ -1,0 +1,99 @@
+/** Makes stitches at places: single ones, decreases with their legs, special stitches and brackets. */
+
+import type { Step } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { stitchById } from '../stitches/table.ts';
+import { addFlag, addStitch, closeGroup, MOST_STITCHES, openGroup } from './builder.ts';
+import type { Into } from './fabric.ts';
+import { FLAG, INTO, LOOP, NONE } from './fabric.ts';
+import type { Site } from './site.ts';
+import type { Worker } from './worker.ts';
+import { stuck } from './worker.ts';
+
+/** Works a list of steps; handed in by the caller, so that this file need not know them. */
+export type WorkSteps = (worker: Worker, steps: readonly Step[]) => boolean;
+
+/** Makes one stitch into the places given: one for a plain stitch, one a leg for a decrease over several. */
+export function makeStitch(worker: Worker, id: string, sites: readonly Site[], loop: number, span: Span, extraFlags = 0): boolean {
+  if (worker.builder.kind.length >= MOST_STITCHES) return stuck(worker, { kind: 'too many', span });
+  const first = sites[0];
+  const travel = (extraFlags & (FLAG.travel | FLAG.join)) !== 0;
+  const closesPicot = id === 'sl-st' && first?.kind === 'chain' && worker.into !== null && first.node >= worker.rowFirst;
+  const counted = !travel && !closesPicot && (stitchById(id).counted || id === 'sl-st');
+  addStitch(worker.builder, {
+    id,
+    countsAs: counted ? id : null,
+    row: worker.row,
+    yarn: worker.yarn,
+    where: first === undefined ? INTO.nothing : intoOf(first),
+    loop,
+    flags: extraFlags,
+    group: worker.group,
+    into: sites.flatMap((site) => nodesOf(worker, site)),
+  });
+  if (!travel) worker.rowBegun = true;
+  return true;
+}
+
+/** Works a special stitch's steps, or a bracket's, into one place. */
+export function makeInto(worker: Worker, steps: readonly Step[], site: Site, special: string | null, work: WorkSteps): boolean {
+  const { group, into, inSpecial } = worker;
+  // Inside a special stitch a bracket is part of it, not a thing of its own.
+  const opens = special !== null || !inSpecial;
+  if (opens) worker.group = openGroup(worker.builder, special);
+  const opened = worker.group;
+  worker.into = site;
+  worker.inSpecial = inSpecial || special !== null;
+  const done = work(worker, steps);
+  if (opens) closeGroup(worker.builder, opened);
+  worker.group = group;
+  worker.into = into;
+  worker.inSpecial = inSpecial;
+  return done;
+}
+
+/** The middle stitch, or the space, of what was made from `first` on is a corner of the piece. */
+export function markCorner(worker: Worker, first: number): void {
+  const { builder } = worker;
+  const made: number[] = [];
+  const chains: number[] = [];
+  for (let i = first; i < builder.kind.length; i += 1) {
+    if ((builder.countsAs[i] ?? NONE) !== NONE) made.push(i);
+    else chains.push(i);
+  }
+  if (chains.length > 0) {
+    for (const chain of chains) addFlag(builder, chain, FLAG.corner);
+    return;
+  }
+  const middle = made.length % 2 === 1 ? made[(made.length - 1) / 2] : undefined;
+  if (middle !== undefined) addFlag(builder, middle, FLAG.corner);
+}
+
+export function intoOf(site: Site): Into {
+  if (site.space !== NONE) return INTO.space;
+  switch (site.kind) {
+    case 'ring':
+      return INTO.ring;
+    case 'row end':
+      return INTO.rowEnd;
+    case 'underside':
+      return INTO.underside;
+    default:
+      return INTO.top;
+  }
+}
+
+/** The stitches a place stands for: itself, or all the chains of its space or ring. */
+export function nodesOf(worker: Worker, site: Site): readonly number[] {
+  if (site.space === NONE) return site.kind === 'ring' ? ringNodes(worker, site) : [site.node];
+  const space = worker.builder.spaces[site.space];
+  if (space === undefined) return [site.node];
+  return Array.from({ length: space.end - space.first }, (_, i) => space.first + i);
+}
+
+/** A chain ring's site names its first chain and, as its group, how many there are; a magic ring is one thing. */
+function ringNodes(_worker: Worker, site: Site): readonly number[] {
+  return Array.from({ length: Math.max(1, site.spaceChains) }, (_, i) => site.node + i);
+}
+
+export const LOOPS = { both: LOOP.both, front: LOOP.front, back: LOOP.back } as const;

@@ -1,0 +1,167 @@
+/** The places a phrase names, as indices along the row below, each ready to be worked. */
+
+import type { Num, Place, Stop, What } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { hasFlag } from './builder.ts';
+import { describeWhat } from './describe.ts';
+import { FLAG, NONE } from './fabric.ts';
+import { afterPlace, findFirst, findLast, findNext, isA, passPlace, reach } from './find-site.ts';
+import type { Site } from './site.ts';
+import { isOwed } from './site.ts';
+import { limitOf } from './stop-limit.ts';
+import type { Worker } from './worker.ts';
+import { stuck, valueFor } from './worker.ts';
+
+/**
+ * The nth of `count` places, found and passed one at a time as they are worked; null with the trouble noted when it
+ * is not there. `each` gives null without trouble when the stop is reached.
+ */
+export function nextSite(worker: Worker, what: What, span: Span): Site | null {
+  const index = findNext(worker, what, span);
+  if (index < 0) return null;
+  passPlace(worker, index);
+  return worker.sites?.[index] ?? null;
+}
+
+/** How many places `next 3 sts` names in this size. */
+export function howMany(worker: Worker, n: Num | null): number {
+  return n === null ? 1 : (valueFor(worker, n.values) ?? 0);
+}
+
+/** The one place of `same st`, `first st`, `ring`, `top of tch` and the like; null with the trouble noted. */
+export function singleSite(worker: Worker, place: Place): Site | null {
+  const { sites } = worker;
+  switch (place.kind) {
+    case 'same':
+      return sameSite(worker, place.what, place.span);
+    case 'ring': {
+      const ring = sites?.[0];
+      if (ring?.kind === 'ring') {
+        passPlace(worker, 0);
+        return ring;
+      }
+      stuck(worker, { kind: 'not there', wanted: 'ring', found: sites === null ? 'nothing' : 'st', nth: 1, span: place.span });
+      return null;
+    }
+    case 'first':
+      return passed(worker, findFirst(worker, place.what, 1, place.span));
+    case 'last':
+      return passed(worker, findLast(worker, place.what, 1, place.span));
+    case 'any':
+      return passed(worker, findAny(worker, place.what, place.span));
+    case 'from-hook':
+      return fromHook(worker, howMany(worker, place.nth), place.span);
+    case 'of-chain':
+      return turningChainSite(worker, place.span);
+    case 'of-special':
+      return siteOfSpecial(worker, place.nth, place.what, place.special, place.span);
+    case 'next':
+    case 'each':
+      return nextSite(worker, place.what, place.span);
+    case 'below':
+      return null;
+  }
+}
+
+function passed(worker: Worker, index: number): Site | null {
+  if (index < 0) return null;
+  passPlace(worker, index);
+  return worker.sites?.[index] ?? null;
+}
+
+function sameSite(worker: Worker, what: What, span: Span): Site | null {
+  if (worker.into !== null) return worker.into;
+  const site = worker.sites?.[worker.last];
+  if (site === undefined) {
+    stuck(worker, { kind: 'not there', wanted: `same ${describeWhat(what, worker.terms)}`, found: 'nothing worked yet', nth: 1, span });
+    return null;
+  }
+  if (what.kind !== 'st' && !isA(site, what)) {
+    const found = site.space === NONE ? 'a stitch' : 'a space';
+    stuck(worker, { kind: 'not there', wanted: `same ${describeWhat(what, worker.terms)}`, found, nth: worker.last + 1, span });
+    return null;
+  }
+  passPlace(worker, worker.last);
+  return site;
+}
+
+/** Where yarn is joined: the first place of the sort, wherever it is. */
+function findAny(worker: Worker, what: What, span: Span): number {
+  const { sites } = worker;
+  const index = sites?.findIndex((site) => isA(site, what)) ?? -1;
+  if (index < 0) stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
+  return index;
+}
+
+function fromHook(worker: Worker, nth: number, span: Span): Site | null {
+  const site = worker.sites?.[nth - 1];
+  if (site === undefined || site.kind !== 'chain' || site.space !== NONE) {
+    stuck(worker, { kind: 'no chain', wanted: `${nth} ch`, span });
+    return null;
+  }
+  passPlace(worker, nth - 1);
+  return site;
+}
+
+/** The next place, which must be a turning chain that counts as a stitch. */
+function turningChainSite(worker: Worker, span: Span): Site | null {
+  const index = findNext(worker, { kind: 'st' }, span);
+  const site = worker.sites?.[index];
+  if (site === undefined) return null;
+  if (site.kind !== 'unknown' && !(site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain))) {
+    stuck(worker, { kind: 'not there', wanted: 'turning ch', found: 'st', nth: index + 1, span });
+    return null;
+  }
+  passPlace(worker, index);
+  return site;
+}
+
+/** The 3rd, or the middle, dc of the next shell: the shell is passed whole. */
+function siteOfSpecial(worker: Worker, nth: number | 'center', what: What, special: string, span: Span): Site | null {
+  const { sites } = worker;
+  if (sites === null) return null;
+  const end = reach(worker);
+  let first = worker.next;
+  while (first < end && sites[first]?.special !== special) {
+    const site = sites[first];
+    if (site !== undefined && isOwed(site)) {
+      stuck(worker, { kind: 'not there', wanted: special, found: 'st', nth: first + 1, span });
+      return null;
+    }
+    first += 1;
+  }
+  const group = sites[first]?.group;
+  const members: number[] = [];
+  let last = first;
+  for (; last < end && sites[last]?.group === group; last += 1) {
+    const site = sites[last];
+    const again = site !== undefined && site.space !== NONE && sites[last - 1]?.space === site.space;
+    if (site !== undefined && isA(site, what) && !again) members.push(last);
+  }
+  const chosen = nth === 'center' ? (members.length - 1) / 2 : nth - 1;
+  const index = members[chosen];
+  if (index === undefined) {
+    stuck(worker, { kind: 'which stitch', special, span });
+    return null;
+  }
+  passPlace(worker, index);
+  worker.next = Math.max(worker.next, last);
+  return sites[index] ?? null;
+}
+
+/**
+ * Whether "each" goes on: false at its stop. A place of another sort before the stop is left for the next call to
+ * report.
+ */
+export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
+  const { sites } = worker;
+  if (sites === null) return false;
+  const end = Math.min(reach(worker), limitOf(worker, stop));
+  for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
+    const site = sites[i];
+    if (site === undefined) return false;
+    // Spaces are passed over by "each st", stitches by "each ch-1 sp".
+    if (what.kind === 'space' ? site.space !== NONE : isOwed(site) || what.kind === 'ch') return true;
+  }
+  return false;
+}

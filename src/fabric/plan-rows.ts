@@ -1,0 +1,145 @@
+/** A part's lines laid out as the rows of one size: ranges, `Rep Row 2`, `Rows 4 on … to height`. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Label, Line, Num, RepeatRowsStep, Step, Unit } from '../notation/tree.ts';
+import type { RowPlan } from './work-row.ts';
+
+export interface PlanSetting {
+  readonly file: string;
+  readonly size: string;
+  readonly sizeIndex: number;
+  /** Rows or rounds in all, for what goes on to height; null when the size does not say. */
+  readonly rows: number | null;
+  readonly part: number;
+}
+
+type Plan = Omit<RowPlan, 'part' | 'partHasFoundation'>;
+
+export interface PlansMade {
+  readonly plans: readonly Plan[];
+  readonly faults: readonly Diagnostic[];
+}
+
+/** The most rows one size may have. */
+const MOST_ROWS = 20_000;
+
+/**
+ * Lays out the rows in order. A line that could not be read ends the part: what follows stands on it. The plans made
+ * up to there are given all the same.
+ */
+export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMade {
+  const plans: Plan[] = [];
+  const faults: Diagnostic[] = [];
+  const byNumber = new Map<number, Line>();
+  let last = 0;
+  let lastUnit: Unit | null = null;
+  for (const [lineIndex, line] of lines.entries()) {
+    const { label } = line;
+    const rep = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+    const unit: Unit | null = label === null || label.kind === 'named' ? (rep?.unit ?? null) : label.unit;
+    const others = line.steps.filter((step) => step !== rep);
+    const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
+    if (numbers === null) return { plans, faults };
+    if (label?.kind === 'numbered' && numbers.length > 0) {
+      const first = numbers[0] ?? 0;
+      const restarts = first === 1 && (last === 0 || unit !== lastUnit);
+      if (first !== last + 1 && !restarts) {
+        const names = { row: `${label.word} ${first}`, expected: `${label.word} ${last + 1}` };
+        faults.push(diagnose('row/out-of-order', { file: setting.file, span: label.span }, names));
+      }
+    }
+    if (rep !== undefined) {
+      const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
+      for (const [i, number] of numbers.entries()) {
+        const wanted = rep.rows[i % rep.rows.length] ?? 0;
+        const source = byNumber.get(wanted);
+        if (source === undefined) {
+          faults.push(diagnose('row/no-such', { file: setting.file, span: rep.span }, { row: `${word} ${number}`, wanted: `${word} ${wanted}` }));
+          return { plans, faults };
+        }
+        const isLast = i === numbers.length - 1;
+        const steps = isLast ? [...source.steps, ...others.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn))] : source.steps;
+        const stated = { ...line, stated: line.stated };
+        plans.push({ label: `${word} ${number}`, unit, number, line: stated, lineIndex, steps, statedSide: null, checksCount: isLast });
+      }
+      const ends = numbers.length > 0 ? rep.rows[(numbers.length - 1) % rep.rows.length] : undefined;
+      if (rep.until.kind === 'height' && rep.until.endingWith !== null && ends !== undefined && ends !== rep.until.endingWith) {
+        const facts = { rows: numbers[numbers.length - 1] ?? 0, size: setting.size, ending: rep.until.endingWith, ends };
+        faults.push(diagnose('row/ending', { file: setting.file, span: rep.span, sizes: [setting.size] }, facts));
+      }
+    } else {
+      for (const [i, number] of numbers.entries()) {
+        const name = label === null ? '' : label.kind === 'named' ? label.name : label.kind === 'next' ? `Next ${label.word}` : `${label.word} ${number}`;
+        const isLast = i === numbers.length - 1;
+        const numbered = label !== null && label.kind !== 'named' ? number : null;
+        plans.push({ label: name, unit, number: numbered, line, lineIndex, steps: line.steps, statedSide: i === 0 ? line.side : null, checksCount: isLast });
+        if (numbered !== null) byNumber.set(numbered, line);
+      }
+    }
+    if (label?.kind === 'numbered' || label?.kind === 'next' || rep !== undefined) {
+      last = numbers[numbers.length - 1] ?? last;
+      lastUnit = unit;
+    }
+    if (!line.readable) return { plans: plans.slice(0, plans.length - numbers.length), faults };
+  }
+  return { plans, faults };
+}
+
+/** The numbers of the rows a line works; one entry for a line that is no numbered row. Null ends the part. */
+function rowNumbers(label: Label | null, rep: RepeatRowsStep | null, last: number, setting: PlanSetting, line: Line, faults: Diagnostic[]): number[] | null {
+  const { sizeIndex } = setting;
+  const from = label?.kind === 'numbered' ? forSize(label.from, sizeIndex) : last + 1;
+  // A dash in the label's list: this size has no such row.
+  if (from === null) return [];
+  if (label?.kind === 'numbered' && label.to !== null && label.to !== 'on') {
+    const to = forSize(label.to, sizeIndex);
+    return to === null ? [] : range(from, to);
+  }
+  const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
+  if (open) {
+    if (setting.rows === null) {
+      const row = label?.kind === 'numbered' ? `${label.word} ${from}` : 'this';
+      faults.push(diagnose('row/how-many', { file: setting.file, span: rep?.span ?? line.span, sizes: [setting.size] }, { row, size: setting.size }));
+      return null;
+    }
+    return range(from, setting.rows);
+  }
+  if (rep !== null && rep.until.kind === 'times') {
+    const times = forSize(rep.until.n, sizeIndex) ?? 0;
+    return range(from, from + times * rep.rows.length - 1);
+  }
+  return [from];
+}
+
+/** The rows or rounds from which a total may be chosen so that the part ends as it says: for finding a height. */
+export function openEnd(lines: readonly Line[], sizeIndex: number): { readonly from: number; readonly allows: (rows: number) => boolean } | null {
+  let last = 0;
+  for (const { label, steps } of lines) {
+    const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+    const from = label?.kind === 'numbered' ? (forSize(label.from, sizeIndex) ?? last + 1) : last + 1;
+    const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
+    if (open) {
+      const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
+      const cycle = rep?.rows ?? [];
+      const allows = (rows: number): boolean => rows >= from && (ending === null || cycle[(rows - from) % cycle.length] === ending);
+      return { from, allows };
+    }
+    if (label?.kind === 'numbered') last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;
+    else if (label?.kind === 'next') last += 1;
+  }
+  return null;
+}
+
+function forSize(n: Num, sizeIndex: number): number | null {
+  return (n.values.length === 1 ? n.values[0] : n.values[sizeIndex]) ?? null;
+}
+
+function range(from: number, to: number): number[] {
+  const length = Math.max(0, Math.min(to - from + 1, MOST_ROWS));
+  return Array.from({ length }, (_, i) => from + i);
+}
+
+function isTurn(step: Step): boolean {
+  return step.kind === 'turn';
+}

@@ -1,0 +1,53 @@
+/** Why a row could not go on, worded as a fault at its place. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { abbreviation } from './describe.ts';
+import { MOST_STITCHES } from './builder.ts';
+import type { Trouble } from './worker.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+
+export interface RowPlace {
+  readonly file: string;
+  readonly size: string;
+  /** `Row 3`. */
+  readonly row: string;
+  /** Stitches of the row below, null when not known. */
+  readonly below: number | null;
+  readonly terms: Terms;
+}
+
+/** Null for trouble that only echoes an earlier fault. */
+export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | null {
+  const { file, row, terms } = place;
+  const at = { file, span: trouble.span, sizes: [place.size] };
+  switch (trouble.kind) {
+    case 'used up':
+      return diagnose('row/used-up', at, { row, wanted: trouble.wanted, below: place.below });
+    case 'not there':
+      if (trouble.wanted.startsWith('first ')) return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });
+      return diagnose('place/not-there', at, { row, wanted: trouble.wanted, found: trouble.found, nth: trouble.nth });
+    case 'uneven':
+      return diagnose('repeat/uneven', at, { ...trouble, row });
+    case 'endless':
+      return diagnose('repeat/endless', at, { row });
+    case 'two senses':
+      return diagnose('repeat/two-senses', at, { row, times: trouble.times, fits: trouble.fits });
+    case 'passed over':
+      return diagnose('row/passed-over', at, { row, count: trouble.count, wanted: trouble.wanted });
+    case 'no foundation':
+      return diagnose('row/nothing-below', at, { row });
+    case 'no chain':
+      return diagnose('place/no-chain', at, { row, wanted: trouble.wanted });
+    case 'which stitch':
+      return diagnose('place/which-stitch', at, { row, special: trouble.special });
+    case 'no edge':
+      return diagnose('place/no-edge', at, { row, edge: trouble.edge });
+    case 'legs':
+      return diagnose('stitch/legs', at, { stitch: abbreviation(trouble.stitch, terms), legs: trouble.legs, given: trouble.given });
+    case 'too many':
+      return diagnose('size/too-large', at, { row, limit: MOST_STITCHES });
+    case 'unknown':
+      return null;
+  }
+}

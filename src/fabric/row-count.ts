@@ -1,0 +1,139 @@
+/** What a row makes, counted from its stitches, and how that compares with what the pattern states. */
+
+import type { StatedCount, StatedEntry, What } from '../notation/tree.ts';
+import type { Builder } from './builder.ts';
+import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
+import { describeWhat } from './describe.ts';
+import { FLAG } from './fabric.ts';
+import { plainName } from './special-name.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+
+export interface RowCount {
+  readonly stitches: number;
+  readonly spaces: number;
+  readonly byStitch: Readonly<Record<string, number>>;
+  readonly groups: Readonly<Record<string, number>>;
+  readonly bySpace: Readonly<Record<number, number>>;
+  readonly corners: number;
+  /** Chains that are neither a turning chain nor counted. */
+  readonly chains: number;
+}
+
+/**
+ * Counts the stitches from `first` to before `end`; `countedStart` is a foundation chain that counts as one of them.
+ * `firstSpace` is the first of the row's spaces in the builder.
+ */
+export function countRow(builder: Builder, first: number, end: number, countedStart: number, firstSpace: number, row: number): RowCount {
+  const byStitch: Record<string, number> = {};
+  const groups: Record<string, number> = {};
+  const bySpace: Record<number, number> = {};
+  let stitches = 0;
+  let corners = 0;
+  let chains = 0;
+  const count = (i: number): void => {
+    const id = countedId(builder, i);
+    if (id === null) return;
+    stitches += 1;
+    byStitch[id] = (byStitch[id] ?? 0) + 1;
+    if (hasFlag(builder, i, FLAG.corner)) corners += 1;
+  };
+  if (countedStart >= 0) count(countedStart);
+  const seen = new Set<object>();
+  for (let i = first; i < end; i += 1) {
+    count(i);
+    if (kindId(builder, i) === 'ch' && countedId(builder, i) === null && !hasFlag(builder, i, FLAG.turningChain)) chains += 1;
+    const group = groupOf(builder, i);
+    if (group !== null && group.special !== null && !seen.has(group)) {
+      seen.add(group);
+      const name = plainName(group.special);
+      groups[name] = (groups[name] ?? 0) + 1;
+    }
+  }
+  let spaces = 0;
+  for (let s = firstSpace; s < builder.spaces.length; s += 1) {
+    const space = builder.spaces[s];
+    if (space === undefined || space.row !== row) continue;
+    spaces += 1;
+    const length = space.end - space.first;
+    bySpace[length] = (bySpace[length] ?? 0) + 1;
+    if (space.corner) corners += 1;
+  }
+  return { stitches, spaces, byStitch, groups, bySpace, corners, chains };
+}
+
+export interface Difference {
+  /** As a maker says it: `dc`, `sts`, `ch-2 sps`. */
+  readonly what: string;
+  readonly stated: number;
+  readonly made: number;
+}
+
+/** The entries of a stated count that the row does not make, for one size. */
+export function differences(stated: StatedCount, made: RowCount, sizeIndex: number, terms: Terms): Difference[] {
+  const found: Difference[] = [];
+  for (const entry of stated.entries) {
+    const said = valueOf(entry, sizeIndex);
+    if (said === null) continue;
+    const is = madeOf(entry.what, made);
+    if (is === said) continue;
+    // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
+    if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
+    found.push({ what: entry.what === null ? 'sts' : plural(describeWhat(entry.what, terms)), stated: said, made: is });
+  }
+  return found;
+}
+
+/** How many stitches a stated count leaves to work into, where it says so without spaces; null otherwise. */
+export function statedStitches(stated: StatedCount | null, sizeIndex: number): number | null {
+  if (stated === null) return null;
+  let sum = 0;
+  for (const entry of stated.entries) {
+    const value = valueOf(entry, sizeIndex);
+    if (value === null) return null;
+    if (isTotal(entry)) return value;
+    if (entry.what?.kind !== 'stitch') return null;
+    sum += value;
+  }
+  return sum;
+}
+
+/** A count as written with the numbers of one size: `37 (49, 61) sts` -> `49 sts`. */
+export function forOneSize(text: string, sizeIndex: number): string {
+  return text.replace(/(\d+|-)\s*[([]\s*((?:\d+|-)(?:\s*[,:]\s*(?:\d+|-))*)\s*[)\]]/g, (_, first: string, rest: string) => {
+    const values = [first, ...rest.split(/[,:]/)].map((value) => value.trim());
+    return values[sizeIndex] ?? first;
+  });
+}
+
+function isTotal(entry: StatedEntry): boolean {
+  return entry.what === null || entry.what.kind === 'st';
+}
+
+function valueOf(entry: StatedEntry, sizeIndex: number): number | null {
+  const { values } = entry.n;
+  return (values.length === 1 ? values[0] : values[sizeIndex]) ?? null;
+}
+
+function madeOf(what: What | null, made: RowCount): number {
+  if (what === null) return made.stitches;
+  switch (what.kind) {
+    case 'st':
+      return made.stitches;
+    case 'stitch':
+      return made.byStitch[what.id] ?? 0;
+    case 'special':
+      return made.groups[plainName(what.name)] ?? 0;
+    case 'ch':
+      return made.chains;
+    case 'space':
+      return what.corner && what.chains === null ? made.corners : what.chains === null ? made.spaces : (made.bySpace[what.chains] ?? 0);
+    case 'corner':
+      return made.corners;
+    case 'row-end':
+      return 0;
+  }
+}
+
+function plural(name: string): string {
+  return name.endsWith('sp') || name === 'st' || name === 'corner' ? `${name}s` : name;
+}

@@ -1,0 +1,120 @@
+/** How a row begins: which way it goes, which side faces, and in what order it meets the places below. */
+
+import type { ChainStep, Line, Step, Unit } from '../notation/tree.ts';
+import { NONE } from './fabric.ts';
+import type { Site } from './site.ts';
+
+/** The top of the piece as the last row left it. */
+export interface Top {
+  readonly sites: readonly Site[];
+  readonly closing: 'flat' | 'joined' | 'spiral';
+  readonly side: 'RS' | 'WS' | null;
+  readonly turned: boolean;
+  /** The yarn was moved along after the join. */
+  readonly travelled: boolean;
+  /** Stitches it has, for faults. */
+  readonly stitches: number | null;
+}
+
+export interface RowStart {
+  readonly sites: Site[];
+  readonly side: 'RS' | 'WS';
+  readonly round: boolean;
+}
+
+/** Turns the top of the last row to the way the next one meets it. */
+export function startRow(top: Top, unit: Unit | null, statedSide: 'RS' | 'WS' | null): RowStart {
+  const alternate = top.turned ? opposite(top.side) : (top.side ?? 'RS');
+  if (top.closing === 'flat') {
+    // A round on a flat piece is an edging, worked from the right side unless it says otherwise.
+    const side = statedSide ?? (unit === 'row' || top.side === null ? (top.side === null ? 'RS' : alternate) : 'RS');
+    const reversed = top.side !== null && side !== top.side;
+    return { sites: reversed ? [...top.sites].reverse() : [...top.sites], side, round: false };
+  }
+  const side = statedSide ?? alternate;
+  const sites = top.turned ? turnedRound(top.sites) : [...top.sites];
+  return { sites, side, round: true };
+}
+
+function opposite(side: 'RS' | 'WS' | null): 'RS' | 'WS' {
+  return side === 'RS' ? 'WS' : 'RS';
+}
+
+/** A joined round turned: the joined stitch first, then the others from the last back. */
+function turnedRound(sites: readonly Site[]): Site[] {
+  const first = sites[0];
+  if (first === undefined) return [];
+  let end = 1;
+  while (first.space !== NONE && sites[end]?.space === first.space) end += 1;
+  return [...sites.slice(0, end), ...sites.slice(end).reverse()];
+}
+
+/** A chain printed at the end of a row, before or after "turn", belongs to the start of the next. */
+export function splitClosingChain(steps: readonly Step[]): { readonly steps: readonly Step[]; readonly closing: ChainStep | null } {
+  let at = steps.length - 1;
+  const isIdle = (step: Step | undefined): boolean => step !== undefined && (step.kind === 'turn' || step.kind === 'note');
+  while (at >= 0 && isIdle(steps[at])) at -= 1;
+  const step = steps[at];
+  const before = steps[at - 1];
+  const turned = steps.slice(at + 1).some((idle) => idle.kind === 'turn' && idle.what === 'turn') || (before !== undefined && before.kind === 'turn' && before.what === 'turn');
+  const joined = before !== undefined && before.kind === 'join' && !before.ring;
+  if (step === undefined || step.kind !== 'chain' || 'of' in step.n || at === 0 || !(turned || joined)) return { steps, closing: null };
+  return { steps: [...steps.slice(0, at), ...steps.slice(at + 1)], closing: step };
+}
+
+/**
+ * The slip stitches at the start of a row that only move the yarn along: those right before a chain that starts the
+ * row, or, in rounds, before something worked into the same place.
+ */
+export function travelSteps(steps: readonly Step[], round: boolean): ReadonlySet<Step> {
+  const leading: Step[] = [];
+  let at = 0;
+  while (at < steps.length && isIdleStart(steps[at])) at += 1;
+  for (; at < steps.length; at += 1) {
+    const step = steps[at];
+    if (step === undefined || step.kind !== 'work' || step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st') break;
+    leading.push(step);
+  }
+  const then = steps[at];
+  const same = then !== undefined && 'place' in then && then.place !== null && then.place.kind === 'same';
+  return new Set(then !== undefined && (then.kind === 'chain' || (round && same)) ? leading : []);
+}
+
+function isIdleStart(step: Step | undefined): boolean {
+  return step !== undefined && (step.kind === 'yarn' || step.kind === 'note') && !('place' in step && step.place !== null);
+}
+
+/** A slip stitch into the start of the round at its end is a join though the word is not said. */
+export function withImpliedJoin(steps: readonly Step[], unit: Unit | null): readonly Step[] {
+  if (unit !== 'round' || steps.some((step) => step.kind === 'join')) return steps;
+  let at = steps.length - 1;
+  while (at >= 0 && isAfterJoin(steps[at])) at -= 1;
+  const step = steps[at];
+  if (step === undefined || step.kind !== 'work' || step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st') return steps;
+  const { place } = step;
+  if (place === null || (place.kind !== 'first' && place.kind !== 'of-chain') || at === 0) return steps;
+  const join: Step = { kind: 'join', stitch: step.stitch, place, ring: false, span: step.span };
+  return [...steps.slice(0, at), join, ...steps.slice(at + 1)];
+}
+
+function isAfterJoin(step: Step | undefined): boolean {
+  if (step === undefined) return false;
+  if (step.kind === 'turn' || step.kind === 'note' || step.kind === 'fasten off' || step.kind === 'yarn') return true;
+  return step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place?.kind === 'next';
+}
+
+/** Whether the work is turned after this row: rows are unless it says not, rounds are not unless it says so. */
+export function turnsAfter(line: Line, steps: readonly Step[], unit: Unit | null): boolean {
+  const said = steps.findLast((step) => step.kind === 'turn' && step.what !== 'do not join');
+  if (said !== undefined && said.kind === 'turn') return said.what === 'turn';
+  return unit === 'row' && line.label !== null;
+}
+
+/** Whether the first thing worked goes into a magic ring, chains left aside. */
+export function beginsMagicRing(steps: readonly Step[]): boolean {
+  for (const step of steps) {
+    if (step.kind === 'repeat' || step.kind === 'bracket') return beginsMagicRing(step.body);
+    if (step.kind === 'work' || step.kind === 'group') return step.place?.kind === 'ring' && step.place.magic;
+  }
+  return false;
+}

@@ -1,0 +1,124 @@
+/** The places a row can be worked into, in the order the hook meets them. */
+
+import type { Builder } from './builder.ts';
+import { countedId, firstTarget, groupOf, hasFlag, kindId } from './builder.ts';
+import { FLAG, NONE } from './fabric.ts';
+
+export type SiteKind =
+  /** The top of a stitch. */
+  | 'stitch'
+  /** One chain: of a foundation, or of a space. */
+  | 'chain'
+  | 'ring'
+  | 'row end'
+  /** The other side of a foundation chain. */
+  | 'underside'
+  /** A stitch known only by a stated count, where the row that should have made it could not be worked. */
+  | 'unknown';
+
+export interface Site {
+  readonly kind: SiteKind;
+  /** Index of the stitch or chain; -1 for an unknown one. */
+  readonly node: number;
+  /** What it is called: the id it counts as, `ch`, or '' where that is not known. */
+  readonly id: string;
+  /** Index into the builder's spaces for a chain that belongs to one, else NONE. */
+  readonly space: number;
+  /** Chains of that space, 0 for none. */
+  readonly spaceChains: number;
+  readonly corner: boolean;
+  /** Name of the special stitch it belongs to, or null, and which one of them. */
+  readonly special: string | null;
+  readonly group: number;
+  /** How tall it stands at a side: weight of a row end. */
+  readonly height: number;
+}
+
+/** True for a place that a row has to account for: anything but the chains of a space. */
+export function isOwed(site: Site): boolean {
+  return site.space === NONE;
+}
+
+/** The sites along the top of a row's stitches, in the order they were made. */
+export function sitesOfRow(builder: Builder, first: number, end: number): Site[] {
+  const sites: Site[] = [];
+  let runStart = -1;
+  const closeRun = (at: number): void => {
+    if (runStart < 0) return;
+    pushSpace(builder, sites, runStart, at, first);
+    runStart = -1;
+  };
+  for (let i = first; i < end; i += 1) {
+    const counted = countedId(builder, i);
+    const chain = kindId(builder, i) === 'ch' && counted === null;
+    if (chain && !hasFlag(builder, i, FLAG.turningChain)) {
+      if (runStart < 0) runStart = i;
+      continue;
+    }
+    if (isPicotClosing(builder, i, runStart)) {
+      // The chains stand closed on their own: no space to work into.
+      runStart = -1;
+      continue;
+    }
+    closeRun(i);
+    if (counted === null) continue;
+    const group = groupOf(builder, i);
+    sites.push({
+      kind: 'stitch',
+      node: i,
+      id: counted,
+      space: NONE,
+      spaceChains: 0,
+      corner: hasFlag(builder, i, FLAG.corner),
+      special: group?.special ?? null,
+      group: builder.group[i] ?? NONE,
+      height: 1,
+    });
+  }
+  closeRun(end);
+  return sites;
+}
+
+/** A slip stitch into one of the chains just made. */
+function isPicotClosing(builder: Builder, index: number, runStart: number): boolean {
+  return runStart >= 0 && kindId(builder, index) === 'sl-st' && firstTarget(builder, index) >= runStart - 1 && !hasFlag(builder, index, FLAG.join);
+}
+
+function pushSpace(builder: Builder, sites: Site[], first: number, end: number, rowFirst: number): void {
+  const group = builder.group[first] ?? NONE;
+  const special = groupOf(builder, first)?.special ?? null;
+  // A chain between two parts of one bracket worked into one place makes a corner or a V.
+  const bracketed = group !== NONE && special === null;
+  const corner = bracketed || hasFlag(builder, first, FLAG.corner) || sharesFoot(builder, first - 1, end, rowFirst);
+  builder.spaces.push({ row: builder.row[first] ?? 0, first, end, corner });
+  const space = builder.spaces.length - 1;
+  for (let i = first; i < end; i += 1) {
+    sites.push({ kind: 'chain', node: i, id: 'ch', space, spaceChains: end - first, corner, special, group, height: 1 });
+  }
+}
+
+/** Whether the stitches on both sides of a space stand in one place; the last space of a round lies before its first stitch. */
+function sharesFoot(builder: Builder, before: number, after: number, rowFirst: number): boolean {
+  const closing = after >= builder.kind.length;
+  const left = footOf(builder, before, rowFirst);
+  const right = footOf(builder, closing ? rowFirst : after, rowFirst);
+  return left >= 0 && left === right;
+}
+
+/** What a stitch stands on; of a turning chain, what its first chain stands on. */
+function footOf(builder: Builder, index: number, rowFirst: number): number {
+  let at = index;
+  while (at > rowFirst && kindId(builder, at) === 'ch' && firstTarget(builder, at) < 0 && hasFlag(builder, at - 1, FLAG.turningChain)) at -= 1;
+  return firstTarget(builder, at);
+}
+
+/** A site for each chain of a foundation, from the hook backwards. */
+export function sitesOfChain(first: number, end: number): Site[] {
+  const sites: Site[] = [];
+  for (let i = end - 1; i >= first; i -= 1) sites.push(plainSite('chain', i, 'ch'));
+  return sites;
+}
+
+export function plainSite(kind: SiteKind, node: number, id: string, height = 1): Site {
+  return { kind, node, id, space: NONE, spaceChains: 0, corner: false, special: null, group: NONE, height };
+}

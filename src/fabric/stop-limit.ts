@@ -1,0 +1,57 @@
+/** How far along the row below a repeat or "each" may go: to the end, to the last few, to the next corner. */
+
+import type { Stop, What } from '../notation/tree.ts';
+import { NONE } from './fabric.ts';
+import { afterPlace, isA, reach } from './find-site.ts';
+import type { Site } from './site.ts';
+import { isOwed } from './site.ts';
+import type { Worker } from './worker.ts';
+import { valueFor } from './worker.ts';
+
+/** Index of the first place out of reach; -1 when the stop names more places than there are left. */
+export function limitOf(worker: Worker, stop: Stop): number {
+  const { sites } = worker;
+  const end = reach(worker);
+  if (sites === null) return 0;
+  switch (stop.kind) {
+    case 'end':
+    case 'times':
+      return end;
+    case 'leaving':
+      return leaving(sites, worker.next, end, valueFor(worker, stop.n.values) ?? 0, stop.what);
+    case 'before':
+      return before(worker, sites, end, stop.what);
+  }
+}
+
+function leaving(sites: readonly Site[], from: number, end: number, n: number, what: What): number {
+  let left = n;
+  if (left === 0) return end;
+  for (let i = end - 1; i >= from; i -= 1) {
+    const site = sites[i];
+    if (site === undefined || !counts(site, sites[i - 1], what)) continue;
+    left -= 1;
+    if (left === 0) return i;
+  }
+  return -1;
+}
+
+/** "last 3 sts" counts stitches, "last ch-1 sp" spaces of that length, "last 3 sc" stitches of any sort that should be sc. */
+function counts(site: Site, before: Site | undefined, what: What): boolean {
+  if (what.kind === 'space') return isA(site, what) && before?.space !== site.space;
+  if (what.kind === 'ch') return site.kind === 'chain' || site.kind === 'underside';
+  return isOwed(site);
+}
+
+/** The next corner, or the next place of the sort named. */
+function before(worker: Worker, sites: readonly Site[], end: number, what: What): number {
+  const cornerSpaces = what.kind === 'corner' || (what.kind === 'space' && what.corner);
+  const flagged = cornerSpaces && sites.some((site) => site.corner);
+  const longest = cornerSpaces && !flagged ? sites.reduce((most, site) => Math.max(most, site.spaceChains), 0) : 0;
+  for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
+    const site = sites[i];
+    if (site === undefined) break;
+    if (flagged ? site.corner : cornerSpaces ? site.space !== NONE && site.spaceChains === longest : isA(site, what)) return i;
+  }
+  return end;
+}

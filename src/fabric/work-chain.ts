@@ -1,0 +1,165 @@
+/** Chains: foundations, turning chains that count or don't, chains that leave a space, rings. */
+
+import type { ChainStep, Counts, Num, Multiple, Step } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { stitchById, STITCHES } from '../stitches/table.ts';
+import { addFlag, addStitch, countChainAs, MOST_STITCHES } from './builder.ts';
+import { FLAG, INTO, NONE } from './fabric.ts';
+import { afterPlace } from './find-site.ts';
+import { intoOf, nodesOf } from './make-stitch.ts';
+import type { Site } from './site.ts';
+import { plainSite, sitesOfChain } from './site.ts';
+import type { Worker } from './worker.ts';
+import { stuck, valueFor } from './worker.ts';
+
+/** The chains a step asks for in this size. */
+export function chainLength(worker: Worker, n: Num | Multiple): number {
+  if ('of' in n) return n.of * worker.repeats + n.plus;
+  return valueFor(worker, n.values) ?? 0;
+}
+
+/** Works a chain. `following` are the steps behind it, which tell what an unstated turning chain stands for. */
+export function workChain(worker: Worker, step: ChainStep, following: readonly Step[]): boolean {
+  const length = chainLength(worker, step.n);
+  if (worker.builder.kind.length + length > MOST_STITCHES) return stuck(worker, { kind: 'too many', span: step.span });
+  if (worker.sites === null) return foundation(worker, length);
+  if (!worker.rowBegun && !worker.joined && worker.into === null) return turningChain(worker, length, step, following);
+  const flags = !worker.rowBegun && worker.inSpecial ? FLAG.turningChain : 0;
+  pushChains(worker, length, flags, []);
+  return true;
+}
+
+/** A ring from the foundation chain just made, or a magic ring. */
+export function closeRing(worker: Worker): void {
+  const chains = worker.sites?.length ?? 0;
+  const first = worker.builder.kind.length - chains;
+  addStitch(worker.builder, { ...plain(worker), id: 'sl-st', where: INTO.top, flags: FLAG.join, into: [first] });
+  worker.sites = [{ ...plainSite('ring', first, 'ch'), spaceChains: chains }];
+  worker.next = 0;
+  worker.last = 0;
+}
+
+export function magicRing(worker: Worker): void {
+  const node = addStitch(worker.builder, { ...plain(worker), id: 'mr', where: INTO.nothing, into: [] });
+  worker.sites = [{ ...plainSite('ring', node, 'mr'), spaceChains: 1 }];
+  worker.next = 0;
+  worker.last = 0;
+}
+
+/**
+ * After `dc in 4th ch from hook`: the chains before it become the row's turning chain, which counts when the text
+ * says so, or, unstated, when the trade's habit is that it does.
+ */
+export function skippedChains(worker: Worker, nth: number, stitchId: string, counts: Counts | null, span: Span): void {
+  const { sites } = worker;
+  const hook = sites?.[0];
+  if (sites === null || hook === undefined || nth < 2) return;
+  for (let i = 0; i < nth - 1; i += 1) {
+    const site = sites[i];
+    if (site !== undefined) addFlag(worker.builder, site.node, FLAG.turningChain);
+  }
+  const row = stitchById(stitchId);
+  const tall = row.turningChain !== null && nth - 1 >= row.turningChain.chains;
+  const habit = tall && row.turningChain?.counts === 'yes';
+  const stated = counts !== null;
+  const does = stated ? counts.as !== null : (worker.chainReading ?? habit);
+  if (!stated && tall && row.turningChain?.counts !== 'no') {
+    worker.chainAssumed = { chains: nth - 1, counts: does, as: stitchId, span };
+  }
+  if (!does) return;
+  const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
+  countChainAs(worker.builder, hook.node, as);
+  worker.countedStart = hook.node;
+}
+
+function foundation(worker: Worker, length: number): boolean {
+  const first = worker.builder.kind.length;
+  pushChains(worker, length, 0, []);
+  worker.sites = sitesOfChain(first, first + length);
+  worker.next = 0;
+  worker.last = -1;
+  return true;
+}
+
+function turningChain(worker: Worker, length: number, step: ChainStep, following: readonly Step[]): boolean {
+  const stands = standsOn(worker);
+  const said = step.counts;
+  const known = said ?? worker.throughout.get(length) ?? null;
+  if (said?.throughout) worker.throughout.set(length, { as: said.as, plusChains: said.plusChains });
+  const what = known ?? habit(worker, length, following, step.span);
+  const first = worker.builder.kind.length;
+  const upright = length - what.plusChains;
+  pushChains(worker, upright, FLAG.turningChain, stands === null ? [] : [stands]);
+  if (what.plusChains > 0) pushChains(worker, what.plusChains, 0, []);
+  if (what.as === null || upright < 1) return true;
+  const as = what.as === 'st' ? stitchOfHeight(upright, following) : what.as;
+  countChainAs(worker.builder, first + upright - 1, as);
+  // A chain that counts takes the place it stands on.
+  const { sites } = worker;
+  const at = startIndex(worker);
+  if (sites !== null && sites[at] !== undefined && sites[at]?.kind !== 'ring') {
+    worker.last = at;
+    worker.next = Math.max(worker.next, afterPlace(sites, at));
+    worker.lastWasSpace = sites[at]?.space !== NONE;
+  }
+  return true;
+}
+
+/** The place a turning chain stands on: where the row starts. */
+function standsOn(worker: Worker): Site | null {
+  return worker.sites?.[startIndex(worker)] ?? null;
+}
+
+function startIndex(worker: Worker): number {
+  return worker.travelled ? 0 : worker.next;
+}
+
+/** What the trade takes an unstated turning chain for: the stitch of the row, if the chain is as tall and usually counts. */
+function habit(worker: Worker, length: number, following: readonly Step[], span: Span): { as: string | null; plusChains: number } {
+  const stitch = firstStitch(worker, following) ?? stitchOfHeight(length, following);
+  const row = stitchById(stitch);
+  const tall = row.turningChain;
+  if (tall === null || tall.counts === 'no' || length < tall.chains) return { as: null, plusChains: 0 };
+  const counts = worker.chainReading ?? tall.counts === 'yes';
+  worker.chainAssumed = { chains: length, counts, as: row.legOf, span };
+  return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
+}
+
+/** The first stitch worked after the chain, looking into brackets and special stitches. */
+function firstStitch(worker: Worker, steps: readonly Step[]): string | null {
+  for (const step of steps) {
+    if (step.kind === 'work') {
+      if (step.stitch.kind === 'stitch') return step.stitch.id;
+      const special = worker.specials.get(step.stitch.name);
+      const inside = special === undefined ? null : firstStitch(worker, special.steps);
+      if (inside !== null) return inside;
+    } else if (step.kind === 'group' || step.kind === 'bracket' || step.kind === 'repeat') {
+      const inside = firstStitch(worker, step.body);
+      if (inside !== null) return inside;
+    }
+  }
+  return null;
+}
+
+/** The basic stitch whose turning chain is this long. */
+function stitchOfHeight(chains: number, _following: readonly Step[]): string {
+  return STITCHES.find((row) => row.family === 'basic' && row.turningChain?.chains === chains)?.id ?? 'dc';
+}
+
+function pushChains(worker: Worker, length: number, flags: number, stands: readonly Site[]): void {
+  for (let i = 0; i < length; i += 1) {
+    const on = i === 0 ? stands : [];
+    const first = on[0];
+    addStitch(worker.builder, {
+      ...plain(worker),
+      id: 'ch',
+      where: first === undefined ? INTO.nothing : intoOf(first),
+      flags,
+      into: on.flatMap((site) => nodesOf(worker, site)),
+    });
+  }
+}
+
+function plain(worker: Worker): { countsAs: null; row: number; yarn: number; loop: number; flags: number; group: number; where: number } {
+  return { countsAs: null, row: worker.row, yarn: worker.yarn, loop: 0, flags: 0, group: worker.group, where: INTO.nothing };
+}

@@ -1,0 +1,93 @@
+/** The sides of a flat piece: row ends and the foundation's other side, gone along in the order they come. */
+
+import type { Edge, EvenlyStep } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { stitchById } from '../stitches/table.ts';
+import { countedId, hasFlag } from './builder.ts';
+import { FLAG } from './fabric.ts';
+import { countOwed, passPlace } from './find-site.ts';
+import { makeInto, makeStitch } from './make-stitch.ts';
+import type { Site } from './site.ts';
+import { plainSite } from './site.ts';
+import { spread } from './spread.ts';
+import type { PieceEdges, RowRange, Worker } from './worker.ts';
+import { stuck, valueFor } from './worker.ts';
+
+/** `working along row ends`: the edge the next steps go into. What came before must have been used up. */
+export function workAlong(worker: Worker, edge: Edge, span: Span): boolean {
+  worker.edges ??= edgesOf(worker);
+  const { edges, sites } = worker;
+  const along = edge === 'foundation' ? edges?.foundation : edges?.sides[edges.sidesDone];
+  if (edges === null || along === undefined || along.length === 0) return stuck(worker, { kind: 'no edge', edge, span });
+  const left = sites === null ? 0 : countOwed(sites, worker.next, sites.length);
+  if (left > 0 && worker.rowBegun) return stuck(worker, { kind: 'passed over', count: left, wanted: edge === 'foundation' ? 'foundation' : 'row ends', span });
+  if (edge === 'row ends') edges.sidesDone += 1;
+  worker.sites = [...along];
+  worker.next = 0;
+  worker.last = -1;
+  worker.lastWasSpace = false;
+  return true;
+}
+
+/** `work 21 sc evenly along row ends`: so many to each row end, in proportion to its height. */
+export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
+  if (!workAlong(worker, step.edge, step.span)) return false;
+  const sites = worker.sites ?? [];
+  const counts = spread(valueFor(worker, step.n.values) ?? 0, sites.map((site) => site.height));
+  for (const [i, site] of sites.entries()) {
+    for (let n = 0; n < (counts[i] ?? 0); n += 1) {
+      const { stitch } = step;
+      const special = stitch.kind === 'special' ? worker.specials.get(stitch.name) : undefined;
+      const made =
+        stitch.kind === 'stitch'
+          ? makeStitch(worker, stitch.id, [site], 0, step.span)
+          : special !== undefined && makeInto(worker, special.steps, site, special.name, worker.workSteps);
+      if (!made) return false;
+    }
+    passPlace(worker, i);
+  }
+  return true;
+}
+
+/**
+ * The way round the piece after its last row, seen from the side that faces: down the side where the row in hand
+ * will end, along the foundation, up the other side.
+ */
+function edgesOf(worker: Worker): PieceEdges | null {
+  const rows = worker.rowRanges.slice(worker.pieceFirst).filter((range) => range.flat && range.first < range.end && range.number !== null);
+  if (rows.length === 0) return null;
+  const far = worker.direction === 'left' ? 'left' : 'right';
+  const near = far === 'left' ? 'right' : 'left';
+  const down = [...rows].reverse().map((row) => rowEnd(worker, row, far));
+  const up = rows.map((row) => rowEnd(worker, row, near));
+  return { sides: [down, up], foundation: foundationSites(worker, rows[0], far), sidesDone: 0 };
+}
+
+/** The stitch at one side of a row: seen from the right side, a row worked to the left ends at the left. */
+function rowEnd(worker: Worker, row: RowRange, side: 'left' | 'right'): Site {
+  const counted: number[] = row.countedStart >= 0 ? [row.countedStart] : [];
+  for (let i = row.first; i < row.end; i += 1) if (countedId(worker.builder, i) !== null) counted.push(i);
+  const node = row.direction === side ? counted[counted.length - 1] : counted[0];
+  const id = node === undefined ? null : countedId(worker.builder, node);
+  return plainSite('row end', node ?? row.first, id ?? 'ch', id === null ? 1 : stitchById(id).heightInSc);
+}
+
+/** How many chains at the hook's end were skipped to stand up for row 1. */
+function skippedAtHook(worker: Worker): number {
+  const { foundation } = worker;
+  let skipped = 0;
+  if (foundation !== null) while (hasFlag(worker.builder, foundation.end - 1 - skipped, FLAG.turningChain)) skipped += 1;
+  return skipped;
+}
+
+/** The chains of the foundation from below, from the side named to the other. */
+function foundationSites(worker: Worker, row: RowRange | undefined, from: 'left' | 'right'): Site[] {
+  const { foundation } = worker;
+  if (foundation === null || row === undefined) return [];
+  // Of skipped chains that count as a stitch one is its foot.
+  const feet = row.countedStart >= 0 ? 1 : 0;
+  const sites: Site[] = [];
+  for (let i = foundation.first; i < foundation.end - skippedAtHook(worker) + feet; i += 1) sites.push(plainSite('underside', i, 'ch'));
+  // Row 1 starts at the last chain: worked to the left, the first chain lies at the left.
+  return row.direction === from ? sites : sites.reverse();
+}

@@ -1,0 +1,129 @@
+/** Joins that close a round or a ring, and slip stitches that move the yarn to where the next round starts. */
+
+import type { JoinStep, Place, WorkStep } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { addStitch, hasFlag } from './builder.ts';
+import { describeSite, describeWhat } from './describe.ts';
+import { FLAG, INTO, NONE } from './fabric.ts';
+import { afterPlace, findNext, isA } from './find-site.ts';
+import { makeStitch } from './make-stitch.ts';
+import { howMany } from './place-sites.ts';
+import type { Site } from './site.ts';
+import { plainSite, sitesOfRow } from './site.ts';
+import { closeRing } from './work-chain.ts';
+import type { Worker } from './worker.ts';
+import { stuck } from './worker.ts';
+
+/** `join with sl st in first sc`: closes the round and stands at its first stitch. */
+export function workJoin(worker: Worker, step: JoinStep): boolean {
+  const { sites } = worker;
+  if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
+  const chainOnly = !worker.rowBegun && sites.every((site) => site.kind === 'chain' && site.space === NONE);
+  if (step.ring || chainOnly) {
+    if (!chainOnly) return stuck(worker, { kind: 'no chain', wanted: 'first ch', span: step.span });
+    closeRing(worker);
+    return true;
+  }
+  const top = topSites(worker);
+  const index = joinIndex(worker, top, step.place, step.span);
+  if (index === null) return false;
+  worker.below = { sites, next: worker.next, lastWasSpace: worker.lastWasSpace };
+  worker.top = top;
+  const target = index < 0 ? -index - 1 : (top[index]?.node ?? NONE);
+  const id = step.stitch.kind === 'stitch' ? step.stitch.id : 'sl-st';
+  addStitch(worker.builder, {
+    id,
+    countsAs: null,
+    row: worker.row,
+    yarn: worker.yarn,
+    where: INTO.top,
+    loop: 0,
+    flags: FLAG.join,
+    group: NONE,
+    into: [target],
+  });
+  worker.joined = true;
+  standAt(worker, top, Math.max(0, index));
+  worker.travelled = false;
+  return true;
+}
+
+/** The places along the top of the row in hand, a counted foundation chain first. */
+export function topSites(worker: Worker): Site[] {
+  const top = sitesOfRow(worker.builder, worker.rowFirst, worker.builder.kind.length);
+  if (worker.countedStart >= 0) {
+    const id = worker.builder.stitchIds[worker.builder.countsAs[worker.countedStart] ?? 0] ?? '';
+    top.unshift(plainSite('stitch', worker.countedStart, id));
+  }
+  return top;
+}
+
+/**
+ * Which of the row's places a join goes into. A turning chain that does not count is no place to work into, but may
+ * be joined to: that gives minus its index less 1. Null with the trouble noted when what is named is not there.
+ */
+function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, span: Span): number | null {
+  if (place === null || place.kind === 'same') return 0;
+  if (place.kind === 'of-chain') {
+    const first = top.findIndex((site) => site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain));
+    if (first >= 0) return first;
+    const chain = lastTurningChain(worker);
+    if (chain < 0) {
+      stuck(worker, { kind: 'no chain', wanted: 'beg ch', span });
+      return null;
+    }
+    return -chain - 1;
+  }
+  if (!('what' in place)) return 0;
+  const { what } = place;
+  const index = top.findIndex((site) => (what.kind === 'space' || what.kind === 'ch' ? site.space !== NONE : site.space === NONE));
+  const site = top[index];
+  if (site === undefined) {
+    stuck(worker, { kind: 'used up', wanted: `first ${describeWhat(what, worker.terms)}`, span });
+    return null;
+  }
+  if (isA(site, what)) return index;
+  stuck(worker, { kind: 'not there', wanted: `first ${describeWhat(what, worker.terms)}`, found: describeSite(site, worker.terms), nth: 1, span });
+  return null;
+}
+
+function lastTurningChain(worker: Worker): number {
+  let chain = -1;
+  for (let i = worker.rowFirst; i < worker.builder.kind.length && hasFlag(worker.builder, i, FLAG.turningChain); i += 1) chain = i;
+  return chain;
+}
+
+/** Slip stitches along the top: the round starts where the last of them stands. */
+export function workTravel(worker: Worker, step: WorkStep): boolean {
+  const { place } = step;
+  if (place === null || !('what' in place)) return stuck(worker, { kind: 'used up', wanted: 'st', span: step.span });
+  const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
+  for (let i = 0; i < n; i += 1) {
+    const { sites } = worker;
+    if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
+    if (!worker.round) {
+      const index = findNext(worker, place.what, place.span);
+      const site = sites[index];
+      if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
+      worker.last = index;
+      worker.next = afterPlace(sites, index);
+      continue;
+    }
+    worker.next = place.kind === 'first' ? 0 : afterPlace(sites, 0);
+    worker.travelled = false;
+    const index = findNext(worker, place.what, place.span);
+    const site = sites[index];
+    if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
+    standAt(worker, sites, index);
+    worker.travelled = true;
+  }
+  return true;
+}
+
+/** Turns the round so that it starts at a place. */
+export function standAt(worker: Worker, sites: readonly Site[], index: number): void {
+  worker.sites = index === 0 ? [...sites] : [...sites.slice(index), ...sites.slice(0, index)];
+  worker.next = 0;
+  worker.last = 0;
+  worker.lastWasSpace = false;
+}

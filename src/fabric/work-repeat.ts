@@ -1,0 +1,203 @@
+/** Repeats: a number of times, to the end with room for what follows, or up to a place. */
+
+import type { BracketStep, RepeatStep, Step, Stop } from '../notation/tree.ts';
+import { NONE } from './fabric.ts';
+import { countOwed, countSpaces, reach } from './find-site.ts';
+import type { WorkSteps } from './make-stitch.ts';
+import type { Site } from './site.ts';
+import { limitOf } from './stop-limit.ts';
+import type { Mark, Trouble, Worker } from './worker.ts';
+import { markWorker, restore, stuck, valueFor } from './worker.ts';
+
+/**
+ * Works a repeat from an asterisk. `following` are the steps behind it when it has to leave room for them, which are
+ * then worked too; null otherwise.
+ */
+export function workRepeat(worker: Worker, step: RepeatStep | BracketStep, following: readonly Step[] | null, work: WorkSteps): boolean {
+  const stop: Stop = step.stop;
+  switch (stop.kind) {
+    case 'times': {
+      const written = valueFor(worker, stop.n.values) ?? 0;
+      if (step.kind === 'bracket') return passes(worker, step, written, work);
+      if (stop.more) return passes(worker, step, written + 1, work);
+      return following === null ? passes(worker, step, written, work) : twoSenses(worker, step, written, following, work);
+    }
+    case 'end':
+      return following === null ? toLimit(worker, step, work) : toEnd(worker, step, following, work);
+    case 'leaving':
+    case 'before':
+      return toLimit(worker, step, work);
+  }
+}
+
+export const workBracket: typeof workRepeat = workRepeat;
+
+/** A number of passes; the last one ends at `**` where the text says so. */
+function passes(worker: Worker, step: RepeatStep | BracketStep, n: number, work: WorkSteps): boolean {
+  for (let pass = 0; pass < n; pass += 1) {
+    if (!work(worker, pass === n - 1 ? lastBody(step) : step.body)) return false;
+  }
+  return true;
+}
+
+function lastBody(step: RepeatStep | BracketStep): readonly Step[] {
+  return step.kind === 'repeat' && step.lastPassEnds !== null ? step.body.slice(0, step.lastPassEnds) : step.body;
+}
+
+/** "rep from * 5 times" means five more passes to some and five in all to others: whichever makes the row come out. */
+function twoSenses(worker: Worker, step: RepeatStep, written: number, following: readonly Step[], work: WorkSteps): boolean {
+  const before = markWorker(worker);
+  const tries = [written + 1, written].map((n) => {
+    restore(worker, before);
+    return { n, fits: passes(worker, step, n, work) && work(worker, following) && worker.fits() };
+  });
+  const fitting = tries.filter(({ fits }) => fits);
+  restore(worker, before);
+  const [only] = fitting;
+  if (fitting.length === 1 && only !== undefined) return passes(worker, step, only.n, work) && work(worker, following);
+  return stuck(worker, { kind: 'two senses', times: written, fits: fitting.length === 0 ? 'neither' : 'both', span: step.stop.span });
+}
+
+/**
+ * To the end of the row, leaving room for what follows: as many passes as can be worked, then as many fewer as it
+ * takes for the rest to use the row up exactly.
+ */
+function toEnd(worker: Worker, step: RepeatStep | BracketStep, following: readonly Step[], work: WorkSteps): boolean {
+  const start = markWorker(worker);
+  const trail = trailOf(worker, step, work);
+  if (trail === null) return false;
+  const { ends, failed } = trail;
+  const usesUp = following.some(worksSomething);
+  for (let i = ends.length - 1; i >= 0; i -= 1) {
+    const end = ends[i];
+    if (end === undefined) break;
+    restore(worker, end);
+    if (work(worker, following) && worker.fits()) return true;
+    // Without anything more to work, fewer passes only leave more over.
+    if (!usesUp) break;
+    if (i < ends.length - MOST_PASSES_BACK) break;
+  }
+  const last = ends[ends.length - 1] ?? start;
+  restore(worker, last);
+  if ((failed === null || leftOver(worker) === 0) && work(worker, following)) return true;
+  // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
+  const wrong = worker.trouble;
+  restore(worker, last);
+  if (failed !== null && (failed.kind !== 'used up' || ends.length === 0)) return stuck(worker, failed);
+  if (failed === null && wrong !== null && wrong.kind !== 'used up') return stuck(worker, wrong);
+  return stuck(worker, unevenness(worker, step, start, ends, 0));
+}
+
+/** What follows a repeat takes few passes' room; further back nothing new can fit. */
+const MOST_PASSES_BACK = 40;
+
+/** Up to a limit, which the passes must reach exactly. */
+function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps): boolean {
+  const outer = worker.limit;
+  const limit = limitOf(worker, step.stop);
+  const start = markWorker(worker);
+  const leaving = step.stop.kind === 'leaving' ? (valueFor(worker, step.stop.n.values) ?? 0) : 0;
+  if (limit < 0) return stuck(worker, unevenness(worker, step, start, [], leaving));
+  worker.limit = Math.min(outer, limit);
+  // A narrow size may leave the repeat no room at all: it is then not worked.
+  if (nothingLeft(worker)) {
+    worker.limit = outer;
+    return true;
+  }
+  const trail = trailOf(worker, step, work);
+  if (trail === null) {
+    worker.limit = outer;
+    return false;
+  }
+  const { ends, failed } = trail;
+  const last = ends[ends.length - 1] ?? start;
+  restore(worker, last);
+  const over = leftOver(worker);
+  worker.limit = outer;
+  if (over === 0) return true;
+  if (failed !== null && failed.kind !== 'used up') return stuck(worker, failed);
+  worker.limit = Math.min(outer, limit);
+  const trouble = unevenness(worker, step, start, ends, leaving);
+  worker.limit = outer;
+  return stuck(worker, trouble);
+}
+
+/**
+ * Works passes until one cannot be finished: the state after each pass that could, and why the next could not.
+ * With `**` a pass may end there, so the state at each `**` is an end too, and only those are.
+ */
+function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps): { ends: Mark[]; failed: Trouble | null } | null {
+  const ends: Mark[] = [];
+  const half = step.kind === 'repeat' ? step.lastPassEnds : null;
+  for (;;) {
+    const before = markWorker(worker);
+    const at = progress(worker);
+    if (ends.length > 0 && nothingLeft(worker)) return { ends, failed: null };
+    const first = half === null ? step.body : step.body.slice(0, half);
+    if (!work(worker, first)) {
+      const failed = worker.trouble;
+      restore(worker, before);
+      return { ends, failed };
+    }
+    if (progress(worker) === at) {
+      restore(worker, before);
+      stuck(worker, { kind: 'endless', span: step.span });
+      return null;
+    }
+    ends.push(markWorker(worker));
+    if (half === null) continue;
+    if (!work(worker, step.body.slice(half))) {
+      const failed = worker.trouble;
+      const end = ends[ends.length - 1];
+      if (end !== undefined) restore(worker, end);
+      return { ends, failed };
+    }
+  }
+}
+
+/** How far along the row below the work has come. */
+function progress(worker: Worker): string {
+  return `${worker.next} ${worker.skippedUsed} ${worker.sites?.length ?? 0}`;
+}
+
+function nothingLeft(worker: Worker): boolean {
+  return worker.sites !== null && worker.next >= reach(worker);
+}
+
+/** Places that should have been worked and were not: stitches after a stitch, spaces in any case. */
+export function leftOver(worker: Worker): number {
+  const { sites } = worker;
+  if (sites === null) return 0;
+  return unworked(sites, worker.next, reach(worker), worker.lastWasSpace);
+}
+
+export function unworked(sites: readonly Site[], next: number, end: number, lastWasSpace: boolean): number {
+  if (sites[0]?.kind === 'ring') return 0;
+  return lastWasSpace ? countSpaces(sites, next, end) : countOwed(sites, next, end);
+}
+
+function unevenness(worker: Worker, step: RepeatStep | BracketStep, start: Mark, ends: readonly Mark[], leaving: number): Trouble {
+  const sites = start.sites ?? [];
+  const end = Math.min(sites.length, worker.limit);
+  const first = ends[0];
+  const firstEnd = first?.next ?? start.next;
+  const spaces = first?.lastWasSpace === true || (first === undefined && sites[start.next]?.space !== NONE);
+  const count = spaces ? countSpaces : countOwed;
+  const uses = ends.length > 1 ? count(sites, firstEnd, ends[1]?.next ?? firstEnd) : count(sites, start.next, firstEnd);
+  const lastEnd = ends[ends.length - 1]?.next ?? start.next;
+  return {
+    kind: 'uneven',
+    uses,
+    available: count(sites, start.next, end),
+    leaving,
+    passes: ends.length,
+    over: count(sites, lastEnd, end),
+    unit: spaces ? 'space' : 'stitch',
+    span: step.span,
+  };
+}
+
+/** Whether a step takes up places of the row below. */
+function worksSomething(step: Step): boolean {
+  return step.kind === 'work' || step.kind === 'group' || step.kind === 'skip' || step.kind === 'repeat' || step.kind === 'bracket';
+}

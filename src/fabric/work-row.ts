@@ -1,0 +1,211 @@
+/** One row or round worked, in the reading that fits, with what it makes and every fault of it. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Line, Step, Unit } from '../notation/tree.ts';
+import { abbreviation } from './describe.ts';
+import type { FabricRow } from './fabric.ts';
+import { NONE } from './fabric.ts';
+import { countOwed, countSpaces } from './find-site.ts';
+import type { RowPlace } from './report.ts';
+import { reportTrouble } from './report.ts';
+import type { RowCount } from './row-count.ts';
+import { countRow, differences, forOneSize, statedStitches } from './row-count.ts';
+import type { RowStart, Top } from './row-start.ts';
+import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
+import { plainSite } from './site.ts';
+import { magicRing } from './work-chain.ts';
+import { topSites } from './work-join.ts';
+import { unworked } from './work-repeat.ts';
+import { workSteps } from './work-steps.ts';
+import type { ChainAssumed, Worker } from './worker.ts';
+import { markWorker, restore } from './worker.ts';
+
+/** A row to be worked: what it is called and what it says. */
+export interface RowPlan {
+  readonly label: string;
+  readonly unit: Unit | null;
+  readonly number: number | null;
+  readonly line: Line;
+  readonly lineIndex: number;
+  readonly steps: readonly Step[];
+  readonly statedSide: 'RS' | 'WS' | null;
+  /** Whether the count the line states is this row's: in a range it is the last one's. */
+  readonly checksCount: boolean;
+  readonly part: number;
+  readonly partHasFoundation: boolean;
+}
+
+export interface RowWorked {
+  readonly row: FabricRow | null;
+  readonly top: Top | null;
+  readonly faults: readonly Diagnostic[];
+  /** A count was stated that the row does not make: what follows may be meant for that count. */
+  readonly doubt: number | null;
+  readonly assumed: ChainAssumed | null;
+}
+
+export interface RowSetting {
+  readonly file: string;
+  readonly size: string;
+}
+
+/** Works a row on the top of the last, trying the readings the trade itself leaves open. */
+export function workRow(worker: Worker, plan: RowPlan, top: Top | null, doubt: number | null, setting: RowSetting): RowWorked {
+  const start = top === null ? null : startRow(top, plan.unit, plan.statedSide);
+  begin(worker, plan, start, top);
+  const before = markWorker(worker);
+  const firstSpace = worker.builder.spaces.length;
+  const fits = (): boolean => usedUp(worker) && statesRight(worker, plan, firstSpace);
+  worker.fits = fits;
+  const attempt = (chainReading: boolean | null): boolean => {
+    restore(worker, before);
+    worker.chainReading = chainReading;
+    const done = workSteps(worker, plan.steps);
+    return done && fits();
+  };
+  let good = attempt(null);
+  const habit = worker.chainAssumed;
+  if (!good && habit !== null) {
+    good = attempt(!habit.counts);
+    if (!good) attempt(null);
+  }
+  if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
+    // The row before was stated to make another count: if this one fits that, its fault is only an echo.
+    const intended = Array.from({ length: doubt }, () => plainSite('unknown', NONE, ''));
+    const actual = before.sites;
+    restore(worker, { ...before, sites: intended });
+    worker.chainReading = null;
+    if (workSteps(worker, plan.steps) && fits()) good = true;
+    else {
+      restore(worker, { ...before, sites: actual });
+      attempt(null);
+    }
+  }
+  return finish(worker, plan, start, firstSpace, top, setting);
+}
+
+function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top | null): void {
+  const side = start?.side ?? plan.statedSide ?? 'RS';
+  worker.rowFirst = worker.builder.kind.length;
+  worker.countedStart = NONE;
+  worker.rowBegun = false;
+  worker.joined = false;
+  worker.trouble = null;
+  worker.group = NONE;
+  worker.into = null;
+  worker.inSpecial = false;
+  worker.limit = Number.POSITIVE_INFINITY;
+  worker.skippedUsed = -1;
+  worker.chainAssumed = null;
+  worker.lastWasSpace = false;
+  worker.below = null;
+  worker.top = null;
+  worker.direction = side === 'RS' ? 'left' : 'right';
+  worker.round = start?.round ?? false;
+  worker.edging = start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
+  worker.travel = travelSteps(plan.steps, worker.round);
+  if (start === null) {
+    // A chain that stands for the first stitch is written before the ring it stands in.
+    if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);
+    return;
+  }
+  worker.sites = start.sites;
+  worker.next = 0;
+  worker.last = worker.round ? 0 : -1;
+}
+
+function finish(worker: Worker, plan: RowPlan, start: RowStart | null, firstSpace: number, below: Top | null, setting: RowSetting): RowWorked {
+  const { builder } = worker;
+  const { file, size } = setting;
+  const faults: Diagnostic[] = [];
+  const place: RowPlace = { file, size, row: plan.label, below: below?.stitches ?? null, terms: worker.terms };
+  if (worker.trouble !== null) {
+    const fault = reportTrouble(worker.trouble, place);
+    if (fault !== null) faults.push(fault);
+    return { row: null, top: null, faults, doubt: null, assumed: null };
+  }
+  if (builder.kind.length === worker.rowFirst) return { row: null, top: below, faults, doubt: null, assumed: null };
+  const joined = worker.joined;
+  const foundation = !worker.rowBegun && worker.countedStart < 0 && builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
+  const sites = joined || foundation ? (worker.sites ?? []) : topSites(worker);
+  const made = countRow(builder, worker.rowFirst, builder.kind.length, worker.countedStart, firstSpace, worker.row);
+    let doubt: number | null = null;
+  if (!foundation) {
+    const left = leftFault(worker, plan, file, size);
+    if (left !== null) faults.push(left);
+    const wrong = plan.checksCount && plan.line.stated !== null ? differences(plan.line.stated, made, worker.sizeIndex, worker.terms) : [];
+    if (wrong.length > 0 && plan.line.stated !== null) {
+      faults.push(diagnose('count/mismatch', { file, span: plan.line.stated.span, sizes: [size] }, { row: plan.label, differences: wrong }));
+      doubt = statedStitches(plan.line.stated, worker.sizeIndex);
+    }
+  }
+  const closing = joined ? 'joined' : plan.unit === 'round' && !foundation ? 'spiral' : 'flat';
+  const side = start?.side ?? plan.statedSide ?? 'RS';
+  const row: FabricRow = {
+    label: plan.label === '' && foundation ? 'Foundation' : plan.label,
+    unit: plan.unit,
+    number: plan.number,
+    part: plan.part,
+    side: foundation ? null : side,
+    direction: worker.direction,
+    first: worker.rowFirst,
+    end: builder.kind.length,
+    closing,
+    edging: below !== null && below.closing === 'flat' && closing !== 'flat' && below.side !== null,
+    onto: worker.row > 0 && below !== null ? worker.row - 1 : null,
+    span: plan.line.span,
+    line: plan.lineIndex,
+    ...pick(made),
+    stated: plan.checksCount && plan.line.stated !== null ? forOneSize(plan.line.stated.text, worker.sizeIndex) : null,
+  };
+  const nextTop: Top = foundation
+    ? { sites: worker.sites ?? [], closing: worker.sites?.[0]?.kind === 'ring' ? 'joined' : 'flat', side: null, turned: false, travelled: false, stitches: null }
+    : { sites, closing, side, turned: turnsAfter(plan.line, plan.steps, plan.unit), travelled: joined && worker.travelled, stitches: made.stitches };
+  return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
+}
+
+function pick({ stitches, spaces, byStitch, groups, bySpace }: RowCount): Pick<FabricRow, 'stitches' | 'spaces' | 'byStitch' | 'groups' | 'bySpace'> {
+  return { stitches, spaces, byStitch, groups, bySpace };
+}
+
+/** The places below as they stood when the row was done with them. */
+function belowState(worker: Worker): { sites: Worker['sites'] | readonly Parameters<typeof countOwed>[0][number][]; next: number; lastWasSpace: boolean } {
+  return worker.below ?? { sites: worker.sites, next: worker.next, lastWasSpace: worker.lastWasSpace };
+}
+
+function usedUp(worker: Worker): boolean {
+  const { sites, next, lastWasSpace } = belowState(worker);
+  if (sites === null || !worker.rowBegun) return true;
+  return unworked(sites, next, sites.length, lastWasSpace) === 0;
+}
+
+function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): Diagnostic | null {
+  const { sites, next, lastWasSpace } = belowState(worker);
+  if (sites === null) return null;
+  const left = unworked(sites, next, sites.length, lastWasSpace);
+  if (left === 0) return null;
+  const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
+  const span = plan.steps[plan.steps.length - 1]?.span ?? plan.line.span;
+  const whole = { start: plan.line.span.start, end: Math.max(span.end, plan.line.span.start) };
+  return diagnose('row/unworked', { file, span: whole, sizes: [size] }, { row: plan.label, left, below, unit: lastWasSpace ? 'space' : 'stitch' });
+}
+
+function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean {
+  const { stated } = plan.line;
+  if (stated === null || !plan.checksCount) return true;
+  const { builder } = worker;
+  const spaces = builder.spaces.length;
+  // The top is counted anew after a join; before one its spaces are not there yet.
+  if (worker.top === null) topSites(worker);
+  const made = countRow(builder, worker.rowFirst, builder.kind.length, worker.countedStart, firstSpace, worker.row);
+  builder.spaces.length = spaces;
+  return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
+}
+
+/** The warning for a turning chain that the text leaves open. */
+export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string): Diagnostic {
+  const as = abbreviation(assumed.as, worker.terms);
+  return diagnose('chain/unstated', { file, span: assumed.span }, { chains: assumed.chains, as, counts: assumed.counts });
+}
+

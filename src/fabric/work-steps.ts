@@ -1,0 +1,257 @@
+/** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
+
+import type { GroupStep, Place, SkipStep, Step, WorkStep } from '../notation/tree.ts';
+import { stitchById } from '../stitches/table.ts';
+import { findFirst, findNext, passPlace } from './find-site.ts';
+import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
+import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
+import type { Site } from './site.ts';
+import { siteBelow } from './work-below.ts';
+import { magicRing, skippedChains, workChain } from './work-chain.ts';
+import { workAlong, workEvenly } from './work-edge.ts';
+import { workJoin, workTravel } from './work-join.ts';
+import { workBracket, workRepeat } from './work-repeat.ts';
+import { workYarn } from './work-yarn.ts';
+import type { Worker } from './worker.ts';
+import { stuck, valueFor } from './worker.ts';
+
+/** Steps and places worked in one size before it is called endless. */
+const MOST_EFFORT = 5_000_000;
+
+export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
+  for (let i = 0; i < steps.length; i += 1) {
+    const step = steps[i];
+    if (step === undefined) break;
+    worker.effort += 1;
+    if (worker.effort > MOST_EFFORT) return stuck(worker, { kind: 'too many', span: step.span });
+    // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
+    if (step.kind === 'repeat' || step.kind === 'bracket') {
+      const following = steps.slice(i + 1);
+      const searches = step.stop.kind === 'end' || (step.stop.kind === 'times' && step.kind === 'repeat' && !step.stop.more);
+      if (searches) return (step.kind === 'repeat' ? workRepeat : workBracket)(worker, step, following, workSteps);
+      const done = (step.kind === 'repeat' ? workRepeat : workBracket)(worker, step, null, workSteps);
+      if (!done) return false;
+      continue;
+    }
+    if (!workStep(worker, step, steps, i)) return false;
+  }
+  return true;
+}
+
+function workStep(worker: Worker, step: Exclude<Step, { kind: 'repeat' | 'bracket' }>, steps: readonly Step[], i: number): boolean {
+  switch (step.kind) {
+    case 'work':
+      return workStitches(worker, step);
+    case 'chain':
+      return workChain(worker, step, steps.slice(i + 1));
+    case 'skip':
+      return workSkip(worker, step);
+    case 'group':
+      return workGroup(worker, step);
+    case 'join':
+      return workJoin(worker, step);
+    case 'yarn':
+      return workYarn(worker, step);
+    case 'along':
+      return workAlong(worker, step.edge, step.span);
+    case 'evenly':
+      return workEvenly(worker, step);
+    // What a row does at its end, and whole rows, are seen to by the row; notes work nothing.
+    case 'turn':
+    case 'fasten off':
+    case 'repeat rows':
+    case 'note':
+      return true;
+  }
+}
+
+/** `sc in next 3 sts`, `3 dc in ring`, `sc2tog`, `shell in next ch`. */
+function workStitches(worker: Worker, step: WorkStep): boolean {
+  const { place } = step;
+  const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st';
+  if (slips && (worker.joined || worker.travel.has(step))) return workTravel(worker, step);
+  const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
+  if (place === null) {
+    if (worker.into !== null) return repeatAt(worker, step, times, worker.into);
+    for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
+    return true;
+  }
+  switch (place.kind) {
+    case 'next':
+      return workNextPlaces(worker, step, times, place);
+    case 'each':
+      while (eachGoesOn(worker, place.what, place.stop)) {
+        worker.effort += 1;
+        if (!workNext(worker, step, times, place.what)) return false;
+      }
+      return true;
+    case 'first':
+    case 'last':
+      return workEnds(worker, step, times, place);
+    case 'below': {
+      for (let n = 0; n < times * howMany(worker, place.n); n += 1) {
+        const site = siteBelow(worker, place);
+        if (site === null || !repeatAt(worker, step, 1, site)) return false;
+      }
+      return true;
+    }
+    case 'ring':
+      if (place.magic && worker.sites === null) magicRing(worker);
+      return workSingle(worker, step, times, place);
+    case 'from-hook': {
+      const nth = howMany(worker, place.nth);
+      const site = singleSite(worker, place);
+      if (site === null) return false;
+      if (step.stitch.kind === 'stitch') skippedChains(worker, nth, step.stitch.id, step.skipped, place.span);
+      return repeatAt(worker, step, times, site);
+    }
+    default:
+      return workSingle(worker, step, times, place);
+  }
+}
+
+function workSingle(worker: Worker, step: WorkStep, times: number, place: Place): boolean {
+  const site = singleSite(worker, place);
+  const first = worker.builder.kind.length;
+  if (site === null || !repeatAt(worker, step, times, site)) return false;
+  // Three in an end stitch turn the corner of an edging.
+  if (worker.edging && times === 3 && place.kind === 'same') markCorner(worker, first);
+  return true;
+}
+
+/** `in next 3 sts`, `over next 2 sts`, `in corner`. */
+function workNextPlaces(worker: Worker, step: WorkStep, times: number, place: Extract<Place, { kind: 'next' }>): boolean {
+  const legs = legsOf(step);
+  const n = howMany(worker, place.n);
+  if (legs > 1 && n > 1) {
+    if (n % legs !== 0) {
+      const stitch = step.stitch.kind === 'stitch' ? step.stitch.id : step.stitch.name;
+      return stuck(worker, { kind: 'legs', stitch, legs, given: n, span: step.span });
+    }
+    for (let i = 0; i < n / legs; i += 1) if (!workNext(worker, step, times, place.what)) return false;
+    return true;
+  }
+  const corner = place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner);
+  for (let i = 0; i < n; i += 1) {
+    const site = nextSite(worker, place.what, place.span);
+    if (site === null) return false;
+    const first = worker.builder.kind.length;
+    if (!repeatAt(worker, step, times, site)) return false;
+    if (corner) markCorner(worker, first);
+  }
+  return true;
+}
+
+/** One stitch into the next place, or a decrease over as many as it has legs, `times` times there. */
+function workNext(worker: Worker, step: WorkStep, times: number, what: Parameters<typeof nextSite>[1]): boolean {
+  const legs = legsOf(step);
+  if (legs <= 1 || step.stitch.kind !== 'stitch') {
+    const site = nextSite(worker, what, step.place?.span ?? step.span);
+    return site !== null && repeatAt(worker, step, times, site);
+  }
+  const sites: Site[] = [];
+  for (let leg = 0; leg < legs; leg += 1) {
+    const site = nextSite(worker, what, step.place?.span ?? step.span);
+    if (site === null) return false;
+    sites.push(site);
+  }
+  return makeStitch(worker, step.stitch.id, sites, LOOPS[step.loop], step.span);
+}
+
+/** `in first st`, `in last 2 sts`: `last` may only name what comes next. */
+function workEnds(worker: Worker, step: WorkStep, times: number, place: Extract<Place, { kind: 'first' | 'last' }>): boolean {
+  const n = howMany(worker, place.n);
+  if (place.kind === 'last' && n !== 1) {
+    for (let i = 0; i < n; i += legsOf(step)) if (!workNext(worker, step, times, place.what)) return false;
+    return true;
+  }
+  const corner = worker.builder.kind.length;
+  for (let i = 0; i < n; i += 1) {
+    let site: Site | null;
+    if (place.kind === 'first') {
+      const index = findFirst(worker, place.what, i + 1, place.span);
+      if (index < 0) return false;
+      passPlace(worker, index);
+      site = worker.sites?.[index] ?? null;
+    } else site = singleSite(worker, place);
+    if (site === null || !repeatAt(worker, step, times, site)) return false;
+  }
+  if (worker.edging && times === 3) markCorner(worker, corner);
+  return true;
+}
+
+/** All of a stitch's repeats at one place. */
+function repeatAt(worker: Worker, step: WorkStep, times: number, site: Site): boolean {
+  for (let n = 0; n < times; n += 1) {
+    if (step.stitch.kind === 'special') {
+      const special = worker.specials.get(step.stitch.name);
+      if (special === undefined || !makeInto(worker, special.steps, site, special.name, workSteps)) return false;
+    } else {
+      const id = step.stitch.id;
+      if (id === 'ch') continue;
+      if (!makeStitch(worker, id, [site], LOOPS[step.loop], step.span)) return false;
+    }
+  }
+  return true;
+}
+
+function workGroup(worker: Worker, step: GroupStep): boolean {
+  const { place } = step;
+  if (place.kind === 'ring' && place.magic && worker.sites === null) magicRing(worker);
+  if (worker.into !== null && place.kind === 'same') return makeInto(worker, step.body, worker.into, null, workSteps);
+  const cornered = 'what' in place && (place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner));
+  const into = (site: Site): boolean => {
+    const first = worker.builder.kind.length;
+    if (!makeInto(worker, step.body, site, null, workSteps)) return false;
+    if (cornered || site.corner) markCorner(worker, first);
+    return true;
+  };
+  if (place.kind === 'each') {
+    while (eachGoesOn(worker, place.what, place.stop)) {
+      const site = nextSite(worker, place.what, place.span);
+      if (site === null || !into(site)) return false;
+    }
+    return true;
+  }
+  const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
+  for (let i = 0; i < n; i += 1) {
+    const site = place.kind === 'below' ? siteBelow(worker, place) : singleSite(worker, place);
+    if (site === null || !into(site)) return false;
+  }
+  return true;
+}
+
+/** `sk next 2 ch`, `sk first st`, `sk next shell`. */
+function workSkip(worker: Worker, step: SkipStep): boolean {
+  const n = howMany(worker, step.n);
+  if (step.pick === 'first') {
+    for (let i = 0; i < n; i += 1) {
+      const index = findFirst(worker, step.what, i + 1, step.span);
+      if (index < 0) return false;
+      skipTo(worker, index);
+    }
+    return true;
+  }
+  for (let i = 0; i < n; i += 1) {
+    const index = findNext(worker, step.what, step.span);
+    if (index < 0) return false;
+    skipTo(worker, index, step.what.kind === 'special');
+  }
+  return true;
+}
+
+/** Past a place without working it; past all of a special stitch when that is what is skipped. */
+function skipTo(worker: Worker, index: number, whole = false): void {
+  const { last, lastWasSpace, sites } = worker;
+  passPlace(worker, index);
+  if (whole && sites !== null) {
+    const group = sites[index]?.group;
+    while (worker.next < sites.length && sites[worker.next]?.group === group) worker.next += 1;
+  }
+  worker.last = last;
+  worker.lastWasSpace = lastWasSpace;
+}
+
+function legsOf(step: WorkStep): number {
+  return step.stitch.kind === 'stitch' ? stitchById(step.stitch.id).uses : 1;
+}

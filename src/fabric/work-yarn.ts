@@ -1,0 +1,42 @@
+/** Yarn changes: from here on the stitches are in another colour, joined where the text says. */
+
+import type { YarnStep } from '../notation/tree.ts';
+import { addStitch } from './builder.ts';
+import { FLAG } from './fabric.ts';
+import { passPlace } from './find-site.ts';
+import { intoOf, makeInto, makeStitch, nodesOf } from './make-stitch.ts';
+import { singleSite } from './place-sites.ts';
+import type { Worker } from './worker.ts';
+import { standAt } from './work-join.ts';
+
+/** Index of a yarn's letter among those used so far, taken up when new. */
+export function yarnIndex(worker: Worker, letter: string): number {
+  const known = worker.builder.yarns.indexOf(letter);
+  if (known >= 0) return known;
+  worker.builder.yarns.push(letter);
+  return worker.builder.yarns.length - 1;
+}
+
+export function workYarn(worker: Worker, step: YarnStep): boolean {
+  if (step.action === 'drop' || step.action === 'carry') return true;
+  worker.yarn = yarnIndex(worker, step.yarn);
+  if (step.action !== 'join' || step.place === null || worker.sites === null) return true;
+  const { next } = worker;
+  const site = singleSite(worker, step.place);
+  if (site === null) return false;
+  const index = worker.last;
+  if (worker.round) standAt(worker, worker.sites, index);
+  else worker.next = Math.max(next, index);
+  worker.last = worker.round ? 0 : index;
+  const { stitch } = step;
+  if (stitch === null || (stitch.kind === 'stitch' && stitch.id === 'sl-st')) {
+    const where = intoOf(site);
+    const into = nodesOf(worker, site);
+    addStitch(worker.builder, { id: 'sl-st', countsAs: null, row: worker.row, yarn: worker.yarn, where, loop: 0, flags: FLAG.join, group: worker.group, into });
+    return true;
+  }
+  passPlace(worker, worker.last);
+  if (stitch.kind === 'stitch') return makeStitch(worker, stitch.id, [site], 0, step.span);
+  const special = worker.specials.get(stitch.name);
+  return special === undefined || makeInto(worker, special.steps, site, special.name, worker.workSteps);
+}

@@ -1,0 +1,200 @@
+/** A pattern and one of its sizes in, the fabric worked stitch by stitch and every fault of the work out. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { ChainStep, Step } from '../notation/tree.ts';
+import type { Part, Pattern } from '../pattern/pattern.ts';
+import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
+import { NONE } from './fabric.ts';
+import { finishFabric } from './finish-fabric.ts';
+import { partShape } from './part-shape.ts';
+import { planRows } from './plan-rows.ts';
+import { forOneSize, statedStitches } from './row-count.ts';
+import type { Top } from './row-start.ts';
+import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
+import { plainSite } from './site.ts';
+import type { RowPlan } from './work-row.ts';
+import { chainWarning, workRow } from './work-row.ts';
+import { workSteps } from './work-steps.ts';
+import { yarnIndex } from './work-yarn.ts';
+import type { Worker } from './worker.ts';
+import { newWorker } from './worker.ts';
+
+/** How large a size is: what the file gives or the gauge tells. */
+export interface SizePlan {
+  /** Pattern repeats, for `a multiple of …`. */
+  readonly repeats: number;
+  /** Rows or rounds in all, for what goes on to height; null when nothing says. */
+  readonly rows: number | null;
+}
+
+export interface Worked {
+  readonly fabric: Fabric;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Every row was worked; otherwise the fabric ends before the first that could not be. */
+  readonly whole: boolean;
+}
+
+/** What a part leaves for another that goes on from it. */
+interface PartEnd {
+  readonly top: Top;
+  readonly index: number;
+  readonly pieceFirst: number;
+  readonly foundation: Worker['foundation'];
+}
+
+export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): Worked {
+  const size = pattern.sizes[sizeIndex]?.name ?? 'one size';
+  const worker = newWorker(pattern.specials, pattern.terms, sizeIndex, plan.repeats, workSteps);
+  const first = pattern.yarns[0];
+  if (first !== undefined) yarnIndex(worker, first.letter);
+  const rows: FabricRow[] = [];
+  const parts: FabricPart[] = [];
+  const diagnostics: Diagnostic[] = [];
+  const ends = new Map<string, PartEnd | null>();
+  let whole = true;
+  for (const [index, part] of pattern.parts.entries()) {
+    const from = part.onto === null ? undefined : ends.get(part.onto);
+    // A part that goes on from one that could not be worked cannot be either; saying so would be an echo.
+    if (from === null) {
+      ends.set(part.name, null);
+      whole = false;
+      parts.push({ name: part.name, firstRow: rows.length, endRow: rows.length, shape: 'flat', start: null, corners: 0, onto: null });
+      continue;
+    }
+    const firstRow = rows.length;
+    const end = workPart(worker, pattern, part, index, from ?? null, { size, sizeIndex, rows: plan.rows }, rows, diagnostics);
+    if (!end.whole) whole = false;
+    ends.set(part.name, end.top === null || !end.whole ? null : { top: end.top, index, pieceFirst: worker.pieceFirst, foundation: worker.foundation });
+    parts.push({
+      name: part.name,
+      firstRow,
+      endRow: rows.length,
+      ...partShape(worker.builder, rows.slice(firstRow)),
+      onto: from?.index ?? null,
+    });
+  }
+  return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole };
+}
+
+interface PartSetting {
+  readonly size: string;
+  readonly sizeIndex: number;
+  readonly rows: number | null;
+}
+
+function workPart(
+  worker: Worker,
+  pattern: Pattern,
+  part: Part,
+  index: number,
+  from: PartEnd | null,
+  setting: PartSetting,
+  rows: FabricRow[],
+  diagnostics: Diagnostic[],
+): { top: Top | null; whole: boolean } {
+  const { file } = pattern.source;
+  const { size } = setting;
+  const { plans, faults } = planRows(part.instructions.lines, { file, ...setting, part: index });
+  diagnostics.push(...faults);
+  beginPart(worker, from, rows.length);
+  let whole = faults.every((fault) => fault.severity !== 'error') && part.instructions.lines.every((line) => line.readable);
+  let top = from?.top ?? null;
+  let doubt: number | null = null;
+  let pending: ChainStep | null = null;
+  const warned = new Set<number>();
+  for (const made of plans) {
+    const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
+    const withPending: readonly Step[] = pending === null ? steps : [pending, ...steps];
+    pending = closing;
+    const plan: RowPlan = { ...made, steps: withPending, part: index, partHasFoundation: top !== null };
+    for (const piece of separateFoundation(plan, top)) {
+      worker.row = rows.length;
+      const worked = workRow(worker, piece, top, doubt, { file, size });
+      diagnostics.push(...worked.faults);
+      doubt = worked.doubt;
+      if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
+      if (worked.assumed !== null && !warned.has(worked.assumed.chains)) {
+        warned.add(worked.assumed.chains);
+        diagnostics.push(chainWarning(worked.assumed, worker, file));
+      }
+      if (worked.row !== null) {
+        rows.push(worked.row);
+        pushRange(worker, worked.row);
+      }
+      if (worked.top === null) {
+        // What the row was meant to make is known if it says so: the rest can still be checked against that.
+        const meant = statedStitches(piece.line.stated, setting.sizeIndex);
+        if (meant === null || !piece.checksCount || worked.faults.length === 0) return { top: null, whole: false };
+        top = unknownTop(meant, top, piece);
+        rows.push(emptyRow(worker, piece, meant));
+        pushRange(worker, rows[rows.length - 1]);
+      } else top = worked.top;
+    }
+  }
+  return { top, whole };
+}
+
+function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
+  worker.sites = null;
+  worker.next = 0;
+  worker.last = -1;
+  worker.edges = null;
+  worker.row = row;
+  worker.foundation = from?.foundation ?? null;
+  worker.rowBegun = false;
+  // Ranges are found by row index, so those of other pieces stay, but only this piece's are its edges.
+  worker.pieceFirst = from?.pieceFirst ?? row;
+}
+
+/** A chain that begins a labelled round is a foundation of its own: `Rnd 1: Ch 2, 6 sc in 2nd ch from hook`. */
+function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
+  if (top !== null || plan.unit === null || beginsMagicRing(plan.steps)) return [plan];
+  const at = plan.steps.findIndex((step) => step.kind === 'chain');
+  const leading = plan.steps.slice(0, at);
+  if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];
+  const next = plan.steps[at + 1];
+  const end = next !== undefined && next.kind === 'join' ? at + 2 : at + 1;
+  const foundation: RowPlan = { ...plan, label: 'Foundation', unit: null, number: null, steps: plan.steps.slice(0, end), checksCount: false };
+  return [foundation, { ...plan, steps: plan.steps.slice(end) }];
+}
+
+function pushRange(worker: Worker, row: FabricRow | undefined): void {
+  if (row === undefined) return;
+  const { first, end, part, direction, closing, number, label } = row;
+  const flat = closing === 'flat';
+  worker.rowRanges.push({ first, end, part, direction, flat, countedStart: worker.countedStart, number: number ?? (label !== '' && row.stitches > 0 ? 0 : null) });
+  if (row.side === null && flat) worker.foundation = { first, end };
+}
+
+function unknownTop(stitches: number, before: Top | null, plan: RowPlan): Top {
+  const sites = Array.from({ length: stitches }, () => plainSite('unknown', NONE, ''));
+  const closing = plan.unit === 'round' ? 'joined' : 'flat';
+  const side = before?.side === 'RS' && before.turned ? 'WS' : 'RS';
+  return { sites, closing, side, turned: plan.unit === 'row', travelled: false, stitches };
+}
+
+/** Holds the place of a row that could not be worked, so that rows keep their order. */
+function emptyRow(worker: Worker, plan: RowPlan, stitches: number): FabricRow {
+  const at = worker.builder.kind.length;
+  return {
+    label: plan.label,
+    unit: plan.unit,
+    number: plan.number,
+    part: plan.part,
+    side: null,
+    direction: worker.direction,
+    first: at,
+    end: at,
+    closing: plan.unit === 'round' ? 'joined' : 'flat',
+    edging: false,
+    onto: null,
+    span: plan.line.span,
+    line: plan.lineIndex,
+    stitches,
+    spaces: 0,
+    byStitch: {},
+    groups: {},
+    bySpace: {},
+    stated: plan.line.stated === null ? null : forOneSize(plan.line.stated.text, worker.sizeIndex),
+  };
+}

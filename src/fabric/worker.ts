@@ -1,0 +1,247 @@
+/** The state of one size while it is worked: the fabric so far, the row in hand, and the places it is worked into. */
+
+import type { Step } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import type { Builder, BuilderMark } from './builder.ts';
+import { backToMark, emptyBuilder, markBuilder } from './builder.ts';
+import { NONE } from './fabric.ts';
+import type { Site } from './site.ts';
+
+/** Why a row could not go on, in facts; `src/fabric/report.ts` words it. */
+export type Trouble =
+  /** No place of that sort is left. */
+  | { readonly kind: 'used up'; readonly wanted: string; readonly span: Span }
+  /** The next place is another sort. */
+  | { readonly kind: 'not there'; readonly wanted: string; readonly found: string; readonly nth: number; readonly span: Span }
+  /** A repeat to the end leaves some over. */
+  | {
+      readonly kind: 'uneven';
+      readonly uses: number;
+      readonly available: number;
+      readonly leaving: number;
+      readonly passes: number;
+      readonly over: number;
+      readonly unit: 'stitch' | 'space';
+      readonly span: Span;
+    }
+  /** A repeat that uses nothing up would never end. */
+  | { readonly kind: 'endless'; readonly span: Span }
+  /** `rep from * 5 times` fits both as 5 and as 6 passes, or as neither. */
+  | { readonly kind: 'two senses'; readonly times: number; readonly fits: 'both' | 'neither'; readonly span: Span }
+  /** Stitches between here and the place named would be left. */
+  | { readonly kind: 'passed over'; readonly count: number; readonly wanted: string; readonly span: Span }
+  /** The row below is known only by its stated count, which says nothing of this. */
+  | { readonly kind: 'unknown'; readonly span: Span }
+  | { readonly kind: 'no foundation'; readonly span: Span }
+  | { readonly kind: 'no chain'; readonly wanted: string; readonly span: Span }
+  | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
+  | { readonly kind: 'too many'; readonly span: Span }
+  | { readonly kind: 'no edge'; readonly edge: string; readonly span: Span }
+  | { readonly kind: 'legs'; readonly stitch: string; readonly legs: number; readonly given: number; readonly span: Span };
+
+/** A special stitch: its steps, worked wherever it is used. */
+export interface SpecialWork {
+  readonly name: string;
+  readonly steps: readonly Step[];
+}
+
+export interface Worker {
+  /** The pattern's own terms, which faults speak in. */
+  readonly terms: Terms;
+  readonly builder: Builder;
+  readonly specials: ReadonlyMap<string, SpecialWork>;
+  /** Which of the sizes is worked; numbers are taken from its place in each list. */
+  readonly sizeIndex: number;
+  /** Pattern repeats of this size, for `a multiple of …`. */
+  readonly repeats: number;
+  /** Chains that the pattern says count, or don't, "throughout", by length. */
+  readonly throughout: Map<number, { readonly as: string | null; readonly plusChains: number }>;
+
+  /** The places the row goes into, from the one it starts at; null before anything is made. */
+  sites: Site[] | null;
+  /** Index of the next place not yet passed. */
+  next: number;
+  /** Index of the place last worked into, or stood at: "same st". */
+  last: number;
+  /** Places from here on are out of reach: `to last 6 sts`, `to next corner`. */
+  limit: number;
+  /** The yarn was moved along to the place the row starts at, so "next" is the one after it. */
+  travelled: boolean;
+  /** The row in hand, as an index of the fabric's rows. */
+  row: number;
+  /** Which way the row in hand goes, as in FabricRow. */
+  direction: 'left' | 'right';
+  /** First stitch of the row in hand. */
+  rowFirst: number;
+  /** A chain before row 1's first stitch that counts as one of the row's stitches, or -1. */
+  countedStart: number;
+  /** Whether a stitch other than a chain or a travelling slip stitch has been made in it. */
+  rowBegun: boolean;
+  /** Whether the row has closed with a join: what follows moves along its new top. */
+  joined: boolean;
+  /** Index into the builder's yarns. */
+  yarn: number;
+  /** Innermost special stitch or bracket being worked, or NONE. */
+  group: number;
+  inSpecial: boolean;
+  /** The place that a bracket or special stitch is worked into, or null. */
+  into: Site | null;
+  /** What an unstated turning chain is taken to do in this row; null for the trade's habit. */
+  chainReading: boolean | null;
+  /** An unstated turning chain of this row that was read by the trade's habit. */
+  chainAssumed: ChainAssumed | null;
+  trouble: Trouble | null;
+  /** Index into `skipped` of the last skipped stitch gone back to in this row; -1 for none yet. */
+  skippedUsed: number;
+  /** The unworked stitches of a row below, found once for the row in hand. */
+  skipped: { readonly byRow: number; readonly ofRow: number; readonly sites: readonly Site[] } | null;
+  /** The last place worked was a space: stitches behind it need not be worked. */
+  lastWasSpace: boolean;
+  /** Steps worked so far, against endless work. */
+  effort: number;
+  /** The rows so far: first stitch and just past the last, the part, and which way each was worked. */
+  readonly rowRanges: RowRange[];
+  /** The row below as the join left it, for whether it was used up; null before a join. */
+  below: { readonly sites: readonly Site[]; readonly next: number; readonly lastWasSpace: boolean } | null;
+  /** The top of the row in hand once it is joined. */
+  top: readonly Site[] | null;
+  /** Slip stitches of this row that only move the yarn along. */
+  travel: ReadonlySet<Step>;
+  /** Works steps; carried along so that the files of the worker need not import each other in a ring. */
+  readonly workSteps: (worker: Worker, steps: readonly Step[]) => boolean;
+  /** Whether the row in hand, as far as it is worked, uses up the row below and makes what it states. */
+  fits: () => boolean;
+  /** A round along the edges of a flat piece. */
+  edging: boolean;
+  /** Rows are closed into rounds: the place worked from may move round. */
+  round: boolean;
+  /** Row index where the piece in hand begins: its edges are its own rows'. */
+  pieceFirst: number;
+  /** The foundation chain of the piece. */
+  foundation: { readonly first: number; readonly end: number } | null;
+  /** Edges of the piece still to be gone along, in order; null when the piece has none yet. */
+  edges: PieceEdges | null;
+}
+
+export interface ChainAssumed {
+  readonly chains: number;
+  readonly counts: boolean;
+  readonly as: string;
+  readonly span: Span;
+}
+
+export interface RowRange {
+  readonly first: number;
+  readonly end: number;
+  readonly part: number;
+  readonly direction: 'left' | 'right';
+  readonly flat: boolean;
+  /** A chain of the foundation that counts as the row's first stitch, or -1. */
+  readonly countedStart: number;
+  /** Null for what is no numbered row, such as a foundation. */
+  readonly number: number | null;
+}
+
+/** What is left of the way round a flat piece after its last row: the sides and the foundation in the order they come. */
+export interface PieceEdges {
+  readonly sides: readonly (readonly Site[])[];
+  readonly foundation: readonly Site[];
+  /** How many sides have been gone along. */
+  sidesDone: number;
+}
+
+export interface Mark {
+  readonly builder: BuilderMark;
+  readonly sites: Site[] | null;
+  readonly next: number;
+  readonly last: number;
+  readonly limit: number;
+  readonly travelled: boolean;
+  readonly countedStart: number;
+  readonly rowBegun: boolean;
+  readonly joined: boolean;
+  readonly yarn: number;
+  readonly group: number;
+  readonly into: Site | null;
+  readonly skippedUsed: number;
+  readonly lastWasSpace: boolean;
+  readonly chainAssumed: ChainAssumed | null;
+  readonly inSpecial: boolean;
+  readonly sidesDone: number;
+  readonly below: Worker['below'];
+  readonly top: Worker['top'];
+}
+
+export function newWorker(specials: readonly SpecialWork[], terms: Terms, sizeIndex: number, repeats: number, workSteps: Worker['workSteps']): Worker {
+  return {
+    terms,
+    builder: emptyBuilder(),
+    specials: new Map(specials.map((special) => [special.name, special])),
+    sizeIndex,
+    repeats,
+    throughout: new Map(),
+    sites: null,
+    next: 0,
+    last: -1,
+    limit: Number.POSITIVE_INFINITY,
+    travelled: false,
+    countedStart: -1,
+    row: 0,
+    direction: 'left',
+    rowFirst: 0,
+    rowBegun: false,
+    joined: false,
+    yarn: 0,
+    group: NONE,
+    inSpecial: false,
+    into: null,
+    chainReading: null,
+    chainAssumed: null,
+    trouble: null,
+    skippedUsed: -1,
+    skipped: null,
+    lastWasSpace: false,
+    effort: 0,
+    rowRanges: [],
+    workSteps,
+    fits: () => true,
+    below: null,
+    top: null,
+    travel: new Set(),
+    edging: false,
+    round: false,
+    foundation: null,
+    pieceFirst: 0,
+    edges: null,
+  };
+}
+
+export function markWorker(worker: Worker): Mark {
+  const { sites, next, last, limit, travelled, countedStart, rowBegun, joined, yarn, group, into, inSpecial } = worker;
+  const { skippedUsed, lastWasSpace, chainAssumed, below, top } = worker;
+  const sidesDone = worker.edges?.sidesDone ?? 0;
+  const place = { sites, next, last, limit, travelled, countedStart, rowBegun, joined, yarn, group, into, inSpecial };
+  return { builder: markBuilder(worker.builder), ...place, skippedUsed, lastWasSpace, chainAssumed, sidesDone, below, top };
+}
+
+/** Back to a mark, with whatever trouble came since forgotten. */
+export function restore(worker: Worker, mark: Mark): void {
+  backToMark(worker.builder, mark.builder);
+  const { builder: _builder, sidesDone, ...state } = mark;
+  Object.assign(worker, state);
+  if (worker.edges !== null) worker.edges.sidesDone = sidesDone;
+  worker.trouble = null;
+}
+
+/** Notes why the row cannot go on; the first reason stands. */
+export function stuck(worker: Worker, trouble: Trouble): false {
+  worker.trouble ??= trouble;
+  return false;
+}
+
+/** A value for the size in hand; null where the size skips. */
+export function valueFor(worker: Worker, values: readonly (number | null)[]): number | null {
+  if (values.length === 1) return values[0] ?? null;
+  return values[worker.sizeIndex] ?? null;
+}

@@ -1,0 +1,31 @@
+/** A pattern and the fabric of one size in, what it measures and takes out. All of it is reckoned from the gauge. */
+
+import type { Fabric } from '../fabric/fabric.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { edgingSides } from './edgings.ts';
+import type { Measures } from './measures.ts';
+import { largestPiece } from './piece-size.ts';
+import { rowHeights } from './row-heights.ts';
+import { rowWidths } from './row-widths.ts';
+import { stitchesToWork } from './times-made.ts';
+import { yarnUse } from './yarn-use.ts';
+
+export function measure(pattern: Pattern, fabric: Fabric): Measures {
+  const stitches = stitchesToWork(pattern, fabric);
+  const { gauge } = pattern;
+  if (gauge === null) return { widthMm: null, heightMm: null, yarn: [], stitches };
+  const stitchMm = gauge.overMm / gauge.stitches;
+  const edgings = edgingSides(fabric);
+  const heightsMm = rowHeights(
+    fabric,
+    gauge,
+    pattern.terms,
+    edgings.map((sides) => sides !== null),
+  );
+  const { widthMm, heightMm } = largestPiece(
+    fabric,
+    { heightsMm, widths: rowWidths(fabric), edgings },
+    stitchMm,
+  );
+  return { widthMm, heightMm, yarn: yarnUse(pattern, fabric, stitchMm), stitches };
+}

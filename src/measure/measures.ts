@@ -1,0 +1,20 @@
+/** What one worked size measures and takes. */
+
+export interface YarnUse {
+  /** `A`. */
+  readonly letter: string;
+  /** Length worked, tails and allowance included, in metres; an estimate. */
+  readonly lengthM: number;
+  /** Whole balls to buy, null when the yarn's put-up is not given. */
+  readonly balls: number | null;
+  readonly massG: number | null;
+}
+
+export interface Measures {
+  /** Finished size; null without a gauge, or for a shape whose width cannot be told from it. */
+  readonly widthMm: number | null;
+  readonly heightMm: number | null;
+  readonly yarn: readonly YarnUse[];
+  /** Stitches to work, joins and chains left out. */
+  readonly stitches: number;
+}

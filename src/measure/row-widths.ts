@@ -1,0 +1,68 @@
+/**
+ * A fabric in, the width of every row in stitches out.
+ *
+ * Each counted stitch is one wide. A chain space is as wide as the stitches it passes over, but no wider than its
+ * chains: the ch-5 of an arch over 3 stitches is 3 wide and bows, the ch-1 of a mesh is 1. Where nothing is passed
+ * over, as at the corner of a square, it is as wide as its chains. Chains that no stitch of the table counts and that
+ * leave no space, such as picots and turning chains, take no width.
+ */
+
+import { type Fabric, FLAG, type Space, targets } from '../fabric/fabric.ts';
+
+export function rowWidths(fabric: Fabric): number[] {
+  const widths = new Float64Array(fabric.count);
+  const centres = new Float64Array(fabric.count);
+  const spacesOf = spacesByRow(fabric);
+  return fabric.rows.map((row, index) => {
+    const foundation = row.stitches === 0 && row.unit === null;
+    for (let i = row.first; i < row.end; i += 1) {
+      const counted = ((fabric.flags[i] ?? 0) & FLAG.counted) !== 0;
+      widths[i] = counted || foundation ? 1 : 0;
+    }
+    for (const space of foundation ? [] : (spacesOf.get(index) ?? [])) {
+      const each = spaceWidth(fabric, space, centres) / (space.end - space.first);
+      for (let i = space.first; i < space.end; i += 1) widths[i] = each;
+    }
+    let at = 0;
+    for (let i = row.first; i < row.end; i += 1) {
+      const width = widths[i] ?? 0;
+      centres[i] = at + width / 2;
+      at += width;
+    }
+    return at;
+  });
+}
+
+function spacesByRow(fabric: Fabric): ReadonlyMap<number, readonly Space[]> {
+  const byRow = new Map<number, Space[]>();
+  for (const space of fabric.spaces) {
+    const spaces = byRow.get(space.row);
+    if (spaces === undefined) byRow.set(space.row, [space]);
+    else spaces.push(space);
+  }
+  return byRow;
+}
+
+function spaceWidth(fabric: Fabric, space: Space, centres: Float64Array): number {
+  const chains = space.end - space.first;
+  const [from, to] = [
+    targetCentre(fabric, space.first - 1, space.row, centres),
+    targetCentre(fabric, space.end, space.row, centres),
+  ];
+  if (from === null || to === null) return chains;
+  // Half of each stitch beside the space belongs to that stitch.
+  const passed = Math.abs(to - from) - 1;
+  return passed >= 1 ? Math.min(chains, passed) : chains;
+}
+
+/** Where the stitch enters the row below, or null for a chain, or one in another row than the space. */
+function targetCentre(fabric: Fabric, i: number, row: number, centres: Float64Array): number | null {
+  if (i < 0 || i >= fabric.count || fabric.row[i] !== row) return null;
+  const into = targets(fabric, i);
+  let sum = 0;
+  for (const target of into) {
+    if (fabric.row[target] === row) return null;
+    sum += centres[target] ?? 0;
+  }
+  return into.length === 0 ? null : sum / into.length;
+}

@@ -1,0 +1,84 @@
+/**
+ * A fabric and the width of its stitches in, the yarn each colour takes out: an estimate.
+ *
+ * One maker's measured strips took 10.6 in of yarn for each inch of a row of single crochet, so a stitch takes 10.6
+ * times its width; other stitches stand to it as the stitch table has it. A colour has a tail at each start and end,
+ * and all is raised by a tenth, the allowance commonly made. A colour that rests for no more than two rows is taken to
+ * be carried up, without new tails.
+ */
+
+import type { Fabric } from '../fabric/fabric.ts';
+import type { Pattern, Yarn } from '../pattern/pattern.ts';
+import { stitchById } from '../stitches/table.ts';
+import { mFromMm } from '../units.ts';
+import type { YarnUse } from './measures.ts';
+import { timesMade } from './times-made.ts';
+
+const YARN_PER_SC_WIDTH = 10.6;
+/** Tail and allowance: common practice, from memory. */
+const TAIL_MM = 150;
+const ALLOWANCE = 1.1;
+const ROWS_CARRIED = 2;
+
+export function yarnUse(pattern: Pattern, fabric: Fabric, stitchMm: number): YarnUse[] {
+  const lengthsMm = stitchLengths(pattern, fabric, stitchMm);
+  for (const [letter, starts] of startsOf(pattern, fabric)) {
+    lengthsMm.set(letter, (lengthsMm.get(letter) ?? 0) + starts * 2 * TAIL_MM);
+  }
+  return [...lengthsMm]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([letter, lengthMm]) => toBuy(letter, mFromMm(lengthMm * ALLOWANCE), pattern.yarns));
+}
+
+function stitchLengths(pattern: Pattern, fabric: Fabric, stitchMm: number): Map<string, number> {
+  const makes = timesMade(pattern, fabric);
+  const perKind = fabric.stitches.map((id) => stitchById(id).yarnInSc * YARN_PER_SC_WIDTH * stitchMm);
+  const byYarn = fabric.yarns.map(() => 0);
+  for (let i = 0; i < fabric.count; i += 1) {
+    const yarn = fabric.yarn[i] ?? 0;
+    const make = makes[fabric.rows[fabric.row[i] ?? 0]?.part ?? 0] ?? 1;
+    byYarn[yarn] = (byYarn[yarn] ?? 0) + (perKind[fabric.kind[i] ?? 0] ?? 0) * make;
+  }
+  const lengths = new Map<string, number>();
+  for (const [yarn, lengthMm] of byYarn.entries())
+    if (lengthMm > 0) lengths.set(letterOf(yarn, fabric, pattern), lengthMm);
+  return lengths;
+}
+
+/** How often each colour is begun anew, in all the pieces made. */
+function startsOf(pattern: Pattern, fabric: Fabric): ReadonlyMap<string, number> {
+  const starts = new Map<string, number>();
+  const makes = timesMade(pattern, fabric);
+  const lastRow = new Map<string, number>();
+  for (const [index, row] of fabric.rows.entries()) {
+    for (const yarn of yarnsIn(fabric, row.first, row.end)) {
+      const letter = letterOf(yarn, fabric, pattern);
+      const key = `${row.part} ${letter}`;
+      const before = lastRow.get(key);
+      if (before === undefined || index - before - 1 > ROWS_CARRIED)
+        starts.set(letter, (starts.get(letter) ?? 0) + (makes[row.part] ?? 1));
+      lastRow.set(key, index);
+    }
+  }
+  return starts;
+}
+
+function yarnsIn(fabric: Fabric, first: number, end: number): ReadonlySet<number> {
+  const yarns = new Set<number>();
+  for (let i = first; i < end; i += 1) yarns.add(fabric.yarn[i] ?? 0);
+  return yarns;
+}
+
+/** The letter as listed; a pattern with one yarn need not name it in its rows. */
+function letterOf(yarn: number, fabric: Fabric, pattern: Pattern): string {
+  const letter = fabric.yarns[yarn] ?? '';
+  const [only, ...others] = pattern.yarns;
+  return only !== undefined && others.length === 0 ? only.letter : letter;
+}
+
+function toBuy(letter: string, lengthM: number, yarns: readonly Yarn[]): YarnUse {
+  const { ballLengthM = null, ballMassG = null } = yarns.find((yarn) => yarn.letter === letter) ?? {};
+  if (ballLengthM === null) return { letter, lengthM, balls: null, massG: null };
+  const massG = ballMassG === null ? null : (lengthM / ballLengthM) * ballMassG;
+  return { letter, lengthM, balls: Math.ceil(lengthM / ballLengthM), massG };
+}

@@ -1,0 +1,106 @@
+/** A place in a list of tokens that the readers of the notation move forward, with what they need to know. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { MappedText } from '../source/mapped-text.ts';
+import { fileSpan } from '../source/mapped-text.ts';
+import type { Span } from '../source/span.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Token } from './tokens.ts';
+import type { StatedCount, Step } from './tree.ts';
+
+/** What the words are read against. */
+export interface Context {
+  /** Name of the file, for faults. */
+  readonly file: string;
+  readonly terms: Terms;
+  /** How many sizes the pattern has. */
+  readonly sizes: number;
+  /** Names of the special stitches the pattern defines. */
+  readonly specials: readonly string[];
+  /** Letters of the yarns the pattern lists. */
+  readonly yarns: readonly string[];
+}
+
+export interface Cursor {
+  readonly mapped: MappedText;
+  readonly tokens: readonly Token[];
+  /** Index of the token that is read next. */
+  at: number;
+  readonly context: Context;
+  readonly lexicon: Lexicon;
+  readonly faults: Diagnostic[];
+  /** Open brackets and asterisks that the reader is inside of, so that depth is bounded. */
+  depth: number;
+  /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
+  readonly readSteps: (cursor: Cursor, until: Until) => StepsRead;
+}
+
+/** What closes a run of steps: the end of the line, a closing bracket, or `rep from` this mark. */
+export type Until = 'line' | 'bracket' | string;
+
+export interface StepsRead {
+  readonly steps: readonly Step[];
+  /** How many steps stood before `**`; null when there is none. */
+  readonly markAt: number | null;
+  readonly stated: StatedCount | null;
+}
+
+const END: Token = { kind: 'end', text: '', value: 0, start: 0, end: 0, glued: false };
+
+/** The token `ahead` places on. */
+export function peek(cursor: Cursor, ahead = 0): Token {
+  return cursor.tokens[cursor.at + ahead] ?? END;
+}
+
+/** The lower-case word `ahead` places on, or '' when it is no word. */
+export function wordAt(cursor: Cursor, ahead = 0): string {
+  const token = peek(cursor, ahead);
+  return token.kind === 'word' ? token.text : '';
+}
+
+export function take(cursor: Cursor): Token {
+  const token = peek(cursor);
+  if (token.kind !== 'end') cursor.at += 1;
+  return token;
+}
+
+/** Moves over the words if they all stand next, in order. */
+export function takeWords(cursor: Cursor, ...words: readonly string[]): boolean {
+  for (let i = 0; i < words.length; i += 1) if (wordAt(cursor, i) !== words[i]) return false;
+  cursor.at += words.length;
+  return true;
+}
+
+/** Moves over one word if it is among those given, and gives it. */
+export function takeAny(cursor: Cursor, ...words: readonly string[]): string | null {
+  const word = wordAt(cursor);
+  if (word === '' || !words.includes(word)) return null;
+  cursor.at += 1;
+  return word;
+}
+
+/** Where the tokens from `from` up to the cursor stand in the file. */
+export function spanSince(cursor: Cursor, from: number): Span {
+  const first = cursor.tokens[from] ?? END;
+  const last = cursor.tokens[Math.max(from, cursor.at - 1)] ?? first;
+  return fileSpan(cursor.mapped, first.start, last.end);
+}
+
+/** Where one token stands in the file. */
+export function spanOf(cursor: Cursor, token: Token): Span {
+  return fileSpan(cursor.mapped, token.start, token.end);
+}
+
+/** The words of the tokens from `from` up to the cursor, as written. */
+export function textSince(cursor: Cursor, from: number): string {
+  const first = cursor.tokens[from] ?? END;
+  const last = cursor.tokens[Math.max(from, cursor.at - 1)] ?? first;
+  return cursor.mapped.text.slice(first.start, last.end).replace(/\s+/g, ' ');
+}
+
+/** True at what ends a step: a comma, a full stop, a closing bracket, the end. */
+export function atBoundary(cursor: Cursor): boolean {
+  const { kind } = peek(cursor);
+  return kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'end' || kind === 'close' || kind === 'newline';
+}

@@ -1,0 +1,83 @@
+/** The names of stitches in one dialect, and a pattern's own special stitches, found by the longest run of words. */
+
+import { stitchNames } from '../stitches/table.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import type { Token } from './tokens.ts';
+import { tokenise } from './tokens.ts';
+
+export type Named = { readonly kind: 'stitch'; readonly id: string } | { readonly kind: 'special'; readonly name: string };
+
+interface Branch {
+  readonly next: Map<string, Branch>;
+  named: Named | null;
+}
+
+export interface Lexicon {
+  readonly terms: Terms;
+  readonly stitches: Branch;
+  readonly specials: Branch | null;
+}
+
+export interface Found {
+  readonly named: Named;
+  /** How many tokens the name takes. */
+  readonly length: number;
+}
+
+const TABLES: Readonly<Record<Terms, Branch>> = { US: tableBranch('US'), UK: tableBranch('UK') };
+
+/** The names of a dialect together with a pattern's special stitches, which win over the table at equal length. */
+export function lexiconOf(terms: Terms, specials: readonly string[]): Lexicon {
+  if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
+  const branch = emptyBranch();
+  for (const name of specials) addName(branch, name, { kind: 'special', name });
+  return { terms, stitches: TABLES[terms], specials: branch };
+}
+
+/** The longest name that begins at a token, or null. */
+export function findName(lexicon: Lexicon, tokens: readonly Token[], at: number): Found | null {
+  const special = lexicon.specials === null ? null : longest(lexicon.specials, tokens, at);
+  const stitch = longest(lexicon.stitches, tokens, at);
+  if (special !== null && (stitch === null || special.length >= stitch.length)) return special;
+  return stitch;
+}
+
+function longest(from: Branch, tokens: readonly Token[], at: number): Found | null {
+  let branch: Branch | undefined = from;
+  let found: Found | null = null;
+  for (let length = 1; ; length += 1) {
+    const token: Token | undefined = tokens[at + length - 1];
+    if (token === undefined) return found;
+    const { text, kind } = token;
+    let following: Branch | undefined = branch.next.get(text);
+    // A plural: `shells`, `dcs`, `slip stitches`.
+    if (following === undefined && kind === 'word' && text.length > 2 && text.endsWith('s')) {
+      following = branch.next.get(text.slice(0, -1)) ?? (text.endsWith('es') ? branch.next.get(text.slice(0, -2)) : undefined);
+    }
+    if (following === undefined) return found;
+    branch = following;
+    if (branch.named !== null) found = { named: branch.named, length };
+  }
+}
+
+function tableBranch(terms: Terms): Branch {
+  const branch = emptyBranch();
+  for (const { words, row } of stitchNames(terms)) addName(branch, words, { kind: 'stitch', id: row.id });
+  return branch;
+}
+
+function addName(from: Branch, name: string, named: Named): void {
+  let branch = from;
+  for (const token of tokenise(name)) {
+    if (token.kind === 'end') break;
+    const known = branch.next.get(token.text);
+    const following = known ?? emptyBranch();
+    if (known === undefined) branch.next.set(token.text, following);
+    branch = following;
+  }
+  branch.named ??= named;
+}
+
+function emptyBranch(): Branch {
+  return { next: new Map(), named: null };
+}

@@ -1,0 +1,137 @@
+/** Chains and what they count as: `ch 3 (counts as dc)`, `ch a multiple of 6 plus 2`, `3 ch`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import type { ChainStep, Counts, Multiple, Num } from './tree.ts';
+
+/** `ch 3`, `chain 3`, `ch a multiple of 6 plus 2`; null when the word is there but no number follows. */
+export function readChain(cursor: Cursor): ChainStep | null {
+  const from = cursor.at;
+  takeAny(cursor, 'ch', 'chs', 'chain', 'chains');
+  if (peek(cursor).kind === 'dash' && peek(cursor, 1).kind === 'number') cursor.at += 1;
+  const n = readMultiple(cursor) ?? readNumber(cursor);
+  if (n === null) {
+    cursor.at = from;
+    return null;
+  }
+  return withCounts(cursor, from, n);
+}
+
+/** `3 ch`: the number first. */
+export function readNumberedChain(cursor: Cursor): ChainStep | null {
+  const from = cursor.at;
+  const n = readNumber(cursor);
+  if (n === null || takeAny(cursor, 'ch', 'chs', 'chain', 'chains') === null) {
+    cursor.at = from;
+    return null;
+  }
+  return withCounts(cursor, from, n);
+}
+
+function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep {
+  const span = spanSince(cursor, from);
+  const counts = readCounts(cursor);
+  return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
+}
+
+/** `a multiple of 6 sts plus 2`, `a multiple of 4`. */
+function readMultiple(cursor: Cursor): Multiple | null {
+  const from = cursor.at;
+  takeAny(cursor, 'a', 'any');
+  if (!takeWords(cursor, 'multiple', 'of')) {
+    cursor.at = from;
+    return null;
+  }
+  const of = readNumber(cursor)?.values[0] ?? null;
+  if (of === null || of < 1) {
+    cursor.at = from;
+    return null;
+  }
+  takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains');
+  let plus = 0;
+  if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor)) plus = readNumber(cursor)?.values[0] ?? 0;
+  takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains', 'more');
+  return { of, plus, span: spanSince(cursor, from) };
+}
+
+function takePlusSign(cursor: Cursor): boolean {
+  if (peek(cursor).text !== '+') return false;
+  cursor.at += 1;
+  return true;
+}
+
+/**
+ * `(counts as dc)`, `(counts as first dc and ch 2)`, `(does not count as a st)`, `(skipped 3 ch count as dc)`,
+ * with or without brackets; null when none stands here.
+ */
+export function readCounts(cursor: Cursor): Counts | null {
+  const from = cursor.at;
+  const opened = peek(cursor).kind === 'open';
+  if (opened) cursor.at += 1;
+  const inner = cursor.at;
+  if (takeAny(cursor, 'skipped', 'first', 'beg', 'the', 'these') !== null) skipSubject(cursor);
+  const negative = takeWords(cursor, 'does', 'not') || takeWords(cursor, 'do', 'not') || takeWords(cursor, 'not') || takeAny(cursor, "doesn't", 'doesn’t') !== null;
+  if (takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
+    if (!(negative && takeWords(cursor, 'a', 'st'))) {
+      cursor.at = from;
+      return null;
+    }
+  }
+  // A number after "skipped" must have belonged to the chains: without "as" this was something else.
+  let as: string | null = null;
+  let plusChains = 0;
+  if (takeAny(cursor, 'as') !== null) {
+    takeAny(cursor, 'a', 'an', 'one', 'first', 'the', '1');
+    if (isNumber(cursor) && findName(cursor.lexicon, cursor.tokens, cursor.at) === null) readNumber(cursor);
+    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    if (found !== null && found.named.kind === 'stitch' && found.named.id !== 'ch') {
+      as = found.named.id;
+      cursor.at += found.length;
+    } else if (takeAny(cursor, 'st', 'stitch', 'sts') !== null) as = ANY_COUNT;
+    if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor)) {
+      takeAny(cursor, 'a');
+      if (takeAny(cursor, 'ch') !== null) {
+        if (peek(cursor).kind === 'dash') cursor.at += 1;
+        plusChains = readNumber(cursor)?.values[0] ?? 0;
+        takeAny(cursor, 'sp');
+      }
+    }
+  }
+  if (negative) as = null;
+  const throughout = readThroughout(cursor);
+  if (opened) {
+    if (peek(cursor).kind !== 'close') {
+      cursor.at = from;
+      return null;
+    }
+    cursor.at += 1;
+  } else if (inner === cursor.at) {
+    cursor.at = from;
+    return null;
+  }
+  return { as, plusChains, throughout, span: spanSince(cursor, from) };
+}
+
+/** "counts as a st" without saying which: the row's own stitch of that height. */
+export const ANY_COUNT = 'st';
+
+function skipSubject(cursor: Cursor): void {
+  takeAny(cursor, 'skipped');
+  if (isNumber(cursor)) readNumber(cursor);
+  takeAny(cursor, 'ch', 'chs', 'chain', 'chains');
+  if (isNumber(cursor)) readNumber(cursor);
+}
+
+function readThroughout(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  takeAny(cursor, 'here');
+  takeAny(cursor, 'now');
+  takeAny(cursor, 'and');
+  if (takeAny(cursor, 'throughout') !== null) return true;
+  if (wordAt(cursor, -1) === 'here') return false;
+  cursor.at = from;
+  return false;
+}

@@ -1,0 +1,117 @@
+/** What brackets and asterisks hold: groups into one place, repeats by number, repeats from an asterisk, asides. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Cursor } from './cursor.ts';
+import { peek, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import { readCounts } from './read-chain.ts';
+import { readPlace } from './read-place.ts';
+import { isNumber } from './read-number.ts';
+import { readStop, readTimes } from './read-stop.ts';
+import type { Step, Stop } from './tree.ts';
+
+/** Brackets in brackets beyond this are refused; nobody could follow them. */
+const DEEPEST = 12;
+
+/** `( … ) in next st`, `[ … ] 3 times`, `(counts as dc)`, or an aside in words. */
+export function readOpened(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const open = peek(cursor);
+  const aside = readAside(cursor);
+  if (aside !== null) return aside;
+  cursor.at += 1;
+  if (cursor.depth >= DEEPEST) return unclosed(cursor, from, open.text);
+  cursor.depth += 1;
+  const before = cursor.faults.length;
+  const body = cursor.readSteps(cursor, 'bracket');
+  cursor.depth -= 1;
+  if (peek(cursor).kind !== 'close') return unclosed(cursor, from, open.text);
+  cursor.at += 1;
+  const broken = cursor.faults.length > before;
+  const placeFrom = cursor.at;
+  const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
+  if (stop !== null) return broken ? null : [{ kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) }];
+  const read = readPlace(cursor);
+  if (read !== null) return broken ? null : [{ kind: 'group', body: body.steps, place: read.place, span: spanSince(cursor, from) }];
+  if (!broken) {
+    cursor.faults.push(diagnose('bracket/no-use', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+  }
+  return null;
+}
+
+/** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
+function readEndStop(cursor: Cursor): Stop | null {
+  const word = wordAt(cursor);
+  return word === 'around' || word === 'across' || word === 'to' ? readStop(cursor) : null;
+}
+
+function unclosed(cursor: Cursor, from: number, open: string): null {
+  const token = cursor.tokens[from];
+  if (token !== undefined) cursor.faults.push(diagnose('bracket/unclosed', { file: cursor.context.file, span: spanOf(cursor, token) }, { open }));
+  return null;
+}
+
+/**
+ * Brackets that hold words and work nothing: `(corner made)`, `(RS)`, `(counts as dc)` after something that is no
+ * chain. Null when they hold instructions, with the cursor where it was.
+ */
+function readAside(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  if (readCounts(cursor) !== null) return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  let ahead = 1;
+  for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
+    const token = peek(cursor, ahead);
+    const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash';
+    if (!words || findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null) return null;
+  }
+  const follows = peek(cursor, ahead + 1);
+  if (isNumber(cursor, ahead + 1) || (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across'].includes(follows.text))) return null;
+  cursor.at += ahead + 1;
+  return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+}
+
+/** `*…; rep from * across`, `*…**, …; rep from * around, ending last rep at **`. */
+export function readStar(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const star = peek(cursor).text;
+  cursor.at += 1;
+  if (cursor.depth >= DEEPEST) return unclosed(cursor, from, star);
+  cursor.depth += 1;
+  const before = cursor.faults.length;
+  const body = cursor.readSteps(cursor, star);
+  cursor.depth -= 1;
+  const rep = takeAny(cursor, 'rep', 'repeat');
+  if (rep === null) {
+    const token = cursor.tokens[from];
+    if (token !== undefined && cursor.faults.length === before)
+      cursor.faults.push(diagnose('repeat/no-end', { file: cursor.context.file, span: spanOf(cursor, token) }, {}));
+    return null;
+  }
+  cursor.at += 2;
+  const stop = readStop(cursor);
+  if (stop === null) {
+    if (cursor.faults.length === before)
+      cursor.faults.push(diagnose('repeat/no-stop', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+    return null;
+  }
+  const endsAtMark = readEndingLast(cursor);
+  if (cursor.faults.length > before) return null;
+  const lastPassEnds = endsAtMark ? body.markAt : null;
+  return [{ kind: 'repeat', body: body.steps, lastPassEnds, stop, span: spanSince(cursor, from) }];
+}
+
+/** `, ending last rep at **`. */
+function readEndingLast(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (takeAny(cursor, 'ending', 'end') !== null) {
+    takeAny(cursor, 'last', 'final');
+    takeAny(cursor, 'rep', 'repeat');
+    if (takeAny(cursor, 'at') !== null && peek(cursor).text === '**') {
+      cursor.at += 1;
+      return true;
+    }
+  }
+  cursor.at = from;
+  return false;
+}

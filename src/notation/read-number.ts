@@ -1,0 +1,118 @@
+/** Numbers as patterns write them: `3`, `three`, `35 (44, 53)`, `61(67:73:79)`, and `-` where a size skips. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince } from './cursor.ts';
+import type { Num } from './tree.ts';
+
+/** No count, repeat or row number may pass this; a fault says so. */
+export const LARGEST_NUMBER = 100_000;
+
+const WORDS: ReadonlyMap<string, number> = new Map(
+  ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'].map(
+    (word, i) => [word, i],
+  ),
+);
+
+const ORDINALS: ReadonlyMap<string, number> = new Map(
+  ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [word, i + 1]),
+);
+
+/** `- (9)`: the first size skips. */
+function isSkippingList(cursor: Cursor, ahead = 0): boolean {
+  return peek(cursor, ahead).kind === 'dash' && peek(cursor, ahead + 1).kind === 'open' && peek(cursor, ahead + 2).kind === 'number';
+}
+
+/** True when a number or `- (9)` stands `ahead` tokens on. */
+export function isNumberOrSkip(cursor: Cursor, ahead = 0): boolean {
+  return isNumber(cursor, ahead) || isSkippingList(cursor, ahead);
+}
+
+/** True when a number stands `ahead` tokens on. */
+export function isNumber(cursor: Cursor, ahead = 0): boolean {
+  const token = peek(cursor, ahead);
+  return token.kind === 'number' || (token.kind === 'word' && WORDS.has(token.text));
+}
+
+/** Reads a number with the sizes that may follow it in brackets, or null when none stands here. */
+export function readNumber(cursor: Cursor): Num | null {
+  const from = cursor.at;
+  const values: (number | null)[] = [];
+  if (isNumber(cursor)) values.push(plainValue(cursor));
+  else if (isSkippingList(cursor)) {
+    cursor.at += 1;
+    values.push(null);
+  } else return null;
+  const listLength = sizeListLength(cursor);
+  if (listLength > 0) {
+    const closeAt = cursor.at + listLength;
+    cursor.at += 1;
+    while (cursor.at < closeAt - 1) {
+      const token = peek(cursor);
+      if (token.kind === 'number') values.push(plainValue(cursor));
+      else {
+        if (token.kind === 'dash') values.push(null);
+        cursor.at += 1;
+      }
+    }
+    cursor.at = closeAt;
+  }
+  const span = spanSince(cursor, from);
+  const { sizes } = cursor.context;
+  if (values.length > 1 && values.length !== sizes) {
+    cursor.faults.push(diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }));
+    // Read on with the numbers there are, the last standing for what is missing, so that only this is reported.
+    while (values.length < sizes) values.push(values[values.length - 1] ?? 0);
+    values.length = Math.max(1, sizes);
+  }
+  return { values, span };
+}
+
+/** `2nd`, or `second` in words; null when neither stands here. */
+export function readOrdinal(cursor: Cursor): number | null {
+  const token = peek(cursor);
+  const value = token.kind === 'ordinal' ? token.value : token.kind === 'word' ? ORDINALS.get(token.text) : undefined;
+  if (value === undefined) return null;
+  cursor.at += 1;
+  return value;
+}
+
+/** A number that is not written as one, such as the one in "a shell". */
+export function impliedNumber(value: number, cursor: Cursor, at: number): Num {
+  const end = cursor.at;
+  cursor.at = at;
+  const span = spanSince(cursor, at);
+  cursor.at = end;
+  return { values: [value], span };
+}
+
+function plainValue(cursor: Cursor): number {
+  const token = peek(cursor);
+  cursor.at += 1;
+  const value = token.kind === 'word' ? (WORDS.get(token.text) ?? 0) : token.value;
+  if (value > LARGEST_NUMBER) {
+    const span = spanSince(cursor, cursor.at - 1);
+    cursor.faults.push(diagnose('number/too-large', { file: cursor.context.file, span }, { number: token.text, limit: LARGEST_NUMBER }));
+    return 1;
+  }
+  return value;
+}
+
+/** How many tokens `(44, 53)` takes when that is what stands here, 0 when it is something else. */
+function sizeListLength(cursor: Cursor): number {
+  if (peek(cursor).kind !== 'open') return 0;
+  let ahead = 1;
+  let values = 0;
+  for (;;) {
+    const token = peek(cursor, ahead);
+    if (token.kind !== 'number' && token.kind !== 'dash') return 0;
+    values += 1;
+    ahead += 1;
+    const { kind } = peek(cursor, ahead);
+    ahead += 1;
+    if (kind === 'close') break;
+    if (kind !== 'comma' && kind !== 'colon') return 0;
+  }
+  // With one size `(6)` is a stitch count or the like; a list of sizes has at least two numbers in all.
+  return cursor.context.sizes === 1 && values === 1 ? 0 : ahead;
+}

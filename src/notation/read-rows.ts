@@ -1,0 +1,101 @@
+/** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
+import { readTimes } from './read-stop.ts';
+import type { RepeatRowsStep, Unit } from './tree.ts';
+
+const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
+  ['row', 'row'],
+  ['rows', 'row'],
+  ['rnd', 'round'],
+  ['rnds', 'round'],
+  ['round', 'round'],
+  ['rounds', 'round'],
+]);
+
+/** `Row`, `Rnds`; null when none stands `ahead` tokens on. */
+export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
+  return UNIT_WORDS.get(wordAt(cursor, ahead)) ?? null;
+}
+
+/** Reads from the word `Row` after `rep`, `as`, `work as for`; null with the cursor where it was when it does not stand here. */
+export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | null {
+  const start = cursor.at;
+  const unit = unitAt(cursor);
+  if (unit === null || !isNumber(cursor, 1)) return null;
+  cursor.at += 1;
+  const rows = readRowNumbers(cursor);
+  if (rows.length === 0) {
+    cursor.at = start;
+    return null;
+  }
+  const until = readUntil(cursor);
+  return { kind: 'repeat rows', unit, rows, until, span: spanSince(cursor, from) };
+}
+
+/** `2`, `2 and 3`, `2-5`, `2, 3 and 4`. */
+function readRowNumbers(cursor: Cursor): number[] {
+  const rows: number[] = [];
+  for (;;) {
+    const token = peek(cursor);
+    if (token.kind !== 'number') return rows;
+    cursor.at += 1;
+    const range = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to' ? peek(cursor, 1) : null;
+    if (range !== null && range.kind === 'number') {
+      cursor.at += 2;
+      const last = Math.min(range.value, token.value + LARGEST_NUMBER);
+      for (let row = token.value; row <= last; row += 1) rows.push(row);
+    } else rows.push(token.value);
+    const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || wordAt(cursor) === '&';
+    if (!joined) return rows;
+    const next = peek(cursor, 1);
+    if (next.kind !== 'number' || isTimes(cursor, 2)) return rows;
+    cursor.at += 1;
+  }
+}
+
+/** `2 and 3 twelve more times`: the number after the list belongs to "times". */
+function isTimes(cursor: Cursor, ahead: number): boolean {
+  const word = wordAt(cursor, ahead);
+  return word === 'times' || word === 'time' || (word === 'more' && wordAt(cursor, ahead + 1).startsWith('time'));
+}
+
+function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (
+    takeWords(cursor, 'to', 'height') ||
+    takeWords(cursor, 'to', 'size') ||
+    takeWords(cursor, 'to', 'length') ||
+    takeWords(cursor, 'until', 'piece', 'reaches', 'height') ||
+    takeWords(cursor, 'for', 'patt') ||
+    takeWords(cursor, 'for', 'pattern')
+  ) {
+    return { kind: 'height', endingWith: readEndingWith(cursor) };
+  }
+  const times = readTimes(cursor, cursor.at);
+  if (times !== null && times.kind === 'times') return { kind: 'times', n: times.n, more: times.more };
+  cursor.at = from;
+  const endingWith = readEndingWith(cursor);
+  if (endingWith !== null) return { kind: 'height', endingWith };
+  return { kind: 'label' };
+}
+
+/** `, ending with a Row 3`. */
+function readEndingWith(cursor: Cursor): number | null {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (takeAny(cursor, 'ending', 'end') !== null) {
+    takeAny(cursor, 'with', 'on', 'after');
+    takeAny(cursor, 'a', 'the');
+    if (unitAt(cursor) !== null && peek(cursor, 1).kind === 'number') {
+      const { value } = peek(cursor, 1);
+      cursor.at += 2;
+      return value;
+    }
+  }
+  cursor.at = from;
+  return null;
+}

@@ -1,0 +1,245 @@
+/** One step of a row: a stitch and its place, a chain, a skip, a group, a repeat, a join, a turn, a yarn change. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Cursor } from './cursor.ts';
+import { atBoundary, peek, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
+import { readOpened, readStar } from './read-group.ts';
+import { readEvenly, readWorking } from './read-edge.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { leadsToPlace, readLoop, readPlace, readPlaceWords } from './read-place.ts';
+import { readRepeatRows } from './read-rows.ts';
+import { readStop } from './read-stop.ts';
+import { ANY_STITCH, readWhat } from './read-what.ts';
+import { reportUnread, reportUnknownWord } from './report-unread.ts';
+import { readChange, readFastenOff, readJoin, readStitchName, readWithYarn, takeRing } from './read-yarn.ts';
+import type { Counts, Loop, Num, Place, SkipStep, Step, StitchName, WorkStep } from './tree.ts';
+
+type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
+
+/** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
+const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
+  ...entries(['ch', 'chs', 'chain'], readChain),
+  ...entries(['sk', 'skip', 'miss'], readSkip),
+  ...entries(['turn', 'do'], readTurn),
+  ...entries(['join', 'joining'], readJoin),
+  ...entries(['with', 'using'], readWithYarn),
+  ...entries(['change', 'changing', 'drop', 'carry'], readChange),
+  ...entries(['fasten', 'break'], readFastenOff),
+  ...entries(['rep', 'repeat', 'as'], readRepeat),
+  ...entries(['work'], readWork),
+  ...entries(['working'], readWorking),
+  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm'], readMakerNote),
+]);
+
+/** Reads one step or a few that were written as one; null after reporting what could not be read. */
+export function readStep(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const token = peek(cursor);
+  if (token.kind === 'mark') return readStar(cursor);
+  if (token.kind === 'open') return readOpened(cursor);
+  const before = cursor.faults.length;
+  const reader = token.kind === 'word' ? READERS.get(token.text) : undefined;
+  const read = reader?.(cursor) ?? null;
+  if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
+  // A reader that has said what is wrong is not followed by a second complaint.
+  if (cursor.faults.length > before) return skipStep(cursor);
+  const worked = readWorkStep(cursor);
+  if (worked !== null) return readTrailing(cursor, from, worked);
+  if (cursor.faults.length === before) {
+    cursor.at = from;
+    reportUnknownWord(cursor);
+  }
+  return skipStep(cursor);
+}
+
+/** After a step nothing may stand but a boundary, or a word that begins the next step. */
+function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
+  takeAny(cursor, 'then');
+  if (atBoundary(cursor) || peek(cursor).kind === 'open' || peek(cursor).kind === 'mark' || cursor.at === from) return steps;
+  const word = wordAt(cursor);
+  if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
+  if (peek(cursor).kind === 'dash' || peek(cursor).text === '=') return steps;
+  if (READERS.has(word) || isNumber(cursor) || findName(cursor.lexicon, cursor.tokens, cursor.at) !== null) return steps;
+  const start = cursor.at;
+  skipStep(cursor);
+  const end = cursor.at;
+  // One stray word is most likely a slip of the pen: the nearest word helps more than quoting it back.
+  if (end === start + 1) {
+    cursor.at = start;
+    reportUnknownWord(cursor);
+    cursor.at = end;
+  } else reportUnread(cursor, start, null);
+  return null;
+}
+
+/** Moves to the next boundary, over brackets that open on the way. */
+function skipStep(cursor: Cursor): null {
+  let depth = 0;
+  for (;;) {
+    const { kind } = peek(cursor);
+    if (kind === 'end') return null;
+    if (depth === 0 && atBoundary(cursor)) return null;
+    if (kind === 'open') depth += 1;
+    if (kind === 'close') depth -= 1;
+    cursor.at += 1;
+  }
+}
+
+/** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
+export function readWorkStep(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const leadingLoop = readLoop(cursor);
+  takeAny(cursor, 'a', 'an');
+  const named = findName(cursor.lexicon, cursor.tokens, cursor.at) !== null;
+  let times: Num | null = !named && isNumber(cursor) ? readNumber(cursor) : null;
+  if (times !== null && ['ch', 'chs', 'chain', 'chains'].includes(wordAt(cursor))) {
+    cursor.at = from;
+    const chain = readNumberedChain(cursor);
+    return chain === null ? null : [chain];
+  }
+  const stitch = readStitchName(cursor);
+  if (stitch === null) return null;
+  if (times === null && isNumber(cursor) && peek(cursor, 1).kind !== 'dash') times = readNumber(cursor);
+  return readPlaces(cursor, from, stitch, times, leadingLoop);
+}
+
+/** The places after a stitch: none, one, or several joined by "and". */
+function readPlaces(cursor: Cursor, from: number, stitch: StitchName, times: Num | null, leading: Loop | null): readonly Step[] | null {
+  const steps: WorkStep[] = [];
+  let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
+  const add = (place: Place | null, start: number): void => {
+    const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
+    steps.push({ kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, start) });
+  };
+  const bare = wordAt(cursor);
+  if (bare === 'across' || bare === 'around' || bare === 'each') {
+    const placeFrom = cursor.at;
+    const stop = bare === 'each' ? null : readStop(cursor);
+    const place: Place | null =
+      bare === 'each' ? readPlaceWords(cursor, placeFrom) : stop === null ? null : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
+    add(place, from);
+  } else if (leadsToPlace(cursor)) {
+    const read = readPlace(cursor);
+    if (read === null) return reportNoPlace(cursor);
+    loop = read.loop ?? loop;
+    add(read.place, from);
+  } else if (takeAny(cursor, 'around') !== null) return null;
+  else add(null, from);
+  while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
+    const start = cursor.at;
+    cursor.at += 1;
+    const placeFrom = cursor.at;
+    const place = leadsToPlace(cursor) ? (readPlace(cursor)?.place ?? null) : readPlaceWords(cursor, placeFrom);
+    if (place === null) return reportNoPlace(cursor);
+    add(place, start + 1);
+  }
+  const first = steps[0];
+  if (first !== undefined && stitch.kind === 'stitch' && stitch.id === 'sl-st') {
+    const ring = takeRing(cursor);
+    const join = ring || takeWords(cursor, 'to', 'join') || takeWords(cursor, 'to', 'first', 'st', 'to', 'join');
+    if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
+  }
+  return steps;
+}
+
+/** "and in each st across", "and each ch across", but not "and ch 2". */
+function continuesPlaces(cursor: Cursor): boolean {
+  const next = wordAt(cursor, 1);
+  return next === 'in' || next === 'each' || next === 'into';
+}
+
+/** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
+function readSkippedCounts(cursor: Cursor): Counts | null {
+  return peek(cursor).kind === 'open' ? readCounts(cursor) : null;
+}
+
+function reportNoPlace(cursor: Cursor): null {
+  const start = cursor.at;
+  const word = peek(cursor).text;
+  cursor.at += 1;
+  const next = peek(cursor);
+  if (atBoundary(cursor)) {
+    cursor.faults.push(diagnose('phrase/no-place', { file: cursor.context.file, span: spanSince(cursor, start) }, { word }));
+    return null;
+  }
+  skipStep(cursor);
+  if (next.kind === 'word' && !KNOWN_PLACE_WORDS.has(next.text)) {
+    cursor.at = start + 1;
+    reportUnknownWord(cursor);
+    skipStep(cursor);
+    return null;
+  }
+  reportUnread(cursor, start, 'a place such as "next st" or "each st across"');
+  return null;
+}
+
+const KNOWN_PLACE_WORDS = new Set(['next', 'each', 'same', 'first', 'last', 'top', 'ring', 'any', 'the', 'skipped', 'corner', 'center', 'centre']);
+
+/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
+function readSkip(cursor: Cursor): SkipStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  const pick = takeAny(cursor, 'next', 'first', 'nxt') === 'first' ? 'first' : 'next';
+  const n = isNumber(cursor) && peek(cursor, 1).kind !== 'dash' ? readNumber(cursor) : null;
+  const what = readWhat(cursor);
+  if (what === null && n === null) {
+    cursor.at = from;
+    return null;
+  }
+  return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+}
+
+function readTurn(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'turn') !== null) return { kind: 'turn', what: 'turn', span: spanSince(cursor, from) };
+  if (takeWords(cursor, 'do', 'not', 'turn')) return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
+  if (takeWords(cursor, 'do', 'not', 'join')) return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
+  return null;
+}
+
+/** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */
+function readRepeat(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  const word = take(cursor).text;
+  if (word !== 'as') {
+    takeAny(cursor, 'last');
+    if (wordAt(cursor) === 'from' && peek(cursor, 1).kind === 'mark') {
+      cursor.at += 2;
+      readStop(cursor);
+      cursor.faults.push(diagnose('repeat/no-start', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+      return null;
+    }
+  } else takeAny(cursor, 'for');
+  const rows = readRepeatRows(cursor, from);
+  if (rows === null) cursor.at = from;
+  return rows;
+}
+
+/** `work 21 sc evenly along row ends`, `work as for Row 2`, `work sc in …`. */
+function readWork(cursor: Cursor): Step | readonly Step[] | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  if (takeWords(cursor, 'as', 'for')) {
+    const rows = readRepeatRows(cursor, from);
+    if (rows !== null) return rows;
+  }
+  const evenly = readEvenly(cursor, from);
+  if (evenly !== null) return evenly;
+  if (peek(cursor).kind === 'open') return readOpened(cursor);
+  return readWorkStep(cursor);
+}
+
+/** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
+function readMakerNote(cursor: Cursor): Step {
+  const from = cursor.at;
+  skipStep(cursor);
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+function entries(words: readonly string[], reader: Reader): [string, Reader][] {
+  return words.map((word) => [word, reader]);
+}
+

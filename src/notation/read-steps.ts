@@ -1,0 +1,57 @@
+/** Steps in a row, up to what closes them: the end, a closing bracket, or `rep from *`. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Cursor, StepsRead, Until } from './cursor.ts';
+import { peek, spanOf, takeAny, wordAt } from './cursor.ts';
+import { readStatedCount } from './read-count.ts';
+import { readStep } from './read-step.ts';
+import type { StatedCount, Step } from './tree.ts';
+
+/**
+ * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
+ * the closing bracket, for an asterisk the words `rep from *` that belong to it.
+ */
+export function readSteps(cursor: Cursor, until: Until): StepsRead {
+  const steps: Step[] = [];
+  let markAt: number | null = null;
+  let stated: StatedCount | null = null;
+  for (;;) {
+    const token = peek(cursor);
+    const { kind } = token;
+    if (kind === 'end') break;
+    if (kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'newline' || kind === 'colon') {
+      cursor.at += 1;
+      continue;
+    }
+    if (kind === 'close') {
+      if (until === 'bracket') break;
+      cursor.at += 1;
+      if (until === 'line') cursor.faults.push(diagnose('bracket/unopened', { file: cursor.context.file, span: spanOf(cursor, token) }, { close: token.text }));
+      else break;
+      continue;
+    }
+    if (kind === 'mark' && until !== 'line' && token.text === '**') {
+      markAt = steps.length;
+      cursor.at += 1;
+      continue;
+    }
+    if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
+    if (until === 'line') {
+      stated = readStatedCount(cursor);
+      if (stated !== null) break;
+    }
+    if (takeAny(cursor, 'and', 'then') !== null) continue;
+    const at = cursor.at;
+    const read = readStep(cursor);
+    if (read !== null) steps.push(...read);
+    // Whatever happens, the reader moves on.
+    if (cursor.at === at) cursor.at += 1;
+  }
+  return { steps, markAt, stated };
+}
+
+/** `rep from *` with the mark that began the repeat; `rep from *` with another mark belongs to an outer one. */
+function isRepeatFrom(cursor: Cursor, mark: string): boolean {
+  const word = wordAt(cursor);
+  return (word === 'rep' || word === 'repeat') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark;
+}

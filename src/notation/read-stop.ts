@@ -1,0 +1,75 @@
+/** Where a repeat or "each" ends: `across`, `around`, `5 more times`, `to last 6 sts`, `to next corner sp`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { ANY_STITCH, readWhat } from './read-what.ts';
+import type { Num, Stop } from './tree.ts';
+
+/** Reads a stop, or null with the cursor where it was. */
+export function readStop(cursor: Cursor): Stop | null {
+  const from = cursor.at;
+  const word = takeAny(cursor, 'across', 'around', 'round');
+  if (word !== null) {
+    const further = readTo(cursor, from);
+    if (further !== null) return further;
+    // "across row", "around ring" say no more than the word.
+    if (takeAny(cursor, 'row', 'round', 'rnd', 'ring') === null && wordAt(cursor) === 'the') {
+      takeWords(cursor, 'the', 'row');
+    }
+    return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
+  }
+  return readTo(cursor, from) ?? readTimes(cursor, from);
+}
+
+/** `3 times`, `twice`, `5 more times`, `once more`, `x 6`. */
+export function readTimes(cursor: Cursor, from: number): Stop | null {
+  const start = cursor.at;
+  const once = takeAny(cursor, 'once', 'twice');
+  if (once !== null) {
+    const value = once === 'once' ? 1 : 2;
+    const more = takeAny(cursor, 'more') !== null;
+    const n: Num = { values: [value], span: spanSince(cursor, start) };
+    return { kind: 'times', n, more, span: spanSince(cursor, from) };
+  }
+  const cross = wordAt(cursor) === 'x' || peek(cursor).text === '×';
+  if (cross && isNumber(cursor, 1)) {
+    cursor.at += 1;
+    const n = readNumber(cursor);
+    if (n !== null) return { kind: 'times', n, more: false, span: spanSince(cursor, from) };
+  }
+  if (isNumber(cursor)) {
+    const n = readNumber(cursor);
+    const moreFirst = takeAny(cursor, 'more') !== null;
+    if (n !== null && takeAny(cursor, 'times', 'time') !== null) {
+      const more = takeAny(cursor, 'more') !== null || moreFirst;
+      return { kind: 'times', n, more, span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `to end`, `to last 6 sts`, `to within last st`, `to next corner sp`. */
+function readTo(cursor: Cursor, from: number): Stop | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'to', 'until') === null) return null;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'end') !== null) {
+    if (takeWords(cursor, 'of', 'row') || takeWords(cursor, 'of', 'rnd')) return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
+    return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
+  }
+  takeAny(cursor, 'within');
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'last') !== null) {
+    const at = cursor.at;
+    const n = readNumber(cursor);
+    const what = readWhat(cursor) ?? ANY_STITCH;
+    return { kind: 'leaving', n: n ?? { values: [1], span: spanSince(cursor, at) }, what, span: spanSince(cursor, from) };
+  }
+  takeAny(cursor, 'next');
+  const what = readWhat(cursor);
+  if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}

@@ -1,0 +1,72 @@
+/** Words that say what sort of place is meant: `st`, `sc`, `ch-2 sp`, `corner`, `row end`, `shell`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, takeAny, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import type { What } from './tree.ts';
+
+export const ANY_STITCH: What = { kind: 'st' };
+
+const STITCH_WORDS = ['st', 'sts', 'stitch', 'stitches'];
+const SPACE_WORDS = ['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches'];
+const CHAIN_WORDS = ['ch', 'chs', 'chain', 'chains'];
+
+/** Reads what is meant, or null with the cursor where it was. */
+export function readWhat(cursor: Cursor): What | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'corner', 'corners') !== null) {
+    const space = readSpace(cursor);
+    if (space !== null) return { ...space, corner: true };
+    takeAny(cursor, ...STITCH_WORDS);
+    return { kind: 'corner' };
+  }
+  const space = readSpace(cursor);
+  if (space !== null) return space;
+  if (takeAny(cursor, 'row', 'rows') !== null) {
+    if (takeAny(cursor, 'end', 'ends') !== null) return { kind: 'row-end' };
+    cursor.at = from;
+    return null;
+  }
+  const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+  if (found !== null && !(found.named.kind === 'stitch' && found.named.id === 'ch')) {
+    cursor.at += found.length;
+    if (found.named.kind === 'special') return { kind: 'special', name: found.named.name };
+    return { kind: 'stitch', id: found.named.id };
+  }
+  if (takeAny(cursor, ...STITCH_WORDS) !== null) {
+    // "sts." with a full stop of its own is read where the sentence is.
+    return ANY_STITCH;
+  }
+  if (takeAny(cursor, ...CHAIN_WORDS) !== null) return { kind: 'ch' };
+  return null;
+}
+
+/** `ch-2 sp`, `2-ch sp`, `ch sp`, `sp`, `ch-2 corner sp`; a length before "corner" makes it a space: `4 ch-2 corners`. */
+function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
+  const from = cursor.at;
+  let chains: number | null = null;
+  const chainFirst = CHAIN_WORDS.includes(wordAt(cursor));
+  if (chainFirst && peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number') {
+    chains = peek(cursor, 2).value;
+    cursor.at += 3;
+  } else if (peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash' && CHAIN_WORDS.includes(wordAt(cursor, 2))) {
+    chains = peek(cursor).value;
+    cursor.at += 3;
+  } else if (chainFirst) cursor.at += 1;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  const corner = takeAny(cursor, 'corner', 'corners') !== null;
+  const space = takeAny(cursor, ...SPACE_WORDS) !== null;
+  if (space || (chains !== null && corner)) return { kind: 'space', chains, corner };
+  // `ch-2` alone as a place is its space, as in "in next ch-2".
+  if (chains !== null && !corner) return { kind: 'space', chains, corner: false };
+  cursor.at = from;
+  return null;
+}
+
+/** True when a word for a stitch, a chain or a space stands here. */
+export function isWhat(cursor: Cursor): boolean {
+  const from = cursor.at;
+  const what = readWhat(cursor);
+  cursor.at = from;
+  return what !== null;
+}

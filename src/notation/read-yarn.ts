@@ -1,0 +1,127 @@
+/** Colour changes, joins and endings: `with B`, `change to B in last yo`, `join B with sl st in any ch-2 sp`, `fasten off A`. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Cursor } from './cursor.ts';
+import { peek, spanOf, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import { leadsToPlace, readPlace } from './read-place.ts';
+import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
+
+/** A yarn's letter, alone or after "color"/"yarn"; reports one that is not listed. Null when none stands here. */
+export function readYarnLetter(cursor: Cursor): string | null {
+  const from = cursor.at;
+  const named = takeAny(cursor, 'color', 'colour', 'yarn', 'col') !== null;
+  const token = peek(cursor);
+  const written = cursor.mapped.text.slice(token.start, token.end);
+  const listed = cursor.context.yarns.find((letter) => letter.toLowerCase() === token.text);
+  if (token.kind === 'word' && listed !== undefined && (written === written.toUpperCase() || named)) {
+    cursor.at += 1;
+    return listed;
+  }
+  const looksLikeYarn = token.kind === 'word' && /^[A-Z]$|^MC$|^CC\d*$|^C[A-H]$/.test(written);
+  if (looksLikeYarn) {
+    cursor.at += 1;
+    cursor.faults.push(
+      diagnose('yarn/unlisted', { file: cursor.context.file, span: spanOf(cursor, token) }, { letter: written, listed: cursor.context.yarns }),
+    );
+    return written;
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `with B`, `using B`; null for "with sl st" and the like. */
+export function readWithYarn(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  takeAny(cursor, 'with', 'using');
+  const facing = (wordAt(cursor) === 'rs' || wordAt(cursor) === 'ws') && wordAt(cursor, 1) === 'facing';
+  if (facing) {
+    cursor.at += 2;
+    return { kind: 'note', text: wordAt(cursor, -2) === 'rs' ? 'with RS facing' : 'with WS facing', span: spanSince(cursor, from) };
+  }
+  const yarn = readYarnLetter(cursor);
+  if (yarn === null) {
+    cursor.at = from;
+    return null;
+  }
+  return yarnStep('with', yarn, null, null, cursor, from);
+}
+
+/** `change to B in last yo [of last st]`, `drop A`, `carry A up side`. */
+export function readChange(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  const word = takeAny(cursor, 'change', 'changing', 'drop', 'carry');
+  takeAny(cursor, 'to');
+  const yarn = readYarnLetter(cursor);
+  if (word === null || yarn === null) {
+    cursor.at = from;
+    return null;
+  }
+  // "in last yo of last st", "loosely up the side": how it is always done, so it is not kept apart.
+  skipToBoundary(cursor);
+  const action = word === 'drop' ? 'drop' : word === 'carry' ? 'carry' : 'change';
+  return yarnStep(action, yarn, null, null, cursor, from);
+}
+
+/** `join [B] [with sl st] [in first sc] [to form ring]`. */
+export function readJoin(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  takeAny(cursor, 'join', 'joining');
+  const yarn = readYarnLetter(cursor);
+  let stitch: StitchName | null = null;
+  if (takeAny(cursor, 'with', 'by') !== null) {
+    takeAny(cursor, 'a');
+    stitch = readStitchName(cursor);
+    if (stitch === null) {
+      cursor.at = from;
+      return null;
+    }
+  }
+  let ring = takeRing(cursor);
+  let place: Place | null = null;
+  if (!ring && leadsToPlace(cursor)) {
+    place = readPlace(cursor)?.place ?? null;
+    if (place === null) {
+      cursor.at = from;
+      return null;
+    }
+    ring = takeRing(cursor);
+  }
+  if (yarn !== null) return yarnStep('join', yarn, stitch, place, cursor, from);
+  const span = spanSince(cursor, from);
+  const join: JoinStep = { kind: 'join', stitch: stitch ?? { kind: 'stitch', id: 'sl-st', span }, place, ring, span };
+  return join;
+}
+
+/** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
+export function readFastenOff(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  if (!takeWords(cursor, 'fasten', 'off') && !takeWords(cursor, 'break', 'yarn')) return null;
+  const yarn = readYarnLetter(cursor);
+  return { kind: 'fasten off', yarn, span: spanSince(cursor, from) };
+}
+
+/** `to form ring`, `to form a ring`. */
+export function takeRing(cursor: Cursor): boolean {
+  return takeWords(cursor, 'to', 'form', 'a', 'ring') || takeWords(cursor, 'to', 'form', 'ring') || takeWords(cursor, 'to', 'form', 'a', 'circle');
+}
+
+export function readStitchName(cursor: Cursor): StitchName | null {
+  const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+  if (found === null) return null;
+  const from = cursor.at;
+  cursor.at += found.length;
+  return { ...found.named, span: spanSince(cursor, from) };
+}
+
+function yarnStep(action: YarnStep['action'], yarn: string, stitch: StitchName | null, place: Place | null, cursor: Cursor, from: number): YarnStep {
+  return { kind: 'yarn', action, yarn, stitch, place, span: spanSince(cursor, from) };
+}
+
+function skipToBoundary(cursor: Cursor): void {
+  for (;;) {
+    const { kind } = peek(cursor);
+    if (kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'end' || kind === 'close' || kind === 'newline') return;
+    cursor.at += 1;
+  }
+}

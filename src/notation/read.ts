@@ -1,0 +1,95 @@
+/** A block of written instructions in, its syntax tree and every fault of its words out. Never throws. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { MappedText } from '../source/mapped-text.ts';
+import type { Context, Cursor } from './cursor.ts';
+import { spanSince } from './cursor.ts';
+import { lexiconOf } from './lexicon.ts';
+import { isLabel, readLabel } from './read-label.ts';
+import { readSteps } from './read-steps.ts';
+import type { Token } from './tokens.ts';
+import { tokenise } from './tokens.ts';
+import type { Instructions, Line, Step } from './tree.ts';
+
+export type { Context } from './cursor.ts';
+
+/** Reads a part's instructions: rows, rounds and the sentences between them. */
+export function readInstructions(mapped: MappedText, context: Context): { instructions: Instructions; diagnostics: Diagnostic[] } {
+  const tokens = tokenise(mapped.text);
+  const faults: Diagnostic[] = [];
+  const lexicon = lexiconOf(context.terms, context.specials);
+  const lines: Line[] = [];
+  for (const [first, end] of splitLines(mapped, tokens, context)) {
+    const cursor: Cursor = { mapped, tokens: closed(tokens, first, end), at: 0, context, lexicon, faults, depth: 0, readSteps };
+    const line = readLine(cursor);
+    if (line !== null) lines.push(line);
+  }
+  return { instructions: { lines }, diagnostics: faults };
+}
+
+/** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
+export function readPhrase(mapped: MappedText, context: Context): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
+  const faults: Diagnostic[] = [];
+  const lexicon = lexiconOf(context.terms, context.specials);
+  const cursor: Cursor = { mapped, tokens: tokenise(mapped.text), at: 0, context, lexicon, faults, depth: 0, readSteps };
+  return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
+}
+
+function readLine(cursor: Cursor): Line | null {
+  const before = cursor.faults.length;
+  const read = readLabel(cursor);
+  const noteFrom = cursor.at;
+  if (read?.label.kind === 'named' && /^notes?$/i.test(read.label.name)) {
+    cursor.at = cursor.tokens.length - 1;
+    const span = spanSince(cursor, 0);
+    const text = cursor.mapped.text.slice(cursor.tokens[noteFrom]?.start, cursor.tokens[cursor.at]?.start).trim();
+    return { label: null, side: null, steps: [{ kind: 'note', text, span }], stated: null, readable: true, span };
+  }
+  const { steps, stated } = readSteps(cursor, 'line');
+  const span = spanSince(cursor, 0);
+  if (steps.length === 0 && cursor.faults.length === before) {
+    if (read === null) return null;
+    const label = cursor.mapped.text.slice(cursor.tokens[0]?.start, cursor.tokens[Math.max(0, noteFrom - 1)]?.start);
+    cursor.faults.push(diagnose('row/empty', { file: cursor.context.file, span: read.label.span }, { label: label.replace(/[\s:]+$/, '') }));
+  }
+  const readable = cursor.faults.length === before;
+  return { label: read?.label ?? null, side: read?.side ?? null, steps, stated, readable, span };
+}
+
+/**
+ * The token ranges of the lines. A label begins a line; so does a blank line, and a physical line after one that
+ * was finished by a full stop or a count. Everything else goes on with the line before.
+ */
+function splitLines(mapped: MappedText, tokens: readonly Token[], context: Context): [number, number][] {
+  const probe: Cursor = { mapped, tokens, at: 0, context, lexicon: lexiconOf(context.terms, []), faults: [], depth: 0, readSteps };
+  const ranges: [number, number][] = [];
+  let first = 0;
+  for (let i = 0; i < tokens.length; i += 1) {
+    const token = tokens[i];
+    if (token === undefined || token.kind !== 'newline') continue;
+    const blank = tokens[i + 1]?.kind === 'newline';
+    probe.at = i + 1;
+    if (blank || isFinished(tokens[i - 1]) || isLabel(probe)) {
+      if (i > first) ranges.push([first, i]);
+      first = i + 1;
+    }
+  }
+  const last = tokens.length - 1;
+  if (last > first) ranges.push([first, last]);
+  return ranges;
+}
+
+function isFinished(token: Token | undefined): boolean {
+  return token === undefined || token.kind === 'stop' || token.kind === 'close' || token.kind === 'newline';
+}
+
+/** The tokens of one line, newlines left out, with an end behind them. */
+function closed(tokens: readonly Token[], first: number, end: number): Token[] {
+  const line = tokens.slice(first, end).filter(({ kind }) => kind !== 'newline');
+  const last = line[line.length - 1];
+  const at = last?.end ?? 0;
+  line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
+  return line;
+}
+

@@ -1,0 +1,277 @@
+/**
+ * The syntax tree of written instructions: what was said, before any size is worked.
+ *
+ * Every node keeps the span of its words in the pattern file. Stitches are ids of the stitch table, so a
+ * tree says the same whether it was read in US or UK terms.
+ */
+
+import type { Span } from '../source/span.ts';
+
+/** A number as written: one value for all sizes, or one a size (`35 (44, 53)`); null where a size skips it. */
+export interface Num {
+  readonly values: readonly (number | null)[];
+  readonly span: Span;
+}
+
+/** `a multiple of 6 plus 2`: 6 for each pattern repeat of the size, and 2. */
+export interface Multiple {
+  readonly of: number;
+  readonly plus: number;
+  readonly span: Span;
+}
+
+/** A stitch of the table, or one the pattern defines under `special`. */
+export type StitchName =
+  | { readonly kind: 'stitch'; readonly id: string; readonly span: Span }
+  | { readonly kind: 'special'; readonly name: string; readonly span: Span };
+
+/** What sort of place is meant. */
+export type What =
+  | { readonly kind: 'st' }
+  | { readonly kind: 'stitch'; readonly id: string }
+  | { readonly kind: 'special'; readonly name: string }
+  | { readonly kind: 'ch' }
+  /** A chain space; `chains` null is "sp" of any length. `corner` is a space at a corner. */
+  | { readonly kind: 'space'; readonly chains: number | null; readonly corner: boolean }
+  /** "corner" alone: the middle stitch or the space of the next corner. */
+  | { readonly kind: 'corner' }
+  | { readonly kind: 'row-end' };
+
+/** Which place, and how many. */
+export type Place =
+  /** `in next st`, `in next 3 sts`, `in each of next 3 sts`, `over next 2 sts`. */
+  | { readonly kind: 'next'; readonly n: Num | null; readonly what: What; readonly each: boolean; readonly span: Span }
+  /** `in each st across`, `in each ch to last 2 ch`. */
+  | { readonly kind: 'each'; readonly what: What; readonly stop: Stop; readonly span: Span }
+  /** `in same st`; `asJoin` for `in same st as joining`. */
+  | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
+  | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
+  | { readonly kind: 'last'; readonly n: Num | null; readonly what: What; readonly span: Span }
+  /** `in any ch-2 sp`, where yarn is joined anew. */
+  | { readonly kind: 'any'; readonly what: What; readonly span: Span }
+  /** `in 2nd ch from hook`. */
+  | { readonly kind: 'from-hook'; readonly nth: Num; readonly span: Span }
+  /** `in top of beg ch-3` (`nth` null), `in 3rd ch of beg ch-5`, `in top of tch`. `chains` null when no length is given. */
+  | { readonly kind: 'of-chain'; readonly nth: number | null; readonly chains: number | null; readonly where: 'beginning' | 'turning'; readonly span: Span }
+  /** `in center dc of next shell`, `in 3rd dc of next shell`. */
+  | { readonly kind: 'of-special'; readonly nth: number | 'center'; readonly what: What; readonly special: string; readonly span: Span }
+  | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
+  /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
+  | { readonly kind: 'below'; readonly n: Num | null; readonly rows: number; readonly pick: 'next' | 'skipped'; readonly what: What; readonly unit: 'row' | 'round'; readonly span: Span };
+
+/** Where a repeat or "each" ends. */
+export type Stop =
+  | { readonly kind: 'end'; readonly word: 'across' | 'around' | 'to end'; readonly span: Span }
+  /** `6 times` (`more` false), `5 more times` (`more` true). */
+  | { readonly kind: 'times'; readonly n: Num; readonly more: boolean; readonly span: Span }
+  /** `to last 6 sts`. */
+  | { readonly kind: 'leaving'; readonly n: Num; readonly what: What; readonly span: Span }
+  /** `to next corner sp`: up to, not into it. */
+  | { readonly kind: 'before'; readonly what: What; readonly span: Span };
+
+/** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
+export interface Counts {
+  /** The stitch's id, or null for "does not count". */
+  readonly as: string | null;
+  /** Chains beyond the stitch, which make a space. */
+  readonly plusChains: number;
+  /** `here and throughout`. */
+  readonly throughout: boolean;
+  readonly span: Span;
+}
+
+/** Which loop of the stitch the hook goes under. */
+export type Loop = 'both' | 'front' | 'back';
+
+export type Step =
+  | WorkStep
+  | ChainStep
+  | SkipStep
+  | GroupStep
+  | RepeatStep
+  | BracketStep
+  | JoinStep
+  | TurnStep
+  | YarnStep
+  | FastenOffStep
+  | AlongStep
+  | EvenlyStep
+  | RepeatRowsStep
+  | NoteStep;
+
+/** `sc in next 3 sts`, `3 dc in ring`, `shell in next ch`, `sc2tog`, and bare `6 sc`. */
+export interface WorkStep {
+  readonly kind: 'work';
+  readonly stitch: StitchName;
+  /** How many in each place; null when no number was written. */
+  readonly times: Num | null;
+  /** Null for bare `6 sc`: one in each of as many next stitches. */
+  readonly place: Place | null;
+  readonly loop: Loop;
+  /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
+  readonly skipped: Counts | null;
+  readonly span: Span;
+}
+
+export interface ChainStep {
+  readonly kind: 'chain';
+  readonly n: Num | Multiple;
+  readonly counts: Counts | null;
+  /** Joined into a ring by `join with sl st in first ch to form ring`, which follows as a JoinStep. */
+  readonly span: Span;
+}
+
+export interface SkipStep {
+  readonly kind: 'skip';
+  readonly n: Num | null;
+  readonly what: What;
+  /** `sk first st` against `sk next st`. */
+  readonly pick: 'next' | 'first';
+  readonly span: Span;
+}
+
+/** `(2 dc, ch 2, 2 dc) in corner ch-2 sp`: all of it into one place. */
+export interface GroupStep {
+  readonly kind: 'group';
+  readonly body: readonly Step[];
+  readonly place: Place;
+  readonly span: Span;
+}
+
+/** `*sc in next st, ch 1, sk next st; rep from * to last st`. */
+export interface RepeatStep {
+  readonly kind: 'repeat';
+  readonly body: readonly Step[];
+  /** Steps of the body that the last pass works: where `**` stands; null when the last pass is whole. */
+  readonly lastPassEnds: number | null;
+  readonly stop: Stop;
+  readonly span: Span;
+}
+
+/** `[3 dc in next sp, ch 1] 3 times`, `(sc in next 4 sts, sc2tog) around`. */
+export interface BracketStep {
+  readonly kind: 'bracket';
+  readonly body: readonly Step[];
+  readonly stop: Stop;
+  readonly span: Span;
+}
+
+/** `join with sl st in first sc`; `ring` for `… to form ring`. */
+export interface JoinStep {
+  readonly kind: 'join';
+  readonly stitch: StitchName;
+  readonly place: Place | null;
+  readonly ring: boolean;
+  readonly span: Span;
+}
+
+/** `turn`, `do not turn`, `do not join`. */
+export interface TurnStep {
+  readonly kind: 'turn';
+  readonly what: 'turn' | 'do not turn' | 'do not join';
+  readonly span: Span;
+}
+
+export interface YarnStep {
+  readonly kind: 'yarn';
+  /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`. */
+  readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry';
+  readonly yarn: string;
+  /** For `join B with sc in any ch-2 sp`. */
+  readonly stitch: StitchName | null;
+  readonly place: Place | null;
+  readonly span: Span;
+}
+
+export interface FastenOffStep {
+  readonly kind: 'fasten off';
+  /** The yarn named, or null for all. */
+  readonly yarn: string | null;
+  readonly span: Span;
+}
+
+/** `working along row ends`, `working along opposite side of foundation ch`: the edge the next steps go along. */
+export interface AlongStep {
+  readonly kind: 'along';
+  readonly edge: Edge;
+  readonly span: Span;
+}
+
+export type Edge = 'row ends' | 'foundation';
+
+/** `work 21 sc evenly along row ends`: the spread is worked out and printed. */
+export interface EvenlyStep {
+  readonly kind: 'evenly';
+  readonly stitch: StitchName;
+  readonly n: Num;
+  readonly edge: Edge;
+  readonly span: Span;
+}
+
+/** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`. */
+export interface RepeatRowsStep {
+  readonly kind: 'repeat rows';
+  readonly unit: 'row' | 'round';
+  readonly rows: readonly number[];
+  /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
+  readonly until:
+    | { readonly kind: 'label' }
+    | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
+    | { readonly kind: 'height'; readonly endingWith: number | null };
+  readonly span: Span;
+}
+
+/** Words to the maker that work no stitch: `place marker in first st`, `pull ring closed`. Kept as written. */
+export interface NoteStep {
+  readonly kind: 'note';
+  readonly text: string;
+  readonly span: Span;
+}
+
+/** One entry of a stated count: `24 dc`, `4 ch-2 sps`, `6 shells`; `what` null for a bare number. */
+export interface StatedEntry {
+  readonly n: Num;
+  readonly what: What | null;
+  readonly span: Span;
+}
+
+/** `(37 sts)`, `(24 dc, 4 ch-2 sps)`, `(37 (49, 61) sts)`. */
+export interface StatedCount {
+  readonly entries: readonly StatedEntry[];
+  /** As written, without its brackets. */
+  readonly text: string;
+  readonly span: Span;
+}
+
+export type Unit = 'row' | 'round';
+
+export type Label =
+  /** `Row 3`, `Rnds 5-6 (8, 10)`, `Rows 4 on` (`to` is `'on'`). */
+  | {
+      readonly kind: 'numbered';
+      readonly unit: Unit;
+      /** As written, one row of it: `Row`, `Rnd`, `Round`. */
+      readonly word: string;
+      readonly from: Num;
+      readonly to: Num | 'on' | null;
+      readonly span: Span;
+    }
+  | { readonly kind: 'next'; readonly unit: Unit; readonly word: string; readonly span: Span }
+  /** `Foundation`, `Base chain`, `Edging`: a word of the pattern's own before a colon. */
+  | { readonly kind: 'named'; readonly name: string; readonly span: Span };
+
+/** One labelled row, round or sentence group of a part. */
+export interface Line {
+  /** Null for instructions that stand outside rows, e.g. a closing `Fasten off.` */
+  readonly label: Label | null;
+  readonly side: 'RS' | 'WS' | null;
+  readonly steps: readonly Step[];
+  readonly stated: StatedCount | null;
+  /** False when some of its words could not be read: it is not worked, so that one fault does not cause more. */
+  readonly readable: boolean;
+  readonly span: Span;
+}
+
+export interface Instructions {
+  readonly lines: readonly Line[];
+}

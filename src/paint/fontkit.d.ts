@@ -1,0 +1,17 @@
+/** The few parts of fontkit that we call; the package brings no types. */
+
+declare module 'fontkit' {
+  export interface Glyph {
+    readonly advanceWidth: number;
+    readonly path: { toSVG(): string };
+  }
+  export interface Font {
+    readonly unitsPerEm: number;
+    readonly familyName: string;
+    readonly copyright: string;
+    layout(text: string): { readonly advanceWidth: number };
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    glyphForCodePoint(codePoint: number): Glyph;
+  }
+  export function create(bytes: Uint8Array): Font;
+}

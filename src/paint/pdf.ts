@@ -1,0 +1,221 @@
+/** Scenes in, one a page, the bytes of a PDF out: vectors, embedded fonts, symbols defined once for the whole file. */
+
+import PdfDocument, { type PdfReference } from 'pdfkit';
+import { boundsOf } from '../scene/bounds.ts';
+import { roundMm } from '../scene/rounding.ts';
+import type { Face, Scene, Shape, Transform } from '../scene/scene.ts';
+import { placedAt, UNMOVED } from '../scene/transforms.ts';
+import { ptFromMm } from '../units.ts';
+import { openFont } from './fonts.ts';
+import { colourOf } from './inks.ts';
+import { inkOperator, matrixOperator, pathOperators } from './pdf-operators.ts';
+import type { FontBytes } from './text-width.ts';
+
+export interface PdfOptions {
+  readonly title: string;
+  readonly author: string | null;
+  /** BCP 47: `en-GB`. */
+  readonly language: string;
+  /** Fixed by the caller, so that the same pages give the same bytes. */
+  readonly createdAt: Date;
+  readonly fonts: FontBytes;
+  readonly outline?: readonly PdfBookmark[];
+}
+
+export interface PdfBookmark {
+  readonly title: string;
+  /** 2 stands inside the last 1 before it. */
+  readonly level: 1 | 2;
+  /** Index of its page. */
+  readonly page: number;
+}
+
+const FACES: readonly Face[] = ['text', 'text-bold', 'text-italic', 'title', 'title-bold'];
+
+export async function paintPdf(pages: readonly Scene[], options: PdfOptions): Promise<Uint8Array> {
+  const pdf = new PdfPainting(options);
+  for (const page of pages) pdf.addPage(page);
+  pdf.addOutline(options.outline ?? []);
+  return pdf.finish();
+}
+
+/** A PDF being written. */
+export class PdfPainting {
+  private readonly document: PdfDocument;
+  private readonly finished: Promise<Uint8Array>;
+  /** Form of each symbol already defined, by its shapes: pages that share a symbol share its form. */
+  private readonly forms = new Map<
+    readonly Shape[],
+    { readonly name: string; readonly reference: PdfReference }
+  >();
+  private waiting: string[] = [];
+
+  constructor(options: PdfOptions) {
+    this.document = new PdfDocument({
+      autoFirstPage: false,
+      // Every text names its face; without this a standard font that may not be embedded is opened first.
+      font: null,
+      pdfVersion: '1.7',
+      lang: options.language,
+      displayTitle: true,
+      info: {
+        Title: options.title,
+        ...(options.author === null ? {} : { Author: options.author }),
+        CreationDate: options.createdAt,
+      },
+    });
+    const chunks: Uint8Array[] = [];
+    this.finished = new Promise((resolve, reject) => {
+      this.document.on('data', (bytes) => chunks.push(bytes));
+      this.document.on('end', () => resolve(joinBytes(chunks)));
+      this.document.on('error', reject);
+    });
+    for (const face of FACES) this.document.registerFont(face, openFont(options.fonts[face]));
+  }
+
+  /** A page as large as the scene, with the scene on it. */
+  addPage(scene: Scene): void {
+    this.document.addPage({ size: [ptFromMm(scene.widthMm), ptFromMm(scene.heightMm)], margin: 0 });
+    this.place(scene, 0, 0, 1);
+  }
+
+  /** A scene drawn on the present page. */
+  place(scene: Scene, xMm: number, yMm: number, scale: number): void {
+    this.document.save();
+    const toPt = ptFromMm(1);
+    this.document.transform(toPt, 0, 0, toPt, 0, 0);
+    this.group(placedAt(xMm, yMm, scale), () => this.paint(scene.shapes, scene.symbols));
+    this.document.restore();
+  }
+
+  addOutline(outline: readonly PdfBookmark[]): void {
+    let section = this.document.outline;
+    for (const { title, level, page } of outline) {
+      const parent = level === 1 ? this.document.outline : section;
+      const item = parent.addItem(title, { pageNumber: page, expanded: true });
+      if (level === 1) section = item;
+    }
+  }
+
+  finish(): Promise<Uint8Array> {
+    this.document.end();
+    return this.finished;
+  }
+
+  private paint(shapes: readonly Shape[], symbols: Scene['symbols']): void {
+    for (const shape of shapes) this.paintShape(shape, symbols);
+    this.flush();
+  }
+
+  private paintShape(shape: Shape, symbols: Scene['symbols']): void {
+    switch (shape.kind) {
+      case 'path':
+      case 'circle':
+        this.waiting.push(pathOperators(shape, { inSymbol: false }));
+        return;
+      case 'text':
+        this.flush();
+        this.paintText(shape);
+        return;
+      case 'use':
+        this.paintUse(shape, symbols);
+        return;
+      case 'group':
+        this.group(shape.transform ?? UNMOVED, () => this.paint(shape.shapes, symbols));
+        return;
+      case 'link': {
+        this.paint(shape.shapes, symbols);
+        const box = boundsOf(shape.shapes, symbols);
+        if (box !== null)
+          this.document.link(box.left, box.top, box.right - box.left, box.bottom - box.top, shape.href);
+        return;
+      }
+    }
+  }
+
+  private paintText({ text, x, y, sizeMm, face, align, ink }: Extract<Shape, { kind: 'text' }>): void {
+    if (ink === 'none') return;
+    this.document.font(face).fontSize(sizeMm).fillColor(colourOf(ink));
+    const width = align === 'start' ? 0 : this.document.widthOfString(text);
+    const left = align === 'end' ? x - width : align === 'middle' ? x - width / 2 : x;
+    this.document.text(text, left, y, { lineBreak: false, baseline: 'alphabetic' });
+  }
+
+  private paintUse(
+    { symbol, transform, ink }: Extract<Shape, { kind: 'use' }>,
+    symbols: Scene['symbols'],
+  ): void {
+    const shapes = symbols[symbol];
+    if (shapes === undefined) return;
+    const { name, reference } = this.formOf(shapes, symbols);
+    this.document.page.xobjects[name] = reference;
+    const inks = [inkOperator(ink, 'rg', { inSymbol: false }), inkOperator(ink, 'RG', { inSymbol: false })];
+    this.waiting.push(['q', ...inks, matrixOperator(transform), `/${name} Do`, 'Q'].join('\n'));
+  }
+
+  private formOf(
+    shapes: readonly Shape[],
+    symbols: Scene['symbols'],
+  ): { readonly name: string; readonly reference: PdfReference } {
+    const known = this.forms.get(shapes);
+    if (known !== undefined) return known;
+    const box = boundsOf(shapes, symbols) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+    const reference = this.document.ref({
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [box.left, box.top, box.right, box.bottom].map(roundMm),
+      Resources: {},
+    });
+    reference.end(symbolOperators(shapes));
+    const form = { name: `Symbol${this.forms.size + 1}`, reference };
+    this.forms.set(shapes, form);
+    return form;
+  }
+
+  private group(transform: Transform, paintInside: () => void): void {
+    this.flush();
+    this.document.save();
+    if (transform !== UNMOVED) this.document.transform(...transform);
+    paintInside();
+    this.flush();
+    this.document.restore();
+  }
+
+  /** Operators are written in lots: a chart has thousands. */
+  private flush(): void {
+    if (this.waiting.length === 0) return;
+    this.document.addContent(this.waiting.join('\n'));
+    this.waiting = [];
+  }
+}
+
+/** A symbol holds lines and circles, no type: charts draw nothing else. */
+function symbolOperators(shapes: readonly Shape[]): string {
+  return shapes
+    .map((shape) => {
+      switch (shape.kind) {
+        case 'path':
+        case 'circle':
+          return pathOperators(shape, { inSymbol: true });
+        case 'group':
+          return ['q', matrixOperator(shape.transform ?? UNMOVED), symbolOperators(shape.shapes), 'Q'].join(
+            '\n',
+          );
+        case 'text':
+        case 'use':
+        case 'link':
+          throw new Error(`A symbol cannot hold a ${shape.kind}.`);
+      }
+    })
+    .join('\n');
+}
+
+function joinBytes(chunks: readonly Uint8Array[]): Uint8Array {
+  const joined = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    joined.set(chunk, at);
+    at += chunk.length;
+  }
+  return joined;
+}

@@ -1,0 +1,125 @@
+/** A file's values, known to be of the right kinds, and its instructions as read in; the `Pattern` out. */
+
+import type { Source, Span } from '../source/span.ts';
+import { valueSpans, type YamlNode } from '../source/yaml-tree.ts';
+import { mFromMm, parseMeasure } from '../units.ts';
+import type { Gauge, Part, Pattern, Size, Special, Yarn } from './pattern.ts';
+import type { ReadTexts } from './read-text.ts';
+import type { PatternFile } from './schema.ts';
+
+/** What a pattern without sizes calls its only one. */
+const ONLY_SIZE: Size = { name: 'one size', widthMm: null, heightMm: null, repeats: null, rows: null };
+
+export function buildPattern(
+  values: PatternFile,
+  texts: ReadTexts,
+  root: YamlNode,
+  source: Source,
+  slug: string,
+): Pattern {
+  const places = valueSpans(root);
+  return {
+    slug,
+    source,
+    title: oneLine(values.title),
+    about: values.about ?? '',
+    designer: values.designer ?? null,
+    terms: values.terms,
+    skill: values.skill ?? null,
+    gauge: values.gauge === undefined ? null : gaugeOf(values.gauge),
+    hookMm: millimetres(values.hook),
+    yarns: Object.entries(values.yarn ?? {}).map(([letter, yarn]) => yarnOf(letter, yarn)),
+    notions: listOf(values.notions),
+    sizes: values.sizes?.map(sizeOf) ?? [ONLY_SIZE],
+    specials: specialsOf(values, texts, places),
+    notes: listOf(values.notes),
+    parts: values.parts.flatMap((part, index) => partOf(part, index, texts, places)),
+    finishing: listOf(values.finishing),
+    uses: [values.for ?? []].flat(),
+    licence: values.licence ?? null,
+    version: values.version ?? null,
+    date: values.date ?? null,
+    places,
+  };
+}
+
+type Given<K extends keyof PatternFile> = NonNullable<PatternFile[K]>;
+
+function gaugeOf(gauge: Given<'gauge'>): Gauge {
+  const { stitches, rows, of, after } = gauge;
+  return { stitches, rows, overMm: millimetres(gauge.over) ?? 0, of: of ?? null, after: after ?? null };
+}
+
+function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
+  const lengthMm = millimetres(yarn.ball?.length);
+  return {
+    letter,
+    colour: oneLine(yarn.colour),
+    hex: yarn.hex === undefined ? null : sixDigits(yarn.hex),
+    weight: yarn.weight,
+    fibre: oneLine(yarn.fibre),
+    ballLengthM: lengthMm === null ? null : mFromMm(lengthMm),
+    ballMassG: grams(yarn.ball?.mass),
+  };
+}
+
+function sizeOf(size: Given<'sizes'>[number]): Size {
+  return {
+    name: oneLine(size.name),
+    widthMm: millimetres(size.width),
+    heightMm: millimetres(size.height),
+    repeats: size.repeats ?? null,
+    rows: size.rows ?? null,
+  };
+}
+
+function specialsOf(
+  values: PatternFile,
+  texts: ReadTexts,
+  places: ReadonlyMap<string, Span>,
+): readonly Special[] {
+  return [...texts.specials].map(([name, steps]) => {
+    const given = values.special?.[name];
+    const described = typeof given === 'object' ? given : null;
+    const span = places.get(`special.${name}`) ?? { start: 0, end: 0 };
+    return { name, fullName: described?.name ?? name, steps, how: described?.how ?? null, span };
+  });
+}
+
+function partOf(
+  part: PatternFile['parts'][number],
+  index: number,
+  texts: ReadTexts,
+  places: ReadonlyMap<string, Span>,
+): readonly Part[] {
+  const instructions = texts.parts.get(index);
+  if (instructions === undefined) return [];
+  const span = places.get(`parts.${index}`) ?? { start: 0, end: 0 };
+  return [{ name: oneLine(part.name), onto: part.onto ?? null, make: part.make ?? 1, instructions, span }];
+}
+
+/** One text is a list of its lines. */
+function listOf(given: string | readonly string[] | undefined): readonly string[] {
+  const texts = typeof given === 'string' ? given.split('\n') : (given ?? []).map(oneLine);
+  return texts.map((text) => text.trim()).filter((text) => text !== '');
+}
+
+function oneLine(text: string): string {
+  return text.trim().replace(/\s+/g, ' ');
+}
+
+function millimetres(written: string | undefined): number | null {
+  const measure = written === undefined ? null : parseMeasure(written);
+  return measure?.kind === 'length' ? measure.mm : null;
+}
+
+function grams(written: string | undefined): number | null {
+  const measure = written === undefined ? null : parseMeasure(written);
+  return measure?.kind === 'mass' ? measure.g : null;
+}
+
+/** `7A8` and `#77aa88` alike become `#77aa88`. */
+function sixDigits(hex: string): string {
+  const digits = hex.replace('#', '').toLowerCase();
+  return `#${digits.length === 3 ? [...digits].map((digit) => digit + digit).join('') : digits}`;
+}

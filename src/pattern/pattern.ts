@@ -1,0 +1,99 @@
+/** A pattern as its file gives it, before any size is worked: values checked, instructions read, places kept. */
+
+import type { Instructions, Step } from '../notation/tree.ts';
+import type { Source, Span } from '../source/span.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+
+/** Craft Yarn Council project levels. */
+export const SKILLS = ['basic', 'easy', 'intermediate', 'complex'] as const;
+export type Skill = (typeof SKILLS)[number];
+
+/** What the thing is for where cautions follow from it; `shared/cautions.json` holds the words. */
+export const USES = ['infant', 'toy', 'child clothing', 'cords', 'heat', 'nightwear'] as const;
+export type Use = (typeof USES)[number];
+
+export interface Gauge {
+  readonly stitches: number;
+  readonly rows: number;
+  /** The measure both are counted over, in mm. */
+  readonly overMm: number;
+  /** `shell pattern`; what was measured. */
+  readonly of: string | null;
+  readonly after: 'blocking' | null;
+}
+
+export interface Yarn {
+  /** `A`. */
+  readonly letter: string;
+  /** The designer's name for the colour: `reed`. */
+  readonly colour: string;
+  /** Six-digit sRGB for pictures, `#7a8b4f`; null when the file gives none. */
+  readonly hex: string | null;
+  /** Craft Yarn Council weight, 0 to 7. */
+  readonly weight: number;
+  readonly fibre: string;
+  readonly ballLengthM: number | null;
+  readonly ballMassG: number | null;
+}
+
+export interface Size {
+  readonly name: string;
+  /** Wanted finished size, where the repeats are to be found from the gauge. */
+  readonly widthMm: number | null;
+  readonly heightMm: number | null;
+  /** Pattern repeats, for `a multiple of …`. */
+  readonly repeats: number | null;
+  /** Rows or rounds in all, for `… to height`. */
+  readonly rows: number | null;
+}
+
+/** A special stitch of the pattern's own. */
+export interface Special {
+  /** As used in the instructions: `shell`, `beg cl`. */
+  readonly name: string;
+  /** In full words: `beginning cluster`; the name itself when the file gives none. */
+  readonly fullName: string;
+  /** What it is in stitches, worked at the place it is used: `5 dc in same st`. */
+  readonly steps: readonly Step[];
+  /** How to make it, as the designer words it; null when the stitches say it all. */
+  readonly how: string | null;
+  readonly span: Span;
+}
+
+export interface Part {
+  readonly name: string;
+  /** The earlier part it goes on from, by name. */
+  readonly onto: string | null;
+  /** How many of it to make, `make 2`. */
+  readonly make: number;
+  readonly instructions: Instructions;
+  readonly span: Span;
+}
+
+export interface Pattern {
+  /** Its folder's name: the address of its pages. */
+  readonly slug: string;
+  readonly source: Source;
+  readonly title: string;
+  /** A sentence or two for the list and the cover. */
+  readonly about: string;
+  readonly designer: string | null;
+  readonly terms: Terms;
+  readonly skill: Skill | null;
+  readonly gauge: Gauge | null;
+  readonly hookMm: number | null;
+  readonly yarns: readonly Yarn[];
+  readonly notions: readonly string[];
+  readonly sizes: readonly Size[];
+  readonly specials: readonly Special[];
+  readonly notes: readonly string[];
+  readonly parts: readonly Part[];
+  readonly finishing: readonly string[];
+  readonly uses: readonly Use[];
+  readonly licence: string | null;
+  readonly version: string | null;
+  /** ISO date of this version, `2026-11-24`; also the creation date of its booklets. */
+  readonly date: string | null;
+  /** Span of every value by its path: `gauge.stitches`, `sizes.0.width`. */
+  readonly places: ReadonlyMap<string, Span>;
+}

@@ -1,0 +1,80 @@
+/** A pattern file's YAML in; the instructions of its parts and its special stitches, read by the notation, out. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { readInstructions, readPhrase } from '../notation/read.ts';
+import type { Instructions, Step } from '../notation/tree.ts';
+import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import { isBlank } from './plain-value.ts';
+
+export interface ReadTexts {
+  /** By the part's place in the list; one without readable text is absent. */
+  readonly parts: ReadonlyMap<number, Instructions>;
+  readonly specials: ReadonlyMap<string, readonly Step[]>;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Nothing is read when the file does not say in which terms it is written: dc is a different stitch in each. */
+export function readTexts(file: string, root: YamlNode): ReadTexts {
+  const terms = termsOf(root);
+  if (terms === null) return { parts: new Map(), specials: new Map(), diagnostics: [] };
+  const context = {
+    file,
+    terms,
+    sizes: sizeCount(root),
+    specials: keysOf(root, 'special'),
+    yarns: keysOf(root, 'yarn'),
+  };
+  const parts = new Map<number, Instructions>();
+  const specials = new Map<string, readonly Step[]>();
+  const diagnostics: Diagnostic[] = [];
+  for (const name of context.specials) {
+    const given = yamlAt(root, ['special', name]);
+    const path: YamlPath = given?.kind === 'map' ? ['special', name, 'work'] : ['special', name];
+    const text = textAt(file, root, path, diagnostics);
+    if (text === null) continue;
+    const read = readPhrase(text, context);
+    specials.set(name, read.steps);
+    diagnostics.push(...read.diagnostics);
+  }
+  for (let index = 0; index < itemCount(root, 'parts'); index++) {
+    const text = textAt(file, root, ['parts', index, 'work'], diagnostics);
+    if (text === null) continue;
+    const read = readInstructions(text, context);
+    parts.set(index, read.instructions);
+    diagnostics.push(...read.diagnostics);
+  }
+  return { parts, specials, diagnostics };
+}
+
+function textAt(file: string, root: YamlNode, path: YamlPath, diagnostics: Diagnostic[]) {
+  const node = yamlAt(root, path);
+  if (node?.kind !== 'text' || isBlank(node)) return null;
+  if (node.style !== 'folded') return node.text;
+  diagnostics.push(diagnose('file/folded', { file, span: keySpanAt(root, path) ?? node.span }, {}));
+  return null;
+}
+
+function termsOf(root: YamlNode): Terms | null {
+  const node = yamlAt(root, ['terms']);
+  const given = node?.kind === 'text' ? node.text.text.trim() : '';
+  return given === 'US' || given === 'UK' ? given : null;
+}
+
+/** A pattern without sizes has one. */
+function sizeCount(root: YamlNode): number {
+  return Math.max(1, itemCount(root, 'sizes'));
+}
+
+function itemCount(root: YamlNode, key: string): number {
+  const node = yamlAt(root, [key]);
+  return node?.kind === 'list' ? node.items.length : 0;
+}
+
+function keysOf(root: YamlNode, key: string): readonly string[] {
+  const node = yamlAt(root, [key]);
+  return node?.kind === 'map'
+    ? node.entries.map((entry) => entry.key).filter((word) => word.trim() !== '')
+    : [];
+}

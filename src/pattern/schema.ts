@@ -1,0 +1,334 @@
+/** What a pattern file may hold: the keys, their kinds and bounds, and the words that explain them in an editor. */
+
+import { z } from 'zod';
+import { parseMeasure } from '../units.ts';
+import { SKILLS, USES } from './pattern.ts';
+
+/**
+ * Bounds that no real work oversteps, wide on purpose: they catch a slipped decimal point or a wrong unit.
+ * Common practice; hooks are sold from 0.4 mm (lace) to 40 mm (hand-made giant hooks).
+ */
+const BOUNDS = {
+  hookMm: [0.4, 40],
+  gaugeCount: [0.5, 400],
+  gaugeOverMm: [10, 1000],
+  finishedMm: [5, 20_000],
+  ballLengthMm: [1_000, 20_000_000],
+  ballMassG: [1, 10_000],
+  repeats: [1, 5_000],
+  rows: [1, 20_000],
+  make: [1, 5_000],
+} as const satisfies Record<string, readonly [number, number]>;
+
+type Bounds = readonly [number, number];
+
+/** What a measure's fault carries beside the library's own words. */
+export type MeasureFault =
+  | { readonly fault: 'measure'; readonly wants: 'length' | 'mass' }
+  | {
+      readonly fault: 'range';
+      readonly wants: 'length' | 'mass';
+      readonly least: number | null;
+      readonly most: number | null;
+    };
+
+const text = () => z.string().trim().min(1);
+const wholeNumber = ([least, most]: Bounds) => z.int().min(least).max(most);
+
+/** `15 cm`, `180 m`: a text whose bounds are in mm. */
+const length = (bounds: Bounds) => measure('length', bounds);
+/** `100 g`: a text whose bounds are in g. */
+const mass = (bounds: Bounds) => measure('mass', bounds);
+
+function measure(wants: 'length' | 'mass', [least, most]: Bounds) {
+  return z.string().superRefine((written, context) => {
+    const fault = measureFault(written, wants, least, most);
+    if (fault !== null) context.addIssue({ code: 'custom', params: fault });
+  });
+}
+
+function measureFault(
+  written: string,
+  wants: 'length' | 'mass',
+  least: number,
+  most: number,
+): Record<string, unknown> | null {
+  const read = parseMeasure(written);
+  if (read?.kind !== wants) return { fault: 'measure', wants } satisfies MeasureFault;
+  const amount = read.kind === 'length' ? read.mm : read.g;
+  if (amount < least) return { fault: 'range', wants, least, most: null } satisfies MeasureFault;
+  return amount > most ? ({ fault: 'range', wants, least: null, most } satisfies MeasureFault) : null;
+}
+
+const gauge = z
+  .strictObject({
+    stitches: z
+      .number()
+      .min(BOUNDS.gaugeCount[0])
+      .max(BOUNDS.gaugeCount[1])
+      .meta({
+        description:
+          'Stitches counted across the measure under over:, after blocking if the piece is blocked.',
+        examples: [16],
+      }),
+    rows: z
+      .number()
+      .min(BOUNDS.gaugeCount[0])
+      .max(BOUNDS.gaugeCount[1])
+      .meta({
+        description: 'Rows counted up the same measure.',
+        examples: [9],
+      }),
+    over: length(BOUNDS.gaugeOverMm).meta({
+      description: 'The measure stitches and rows are counted over, with its unit.',
+      examples: ['10 cm', '4 in'],
+    }),
+    of: text()
+      .optional()
+      .meta({
+        description: 'What the swatch was worked in: a stitch, or the pattern itself.',
+        examples: ['shell pattern', 'double crochet'],
+      }),
+    after: z
+      .literal('blocking')
+      .optional()
+      .meta({
+        description: 'Write blocking when the swatch was washed and pinned out before it was measured.',
+        examples: ['blocking'],
+      }),
+  })
+  .meta({
+    description: 'How many stitches and rows fill a measure. Finished sizes and yarn are worked out from it.',
+    examples: [{ stitches: 16, rows: 9, over: '10 cm' }],
+  });
+
+const ball = z
+  .strictObject({
+    length: length(BOUNDS.ballLengthMm)
+      .optional()
+      .meta({
+        description: 'How much yarn is on one ball, from its band. Balls to buy are worked out from it.',
+        examples: ['180 m', '200 yd'],
+      }),
+    mass: mass(BOUNDS.ballMassG)
+      .optional()
+      .meta({
+        description: 'What one ball weighs, from its band.',
+        examples: ['100 g', '3.5 oz'],
+      }),
+  })
+  .meta({ description: 'What is on the band of one ball.', examples: [{ length: '180 m', mass: '100 g' }] });
+
+/** What instructions call a yarn: `A`, `MC`, `CC1`. */
+export const YARN_LETTER = /^[A-Z][A-Z0-9]{0,2}$/;
+
+const yarn = z
+  .strictObject({
+    colour: text().meta({
+      description: 'Your name for the colour. Readers may use any other.',
+      examples: ['reed'],
+    }),
+    hex: z
+      .string()
+      .regex(/^#?(?:[0-9a-f]{3}|[0-9a-f]{6})$/i)
+      .optional()
+      .meta({
+        description: 'The colour for pictures and charts, in quotes because of the #.',
+        examples: ['#7a8b4f'],
+      }),
+    weight: wholeNumber([0, 7]).meta({
+      description:
+        'Craft Yarn Council weight: 0 lace, 1 super fine, 2 fine, 3 light (DK), 4 medium (worsted, aran), 5 bulky, 6 super bulky, 7 jumbo.',
+      examples: [4],
+    }),
+    fibre: text().meta({
+      description: 'What the yarn is spun from: it decides how the work is washed and blocked.',
+      examples: ['wool', 'cotton'],
+    }),
+    ball: ball.optional(),
+  })
+  .meta({
+    description: 'One yarn: its colour, weight and fibre, and what is on its ball band.',
+    examples: [{ colour: 'reed', weight: 4, fibre: 'wool' }],
+  });
+
+const size = z
+  .strictObject({
+    name: text().meta({ description: 'What readers pick the size by.', examples: ['small'] }),
+    width: length(BOUNDS.finishedMm)
+      .optional()
+      .meta({
+        description: 'Finished width. Pattern repeats are found from it and the gauge.',
+        examples: ['15 cm', '6 1/2 in'],
+      }),
+    height: length(BOUNDS.finishedMm)
+      .optional()
+      .meta({
+        description: 'Finished height. Rows are found from it and the gauge.',
+        examples: ['15 cm', '6 1/2 in'],
+      }),
+    repeats: wholeNumber(BOUNDS.repeats)
+      .optional()
+      .meta({
+        description:
+          'How often the pattern repeat goes across, where the text says "a multiple of 6 plus 2".',
+        examples: [8],
+      }),
+    rows: wholeNumber(BOUNDS.rows)
+      .optional()
+      .meta({
+        description: 'Rows or rounds in all, where the text says "to height".',
+        examples: [27],
+      }),
+  })
+  .meta({
+    description: 'One size. Numbers in the text written 35 (44, 53) go with the sizes in this order.',
+    examples: [{ name: 'small', width: '15 cm', height: '15 cm' }],
+  });
+
+const special = z
+  .union([
+    text(),
+    z.strictObject({
+      work: text().meta({
+        description: 'What it is in stitches, worked at the place it is used.',
+        examples: ['5 dc in same st'],
+      }),
+      name: text()
+        .optional()
+        .meta({ description: 'Its name in full words.', examples: ['beginning cluster'] }),
+      how: text()
+        .optional()
+        .meta({
+          description: 'How to make it, in your own words, where the stitches do not say it all.',
+          examples: ['Keep the last loop of each stitch on the hook.'],
+        }),
+    }),
+  ])
+  .meta({ description: 'A special stitch: what it is in stitches.', examples: ['5 dc in same st'] });
+
+const part = z
+  .strictObject({
+    name: text().meta({
+      description: 'What the part is called above its instructions.',
+      examples: ['Square', 'Border'],
+    }),
+    onto: text()
+      .optional()
+      .meta({
+        description: 'The earlier part this one is worked onto, by its name.',
+        examples: ['Square'],
+      }),
+    make: wholeNumber(BOUNDS.make)
+      .optional()
+      .meta({ description: 'How many of it to make.', examples: [2] }),
+    work: text().meta({
+      description:
+        'The instructions as the trade writes them, below a | and set in, each row or round on a line of its own.',
+      examples: ['|\n  Row 1: Sc in 2nd ch from hook and in each ch across, turn.'],
+    }),
+  })
+  .meta({ description: 'One piece of the work and its instructions.' });
+
+/** A text, or a list of them. */
+const textOrTexts = () => z.union([text(), z.array(text())]);
+
+export const patternSchema = z
+  .strictObject({
+    title: text().meta({ description: 'The name of the pattern.', examples: ['Eelgrass Square'] }),
+    about: text()
+      .optional()
+      .meta({
+        description: 'A sentence or two for the list of patterns and the cover.',
+        examples: ['A square of shells like grass in a slow tide.'],
+      }),
+    designer: text()
+      .optional()
+      .meta({ description: 'Who designed it.', examples: ['The name readers know you by'] }),
+    terms: z.enum(['US', 'UK']).meta({
+      description:
+        'Whether the instructions below are written in US or UK terms: dc is a different stitch in each.',
+      examples: ['US', 'UK'],
+    }),
+    skill: z
+      .enum(SKILLS)
+      .optional()
+      .meta({ description: 'Craft Yarn Council project level.', examples: ['easy'] }),
+    gauge: gauge.optional(),
+    hook: length(BOUNDS.hookMm)
+      .optional()
+      .meta({
+        description: 'Hook size in mm; the page adds the US size.',
+        examples: ['5 mm'],
+      }),
+    yarn: z
+      .record(z.string().regex(YARN_LETTER), yarn)
+      .optional()
+      .meta({
+        description: 'Each yarn under the letter the instructions call it by.',
+        examples: [{ A: { colour: 'reed', weight: 4, fibre: 'wool' } }],
+      }),
+    notions: textOrTexts()
+      .optional()
+      .meta({
+        description: 'What else is needed: markers, a needle, buttons.',
+        examples: [['stitch marker', 'tapestry needle']],
+      }),
+    sizes: z
+      .array(size)
+      .min(1)
+      .optional()
+      .meta({
+        description: 'The sizes, smallest first. Leave it out for a pattern of one fixed size.',
+        examples: [[{ name: 'small', width: '15 cm' }]],
+      }),
+    special: z
+      .record(z.string(), special)
+      .optional()
+      .meta({
+        description: 'Stitches of your own, each under the word the instructions use for it.',
+        examples: [{ shell: '5 dc in same st' }],
+      }),
+    notes: textOrTexts()
+      .optional()
+      .meta({
+        description: 'What a maker should know before starting.',
+        examples: [['Turning chains count as a stitch.']],
+      }),
+    parts: z.array(part).min(1).meta({
+      description: 'The pieces of the work in the order they are made, each with its instructions.',
+    }),
+    finishing: textOrTexts()
+      .optional()
+      .meta({
+        description: 'What is done when all parts are worked: blocking, sewing up, ends.',
+        examples: [['Weave in ends.', 'Block to size.']],
+      }),
+    for: z
+      .union([z.enum(USES), z.array(z.enum(USES))])
+      .optional()
+      .meta({
+        description: 'What it is for, where cautions follow from it.',
+        examples: [['infant']],
+      }),
+    licence: text()
+      .optional()
+      .meta({
+        description: 'What readers may do with the pattern.',
+        examples: ['CC BY-SA 4.0'],
+      }),
+    version: text()
+      .optional()
+      .meta({ description: 'Which version of the pattern this is.', examples: ['2'] }),
+    date: z.iso
+      .date()
+      .optional()
+      .meta({
+        description: 'Day of this version: year, month, day.',
+        examples: ['2026-11-24'],
+      }),
+  })
+  .meta({ title: 'Rowfold pattern', description: 'A crochet pattern for Rowfold, one file to a pattern.' });
+
+/** A pattern file's values, once they are known to be of the right kinds. */
+export type PatternFile = z.infer<typeof patternSchema>;

@@ -1,0 +1,90 @@
+/** Shapes in, the rectangle they fill out, strokes included; null for nothing drawn. */
+
+import type { Scene, Shape, Transform } from './scene.ts';
+import { applied, joined, UNMOVED } from './transforms.ts';
+
+export interface Bounds {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Width of a letter as a share of the type size: wide enough for the capitals and figures of both families. */
+const LETTER_WIDTH = 0.6;
+const ASCENT = 0.8;
+const DESCENT = 0.25;
+
+/** A curve counts by its control points, so the rectangle may be a little larger than the ink. */
+export function boundsOf(shapes: readonly Shape[], symbols: Scene['symbols'] = {}): Bounds | null {
+  const box = new Box();
+  const ofSymbols = new Map<string, Bounds | null>();
+  const symbolBounds = (name: string): Bounds | null => {
+    const known = ofSymbols.get(name);
+    if (known !== undefined) return known;
+    const found = boundsOf(symbols[name] ?? [], symbols);
+    ofSymbols.set(name, found);
+    return found;
+  };
+  for (const shape of shapes) addShape(box, shape, UNMOVED, symbolBounds);
+  return box.bounds();
+}
+
+/** Grows as points are put in. */
+class Box {
+  left = Number.POSITIVE_INFINITY;
+  top = Number.POSITIVE_INFINITY;
+  right = Number.NEGATIVE_INFINITY;
+  bottom = Number.NEGATIVE_INFINITY;
+
+  add(transform: Transform, x: number, y: number, around: number): void {
+    const [atX, atY] = applied(transform, x, y);
+    const room = around * Math.max(Math.hypot(transform[0], transform[1]), Math.hypot(transform[2], transform[3]));
+    this.left = Math.min(this.left, atX - room);
+    this.right = Math.max(this.right, atX + room);
+    this.top = Math.min(this.top, atY - room);
+    this.bottom = Math.max(this.bottom, atY + room);
+  }
+
+  bounds(): Bounds | null {
+    if (this.left > this.right) return null;
+    return { left: this.left, top: this.top, right: this.right, bottom: this.bottom };
+  }
+}
+
+function addShape(box: Box, shape: Shape, transform: Transform, symbolBounds: (name: string) => Bounds | null): void {
+  switch (shape.kind) {
+    case 'path': {
+      const around = (shape.stroke?.widthMm ?? 0) / 2;
+      for (const part of shape.parts) {
+        for (let k = 1; k + 1 < part.length; k += 2) box.add(transform, Number(part[k]), Number(part[k + 1]), around);
+      }
+      return;
+    }
+    case 'circle':
+      box.add(transform, shape.x, shape.y, shape.r + (shape.stroke?.widthMm ?? 0) / 2);
+      return;
+    case 'text': {
+      const width = shape.text.length * shape.sizeMm * LETTER_WIDTH;
+      const left = shape.x - (shape.align === 'start' ? 0 : shape.align === 'end' ? width : width / 2);
+      box.add(transform, left, shape.y - ASCENT * shape.sizeMm, 0);
+      box.add(transform, left + width, shape.y + DESCENT * shape.sizeMm, 0);
+      return;
+    }
+    case 'use': {
+      const own = symbolBounds(shape.symbol);
+      if (own === null) return;
+      const placed = joined(transform, shape.transform);
+      for (const x of [own.left, own.right]) for (const y of [own.top, own.bottom]) box.add(placed, x, y, 0);
+      return;
+    }
+    case 'group': {
+      const placed = shape.transform === null ? transform : joined(transform, shape.transform);
+      for (const inner of shape.shapes) addShape(box, inner, placed, symbolBounds);
+      return;
+    }
+    case 'link':
+      for (const inner of shape.shapes) addShape(box, inner, transform, symbolBounds);
+      return;
+  }
+}

@@ -1,0 +1,64 @@
+/** Names of patterns, sizes and dialects -> where their pages and files stand, and relative links between them. */
+
+import type { PaperName } from '../booklet/paper.ts';
+import type { DialectKey } from '../wording/words.ts';
+
+/** A page's place: its file under the site's folder, and the way from it back to the site's top. */
+export interface PagePlace {
+  readonly file: string;
+  /** `./` at the top, `../../` two folders down: links work in any subfolder of any host. */
+  readonly root: string;
+}
+
+/** Folder of the style sheet, the fonts and the ornament. */
+export const FILES_FOLDER = 'site-files';
+
+export function pagePlace(folders: readonly string[]): PagePlace {
+  return {
+    file: [...folders, 'index.html'].join('/'),
+    root: folders.length === 0 ? './' : '../'.repeat(folders.length),
+  };
+}
+
+/** The relative address, from a page, of another page's folder or of a file in it. */
+export function linkTo(from: PagePlace, folders: readonly string[], file = ''): string {
+  const way = folders.map((folder) => `${encodeURIComponent(folder)}/`).join('');
+  return `${from.root}${way}${encodeURIComponent(file)}`;
+}
+
+/** File name of a booklet; the dialect is named where it is not the pattern's own. */
+export function bookletFileName(
+  pattern: string,
+  size: string,
+  paper: PaperName,
+  dialect: DialectKey | null,
+): string {
+  return [pattern, size, dialect, paper.toLowerCase()]
+    .filter((word) => word !== null)
+    .join('-')
+    .concat('.pdf');
+}
+
+export function chartFileName(pattern: string, size: string, part: number, terms: 'US' | 'UK'): string {
+  return `${pattern}-${size}-chart-${part + 1}-${terms.toLowerCase()}.svg`;
+}
+
+/** A word or two as part of a fragment: `Row 2 (WS)` -> `row-2-ws`. */
+export function fragment(words: string): string {
+  return words
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+}
+
+/** Gives each wanted fragment a form that no earlier one on the page has. */
+export function uniqueFragments(): (wanted: string) => string {
+  const taken = new Map<string, number>();
+  return (wanted) => {
+    const base = wanted === '' ? 'part' : wanted;
+    const times = (taken.get(base) ?? 0) + 1;
+    taken.set(base, times);
+    return times === 1 ? base : `${base}-no-${times}`;
+  };
+}

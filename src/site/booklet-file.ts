@@ -1,0 +1,76 @@
+/** One size of a compiled pattern, a paper and a dialect in; the bytes of its booklet as PDF out. */
+
+import type { BookletInput } from '../booklet/booklet-input.ts';
+import { layOutBooklet } from '../booklet/booklet-pages.ts';
+import { missingCharacters } from '../booklet/missing-characters.ts';
+import type { PaperName } from '../booklet/paper.ts';
+import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { paintPdf } from '../paint/pdf.ts';
+import { type TextRuler, textRuler } from '../paint/text-width.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { DIALECTS, type DialectKey } from '../wording/words.ts';
+import { readFontFiles } from './font-files.ts';
+
+export interface BookletChoice {
+  readonly dialect: DialectKey;
+  readonly paper: PaperName;
+}
+
+export async function bookletFile(
+  compiled: CompiledPattern,
+  size: CompiledSize,
+  { dialect, paper }: BookletChoice,
+): Promise<Uint8Array> {
+  const { pattern } = compiled;
+  if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
+  const { pages, outline } = layOutBooklet(
+    inputFor(pattern, size, dialect),
+    paper,
+    bookletRuler().measureText,
+  );
+  return paintPdf(pages, {
+    title: pattern.sizes.length > 1 ? `${pattern.title}, size ${size.size.name}` : pattern.title,
+    author: pattern.designer,
+    language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
+    createdAt: creationDate(pattern),
+    fonts: readFontFiles(),
+    outline,
+  });
+}
+
+/** Characters of one size's booklet that its fonts cannot draw. */
+export function bookletFaults(
+  pattern: Pattern,
+  size: CompiledSize,
+  { dialect, paper }: BookletChoice,
+): Diagnostic[] {
+  const ruler = bookletRuler();
+  const { pages } = layOutBooklet(inputFor(pattern, size, dialect), paper, ruler.measureText);
+  return missingCharacters(pages, ruler.missing, pattern.source);
+}
+
+function inputFor(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {
+  const charts = size.charts[DIALECTS[dialect].terms];
+  return {
+    pattern,
+    sizes: [{ name: size.size.name, ...size.measures }],
+    words: size.words[dialect],
+    charts,
+    cover: null,
+  };
+}
+
+/** A pattern without a date gets one all the same, so that two runs give the same bytes. */
+function creationDate(pattern: Pattern): Date {
+  const date = new Date(`${pattern.date ?? '2000-01-01'}T00:00:00Z`);
+  return Number.isNaN(date.getTime()) ? new Date(0) : date;
+}
+
+let ruler: TextRuler | null = null;
+
+/** Opening the fonts takes longer than setting a booklet, so one ruler serves them all. */
+function bookletRuler(): TextRuler {
+  ruler ??= textRuler(readFontFiles());
+  return ruler;
+}

@@ -1,0 +1,85 @@
+/** A folder of patterns -> the whole published site; the old site stays untouched unless the new one is complete. */
+
+import { rm } from 'node:fs/promises';
+import { patternJsonSchema } from '../pattern/json-schema.ts';
+import { type CompiledFile, compilePatterns, hasErrors } from './compile-patterns.ts';
+import { pageFiles } from './page-files.ts';
+import { readPatterns } from './read-patterns.ts';
+import { runEleventy } from './run-eleventy.ts';
+import type { SiteFile } from './site-file.ts';
+import { sitePages } from './site-pages.ts';
+import { sizeFiles } from './size-files.ts';
+import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
+
+export interface BuildSettings {
+  readonly patterns: string;
+  readonly out: string;
+  /** Told what is being done, for a build that takes long. */
+  readonly progress: (words: string) => void;
+}
+
+export interface BuildCounts {
+  readonly patterns: number;
+  readonly sizes: number;
+  readonly pages: number;
+  readonly booklets: number;
+  readonly charts: number;
+}
+
+export type BuildResult =
+  | { readonly kind: 'built'; readonly files: readonly CompiledFile[]; readonly counts: BuildCounts }
+  | { readonly kind: 'faults'; readonly files: readonly CompiledFile[] }
+  /** The folder to publish into holds something else. */
+  | { readonly kind: 'refused'; readonly why: string }
+  /** The layouts could not be set. */
+  | { readonly kind: 'stopped'; readonly why: string };
+
+export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
+  const why = whyNotReplace(settings.out);
+  if (why !== null) return { kind: 'refused', why };
+  const files = compilePatterns(await readPatterns([settings.patterns]));
+  if (hasErrors(files)) return { kind: 'faults', files };
+
+  const folder = await startFolder(settings.out);
+  try {
+    const counts = await writeSite(folder, files, settings.progress);
+    await swapFolder(folder, settings.out);
+    return { kind: 'built', files, counts };
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+async function writeSite(
+  folder: string,
+  files: readonly CompiledFile[],
+  progress: (words: string) => void,
+): Promise<BuildCounts> {
+  const collection = files.map(({ compiled }) => compiled);
+  progress('setting the pages');
+  const pages = await runEleventy(sitePages(collection));
+  await writeFiles(folder, [...pages, ...(await pageFiles()), schemaFile()]);
+  let booklets = 0;
+  let charts = 0;
+  for (const [i, compiled] of collection.entries()) {
+    if (compiled.pattern === null) continue;
+    progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);
+    for await (const file of sizeFiles(compiled, compiled.pattern)) {
+      await writeFiles(folder, [file]);
+      if (file.file.endsWith('.pdf')) booklets++;
+      else charts++;
+    }
+  }
+  return {
+    patterns: collection.length,
+    sizes: collection.reduce((sum, { sizes }) => sum + sizes.length, 0),
+    pages: pages.length,
+    booklets,
+    charts,
+  };
+}
+
+/** For editors, which complete and check a pattern file by it. */
+function schemaFile(): SiteFile {
+  return { file: 'pattern.schema.json', content: `${JSON.stringify(patternJsonSchema, null, 2)}\n` };
+}

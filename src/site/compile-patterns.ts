@@ -1,0 +1,33 @@
+/** Pattern files as read -> every pattern compiled; a file that could not be read is a pattern with one fault. */
+
+import { compilePattern } from '../compile.ts';
+import type { CompiledPattern } from '../compiled.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { ReadPattern } from './read-patterns.ts';
+
+export interface CompiledFile {
+  readonly file: string;
+  /** Empty where the file could not be read. */
+  readonly text: string;
+  readonly compiled: CompiledPattern;
+}
+
+export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
+  return read.map((entry) =>
+    entry.kind === 'read'
+      ? {
+          file: entry.source.file,
+          text: entry.source.text,
+          compiled: compilePattern(entry.source, entry.slug),
+        }
+      : { file: entry.file, text: '', compiled: unreadPattern(entry.slug, entry.fault) },
+  );
+}
+
+export function hasErrors(files: readonly CompiledFile[]): boolean {
+  return files.some(({ compiled }) => compiled.diagnostics.some(({ severity }) => severity === 'error'));
+}
+
+function unreadPattern(slug: string, fault: Diagnostic): CompiledPattern {
+  return { slug, pattern: null, sizes: [], allSizes: null, diagnostics: [fault] };
+}

@@ -1,0 +1,92 @@
+/** A pattern and the measures of its sizes -> the short facts, table cells and closing lines of its pages. */
+
+import type { CompiledSize } from '../compiled.ts';
+import type { Measures } from '../measure/measures.ts';
+import type { Pattern, Skill } from '../pattern/pattern.ts';
+import { printCm, printIn, printM } from '../units.ts';
+import type { Fact } from './page-data.ts';
+
+/** Craft Yarn Council project levels, with their number of four. */
+const SKILL_NAMES: Readonly<Record<Skill, string>> = {
+  basic: 'Basic (1 of 4)',
+  easy: 'Easy (2 of 4)',
+  intermediate: 'Intermediate (3 of 4)',
+  complex: 'Complex (4 of 4)',
+};
+
+/** `15 × 15 cm (6 × 6 in)`; null where neither measure is known. */
+export function finishedSize({ widthMm, heightMm }: Measures): string | null {
+  if (widthMm !== null && heightMm !== null) {
+    const cm = `${withoutUnit(printCm(widthMm))} × ${printCm(heightMm)}`;
+    return `${cm} (${withoutUnit(printIn(widthMm))} × ${printIn(heightMm)})`;
+  }
+  if (widthMm !== null) return `${printCm(widthMm)} (${printIn(widthMm)}) wide`;
+  if (heightMm !== null) return `${printCm(heightMm)} (${printIn(heightMm)}) high`;
+  return null;
+}
+
+export function wholeNumber(n: number): string {
+  return new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 }).format(n);
+}
+
+export function balls(n: number): string {
+  return n === 1 ? '1 ball' : `${wholeNumber(n)} balls`;
+}
+
+/** What one size takes of a yarn, short enough for a table: `120 m, 1 ball`. */
+export function yarnCell(measures: Measures, letter: string): string {
+  const use = measures.yarn.find((yarn) => yarn.letter === letter);
+  if (use === undefined) return 'none';
+  return use.balls === null ? printM(use.lengthM) : `${printM(use.lengthM)}, ${balls(use.balls)}`;
+}
+
+export function sizeFacts(pattern: Pattern, size: CompiledSize): Fact[] {
+  const finished = finishedSize(size.measures);
+  return [
+    ...(finished === null ? [] : [{ name: 'Finished size', value: finished }]),
+    ...skillFact(pattern),
+    { name: 'Stitches to work', value: wholeNumber(size.measures.stitches) },
+    ...designerFact(pattern),
+  ];
+}
+
+export function patternFacts(pattern: Pattern): Fact[] {
+  const names = pattern.sizes.map((size) => size.name);
+  return [
+    { name: names.length === 1 ? 'Size' : 'Sizes', value: names.join(', ') },
+    ...skillFact(pattern),
+    { name: 'Written in', value: `${pattern.terms} terms` },
+    ...designerFact(pattern),
+  ];
+}
+
+/** Licence, version and date, for the foot of the page. */
+export function colophonLines(pattern: Pattern): string[] {
+  const version = [
+    pattern.version === null ? null : `Version ${pattern.version}`,
+    pattern.date === null ? null : longDate(pattern.date),
+  ].filter((word) => word !== null);
+  return [
+    ...(version.length === 0 ? [] : [`${version.join(', ')}.`]),
+    ...(pattern.licence === null ? [] : [`Licence: ${pattern.licence}`]),
+  ];
+}
+
+function skillFact(pattern: Pattern): Fact[] {
+  return pattern.skill === null ? [] : [{ name: 'Skill level', value: SKILL_NAMES[pattern.skill] }];
+}
+
+function designerFact(pattern: Pattern): Fact[] {
+  return pattern.designer === null ? [] : [{ name: 'Design', value: pattern.designer }];
+}
+
+function withoutUnit(measure: string): string {
+  return measure.replace(/ (cm|in)$/, '');
+}
+
+/** `2026-11-24` -> `24 November 2026`; a date that is none is shown as it stands. */
+function longDate(iso: string): string {
+  const date = new Date(`${iso}T00:00:00Z`);
+  if (Number.isNaN(date.getTime())) return iso;
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+}

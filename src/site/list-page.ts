@@ -1,0 +1,31 @@
+/** All compiled patterns -> the page that lists them. */
+
+import type { CompiledPattern } from '../compiled.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { linkTo, pagePlace } from './addresses.ts';
+import { coverMarkup } from './cover-markup.ts';
+import { patternFacts } from './facts.ts';
+import type { ListPage } from './page-data.ts';
+
+export interface Listed {
+  readonly compiled: CompiledPattern;
+  readonly pattern: Pattern;
+}
+
+export function listPage(listed: readonly Listed[]): ListPage {
+  const place = pagePlace([]);
+  return {
+    ...place,
+    title: 'Crochet patterns',
+    description: 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',
+    trail: [],
+    canonical: null,
+    entries: listed.map(({ compiled, pattern }) => ({
+      title: pattern.title,
+      href: linkTo(place, [compiled.slug]),
+      about: pattern.about,
+      facts: patternFacts(pattern),
+      cover: compiled.sizes[0] === undefined ? null : coverMarkup(compiled, compiled.sizes[0]),
+    })),
+  };
+}

@@ -1,0 +1,142 @@
+/** What the layouts are given: finished strings and lists, so that they only have to set them. */
+
+/** SVG or other markup of our own making, to be set without escaping. */
+export type Markup = string;
+
+export interface Link {
+  readonly text: string;
+  readonly href: string;
+  /** This very page. */
+  readonly current: boolean;
+}
+
+export interface Fact {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** What every page has. */
+export interface PageFrame {
+  /** File under the site's folder. */
+  readonly file: string;
+  readonly root: string;
+  /** For the browser's tab. */
+  readonly title: string;
+  readonly description: string;
+  /** From the top of the site to the page above this one. */
+  readonly trail: readonly Link[];
+  /** Address of the page that says the same, or null. */
+  readonly canonical: string | null;
+}
+
+export interface ListEntry {
+  readonly title: string;
+  readonly href: string;
+  readonly about: string;
+  readonly facts: readonly Fact[];
+  readonly cover: Markup | null;
+}
+
+export interface ListPage extends PageFrame {
+  readonly entries: readonly ListEntry[];
+}
+
+export interface ChartFigure {
+  readonly id: string;
+  /** Inline SVG, or null where the chart is too large to stand in the page and is shown from its file. */
+  readonly svg: Markup | null;
+  readonly href: string;
+  readonly title: string;
+  readonly alternative: string;
+  /** A drawing's width and height in CSS pixels, for the picture's place to be kept. */
+  readonly width: string;
+  readonly height: string;
+}
+
+export interface RowLine {
+  readonly id: string;
+  readonly label: string | null;
+  readonly text: string;
+  readonly count: string | null;
+}
+
+export interface PartText {
+  readonly id: string;
+  readonly name: string;
+  readonly make: string | null;
+  readonly lines: readonly RowLine[];
+  readonly chart: ChartFigure | null;
+}
+
+export interface YarnLine {
+  /** `A`. */
+  readonly letter: string;
+  /** Colour, weight and fibre. */
+  readonly text: string;
+  /** What this size takes; null on pages of all sizes. */
+  readonly amount: string | null;
+  readonly swatch: Markup | null;
+}
+
+export interface Materials {
+  readonly yarns: readonly YarnLine[];
+  readonly tools: readonly string[];
+  readonly gauge: string | null;
+}
+
+export interface Glossary {
+  readonly abbreviations: readonly { readonly abbr: string; readonly meaning: string }[];
+  readonly specials: readonly { readonly name: string; readonly how: string }[];
+}
+
+/** What the pattern's own page and the pages of its sizes share. */
+export interface PatternText extends PageFrame {
+  readonly heading: string;
+  readonly about: string;
+  readonly facts: readonly Fact[];
+  readonly materials: Materials;
+  readonly glossary: Glossary;
+  readonly notes: readonly string[];
+  readonly cautions: readonly string[];
+  readonly parts: readonly PartText[];
+  readonly finishing: readonly string[];
+  readonly colophon: readonly string[];
+  readonly terms: string;
+}
+
+export interface SizeTable {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly href: string;
+    readonly cells: readonly { readonly text: string; readonly column: string }[];
+  }[];
+}
+
+export interface PatternPage extends PatternText {
+  readonly cover: Markup | null;
+  readonly sizeTable: SizeTable;
+  /** How to read `35 (44, 53)`; null with a single size. */
+  readonly sizesNote: string | null;
+}
+
+export interface Download {
+  readonly text: string;
+  readonly href: string;
+}
+
+export interface SizePage extends PatternText {
+  readonly sizeName: string;
+  readonly cover: Markup | null;
+  readonly sizeLinks: readonly Link[];
+  readonly termLinks: readonly Link[];
+  readonly sectionLinks: readonly Link[];
+  readonly downloads: readonly Download[];
+}
+
+export interface SitePages {
+  readonly list: ListPage;
+  readonly patterns: readonly PatternPage[];
+  readonly sizes: readonly SizePage[];
+}

@@ -1,0 +1,67 @@
+/** A compiled pattern -> its own page: all sizes compared, and the instructions with the numbers of all sizes. */
+
+import type { CompiledPattern } from '../compiled.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
+import { coverMarkup } from './cover-markup.ts';
+import { ownDialect } from './dialect-names.ts';
+import { colophonLines, finishedSize, patternFacts, wholeNumber, yarnCell } from './facts.ts';
+import type { PatternPage, SizeTable } from './page-data.ts';
+import { partTexts } from './part-text.ts';
+import { materials, patternCautions } from './supplies.ts';
+
+export function patternPage(compiled: CompiledPattern, pattern: Pattern): PatternPage {
+  const place = pagePlace([compiled.slug]);
+  const own = ownDialect(pattern);
+  const words = compiled.allSizes?.[own] ?? null;
+  const first = compiled.sizes[0] ?? null;
+  return {
+    ...place,
+    title: `${pattern.title} – crochet pattern`,
+    description:
+      pattern.about === '' ? `Crochet pattern ${pattern.title}, all sizes compared.` : pattern.about,
+    trail: [{ text: 'Patterns', href: linkTo(place, []), current: false }],
+    canonical: null,
+    heading: pattern.title,
+    about: pattern.about,
+    terms: pattern.terms,
+    facts: patternFacts(pattern),
+    cover: first === null ? null : coverMarkup(compiled, first),
+    sizeTable: sizeTable(compiled, pattern, place),
+    sizesNote: sizesNote(compiled.sizes.map(({ size }) => size.name)),
+    materials: materials(pattern, null, pattern.terms),
+    cautions: patternCautions(pattern),
+    notes: pattern.notes,
+    glossary: words ?? { abbreviations: [], specials: [] },
+    parts: partTexts(words?.parts ?? [], () => null),
+    finishing: pattern.finishing,
+    colophon: colophonLines(pattern),
+  };
+}
+
+function sizeTable(compiled: CompiledPattern, pattern: Pattern, place: PagePlace): SizeTable {
+  const columns: { name: string; cell: (size: (typeof compiled.sizes)[number]) => string }[] = [
+    { name: 'Finished size', cell: ({ measures }) => finishedSize(measures) ?? 'not given' },
+    ...pattern.yarns.map((yarn) => ({
+      name: `Yarn ${yarn.letter}, ${yarn.colour}`,
+      cell: ({ measures }: (typeof compiled.sizes)[number]) => yarnCell(measures, yarn.letter),
+    })),
+    { name: 'Stitches to work', cell: ({ measures }) => wholeNumber(measures.stitches) },
+  ];
+  return {
+    caption: compiled.sizes.length === 1 ? 'The size and what it takes' : 'The sizes and what each takes',
+    columns: columns.map(({ name }) => name),
+    rows: compiled.sizes.map((size) => ({
+      name: size.size.name,
+      href: linkTo(place, [compiled.slug, size.slug]),
+      cells: columns.map((column) => ({ column: column.name, text: column.cell(size) })),
+    })),
+  };
+}
+
+/** How the trade's `35 (44, 53)` is read. */
+function sizesNote(names: readonly string[]): string | null {
+  const [first, ...others] = names;
+  if (first === undefined || others.length === 0) return null;
+  return `Where numbers differ, the first is for ${first}, those in brackets for ${others.join(', ')}.`;
+}

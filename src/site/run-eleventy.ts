@@ -1,0 +1,48 @@
+/** Page data -> every page's HTML, set by Eleventy with the layouts. */
+
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import configure from '../../eleventy.config.ts';
+import type { SitePages } from './page-data.ts';
+import type { SiteFile } from './site-file.ts';
+
+/** The folder that holds `layouts/` and `eleventy.config.ts`. */
+export const PROJECT_FOLDER = fileURLToPath(new URL('../../', import.meta.url));
+
+/** The part of Eleventy's configuration object that is used here and in `eleventy.config.ts`. */
+export interface EleventyConfig {
+  addGlobalData(name: string, data: unknown): void;
+  setNunjucksEnvironmentOptions(options: Readonly<Record<string, boolean>>): void;
+  setQuietMode(quiet: boolean): void;
+  setIncludesDirectory(folder: string): void;
+  setTemplateFormats(formats: readonly string[]): void;
+}
+
+export async function runEleventy(pages: SitePages): Promise<SiteFile[]> {
+  const { Eleventy } = await import('@11ty/eleventy');
+  const style = await readFile(path.join(PROJECT_FOLDER, 'layouts/assets/not-found.css'), 'utf8');
+  const outputFolder = '_site';
+  const eleventy = new Eleventy(path.join(PROJECT_FOLDER, 'layouts/pages'), outputFolder, {
+    // The settings are handed over rather than looked for, so that they are the project's from any folder.
+    configPath: false,
+    quietMode: true,
+    config: (config: EleventyConfig) => {
+      configure(config);
+      config.addGlobalData('listPages', [pages.list]);
+      config.addGlobalData('patternPages', pages.patterns);
+      config.addGlobalData('sizePages', pages.sizes);
+      config.addGlobalData('notFound', { style, styleHash: sha256(style) });
+    },
+  });
+  const results = await eleventy.toJSON();
+  return results.flatMap(({ outputPath, content }) =>
+    outputPath === false ? [] : [{ file: path.relative(outputFolder, outputPath), content }],
+  );
+}
+
+/** A style element's hash as a content security policy gives it (CSP Level 3). */
+function sha256(text: string): string {
+  return `sha256-${createHash('sha256').update(text).digest('base64')}`;
+}

@@ -1,0 +1,51 @@
+/** A compiled pattern -> the files beside its pages: a booklet for each size, paper and terms, and each chart as SVG. */
+
+import { PAPERS } from '../booklet/paper.ts';
+import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import { paintSvg } from '../paint/svg.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { bookletFileName, chartFileName } from './addresses.ts';
+import { bookletFile } from './booklet-file.ts';
+import { ownDialect } from './dialect-names.ts';
+import type { SiteFile } from './site-file.ts';
+
+/** Booklets are set in abbreviated words; `rowfold booklet` makes those in full. */
+const BOOKLET_DIALECTS = ['us', 'uk'] as const;
+
+/** One file at a time, so that a large collection never stands in memory whole. */
+export async function* sizeFiles(compiled: CompiledPattern, pattern: Pattern): AsyncGenerator<SiteFile> {
+  for (const size of compiled.sizes) {
+    for (const { file, content } of filesOf(compiled, size, pattern))
+      yield { file, content: await content() };
+  }
+}
+
+/** Their names alone. */
+export function sizeFileNames(compiled: CompiledPattern, pattern: Pattern): string[] {
+  return compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern).map(({ file }) => file));
+}
+
+interface FileToMake {
+  readonly file: string;
+  readonly content: () => Promise<SiteFile['content']>;
+}
+
+function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {
+  const folder = `${compiled.slug}/${size.slug}`;
+  const charts = (['US', 'UK'] as const).flatMap((terms) =>
+    size.charts[terms].map((chart, part) => ({
+      file: `${folder}/${chartFileName(compiled.slug, size.slug, part, terms)}`,
+      content: async () => paintSvg(chart.scene, { idPrefix: 'chart', colours: 'plain' }),
+    })),
+  );
+  const booklets = BOOKLET_DIALECTS.flatMap((dialect) =>
+    Object.values(PAPERS).map(({ name: paper }) => {
+      const named = dialect === ownDialect(pattern) ? null : dialect;
+      return {
+        file: `${folder}/${bookletFileName(compiled.slug, size.slug, paper, named)}`,
+        content: () => bookletFile(compiled, size, { dialect, paper }),
+      };
+    }),
+  );
+  return [...charts, ...booklets];
+}

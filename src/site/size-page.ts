@@ -1,0 +1,135 @@
+/** One size of a compiled pattern -> its pages: in the pattern's own terms, and in each of the four dialects. */
+
+import { PAPERS } from '../booklet/paper.ts';
+import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { DIALECTS, type DialectKey } from '../wording/words.ts';
+import { bookletFileName, chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
+import { chartFigure } from './chart-figure.ts';
+import { coverMarkup } from './cover-markup.ts';
+import { abbreviated, DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
+import { colophonLines, sizeFacts } from './facts.ts';
+import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
+import { partTexts } from './part-text.ts';
+import { materials, ownSentences, patternCautions } from './supplies.ts';
+
+/** The parts of the page that a maker comes back to. */
+const SECTIONS = [
+  ['Materials', 'materials'],
+  ['Abbreviations', 'abbreviations'],
+  ['Instructions', 'instructions'],
+  ['To print and keep', 'downloads'],
+] as const;
+
+export function sizePages(compiled: CompiledPattern, pattern: Pattern): SizePage[] {
+  return compiled.sizes.flatMap((size) =>
+    [null, ...DIALECT_KEYS].map((dialect) => sizePage(compiled, pattern, size, dialect)),
+  );
+}
+
+/** `dialect` null is the page in the pattern's own terms, at the size's own address. */
+function sizePage(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  size: CompiledSize,
+  dialect: DialectKey | null,
+): SizePage {
+  const own = ownDialect(pattern);
+  const key = dialect ?? own;
+  const { terms } = DIALECTS[key];
+  const folder = [compiled.slug, size.slug];
+  const place = pagePlace(dialect === null ? folder : [...folder, dialect]);
+  const words = size.words[key];
+  return {
+    ...place,
+    title: `${pattern.title}, ${size.size.name} – ${DIALECT_NAMES[key]}`,
+    description: `Crochet pattern ${pattern.title}, size ${size.size.name}, in ${DIALECT_NAMES[key]}: every row with its count, and a stitch chart.`,
+    trail: sizeTrail(place, compiled.slug, pattern, size, dialect !== null),
+    canonical: dialect === own ? linkTo(place, folder) : null,
+    heading: pattern.title,
+    sizeName: size.size.name,
+    about: pattern.about,
+    terms,
+    facts: sizeFacts(pattern, size),
+    cover: coverMarkup(compiled, size),
+    sizeLinks: compiled.sizes.map((other) => ({
+      text: other.size.name,
+      href: linkTo(
+        place,
+        dialect === null || dialect === own
+          ? [compiled.slug, other.slug]
+          : [compiled.slug, other.slug, dialect],
+      ),
+      current: other === size,
+    })),
+    termLinks: DIALECT_KEYS.map((other) => ({
+      text: DIALECT_NAMES[other],
+      href: linkTo(place, other === own ? folder : [...folder, other]),
+      current: other === key,
+    })),
+    sectionLinks: SECTIONS.map(([text, id]) => ({ text, href: `#${id}`, current: false })),
+    materials: materials(pattern, size, terms),
+    cautions: patternCautions(pattern),
+    notes: ownSentences(pattern, pattern.notes, key),
+    glossary: words,
+    parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place)),
+    finishing: ownSentences(pattern, pattern.finishing, key),
+    downloads: downloads(compiled, size, key, own, place),
+    colophon: colophonLines(pattern),
+  };
+}
+
+function sizeTrail(
+  place: PagePlace,
+  slug: string,
+  pattern: Pattern,
+  size: CompiledSize,
+  below: boolean,
+): Link[] {
+  const trail: Link[] = [
+    { text: 'Patterns', href: linkTo(place, []), current: false },
+    { text: pattern.title, href: linkTo(place, [slug]), current: false },
+  ];
+  if (below) trail.push({ text: size.size.name, href: linkTo(place, [slug, size.slug]), current: false });
+  return trail;
+}
+
+function partChart(
+  compiled: CompiledPattern,
+  size: CompiledSize,
+  terms: 'US' | 'UK',
+  part: string,
+  id: string,
+  place: PagePlace,
+): ChartFigure | null {
+  const index = size.charts[terms].findIndex((chart) => chart.part === part);
+  const chart = size.charts[terms][index];
+  if (chart === undefined) return null;
+  const file = chartFileName(compiled.slug, size.slug, index, terms);
+  return chartFigure(chart, id, linkTo(place, [compiled.slug, size.slug], file));
+}
+
+function downloads(
+  compiled: CompiledPattern,
+  size: CompiledSize,
+  key: DialectKey,
+  own: DialectKey,
+  place: PagePlace,
+): Download[] {
+  const folder = [compiled.slug, size.slug];
+  const dialect = abbreviated(key);
+  const { terms } = DIALECTS[key];
+  const booklets = Object.values(PAPERS).map(({ name }) => ({
+    text: `Booklet on ${name === 'A4' ? 'A4 paper' : 'US Letter paper'}, ${terms} terms (PDF)`,
+    href: linkTo(
+      place,
+      folder,
+      bookletFileName(compiled.slug, size.slug, name, dialect === own ? null : dialect),
+    ),
+  }));
+  const charts = size.charts[terms].map((chart, i) => ({
+    text: size.charts[terms].length === 1 ? 'Stitch chart (SVG)' : `Stitch chart of ${chart.part} (SVG)`,
+    href: linkTo(place, folder, chartFileName(compiled.slug, size.slug, i, terms)),
+  }));
+  return [...booklets, ...charts];
+}

@@ -1,0 +1,52 @@
+/** Files of a finished site -> the published folder, changed in one move so that no half-made site is ever there. */
+
+import { existsSync, readdirSync, renameSync } from 'node:fs';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { SiteFile } from './site-file.ts';
+
+/** Marks a folder as one that the next build may replace whole. */
+const MARK = 'made-by-rowfold.txt';
+const MARK_TEXT =
+  'This folder is made by "rowfold build", which replaces all of it each time. Keep nothing else here.\n';
+
+/** Why a folder must not be replaced, or null when it may be. */
+export function whyNotReplace(folder: string): string | null {
+  if (!existsSync(folder)) return null;
+  let names: string[];
+  try {
+    names = readdirSync(folder);
+  } catch {
+    return `${folder} is not a folder`;
+  }
+  if (names.length === 0 || names.includes(MARK)) return null;
+  return `${folder} holds files that rowfold did not make, and a build would replace them`;
+}
+
+/** A new folder beside the published one, on the same disk so that renaming is one step. */
+export async function startFolder(published: string): Promise<string> {
+  await mkdir(path.dirname(path.resolve(published)), { recursive: true });
+  const folder = await mkdtemp(`${path.resolve(published)}.new-`);
+  await writeFile(path.join(folder, MARK), MARK_TEXT);
+  return folder;
+}
+
+export async function writeFiles(folder: string, files: readonly SiteFile[]): Promise<void> {
+  const folders = new Set(files.map(({ file }) => path.dirname(path.join(folder, file))));
+  for (const needed of folders) await mkdir(needed, { recursive: true });
+  for (const { file, content } of files) await writeFile(path.join(folder, file), content);
+}
+
+/** Puts the new folder in the old one's place. Both renames run without a pause, so a server never finds none. */
+export async function swapFolder(fresh: string, published: string): Promise<void> {
+  const old = `${fresh}-old`;
+  const hadOld = existsSync(published);
+  if (hadOld) renameSync(published, old);
+  try {
+    renameSync(fresh, published);
+  } catch (fault) {
+    if (hadOld) renameSync(old, published);
+    throw fault;
+  }
+  await rm(old, { recursive: true, force: true });
+}

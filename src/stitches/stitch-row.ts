@@ -1,0 +1,63 @@
+/** The columns of the stitch table: everything any stage needs to know of a stitch. */
+
+export type Terms = 'US' | 'UK';
+
+/** How one dialect names a stitch. */
+export interface StitchTerms {
+  /** As printed: `sc`. */
+  readonly abbr: string;
+  /** In full words, singular: `single crochet`. */
+  readonly name: string;
+  /** Other spellings that mean this stitch in this dialect, lower case: `single`. */
+  readonly alsoRead: readonly string[];
+}
+
+export type StitchFamily = 'chain' | 'slip' | 'basic' | 'extended' | 'together' | 'start';
+
+/** Names of the chart symbols; `src/symbols/` draws one of each. */
+export type SymbolId =
+  | 'chain'
+  | 'slip-stitch'
+  | 'single'
+  | 'half-double'
+  | 'double'
+  | 'treble'
+  | 'double-treble'
+  | 'triple-treble'
+  | 'quadruple-treble'
+  | 'extended-single'
+  | 'extended-half-double'
+  | 'extended-double'
+  | 'extended-treble'
+  | 'magic-ring';
+
+export interface StitchRow {
+  /** The US abbreviation without spaces, which the rest of the code knows the stitch by: `sc`, `sl-st`, `dc3tog`. */
+  readonly id: string;
+  readonly family: StitchFamily;
+  readonly us: StitchTerms;
+  readonly uk: StitchTerms;
+  /** Yarn overs before the hook goes in; the slashes on the chart symbol. */
+  readonly yarnOvers: number;
+  /** Height in turning chains: sc 1, dc 3. */
+  readonly heightChains: number;
+  /** Height of the fabric it makes, single crochet = 1 (rules of thumb, from memory). */
+  readonly heightInSc: number;
+  /** Length of yarn it takes, single crochet = 1. */
+  readonly yarnInSc: number;
+  /** Places it is worked into: 1, or the legs of a decrease, 0 for a chain. */
+  readonly uses: number;
+  /** Stitches it leaves to be worked into. */
+  readonly makes: number;
+  /** Whether it is counted in `24 sts`. A chain and a slip stitch are not, unless the pattern says so. */
+  readonly counted: boolean;
+  /** The chain that takes its place at the start of a row, and whether the trade counts it as the stitch. */
+  readonly turningChain: { readonly chains: number; readonly counts: 'yes' | 'no' | 'varies' } | null;
+  /** The stitch each leg is a part-worked one of, for decreases; itself otherwise. */
+  readonly legOf: string;
+  readonly symbol: SymbolId;
+  /** How it is made, one sentence in words that are the same in both dialects. */
+  readonly how: string;
+  /** Where the figures come from: a published source's name, or `memory`. */
+  readonly source: string;
+}

@@ -1,0 +1,35 @@
+/** A symbol's name in, its drawing out: the chart symbol of every stitch. */
+
+import type { SymbolId } from '../stitches/stitch-row.ts';
+import { chain } from './chain.ts';
+import { double } from './double.ts';
+import { doubleTreble } from './double-treble.ts';
+import { extendedDouble } from './extended-double.ts';
+import { extendedHalfDouble } from './extended-half-double.ts';
+import { extendedSingle } from './extended-single.ts';
+import { extendedTreble } from './extended-treble.ts';
+import { halfDouble } from './half-double.ts';
+import { magicRing } from './magic-ring.ts';
+import { quadrupleTreble } from './quadruple-treble.ts';
+import { single } from './single.ts';
+import { slipStitch } from './slip-stitch.ts';
+import type { StitchSymbol } from './stitch-symbol.ts';
+import { treble } from './treble.ts';
+import { tripleTreble } from './triple-treble.ts';
+
+export const SYMBOLS: Readonly<Record<SymbolId, StitchSymbol>> = {
+  chain,
+  'slip-stitch': slipStitch,
+  single,
+  'half-double': halfDouble,
+  double,
+  treble,
+  'double-treble': doubleTreble,
+  'triple-treble': tripleTreble,
+  'quadruple-treble': quadrupleTreble,
+  'extended-single': extendedSingle,
+  'extended-half-double': extendedHalfDouble,
+  'extended-double': extendedDouble,
+  'extended-treble': extendedTreble,
+  'magic-ring': magicRing,
+};

@@ -1,0 +1,101 @@
+/** `work 21 sc evenly along row ends` in a line and the fabric in, how many stitches went into each place out. */
+
+import { type Fabric, INTO, targets } from '../fabric/fabric.ts';
+import type { EvenlyStep, Step } from '../notation/tree.ts';
+import { sizeValue } from './print-number.ts';
+
+/** A stitch's target along an edge. */
+interface EdgeStitch {
+  /** The place it goes into, by its number along the edge. */
+  readonly place: number;
+}
+
+/**
+ * The spread of every such step. A step that is worked more than once, as in `[…] twice`, is left out unless all
+ * times are alike; so is everything when the stitches found do not add up to those asked for.
+ */
+export function evenSpreads(
+  steps: readonly Step[],
+  fabric: Fabric,
+  rows: readonly number[],
+  size: number,
+): ReadonlyMap<EvenlyStep, readonly number[]> {
+  const spreads = new Map<EvenlyStep, readonly number[]>();
+  for (const edge of ['row ends', 'foundation'] as const) {
+    const asked = evenlySteps(steps).filter((step) => step.edge === edge);
+    const worked = edgeStitches(fabric, rows, edge === 'row ends' ? INTO.rowEnd : INTO.underside);
+    const wanted = asked.map((step) => sizeValue(step.n, size) ?? 0);
+    const each = wanted.reduce((sum, n) => sum + n, 0);
+    // A special stitch is several stitches; which of them begin one is not told apart here.
+    const plain = asked.every((step) => step.stitch.kind === 'stitch');
+    if (!plain || each === 0 || worked.length % each !== 0) continue;
+    let at = 0;
+    for (const [i, step] of asked.entries()) {
+      const n = wanted[i] ?? 0;
+      const passes: number[][] = [];
+      for (let start = at; start < worked.length; start += each)
+        passes.push(spreadOf(worked.slice(start, start + n), fabric, edge));
+      at += n;
+      const [first] = passes;
+      if (first !== undefined && passes.every((pass) => pass.join() === first.join()))
+        spreads.set(step, first);
+    }
+  }
+  return spreads;
+}
+
+function evenlySteps(steps: readonly Step[]): EvenlyStep[] {
+  return steps.flatMap((step) => {
+    if (step.kind === 'evenly') return [step];
+    return 'body' in step ? evenlySteps(step.body) : [];
+  });
+}
+
+function edgeStitches(fabric: Fabric, rows: readonly number[], where: number): EdgeStitch[] {
+  const found: EdgeStitch[] = [];
+  for (const row of rows) {
+    const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
+    for (let i = first; i < end; i += 1) {
+      const target = targets(fabric, i)[0];
+      if (fabric.where[i] !== where || target === undefined) continue;
+      found.push({ place: where === INTO.rowEnd ? rowWithEnd(fabric, target) : target });
+    }
+  }
+  return found;
+}
+
+/** The row a stitch ends; a chain skipped from the foundation that counts as a stitch ends the row above it. */
+function rowWithEnd(fabric: Fabric, target: number): number {
+  const row = fabric.row[target] ?? 0;
+  return fabric.rows[row]?.unit === null ? row + 1 : row;
+}
+
+/** Stitches in each place in the order they are met, 0 for a place passed over, also at the ends of a side. */
+function spreadOf(stitches: readonly EdgeStitch[], fabric: Fabric, edge: EvenlyStep['edge']): number[] {
+  const [first, last] = [stitches[0], stitches.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const step = last.place >= first.place ? 1 : -1;
+  const [from, to] =
+    edge === 'row ends' ? sideRows(fabric, first.place, last.place, step) : [first.place, last.place];
+  const spread: number[] = Array.from({ length: Math.abs(to - from) + 1 }, () => 0);
+  for (const { place } of stitches) {
+    const index = Math.abs(place - from);
+    spread[index] = (spread[index] ?? 0) + 1;
+  }
+  return spread;
+}
+
+/** The whole side that the rows from `first` to `last` lie on: every row of their part that can have an end. */
+function sideRows(fabric: Fabric, first: number, last: number, step: 1 | -1): [number, number] {
+  const part = fabric.rows[first]?.part;
+  const hasEnd = (index: number): boolean => {
+    const row = fabric.rows[index];
+    return (
+      row !== undefined && row.part === part && row.unit === 'row' && row.closing === 'flat' && !row.edging
+    );
+  };
+  let [from, to] = [first, last];
+  while (hasEnd(from - step)) from -= step;
+  while (hasEnd(to + step)) to += step;
+  return [from, to];
+}

@@ -1,0 +1,38 @@
+/** What a chain counts as, and the count at the end of a row, in; their words out. */
+
+import type { Counts, Num, StatedCount } from '../notation/tree.ts';
+import { printStitch, printWhat } from './print-name.ts';
+import { isMany, printNumber } from './print-number.ts';
+import type { Voice } from './voice.ts';
+
+/** `(counts as dc and ch 2)`, `(does not count as a st)`. */
+export function printCounts(counts: Counts, voice: Voice): string {
+  const verb = counts.as === null ? 'does not count' : 'counts';
+  return `(${verb} as ${countedAs(counts, voice)}${counts.throughout ? ' here and throughout' : ''})`;
+}
+
+/** `(skipped 3 ch count as dc)` after a stitch in the chain that follows the skipped ones. */
+export function printSkipped(counts: Counts, skipped: number | null, voice: Voice): string {
+  const { ch } = voice.phrases;
+  const chains = skipped === null ? ch.many : skipped === 1 ? ch.one : `${skipped} ${ch.many}`;
+  const one = skipped === 1;
+  const verb = counts.as === null ? (one ? 'does not count' : 'do not count') : one ? 'counts' : 'count';
+  return `(skipped ${chains} ${verb} as ${countedAs(counts, voice)}${counts.throughout ? ' here and throughout' : ''})`;
+}
+
+/** `37 sts`, `24 dc, 4 ch-2 sps`, without brackets. */
+export function printStated(stated: StatedCount, voice: Voice): string {
+  return stated.entries.map((entry) => printEntry(entry.n, entry.what, voice)).join(', ');
+}
+
+function printEntry(n: Num, what: StatedCount['entries'][number]['what'], voice: Voice): string {
+  const number = printNumber(n, voice.numbers);
+  return what === null ? number : `${number} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
+}
+
+function countedAs(counts: Counts, voice: Voice): string {
+  // The reader keeps "counts as a st", which names no stitch, under the id `st`.
+  const plain = counts.as === null || counts.as === 'st';
+  const stitch = plain ? `a ${voice.phrases.st.one}` : printStitch(counts.as, false, voice);
+  return counts.plusChains === 0 ? stitch : `${stitch} and ${voice.phrases.ch.one} ${counts.plusChains}`;
+}

@@ -1,0 +1,44 @@
+/** A number of the tree in, as printed out: one size's value, or all sizes' as `35 (44, 53)`, once where they agree. */
+
+import type { Num } from '../notation/tree.ts';
+import type { Numbers } from './voice.ts';
+
+export function printNumber(n: Num, numbers: Numbers): string {
+  return printValues(valuesFor(n, numbers));
+}
+
+/** `35 (44, 53)`; a hyphen where a size skips it. */
+export function printValues(values: readonly (number | null)[]): string {
+  const [first, ...rest] = values.map((value) => (value === null ? '-' : String(value)));
+  if (first === undefined) return '';
+  return rest.every((value) => value === first) ? first : `${first} (${rest.join(', ')})`;
+}
+
+/** Whether a noun after the number stands in the plural. */
+export function isMany(n: Num, numbers: Numbers): boolean {
+  return valuesFor(n, numbers).some((value) => value !== 1);
+}
+
+/** The value for one size; null where that size skips it. */
+export function sizeValue(n: Num, size: number): number | null {
+  const value = n.values.length === 1 ? n.values[0] : n.values[size];
+  return value ?? null;
+}
+
+/** The one value that all sizes printed share, or null. */
+export function soleValue(n: Num, numbers: Numbers): number | null {
+  const values = valuesFor(n, numbers);
+  const first = values[0] ?? null;
+  return values.every((value) => value === first) ? first : null;
+}
+
+/** `2nd`, `3rd`. */
+export function ordinal(n: number): string {
+  const teen = n % 100 >= 11 && n % 100 <= 13;
+  const ending = teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th');
+  return `${n}${ending}`;
+}
+
+function valuesFor(n: Num, numbers: Numbers): readonly (number | null)[] {
+  return numbers === 'all' ? n.values : [sizeValue(n, numbers)];
+}

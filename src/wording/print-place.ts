@@ -1,0 +1,70 @@
+/** A place in, the words that lead to it out: `in next 3 sts`, `over next 2 sts`, `in top of beg ch-3`. */
+
+import type { Loop, Num, Place, What } from '../notation/tree.ts';
+import { form, printSpecial, printWhat } from './print-name.ts';
+import { isMany, ordinal, printNumber } from './print-number.ts';
+import { printStop } from './print-stop.ts';
+import type { Voice } from './voice.ts';
+
+/** `lead` is "in" or "over". */
+export function printPlace(place: Place, loop: Loop, lead: 'in' | 'over', voice: Voice): string {
+  const where = placeWords(place, voice);
+  if (loop === 'both') return `${lead} ${where}`;
+  return `${lead} ${printLoop(loop, voice)} of ${where}`;
+}
+
+export function printLoop(loop: Exclude<Loop, 'both'>, voice: Voice): string {
+  return loop === 'back' ? voice.phrases.backLoop : voice.phrases.frontLoop;
+}
+
+/** `3 sts`, or `st` where no number was written. */
+export function printAmount(n: Num | null, what: What, voice: Voice): string {
+  if (n === null) return printWhat(what, false, voice);
+  return `${printNumber(n, voice.numbers)} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
+}
+
+function placeWords(place: Place, voice: Voice): string {
+  const { phrases } = voice;
+  switch (place.kind) {
+    case 'next':
+      return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}`;
+    case 'each':
+      return `each ${printWhat(place.what, false, voice)} ${printStop(place.stop, voice)}`;
+    case 'same':
+      return `same ${printWhat(place.what, false, voice)}${place.asJoin ? ' as joining' : ''}`;
+    case 'first':
+      return `first ${printAmount(place.n, place.what, voice)}`;
+    case 'last':
+      return `last ${printAmount(place.n, place.what, voice)}`;
+    case 'any':
+      return `any ${printWhat(place.what, false, voice)}`;
+    case 'from-hook':
+      return `${ordinals(place.nth, voice)} ${phrases.ch.one} from hook`;
+    case 'of-chain': {
+      const head = place.nth === null ? 'top' : `${ordinal(place.nth)} ${phrases.ch.one}`;
+      return `${head} of ${chainName(place.where, place.chains, voice)}`;
+    }
+    case 'of-special': {
+      const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
+      return `${which} ${printWhat(place.what, false, voice)} of next ${printSpecial(place.special, false, voice)}`;
+    }
+    case 'ring':
+      return place.magic ? 'magic ring' : 'ring';
+    case 'below': {
+      const unit = form(place.unit === 'row' ? phrases.row : phrases.round, place.rows !== 1).toLowerCase();
+      return `${place.pick} ${printWhat(place.what, false, voice)} ${place.rows} ${unit} below`;
+    }
+  }
+}
+
+/** `beg ch-3`, `tch`, `turning ch-3`. */
+function chainName(where: 'beginning' | 'turning', chains: number | null, voice: Voice): string {
+  const { phrases } = voice;
+  if (where === 'turning')
+    return chains === null ? phrases.turningChain : `turning ${phrases.chainsOf(chains)}`;
+  return `${phrases.beginning} ${chains === null ? phrases.ch.one : phrases.chainsOf(chains)}`;
+}
+
+function ordinals(n: Num, voice: Voice): string {
+  return printNumber(n, voice.numbers).replace(/\d+/g, (digits) => ordinal(Number(digits)));
+}

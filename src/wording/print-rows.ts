@@ -1,0 +1,36 @@
+/** A step that repeats rows in, its words out: `rep Rows 2 and 3 to height`; how far is left out where the label says it. */
+
+import type { RepeatRowsStep } from '../notation/tree.ts';
+import { form } from './print-name.ts';
+import { printTimes } from './print-stop.ts';
+import type { Voice } from './voice.ts';
+
+export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
+  const unit = step.unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  const again = `${voice.phrases.repeat} ${form(unit, step.rows.length > 1)} ${rowList(step.rows)}`;
+  const { until } = step;
+  if (voice.rowsInLabel) return `${again}${endingWords(step, voice)}`;
+  switch (until.kind) {
+    case 'label':
+      return again;
+    case 'times':
+      return `${again} ${printTimes(until.n, until.more, voice)}`;
+    case 'height':
+      return `${again} to height${endingWords(step, voice)}`;
+  }
+}
+
+function endingWords({ until, unit }: RepeatRowsStep, voice: Voice): string {
+  if (until.kind !== 'height' || until.endingWith === null) return '';
+  const noun = unit === 'row' ? voice.phrases.row.one : voice.phrases.round.one;
+  return `, ending with a ${noun} ${until.endingWith}`;
+}
+
+/** `2`, `2 and 3`, `2–5`, `2, 4 and 6`. */
+function rowList(rows: readonly number[]): string {
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  const unbroken = rows.every((row, i) => row === first + i);
+  if (rows.length > 2 && unbroken) return `${first}–${last}`;
+  return rows.length === 1 ? String(first) : `${rows.slice(0, -1).join(', ')} and ${last}`;
+}

@@ -1,0 +1,148 @@
+/** One step of the tree in, its words out, without a capital or a full stop: `sc in next 3 sts`, `ch 3 (counts as dc)`. */
+
+import type {
+  BracketStep,
+  ChainStep,
+  EvenlyStep,
+  JoinStep,
+  RepeatStep,
+  Step,
+  WorkStep,
+  YarnStep,
+} from '../notation/tree.ts';
+import { stitchById } from '../stitches/table.ts';
+import { joinSteps } from './join-steps.ts';
+import { ownWords } from './own-words.ts';
+import { printCounts, printSkipped } from './print-count.ts';
+import { printName, printWhat } from './print-name.ts';
+import { isMany, printNumber, soleValue } from './print-number.ts';
+import { printAmount, printLoop, printPlace } from './print-place.ts';
+import { printRepeatRows } from './print-rows.ts';
+import { printSpread } from './print-spread.ts';
+import { printStop } from './print-stop.ts';
+import type { Voice } from './voice.ts';
+
+/** Marks of a repeat that stands in no, one or two others. */
+const MARKS = ['*', '†', '‡'];
+
+/** `depth` counts the asterisked repeats that the step stands in. */
+export function printStep(step: Step, voice: Voice, depth = 0): string {
+  switch (step.kind) {
+    case 'work':
+      return printWork(step, voice);
+    case 'chain':
+      return printChain(step, voice);
+    case 'skip':
+      return `${voice.phrases.skip} ${step.pick} ${printAmount(step.n, step.what, voice)}`;
+    case 'group':
+      return `(${bodyOf(step.body, voice, depth)}) ${printPlace(step.place, 'both', 'in', voice)}`;
+    case 'repeat':
+      return printRepeat(step, voice, depth);
+    case 'bracket':
+      return printBracket(step, voice, depth);
+    case 'join':
+      return printJoin(step, voice);
+    case 'turn':
+      return step.what;
+    case 'yarn':
+      return printYarn(step, voice);
+    case 'fasten off':
+      return step.yarn === null ? 'fasten off' : `fasten off ${step.yarn}`;
+    case 'along':
+      return `working along ${edgeWords(step.edge, voice)}`;
+    case 'evenly':
+      return printEvenly(step, voice, depth);
+    case 'repeat rows':
+      return printRepeatRows(step, voice);
+    case 'note':
+      return ownWords(step.text, voice);
+  }
+}
+
+function printWork(step: WorkStep, voice: Voice): string {
+  const many = step.times !== null && isMany(step.times, voice.numbers);
+  const name = printName(step.stitch, many, voice);
+  const counted = step.times === null ? name : `${printNumber(step.times, voice.numbers)} ${name}`;
+  if (step.place === null)
+    return step.loop === 'both' ? counted : `${counted} in ${printLoop(step.loop, voice)}`;
+  const worked = `${counted} ${printPlace(step.place, step.loop, leadOf(step), voice)}`;
+  if (step.skipped === null) return worked;
+  const nth = step.place.kind === 'from-hook' ? soleValue(step.place.nth, voice.numbers) : null;
+  return `${worked} ${printSkipped(step.skipped, nth === null ? null : nth - 1, voice)}`;
+}
+
+/** A decrease goes over its stitches, anything else in them. */
+function leadOf(step: WorkStep): 'in' | 'over' {
+  const legs = step.stitch.kind === 'stitch' ? stitchById(step.stitch.id).uses : 1;
+  return legs > 1 && step.place?.kind === 'next' && step.place.n !== null ? 'over' : 'in';
+}
+
+function printChain(step: ChainStep, voice: Voice): string {
+  const number =
+    'of' in step.n ? `a multiple of ${step.n.of} plus ${step.n.plus}` : printNumber(step.n, voice.numbers);
+  const chain = `${voice.phrases.ch.one} ${number}`;
+  return step.counts === null ? chain : `${chain} ${printCounts(step.counts, voice)}`;
+}
+
+function printRepeat(step: RepeatStep, voice: Voice, depth: number): string {
+  const mark = MARKS[depth] ?? '*';
+  const { lastPassEnds: ends } = step;
+  const whole = ends === null ? step.body : step.body.slice(0, ends);
+  const rest = ends === null ? [] : step.body.slice(ends);
+  const first = bodyOf(whole, voice, depth + 1);
+  const body =
+    ends === null
+      ? first
+      : [`${first}**`, bodyOf(rest, voice, depth + 1)].filter((words) => words !== '').join(', ');
+  const again = `${voice.phrases.repeat} from ${mark} ${printStop(step.stop, voice)}`;
+  const ending = ends === null ? '' : `, ending last ${voice.phrases.repeat} at **`;
+  return `${mark}${body}; ${again}${ending}`;
+}
+
+function printBracket(step: BracketStep, voice: Voice, depth: number): string {
+  return `[${bodyOf(step.body, voice, depth)}] ${printStop(step.stop, voice)}`;
+}
+
+function printJoin(step: JoinStep, voice: Voice): string {
+  const place = step.place === null ? '' : ` ${printPlace(step.place, 'both', 'in', voice)}`;
+  return `join with ${printName(step.stitch, false, voice)}${place}${step.ring ? ' to form ring' : ''}`;
+}
+
+function printYarn(step: YarnStep, voice: Voice): string {
+  switch (step.action) {
+    case 'with':
+      return `with ${step.yarn}`;
+    case 'change':
+      return `change to ${step.yarn} in last ${voice.phrases.yarnOver}`;
+    case 'drop':
+    case 'carry':
+      return `${step.action} ${step.yarn}`;
+    case 'join': {
+      const stitch = step.stitch === null ? '' : ` with ${printName(step.stitch, false, voice)}`;
+      const place = step.place === null ? '' : ` ${printPlace(step.place, 'both', 'in', voice)}`;
+      return `join ${step.yarn}${stitch}${place}`;
+    }
+  }
+}
+
+function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
+  const name = printName(step.stitch, isMany(step.n, voice.numbers), voice);
+  const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly along ${edgeWords(step.edge, voice)}`;
+  const spread = voice.spreads.get(step);
+  if (spread === undefined) return total;
+  const place = step.edge === 'row ends' ? voice.phrases.rowEnd : voice.phrases.ch;
+  return `${total}: ${printSpread(spread, step.stitch, place, MARKS[depth] ?? '*', voice)}`;
+}
+
+function edgeWords(edge: EvenlyStep['edge'], voice: Voice): string {
+  if (edge === 'row ends') return voice.phrases.rowEnd.many;
+  return `opposite side of foundation ${printWhat({ kind: 'ch' }, false, voice)}`;
+}
+
+function bodyOf(steps: readonly Step[], voice: Voice, depth: number): string {
+  return joinSteps(
+    steps.map((step) => ({ step, words: printStep(step, voice, depth) })),
+    voice,
+    'inside',
+  );
+}

@@ -1,0 +1,59 @@
+/** A line of the tree and what it made in the fabrics in, the line as it is printed out. */
+
+import type { Line, Step } from '../notation/tree.ts';
+import { type LineWork, withChainNumbers } from './chain-numbers.ts';
+import { countWords } from './count-words.ts';
+import { evenSpreads } from './even-spread.ts';
+import { type RowRange, rangeOf } from './line-rows.ts';
+import { printStated } from './print-count.ts';
+import { printLabel, printRange } from './print-label.ts';
+import { wordSteps } from './print-line.ts';
+import { sizeValue } from './print-number.ts';
+import { settleSteps } from './settle-steps.ts';
+import type { Voice } from './voice.ts';
+import type { WordedLine } from './words.ts';
+
+/** Null when the size does not work the line. `works` has an entry for each size printed; `sizes` counts all there are. */
+export function wordLine(
+  line: Line,
+  works: readonly LineWork[],
+  voice: Voice,
+  sizes: number,
+): WordedLine | null {
+  const { numbers } = voice;
+  if (numbers !== 'all' && skipsLine(line, numbers)) return null;
+  const numbered = withChainNumbers(line.steps, works, sizes);
+  const steps = numbers === 'all' ? numbered : settleSteps(numbered, numbers);
+  if (steps.length === 0 && line.steps.length > 0) return null;
+
+  const open = repeatsOpenly(line, steps);
+  const [work] = works;
+  if (open && numbers !== 'all' && work !== undefined && work.rows.length === 0) return null;
+  const ranges = open ? rangesOf(works) : null;
+  const label =
+    ranges === null ? printLabel(line, voice) : printRange(ranges[0].unit, ranges, line.side, voice);
+
+  const spreads =
+    numbers === 'all' || work === undefined ? new Map() : evenSpreads(steps, work.fabric, work.rows, numbers);
+  const text = wordSteps(steps, { ...voice, spreads, rowsInLabel: ranges !== null });
+  const count = line.stated === null ? countWords(works, voice) : printStated(line.stated, voice);
+  return { label, text, count, rows: numbers === 'all' ? [] : (work?.rows ?? []) };
+}
+
+/** A row that a dash in its label, or a dash in all its numbers, leaves out of a size. */
+function skipsLine({ label }: Line, size: number): boolean {
+  return label?.kind === 'numbered' && sizeValue(label.from, size) === null;
+}
+
+/** Whether only the fabric tells which rows a line covers: `Rows 4 on`, or `Rep Rows 2 and 3` without a label. */
+function repeatsOpenly(line: Line, steps: readonly Step[]): boolean {
+  if (line.label === null) return steps.some((step) => step.kind === 'repeat rows');
+  return line.label.kind === 'numbered' && line.label.to === 'on';
+}
+
+function rangesOf(works: readonly LineWork[]): [RowRange, ...RowRange[]] | null {
+  const [first, ...rest] = works.map(({ fabric, rows }) => rangeOf(fabric, rows));
+  if (first === undefined || first === null) return null;
+  const others = rest.filter((range) => range !== null);
+  return others.length === rest.length ? [first, ...others] : null;
+}

@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { layOutBooklet } from '../../src/booklet/booklet-pages.ts';
+import { walkShapes } from '../../src/booklet/walk-shapes.ts';
+import type { Scene } from '../../src/scene/scene.ts';
+import { joined } from '../../src/scene/transforms.ts';
+import { fixedWidth } from './fixed-width.ts';
+import { bareBooklet, chartScene } from './sample-input.ts';
+
+function pagesWith(...scenes: readonly Scene[]): readonly Scene[] {
+  const charts = scenes.map((scene, index) => ({ part: `Part ${index + 1}`, scene }));
+  return layOutBooklet({ ...bareBooklet(), charts }, 'A4', fixedWidth).pages;
+}
+
+/** Where the symbols of a page stand on it, and what they are drawn by. */
+function symbolsOn(page: Scene) {
+  return walkShapes(page.shapes).flatMap(({ shape, transform }) =>
+    shape.kind === 'use'
+      ? [{ at: joined(transform, shape.transform), shapes: page.symbols[shape.symbol], name: shape.symbol }]
+      : [],
+  );
+}
+
+describe('charts in a booklet', () => {
+  test('every symbol of a chart is drawn, at one scale', () => {
+    const chart = chartScene(30, 20, 4);
+    const drawn = pagesWith(chart).flatMap(symbolsOn);
+    expect(drawn).toHaveLength(walkShapes(chart.shapes).filter(({ shape }) => shape.kind === 'use').length);
+    expect(new Set(drawn.map(({ at }) => at[0])).size).toBe(1);
+    for (const { shapes, name } of drawn) expect(shapes, name).toBeDefined();
+  });
+
+  test('two charts on one page keep symbols of the same name apart', () => {
+    const one = chartScene(5, 4, 4);
+    const other = { ...chartScene(5, 4, 4), symbols: { single: [], double: [] } };
+    const page = pagesWith(one, other).find((candidate) => symbolsOn(candidate).length > 0);
+    const shapes = page ? symbolsOn(page).map((symbol) => symbol.shapes) : [];
+    expect(shapes.filter((found) => found === one.symbols.single).length).toBeGreaterThan(0);
+    expect(shapes.filter((found) => found === other.symbols.single).length).toBeGreaterThan(0);
+  });
+
+  test('spread over sheets, every symbol shows whole inside the frame of one of them', () => {
+    const chart = chartScene(130, 160, 4);
+    const sheets = pagesWith(chart).filter((page) => symbolsOn(page).length > 0);
+    expect(sheets.length).toBeGreaterThan(1);
+    const total = walkShapes(chart.shapes).filter(({ shape }) => shape.kind === 'use').length;
+    const shown = sheets.map((page) => {
+      const frame = markedFrame(page);
+      return symbolsOn(page).filter(
+        ({ at }) => at[4] >= frame.left && at[4] < frame.right && at[5] >= frame.top && at[5] < frame.bottom,
+      ).length;
+    });
+    expect(shown.reduce((sum, count) => sum + count, 0)).toBe(total);
+  });
+
+  test('a line that runs through the whole chart is drawn on every sheet it crosses', () => {
+    const chart = chartScene(130, 160, 4);
+    const line = {
+      kind: 'path' as const,
+      parts: [['M', 0, chart.heightMm / 4] as const, ['L', chart.widthMm, chart.heightMm / 4] as const],
+      stroke: { ink: 'faint' as const, widthMm: 0.1234 },
+      fill: 'none' as const,
+    };
+    const sheets = pagesWith({ ...chart, shapes: [...chart.shapes, line] }).filter(
+      (page) => symbolsOn(page).length > 0,
+    );
+    const crossed = sheets.map((page) =>
+      walkShapes(page.shapes).some(({ shape }) => shape.kind === 'path' && shape.stroke?.widthMm === 0.1234),
+    );
+    expect(crossed).toEqual([true, true, false, false]);
+  });
+});
+
+/** The rectangle between the corner marks: crosses of two lines, nothing else on a sheet is. */
+function markedFrame(page: Scene) {
+  const centres = page.shapes.flatMap((shape) => {
+    if (shape.kind !== 'path' || shape.parts.length !== 4) return [];
+    const [from, to] = [shape.parts[0], shape.parts[1]];
+    return from?.[0] === 'M' && to?.[0] === 'L' ? [{ x: (from[1] + to[1]) / 2, y: from[2] }] : [];
+  });
+  expect(centres).toHaveLength(4);
+  const xs = centres.map(({ x }) => x);
+  const ys = centres.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}

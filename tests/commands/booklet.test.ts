@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { GOOD, removeFolder, rowfold, scratchFolder, WRONG, writePattern } from './run-rowfold.ts';
+
+const folder = scratchFolder();
+writePattern(folder, 'grey-square', GOOD);
+writePattern(folder, 'wrong', WRONG);
+afterAll(() => removeFolder(folder));
+
+/** The media boxes of a PDF's pages, in points. */
+function boxes(file: string): string[] {
+  const text = readFileSync(path.join(folder, file)).toString('latin1');
+  return [...text.matchAll(/\/MediaBox \[([^\]]+)\]/g)].map((found) => found[1]?.trim() ?? '');
+}
+
+describe('booklet', () => {
+  test('is named after pattern, size and paper, and set on A4 (ISO 216: 210 by 297 mm)', async () => {
+    const { code, out } = await rowfold(['booklet', 'patterns/grey-square', '--size', 'small'], folder);
+    expect([code, out]).toEqual([0, 'grey-square-small-a4.pdf\n']);
+    for (const box of boxes('grey-square-small-a4.pdf')) {
+      const [, , width, height] = box.split(/\s+/).map(Number);
+      expect(width).toBeCloseTo((210 / 25.4) * 72, 0);
+      expect(height).toBeCloseTo((297 / 25.4) * 72, 0);
+    }
+    expect(boxes('grey-square-small-a4.pdf').length).toBeGreaterThan(0);
+  });
+
+  test('goes to the file asked for, on US Letter paper, in UK terms', async () => {
+    const words = [
+      'booklet',
+      'patterns/grey-square',
+      '--size',
+      'large',
+      '--paper',
+      'letter',
+      '--terms',
+      'uk',
+    ];
+    const { code, out } = await rowfold([...words, '--out', 'print/square.pdf'], folder);
+    expect([code, out]).toEqual([0, 'print/square.pdf\n']);
+    expect(boxes('print/square.pdf')[0]).toMatch(/ 612(\.0+)? 792(\.0+)?$/);
+  });
+
+  test('needs a size where there are several', async () => {
+    const { code, err } = await rowfold(['booklet', 'patterns/grey-square'], folder);
+    expect(err).toMatch(/has small, medium, large/);
+    expect(code).toBe(2);
+  });
+
+  test('is not made of a pattern with an error', async () => {
+    const { code, out, err } = await rowfold(['booklet', 'patterns/wrong', '--size', 'small'], folder);
+    expect(err).toContain('count/mismatch');
+    expect([code, out]).toEqual([1, '']);
+  });
+});

@@ -1,0 +1,89 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { GOOD, removeFolder, rowfold, scratchFolder, WRONG, writePattern } from './run-rowfold.ts';
+
+const folder = scratchFolder();
+afterAll(() => removeFolder(folder));
+
+function filesOf(name: string): Map<string, string> {
+  const top = path.join(folder, name);
+  const names = readdirSync(top, { recursive: true, encoding: 'utf8' }).sort();
+  return new Map(
+    names.flatMap((file) => {
+      try {
+        return [[file, readFileSync(path.join(top, file)).toString('latin1')] as const];
+      } catch {
+        return []; // a folder
+      }
+    }),
+  );
+}
+
+describe('build', () => {
+  let first: Map<string, string>;
+  beforeAll(async () => {
+    writePattern(folder, 'grey-square', GOOD);
+    const { code, out, err } = await rowfold(['build'], folder);
+    expect(err).not.toMatch(/error/);
+    expect(out).toMatch(/^1 pattern in 3 sizes: \d+ pages, \d+ charts, \d+ booklets in _site, [\d.]+ s\.\n$/);
+    expect(code).toBe(0);
+    first = filesOf('_site');
+  });
+
+  test('makes a page a pattern, a page a size and a page a dialect, with booklets and charts beside them', () => {
+    const made = [...first.keys()];
+    for (const file of [
+      'index.html',
+      '404.html',
+      'pattern.schema.json',
+      'site-files/site.css',
+      'grey-square/index.html',
+      'grey-square/small/index.html',
+      'grey-square/large/uk-full/index.html',
+      'grey-square/medium/grey-square-medium-a4.pdf',
+      'grey-square/medium/grey-square-medium-letter.pdf',
+      'grey-square/medium/grey-square-medium-uk-a4.pdf',
+      'grey-square/small/grey-square-small-chart-1-us.svg',
+    ]) {
+      expect(made).toContain(file);
+    }
+  });
+
+  test('gives the same bytes twice', async () => {
+    expect((await rowfold(['build', '--out', 'again'], folder)).code).toBe(0);
+    const again = filesOf('again');
+    expect([...again.keys()]).toEqual([...first.keys()]);
+    for (const [file, bytes] of first) expect(again.get(file) === bytes, file).toBe(true);
+  });
+
+  test('publishes nothing when one pattern has an error, and leaves the last good site as it was', async () => {
+    writePattern(folder, 'wrong', WRONG);
+    const { code, out, err } = await rowfold(['build'], folder);
+    expect(err).toContain('count/mismatch');
+    expect(err).toContain('Nothing was published');
+    expect([code, out]).toEqual([1, '']);
+    expect(filesOf('_site')).toEqual(first);
+    removeFolder(path.join(folder, 'patterns/wrong'));
+  });
+
+  test('leaves no half-made folder behind', () => {
+    expect(readdirSync(folder).sort()).toEqual(['_site', 'again', 'patterns']);
+  });
+
+  test('never replaces a folder that holds anything of the designer', async () => {
+    mkdirSync(path.join(folder, 'letters'));
+    writeFileSync(path.join(folder, 'letters/to-a-friend.txt'), 'Dear friend');
+    const { code, err } = await rowfold(['build', '--out', 'letters'], folder);
+    expect(err).toMatch(/letters holds files that rowfold did not make/);
+    expect(code).toBe(2);
+    expect(readFileSync(path.join(folder, 'letters/to-a-friend.txt'), 'utf8')).toBe('Dear friend');
+  });
+
+  test('a folder without patterns is a fault, and no empty site takes the place of a full one', async () => {
+    const { code, err } = await rowfold(['build', '--patterns', 'elsewhere'], folder);
+    expect(err).toContain('path/missing');
+    expect(code).toBe(1);
+    expect(filesOf('_site')).toEqual(first);
+  });
+});

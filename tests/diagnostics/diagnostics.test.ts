@@ -1,0 +1,48 @@
+/** Every code of the catalogue beside a file that earns it, one that does not, and the words a maker reads. */
+
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { allCodes, isCode } from '../../src/diagnostics/catalogue.ts';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
+import { renderDiagnostics } from '../../src/diagnostics/render.ts';
+import { readPattern } from '../../src/pattern/read-pattern.ts';
+
+const here = import.meta.dirname;
+
+function check(code: string, name: 'bad' | 'good'): { text: string; diagnostics: readonly Diagnostic[] } {
+  const text = readFileSync(`${here}/${code}/${name}.yaml`, 'utf8');
+  return { text, diagnostics: readPattern({ file: `${name}.yaml`, text }, 'square').diagnostics };
+}
+
+describe.each(allCodes())('%s', (code) => {
+  test('is shown by a file that has the fault', async () => {
+    const { text, diagnostics } = check(code, 'bad');
+    expect(diagnostics.map((diagnostic) => diagnostic.code)).toContain(code);
+    const rendered = renderDiagnostics(diagnostics, new Map([['bad.yaml', text]]));
+    await expect(rendered).toMatchFileSnapshot(`${here}/${code}/expected.txt`);
+  });
+
+  test('is silent on the same file put right', () => {
+    const { diagnostics } = check(code, 'good');
+    expect(diagnostics.map((diagnostic) => diagnostic.code)).not.toContain(code);
+    expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+});
+
+test('every folder of examples belongs to a code of the catalogue', () => {
+  const areas = readdirSync(here, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const codes = areas.flatMap((area) =>
+    readdirSync(`${here}/${area.name}`).map((what) => `${area.name}/${what}`),
+  );
+  expect(codes.filter((code) => !isCode(code))).toEqual([]);
+  expect(codes.length).toBeGreaterThan(20);
+});
+
+test('no message speaks in the words of those who wrote the program', () => {
+  const ours = /\b(?:token|node|undefined|null|parse|invalid|string|boolean|schema|exception)\b|!/i;
+  for (const code of allCodes().filter((each) => existsSync(`${here}/${each}/bad.yaml`))) {
+    for (const { message, why, try: attempt } of check(code, 'bad').diagnostics) {
+      expect([message, why, attempt].filter((words) => ours.test(words))).toEqual([]);
+    }
+  }
+});

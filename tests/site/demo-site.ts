@@ -1,0 +1,36 @@
+/** The demo collection compiled -> its pages as files, made once a test file; the writers are left out. */
+
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { compilePatterns } from '../../src/site/compile-patterns.ts';
+import { pageFiles } from '../../src/site/page-files.ts';
+import { readPatterns } from '../../src/site/read-patterns.ts';
+import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
+import type { SiteFile } from '../../src/site/site-file.ts';
+import { sitePages } from '../../src/site/site-pages.ts';
+
+export interface DemoSite {
+  /** HTML by file: `eelgrass/small/index.html`. */
+  readonly pages: ReadonlyMap<string, string>;
+  /** Style sheet, fonts and ornaments, as the pages ask for them. */
+  readonly files: ReadonlyMap<string, SiteFile['content']>;
+  readonly collection: ReturnType<typeof compilePatterns>;
+}
+
+export async function demoSite(): Promise<DemoSite> {
+  const collection = compilePatterns(await readPatterns([path.join(PROJECT_FOLDER, 'patterns')]));
+  const pages = await runEleventy(sitePages(collection.map(({ compiled }) => compiled)));
+  return {
+    pages: new Map(pages.map(({ file, content }) => [file, text(content)])),
+    files: new Map((await pageFiles()).map(({ file, content }) => [file, content])),
+    collection,
+  };
+}
+
+export function text(content: SiteFile['content']): string {
+  return typeof content === 'string' ? content : Buffer.from(content).toString('utf8');
+}
+
+export function projectFile(name: string): string {
+  return readFileSync(path.join(PROJECT_FOLDER, name), 'utf8');
+}
