@@ -4,11 +4,13 @@
  *     text -> Pattern -> Fabric per size -> words, charts, measures
  */
 
+import { unprintableCharacters } from './booklet/unprintable.ts';
 import { chartParts } from './chart/chart-parts.ts';
+import type { PartChart } from './chart/part-chart.ts';
 import { checkPublication } from './check/check-publication.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
-import type { CompiledPattern, CompiledSize, PartChart } from './compiled.ts';
+import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
 import type { Fabric } from './fabric/fabric.ts';
@@ -37,7 +39,12 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
     sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const diagnostics = inFileOrder([...ofFile, ...mergeSizes(ofWork), ...checkPublication(pattern, fabrics)]);
+  const diagnostics = inFileOrder([
+    ...ofFile,
+    ...mergeSizes(ofWork),
+    ...checkPublication(pattern, fabrics),
+    ...unprintableCharacters(pattern),
+  ]);
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
   return { slug, pattern, sizes, allSizes, diagnostics };
 }
@@ -50,8 +57,11 @@ export function checkPattern(source: Source, slug: string): readonly Diagnostic[
 function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fabric): CompiledSize {
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
-  const yarnInk = Object.fromEntries(pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])));
-  const charts = (terms: 'US' | 'UK'): readonly PartChart[] => chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk });
+  const yarnInk = Object.fromEntries(
+    pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
+  );
+  const charts = (terms: 'US' | 'UK'): readonly PartChart[] =>
+    chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk });
   const us = once(() => charts('US'));
   const uk = once(() => charts('UK'));
   const measures = once(() => measure(pattern, fabric));
@@ -74,7 +84,9 @@ function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fab
   };
 }
 
-function lazyWords(word: (dialect: DialectKey) => WordedPattern): Readonly<Record<DialectKey, WordedPattern>> {
+function lazyWords(
+  word: (dialect: DialectKey) => WordedPattern,
+): Readonly<Record<DialectKey, WordedPattern>> {
   const us = once(() => word('us'));
   const uk = once(() => word('uk'));
   const usFull = once(() => word('us-full'));

@@ -1,17 +1,11 @@
 /** Everything known of one pattern once all stages have run: what the site, the booklets and the commands take. */
 
+import type { PartChart } from './chart/part-chart.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { Fabric } from './fabric/fabric.ts';
 import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
-import type { Scene } from './scene/scene.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
-
-/** A chart of one part. Its key is drawn in the scene in the terms asked for. */
-export interface PartChart {
-  readonly part: string;
-  readonly scene: Scene;
-}
 
 export interface CompiledSize {
   readonly size: Size;

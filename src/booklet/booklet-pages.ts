@@ -12,7 +12,7 @@ import { instructions } from './blocks/instructions.ts';
 import { materials } from './blocks/materials.ts';
 import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
 import type { MeasureText } from './break-lines.ts';
-import { flow } from './flow.ts';
+import { flowWithoutStub } from './flow.ts';
 import { HOUSE_WORDS } from './house-words.ts';
 import { longDate } from './long-date.ts';
 import { keepNumbersTogether } from './no-break.ts';
@@ -45,7 +45,7 @@ export function layOutBooklet(input: BookletInput, paper: PaperName, measure: Me
     ...charts(input.charts, house.chart, paper, setting),
     ...closing(input, house, setting),
   ];
-  return assemblePages(flow(items, grid.bodyHeightMm), runningHeadOf(input), paper, measure);
+  return assemblePages(flowWithoutStub(items, grid.bodyHeightMm), runningHeadOf(input), paper, measure);
 }
 
 export function bookletPages(input: BookletInput, paper: PaperName, measure: MeasureText): readonly Scene[] {

@@ -75,13 +75,21 @@ function wordsOf(runs: readonly Run[], sizeMm: number, measure: MeasureText): Wo
         open = false;
         continue;
       }
-      const piece = { ...run, text: bit.replace(/[\u00a0\u202f]/g, ' ') };
+      const piece = { ...run, text: drawn(bit) };
       if (open) words.at(-1)?.push(piece);
       else words.push([piece]);
       open = true;
     }
   }
   return words.map((bits) => ({ runs: bits, widthMm: runsWidth(bits, sizeMm, measure) }));
+}
+
+/** No-break signs as the fonts have them; a soft hyphen is not drawn, since words are not broken at it. */
+function drawn(text: string): string {
+  return text
+    .replace(/[\u00a0\u202f]/g, ' ')
+    .replace(/\u2011/g, '-')
+    .replace(/\u00ad/g, '');
 }
 
 /** A word wider than the measure, cut between characters, after a hyphen, slash or comma where one is near. */

@@ -15,6 +15,34 @@ export type FlowedPage =
 /** Sums of many heights may miss by a rounding. */
 const SLACK_MM = 0.01;
 
+/** How far spaces may shrink to save a page, tried in turn, and how little on the last page calls for it. */
+const TIGHTER = [0.85, 0.7, 0.55] as const;
+const NEARLY_EMPTY = 0.2;
+
+/** The same; but when the last page would be nearly empty and a little less space saves it, with less space. */
+export function flowWithoutStub(items: readonly Flowing[], bodyHeightMm: number): FlowedPage[] {
+  const pages = flow(items, bodyHeightMm);
+  if (pages.length < 2 || !nearlyEmpty(pages.at(-1), bodyHeightMm)) return pages;
+  for (const share of TIGHTER) {
+    const tried = flow(
+      items.map((item) => tightened(item, share)),
+      bodyHeightMm,
+    );
+    if (tried.length < pages.length) return tried;
+  }
+  return pages;
+}
+
+function nearlyEmpty(page: FlowedPage | undefined, bodyHeightMm: number): boolean {
+  if (page?.kind !== 'strips') return false;
+  const last = page.strips.at(-1);
+  return (last ? last.yMm + last.strip.heightMm : 0) < bodyHeightMm * NEARLY_EMPTY;
+}
+
+function tightened(item: Flowing, share: number): Flowing {
+  return item.kind === 'strip' ? { ...item, spaceBeforeMm: item.spaceBeforeMm * share } : item;
+}
+
 export function flow(items: readonly Flowing[], bodyHeightMm: number): FlowedPage[] {
   const pages: FlowedPage[] = [];
   let placed: PlacedStrip[] = [];

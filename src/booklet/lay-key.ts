@@ -36,19 +36,13 @@ export function layKey(entries: readonly KeyEntry[], widthMm: number): LaidKey {
     const column = Math.floor(index / rows);
     const topMm = heights.slice(0, row).reduce((sum, height) => sum + height, 0);
     const middleMm = topMm + (heights[row] ?? LINE_MM) / 2;
-    const xMm = column * (columnMm + COLUMN_GAP_MM) + SYMBOL_MIDDLE_MM - symbolX(entry);
+    const xMm = column * (columnMm + COLUMN_GAP_MM) + SYMBOL_MIDDLE_MM - entry.symbolXMm;
     shapes.push(moved(entry.shapes, xMm, middleMm - entry.topMm - entry.heightMm / 2));
   });
   for (const height of heights) heightMm += height;
   return { shapes, heightMm };
 }
 
-/** Where the entry's symbol stands, across. */
-function symbolX(entry: KeyEntry): number {
-  const symbol = entry.shapes[0];
-  return symbol?.kind === 'group' && symbol.transform ? symbol.transform[4] : entry.leftMm;
-}
-
 function widthFromColumn(entry: KeyEntry): number {
-  return entry.leftMm + entry.widthMm - symbolX(entry) + SYMBOL_MIDDLE_MM;
+  return entry.rightMm - entry.symbolXMm + SYMBOL_MIDDLE_MM;
 }

@@ -3,12 +3,13 @@
 import { boundsOf } from '../scene/bounds.ts';
 import type { Scene, Shape } from '../scene/scene.ts';
 
-/** A symbol and its words, shapes as in the chart's own mm, with the box they fill. */
+/** A symbol and its words, shapes as in the chart's own mm, with the places that matter to set it anew. */
 export interface KeyEntry {
   readonly shapes: readonly Shape[];
-  readonly leftMm: number;
+  /** Where its symbol stands, across. */
+  readonly symbolXMm: number;
   readonly topMm: number;
-  readonly widthMm: number;
+  readonly rightMm: number;
   readonly heightMm: number;
 }
 
@@ -43,10 +44,14 @@ function keyEntries(shapes: readonly Shape[], symbols: Scene['symbols']): KeyEnt
     if (shape.kind === 'text' && open) open.push(shape);
     else entries.push([shape]);
   }
-  return entries.flatMap((entry) => {
+  const boxed = entries.flatMap((entry): KeyEntry[] => {
     const box = boundsOf(entry, symbols);
     if (!box) return [];
     const { left, top, right, bottom } = box;
-    return [{ shapes: entry, leftMm: left, topMm: top, widthMm: right - left, heightMm: bottom - top }];
+    const symbol = entry[0];
+    const symbolXMm = symbol?.kind === 'group' && symbol.transform ? symbol.transform[4] : left;
+    return [{ shapes: entry, symbolXMm, topMm: top, rightMm: right, heightMm: bottom - top }];
   });
+  // As a reader goes: down each column, the left one first.
+  return boxed.sort((a, b) => Math.round(a.symbolXMm - b.symbolXMm) || a.topMm - b.topMm);
 }

@@ -1,6 +1,5 @@
 /** A fabric in, its charts out: one scene for each piece, what is worked onto its edges included. */
 
-import type { PartChart } from '../compiled.ts';
 import type { Fabric } from '../fabric/fabric.ts';
 import { boundsOf } from '../scene/bounds.ts';
 import type { Ink, Scene, Shape } from '../scene/scene.ts';
@@ -13,6 +12,7 @@ import { chartKey } from './key.ts';
 import { labelRows } from './labels.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { KEY_MM, MARGIN_MM } from './metrics.ts';
+import type { PartChart } from './part-chart.ts';
 import { type PlacedPiece, placePiece } from './place-part.ts';
 import { penOf, type RowPen, rowPens, yarnTint } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
@@ -34,7 +34,17 @@ export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
   return pieces(fabric).map((parts) => {
     const placed = placePiece(fabric, rows, layout, parts);
     const names = parts.map((part) => fabric.parts[part]?.name ?? '');
-    return { part: names[0] ?? '', scene: chartScene({ fabric, rows, layout, pens, parts, placed, names }, options) };
+    return {
+      part: names[0] ?? '',
+      scene: chartScene({ fabric, rows, layout, pens, parts, placed, names }, options),
+    };
+  });
+}
+
+export function rowsOfParts(fabric: Fabric, parts: readonly number[]): number[] {
+  return parts.flatMap((part) => {
+    const { firstRow, endRow } = fabric.parts[part] ?? { firstRow: 0, endRow: 0 };
+    return Array.from({ length: endRow - firstRow }, (_, k) => firstRow + k);
   });
 }
 
@@ -64,24 +74,45 @@ interface PieceChart {
 function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   const { fabric, rows, parts, placed, pens, names } = piece;
   const book = new SymbolBook();
-  const rowIndices = parts.flatMap((part) => {
-    const { firstRow, endRow } = fabric.parts[part] ?? { firstRow: 0, endRow: 0 };
-    return Array.from({ length: endRow - firstRow }, (_, k) => firstRow + k);
-  });
+  const rowIndices = rowsOfParts(fabric, parts);
   const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row, options.yarnInk));
   if (placed.bareRing) {
-    shapes.push(book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), { x: 0, y: 0, upX: 0, upY: 1, ink: 'ink' }));
+    shapes.push(
+      book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), {
+        x: 0,
+        y: 0,
+        upX: 0,
+        upY: 1,
+        ink: 'ink',
+      }),
+    );
   }
   const yarnLetters = fabric.yarns.length > 1;
-  const labels = labelRows({ fabric, layout: piece.layout, rows: placed.rows, pens, yarnLetters });
+  const labels = labelRows({ fabric, layout: piece.layout, rows: placed.rows, pens });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 
   const bounds = boundsOf(shapes, book.all()) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const chartWidth = bounds.right - bounds.left;
-  const drawn = rowIndices.map((row): [number, number] => [fabric.rows[row]?.first ?? 0, fabric.rows[row]?.end ?? 0]);
+  const drawn = rowIndices.map((row): [number, number] => [
+    fabric.rows[row]?.first ?? 0,
+    fabric.rows[row]?.end ?? 0,
+  ]);
   const secondInk = new Set(rowIndices.map((row) => pens[row]?.ink)).size > 1;
   const key = options.key
-    ? chartKey({ fabric, rows, book, drawn, terms: options.terms, labels, bareRing: placed.bareRing, yarnLetters, secondInk }, chartWidth)
+    ? chartKey(
+        {
+          fabric,
+          rows,
+          book,
+          drawn,
+          terms: options.terms,
+          labels,
+          bareRing: placed.bareRing,
+          yarnLetters,
+          secondInk,
+        },
+        chartWidth,
+      )
     : null;
   const width = Math.max(chartWidth, key?.widthMm ?? 0);
   const chartHeight = bounds.bottom - bounds.top;
@@ -93,13 +124,24 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     alternative: alternativeText(fabric, title, rowIndices),
     symbols: book.all(),
     shapes: [
-      { kind: 'group', transform: [1, 0, 0, 1, MARGIN_MM + (width - chartWidth) / 2 - bounds.left, MARGIN_MM - bounds.top], shapes },
+      {
+        kind: 'group',
+        transform: [1, 0, 0, 1, MARGIN_MM + (width - chartWidth) / 2 - bounds.left, MARGIN_MM - bounds.top],
+        shapes,
+      },
       ...(key === null
         ? []
         : [
             {
               kind: 'group' as const,
-              transform: [1, 0, 0, 1, MARGIN_MM + (width - key.widthMm) / 2, MARGIN_MM + chartHeight + KEY_MM.gap] as const,
+              transform: [
+                1,
+                0,
+                0,
+                1,
+                MARGIN_MM + (width - key.widthMm) / 2,
+                MARGIN_MM + chartHeight + KEY_MM.gap,
+              ] as const,
               data: { labels: 'key' },
               shapes: key.shapes,
             },

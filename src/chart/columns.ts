@@ -1,6 +1,6 @@
 /** The elements of a row in, the columns they make out: how tall, how wide, how far apart each must stand. */
 
-import { FLAG, type Fabric, INTO, NONE, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, NONE, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { lensWidthU } from '../symbols/gathered.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
@@ -29,11 +29,18 @@ export function columnsOf(
 ): Column[] {
   const columns: Column[] = [];
   const inRow = elements.filter((element): element is RowColumn => isColumn(element));
-  const tallest = Math.max(0, ...inRow.map((element) => (element.kind === 'stitch' ? stitchHeight(fabric, rows, element.stitch) : 0)));
+  const tallest = Math.max(
+    0,
+    ...inRow.map((element) => (element.kind === 'stitch' ? stitchHeight(fabric, rows, element.stitch) : 0)),
+  );
   for (const element of elements) {
     if (element.kind === 'arch') {
       const before = columns.at(-1);
-      if (before) columns[columns.length - 1] = { ...before, chainsAfter: before.chainsAfter + element.end - element.first };
+      if (before)
+        columns[columns.length - 1] = {
+          ...before,
+          chainsAfter: before.chainsAfter + element.end - element.first,
+        };
     }
     if (!isColumn(element)) continue;
     columns.push(columnOf(fabric, rows, element, footingOf, tallest));
@@ -56,6 +63,8 @@ export function isCluster(fabric: Fabric, rows: readonly StitchRow[], i: number)
 /** Least distance between a column and the one after it. */
 export function gapAfter(column: Column, next: Column): number {
   if (column.element.kind === 'laid' && next.element.kind === 'laid') return PITCH_U.laid;
+  if (next.element.kind === 'post' && next.element.onLaid) return 0;
+  if (column.element.kind === 'laid' && next.widthU > 0.8) return PITCH_U.laid;
   const side = (column.widthU + next.widthU) / 2;
   if (column.chainsAfter === 0) return side;
   // Room for the bars at its two ends; an arch may bow to half again of what it spans.
@@ -86,21 +95,28 @@ function columnOf(
     }
     case 'post': {
       const top = element.end - 1;
-      const stands = fabric.countsAs[top] ?? NONE;
-      const row = element.stands ? rows[stands] : undefined;
+      const row = element.counted === NONE ? undefined : rows[fabric.countsAs[element.counted] ?? 0];
       const chains = (element.end - element.first) * PITCH_U.chain;
       return {
         element,
         stitch: top,
         footing: footingOf(element.first),
         heightU: row === undefined ? Math.min(chains, tallest || chains) : SYMBOLS[row.symbol].heightU,
-        widthU: element.stands ? 0.84 : 2 * PITCH_U.post - 0.84,
+        widthU: row === undefined ? 2 * PITCH_U.post - 0.84 : 0.84,
         chainsAfter: 0,
         long: false,
       };
     }
     case 'laid':
-      return { element, stitch: element.stitch, footing: null, heightU: 0, widthU: PITCH_U.laid, chainsAfter: 0, long: false };
+      return {
+        element,
+        stitch: element.stitch,
+        footing: null,
+        heightU: 0,
+        widthU: PITCH_U.laid,
+        chainsAfter: 0,
+        long: false,
+      };
   }
 }
 
@@ -113,7 +129,14 @@ function stitchHeight(fabric: Fabric, rows: readonly StitchRow[], i: number): nu
 export function isLong(fabric: Fabric, i: number): boolean {
   const target = targets(fabric, i)[0];
   const row = fabric.rows[fabric.row[i] ?? 0];
-  if (target === undefined || row === undefined || row.edging || row.onto === null || fabric.where[i] !== INTO.top) return false;
+  if (
+    target === undefined ||
+    row === undefined ||
+    row.edging ||
+    row.onto === null ||
+    fabric.where[i] !== INTO.top
+  )
+    return false;
   // The chain that row 1 begins with may have been made with the foundation.
   if (hasFlag(fabric, target, FLAG.turningChain)) return false;
   const under = fabric.row[target] ?? 0;

@@ -4,6 +4,12 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import type { Layout } from './layout.ts';
 
+/** Leftmost and rightmost place in a row. */
+export interface Reach {
+  readonly left: number;
+  readonly right: number;
+}
+
 export interface ChartContext {
   readonly fabric: Fabric;
   /** Rows of the stitch table by the fabric's own numbering. */
@@ -15,6 +21,15 @@ export interface ChartContext {
   readonly centreChain: number;
   /** Distance from the middle at which stitches into the ring begin. */
   readonly ringOffset: number;
-  /** Middle of each flat row in x, for telling its ends apart; filled as rows are placed. */
-  readonly rowMiddleX: Map<number, number>;
+  /** Stitches that stand in a corner though the fabric does not say so. */
+  readonly cornerStitches: ReadonlySet<number>;
+  /** How far each flat row reaches; filled as rows are placed. */
+  readonly reach: Map<number, Reach>;
+}
+
+export function widest(reaches: readonly Reach[]): Reach {
+  return {
+    left: Math.min(...reaches.map(({ left }) => left)),
+    right: Math.max(...reaches.map(({ right }) => right)),
+  };
 }

@@ -1,6 +1,6 @@
 /** A round's elements in, the corners of the piece that it turns out, in the order they are worked. */
 
-import { FLAG } from '../fabric/fabric.ts';
+import { FLAG, NONE } from '../fabric/fabric.ts';
 import { type Column, isColumn } from './columns.ts';
 import type { ChartContext } from './context.ts';
 import { hasFlag, type RowElement } from './elements.ts';
@@ -15,7 +15,11 @@ export interface Corner {
 }
 
 /** Corner spaces where there are any; otherwise the middles of what is worked at each corner. */
-export function cornersOf(context: ChartContext, elements: readonly RowElement[], columns: readonly Column[]): Corner[] {
+export function cornersOf(
+  context: ChartContext,
+  elements: readonly RowElement[],
+  columns: readonly Column[],
+): Corner[] {
   const spaces = cornerSpaces(context, elements);
   return spaces.length > 0 ? spaces : cornerStitches(context, columns);
 }
@@ -36,7 +40,13 @@ function cornerStitches(context: ChartContext, columns: readonly Column[]): Corn
   const firstRun = runs[0];
   const lastRun = runs.at(-1);
   // A round that starts in the middle of a corner comes back to it at its end.
-  if (firstRun && lastRun && runs.length > 1 && lastRun.at(-1) === columns.length - 1 && firstRun[0] === firstStitch(columns)) {
+  if (
+    firstRun &&
+    lastRun &&
+    runs.length > 1 &&
+    lastRun.at(-1) === columns.length - 1 &&
+    firstRun[0] === firstStitch(columns)
+  ) {
     if (placeOf(columns, firstRun) === placeOf(columns, lastRun)) {
       runs.pop();
       runs[0] = [...lastRun, ...firstRun];
@@ -54,18 +64,23 @@ function cornerStitches(context: ChartContext, columns: readonly Column[]): Corn
 function cornerRuns(context: ChartContext, columns: readonly Column[]): number[][] {
   const runs: number[][] = [];
   for (const [k, column] of columns.entries()) {
-    if (!hasFlag(context.fabric, column.stitch, FLAG.corner) || !standsAlone(column)) continue;
+    if (!isCorner(context, column.stitch) || !standsAlone(column)) continue;
     const run = runs.at(-1);
     const before = run?.at(-1);
     const place = column.footing?.place ?? null;
-    if (run && before === k - 1 && (placeOf(columns, run) === place || placeOf(columns, run) === null)) run.push(k);
+    if (run && before === k - 1 && (placeOf(columns, run) === place || placeOf(columns, run) === null))
+      run.push(k);
     else runs.push([k]);
   }
   return runs;
 }
 
+function isCorner({ fabric, cornerStitches }: ChartContext, stitch: number): boolean {
+  return hasFlag(fabric, stitch, FLAG.corner) || cornerStitches.has(stitch);
+}
+
 function standsAlone({ element }: Column): boolean {
-  return element.kind === 'stitch' || (element.kind === 'post' && element.stands);
+  return element.kind === 'stitch' || (element.kind === 'post' && element.counted !== NONE);
 }
 
 function placeOf(columns: readonly Column[], run: readonly number[]): number | null {

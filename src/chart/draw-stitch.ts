@@ -5,7 +5,7 @@ import type { Ink, PathPart, Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { drawLens } from '../symbols/gathered.ts';
 import { LOOP_MARKS } from '../symbols/loop-marks.ts';
-import { FOOT_GAP_U, penStroke, type Pen } from '../symbols/stitch-symbol.ts';
+import { FOOT_GAP_U, type Pen, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
 import { isCluster, isLong } from './columns.ts';
@@ -36,7 +36,8 @@ export function drawStitch(drawing: Drawing, i: number, { pen, ink }: StitchPen)
   if (row.uses > 1 && !isCluster(fabric, rows, i)) return drawDecrease(drawing, i, row, { pen, ink });
   if (isLong(fabric, i)) return drawLongStitch(drawing, i, row, { pen, ink });
   const name = row.uses > 1 ? `${row.symbol}-${row.uses}-${pen}` : `${row.symbol}-${pen}`;
-  const make = row.uses > 1 ? (u: number) => drawLens(symbol, row.uses, u, pen) : (u: number) => symbol.draw(u, pen);
+  const make =
+    row.uses > 1 ? (u: number) => drawLens(symbol, row.uses, u, pen) : (u: number) => symbol.draw(u, pen);
   if (loop === null) return book.stretched(name, make, at, ink, data);
   const mark = book.use(`${loop}-loop-${pen}`, () => LOOP_MARKS[loop](pen), {
     x: at.footX,

@@ -1,14 +1,13 @@
 /** A row of stitches in, the elements its chart is made of out: what stands, what is laid, what arches over, what is a dot. */
 
-import { FLAG, type Fabric, NONE, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, NONE, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 
 export type RowElement =
   /** A stitch that takes a place in the row. */
   | { readonly kind: 'stitch'; readonly stitch: number }
-  /** Chains standing upright at the start; `stands` when they count as a stitch. */
-  | { readonly kind: 'post'; readonly first: number; readonly end: number; readonly stands: boolean }
+  | Post
   /** A chain of the foundation, a place to work into. */
   | { readonly kind: 'laid'; readonly stitch: number }
   /** Chains between two stitches. */
@@ -19,6 +18,17 @@ export type RowElement =
   | { readonly kind: 'dot'; readonly stitch: number }
   /** The ring or the first chain in the middle of a round piece. */
   | { readonly kind: 'centre'; readonly first: number; readonly end: number };
+
+/** Chains standing upright at the start of a row. */
+export interface Post {
+  readonly kind: 'post';
+  readonly first: number;
+  readonly end: number;
+  /** The chain that counts as a stitch, which later rows are worked into as the top of the post; NONE for none. */
+  readonly counted: number;
+  /** Stands on the foundation chain before it rather than beside it. */
+  readonly onLaid: boolean;
+}
 
 export type RowColumn = Extract<RowElement, { kind: 'stitch' | 'post' | 'laid' }>;
 
@@ -32,7 +42,12 @@ export function hasFlag(fabric: Fabric, i: number, flag: number): boolean {
 }
 
 /** `centreEnd` is just past the stitches that lie in the middle of a round piece. */
-export function rowElements(fabric: Fabric, rows: readonly StitchRow[], row: number, centreEnd: number): RowElement[] {
+export function rowElements(
+  fabric: Fabric,
+  rows: readonly StitchRow[],
+  row: number,
+  centreEnd: number,
+): RowElement[] {
   const { first, end, onto } = fabric.rows[row] ?? { first: 0, end: 0, onto: null };
   const isChain = (i: number): boolean => rows[fabric.kind[i] ?? 0]?.family === 'chain';
   const elements: RowElement[] = [];
@@ -58,12 +73,16 @@ export function rowElements(fabric: Fabric, rows: readonly StitchRow[], row: num
       // Of a chain that counts as a stitch and more, only the stitch stands upright.
       let top = i;
       while (top < next && fabric.countsAs[top] === NONE) top += 1;
-      const stands = top < next;
-      const postEnd = stands ? top + 1 : next;
-      elements.push({ kind: 'post', first: i, end: postEnd, stands });
+      const counted = top < next ? top : NONE;
+      const postEnd = counted === NONE ? next : top + 1;
+      const tall = counted === NONE ? 0 : (rows[fabric.countsAs[top] ?? 0]?.heightChains ?? 0);
+      const onFoundation = elements.at(-1)?.kind === 'laid';
+      elements.push(
+        ...(onFoundation && counted !== NONE ? skippedChains(i, postEnd, tall) : [post(i, postEnd, counted)]),
+      );
       if (postEnd < next) elements.push({ kind: 'arch', first: postEnd, end: next });
     } else if (atStart && first < centreEnd) {
-      elements.push({ kind: 'post', first: i, end: next, stands: false });
+      elements.push(post(i, next, NONE));
     } else if (next < end && closesLoop(fabric, i, next)) {
       elements.push({ kind: 'picot', first: i, end: next });
       next += 1;
@@ -75,6 +94,29 @@ export function rowElements(fabric: Fabric, rows: readonly StitchRow[], row: num
     i = next;
   }
   return elements;
+}
+
+function post(first: number, end: number, counted: number): Post {
+  return { kind: 'post', first, end, counted, onLaid: false };
+}
+
+/**
+ * Chains skipped at the end of a foundation that count as a stitch. Of those beyond the stitch's height half lie along
+ * the foundation and half make a space at the top: 5 skipped for a dc and ch 1 are 1 along, 3 up and 1 across.
+ */
+function skippedChains(first: number, end: number, tall: number): RowElement[] {
+  const over = Math.max(0, end - first - tall);
+  const across = Math.floor(over / 2);
+  const along = over - across;
+  const laid = Array.from({ length: along }, (_, k) => ({ kind: 'laid' as const, stitch: first + k }));
+  const upright = {
+    kind: 'post' as const,
+    first: first + along,
+    end: end - across,
+    counted: end - 1,
+    onLaid: along > across,
+  };
+  return [...laid, upright, ...(across > 0 ? [{ kind: 'arch' as const, first: end - across, end }] : [])];
 }
 
 function someStitch(first: number, end: number, test: (i: number) => boolean): boolean {

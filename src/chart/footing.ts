@@ -1,7 +1,7 @@
 /** A stitch in, the place it is worked into out: one point for all that share a stitch, points apart for a space. */
 
-import { FLAG, type Fabric, INTO, targets } from '../fabric/fabric.ts';
-import type { ChartContext } from './context.ts';
+import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
+import { type ChartContext, widest } from './context.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 
 export interface Footing {
@@ -25,7 +25,6 @@ export const SIDE = { top: 0, left: 1, bottom: 2, right: 3 } as const;
 /** How much of an arch the feet within it take up: this much a stitch, and this much at most. */
 const FEET_APART = 0.13;
 const FEET_WIDEST = 0.8;
-
 
 /** Footings of the stitches of one row, in order; null for what is worked into nothing. */
 export function footings(context: ChartContext, stitches: readonly number[]): (Footing | null)[] {
@@ -58,7 +57,14 @@ function footing(context: ChartContext, i: number, rank: number, sharing: number
   const magicRing = target === undefined && where === INTO.ring;
   const inFirstChain = target !== undefined && target === context.centreChain;
   if (magicRing || inFirstChain || where === INTO.ring) {
-    return { middle: { x: 0, y: 0 }, foot: { x: 0, y: 0 }, place: 0, side: null, inRing: true, inSpace: false };
+    return {
+      middle: { x: 0, y: 0 },
+      foot: { x: 0, y: 0 },
+      place: 0,
+      side: null,
+      inRing: true,
+      inSpace: false,
+    };
   }
   if (target === undefined) return null;
   const middle = meanAnchor(layout, into);
@@ -89,9 +95,16 @@ function meanAnchor(layout: Layout, into: Uint32Array): Point {
 }
 
 /** Feet in a space stand apart, within its arch of chains, in the order they are worked. */
-function footInArch(context: ChartContext, i: number, into: Uint32Array, rank: number, sharing: number): Point {
+function footInArch(
+  context: ChartContext,
+  i: number,
+  into: Uint32Array,
+  rank: number,
+  sharing: number,
+): Point {
   const { fabric, layout } = context;
-  const spread = sharing === 1 ? 0 : Math.min(FEET_WIDEST, FEET_APART * sharing) * (rank / (sharing - 1) - 0.5);
+  const spread =
+    sharing === 1 ? 0 : Math.min(FEET_WIDEST, FEET_APART * sharing) * (rank / (sharing - 1) - 0.5);
   const first = into[0] ?? 0;
   const ownWay = fabric.rows[fabric.row[i] ?? 0]?.direction;
   const archWay = fabric.rows[fabric.row[first] ?? 0]?.direction;
@@ -107,24 +120,42 @@ function footInArch(context: ChartContext, i: number, into: Uint32Array, rank: n
   };
 }
 
-/** Beyond the middle of the stitch that ends a row, by this much. */
-const ROW_END_OUT_U = 0.42;
+/** Beyond what stands outermost in the row, by this much. */
+const ROW_END_OUT_U = 0.34;
 
-function rowEndFooting(context: ChartContext, target: number, rank: number, sharing: number): { middle: Point; foot: Point; side: number } {
-  const { fabric, layout, rowMiddleX } = context;
+function rowEndFooting(
+  context: ChartContext,
+  target: number,
+  rank: number,
+  sharing: number,
+): { middle: Point; foot: Point; side: number } {
+  const { fabric, layout } = context;
+  const row = fabric.row[target] ?? 0;
+  // Turning chains stand out at every other row: the edge runs along the outermost of its neighbours.
+  const reach = widest([row - 1, row, row + 1].flatMap((near) => context.reach.get(near) ?? []));
   const x = ((layout.footX[target] ?? 0) + (layout.headX[target] ?? 0)) / 2;
-  const isRight = x >= (rowMiddleX.get(fabric.row[target] ?? 0) ?? 0);
+  const isRight = x >= (reach.left + reach.right) / 2;
   // A turning chain is one edge from its first chain to its last.
   let first = target;
   let last = target;
-  while (isUpright(fabric, first) && isUpright(fabric, first - 1) && fabric.row[first - 1] === fabric.row[target]) first -= 1;
-  while (isUpright(fabric, last) && isUpright(fabric, last + 1) && fabric.row[last + 1] === fabric.row[target]) last += 1;
+  while (
+    isUpright(fabric, first) &&
+    isUpright(fabric, first - 1) &&
+    fabric.row[first - 1] === fabric.row[target]
+  )
+    first -= 1;
+  while (
+    isUpright(fabric, last) &&
+    isUpright(fabric, last + 1) &&
+    fabric.row[last + 1] === fabric.row[target]
+  )
+    last += 1;
   const low = Math.min(layout.footY[first] ?? 0, layout.headY[last] ?? 0);
   const high = Math.max(layout.footY[first] ?? 0, layout.headY[last] ?? 0);
   // Going anticlockwise the right side is worked upwards and the left side downwards.
   const share = (rank + 0.5) / sharing;
   const y = isRight ? low + (high - low) * share : high - (high - low) * share;
-  const foot = { x: x + (isRight ? ROW_END_OUT_U : -ROW_END_OUT_U), y };
+  const foot = { x: isRight ? reach.right + ROW_END_OUT_U : reach.left - ROW_END_OUT_U, y };
   return { middle: foot, foot, side: isRight ? SIDE.right : SIDE.left };
 }
 

@@ -1,5 +1,6 @@
 /** The columns of a row, where they stand and how high their feet are in; how high their heads are out. */
 
+import { NONE } from '../fabric/fabric.ts';
 import type { Column } from './columns.ts';
 import { FAN_ROUNDNESS, OFF_LEVEL_U, STRETCH } from './metrics.ts';
 
@@ -78,7 +79,8 @@ function meanOf(columns: readonly Column[], natural: Float64Array): number {
   let total = 0;
   let count = 0;
   columns.forEach((column, k) => {
-    if (column.element.kind === 'post' && !column.element.stands) return;
+    if (column.element.kind === 'laid' || (column.element.kind === 'post' && column.element.counted === NONE))
+      return;
     total += natural[k] ?? 0;
     count += 1;
   });

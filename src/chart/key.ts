@@ -2,7 +2,7 @@
 
 import { type Fabric, INTO } from '../fabric/fabric.ts';
 import type { Shape } from '../scene/scene.ts';
-import { type StitchRow, type Terms } from '../stitches/stitch-row.ts';
+import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
 import { termsOf } from '../stitches/table.ts';
 import { drawLens } from '../symbols/gathered.ts';
 import { LOOP_MARKS } from '../symbols/loop-marks.ts';
@@ -46,10 +46,16 @@ interface Entry {
 /** Set to a width, from the origin down. */
 export function chartKey(input: KeyInput, widthMm: number): Key {
   const entries = [...stitchEntries(input), ...markEntries(input)];
-  const abbrMm = Math.max(0, ...entries.map(({ abbr }) => (abbr?.length ?? 0) * KEY_MM.size * BOLD_LETTER)) + 3;
-  const textMm = Math.max(...entries.map(({ abbr, words }) => (abbr === null ? 0 : abbrMm) + words.length * KEY_MM.size * LETTER));
+  const abbrMm =
+    Math.max(0, ...entries.map(({ abbr }) => (abbr?.length ?? 0) * KEY_MM.size * BOLD_LETTER)) + 3;
+  const textMm = Math.max(
+    ...entries.map(({ abbr, words }) => (abbr === null ? 0 : abbrMm) + words.length * KEY_MM.size * LETTER),
+  );
   const columnMm = KEY_MM.symbol + 2 + textMm;
-  const columns = Math.max(1, Math.min(entries.length, Math.floor((widthMm + KEY_MM.gap) / (columnMm + KEY_MM.gap))));
+  const columns = Math.max(
+    1,
+    Math.min(entries.length, Math.floor((widthMm + KEY_MM.gap) / (columnMm + KEY_MM.gap))),
+  );
   const rows = Math.ceil(entries.length / columns);
   const shapes: Shape[] = [];
   let heightMm = 0;
@@ -89,11 +95,16 @@ function entryText({ abbr, words }: Entry, x: number, y: number, abbrMm: number)
     align: 'start',
     ink: 'ink',
   });
-  return abbr === null ? [text('text', x, words)] : [text('text-bold', x, abbr), text('text', x + abbrMm, words)];
+  return abbr === null
+    ? [text('text', x, words)]
+    : [text('text-bold', x, abbr), text('text', x + abbrMm, words)];
 }
 
 function stitchEntries({ fabric, rows, book, drawn, terms }: KeyInput): Entry[] {
-  const kinds = new Map<string, { readonly row: StitchRow; readonly cluster: boolean; readonly long: boolean }>();
+  const kinds = new Map<
+    string,
+    { readonly row: StitchRow; readonly cluster: boolean; readonly long: boolean }
+  >();
   for (const [first, end] of drawn) {
     for (let i = first; i < end; i += 1) {
       const kind = fabric.kind[i] ?? 0;
@@ -109,31 +120,55 @@ function stitchEntries({ fabric, rows, book, drawn, terms }: KeyInput): Entry[] 
     .map(({ row, cluster, long }): Entry => {
       const symbol = SYMBOLS[row.symbol];
       const { abbr, name } = termsOf(row, terms);
-      const words = long ? `${name}, worked into a row below` : cluster ? `${name}, worked in one place` : name;
+      const words = long ? `${name}, into a row below` : cluster ? `${name}, in one place` : name;
       return { ...drawnEntry(book, row, symbol, cluster, long), abbr, words };
     });
 }
 
 function orderOf({ row, cluster, long }: { row: StitchRow; cluster: boolean; long: boolean }): number {
   const start = row.family === 'start' ? -10 : 0;
-  return start + SYMBOLS[row.symbol].heightU * 10 + (row.family === 'chain' ? -9 : 0) + (row.uses > 1 ? row.uses : 0) + (cluster ? 0.5 : 0) + (long ? 0.7 : 0);
+  return (
+    start +
+    SYMBOLS[row.symbol].heightU * 10 +
+    (row.family === 'chain' ? -9 : 0) +
+    (row.uses > 1 ? row.uses : 0) +
+    (cluster ? 0.5 : 0) +
+    (long ? 0.7 : 0)
+  );
 }
 
-function drawnEntry(book: SymbolBook, row: StitchRow, symbol: StitchSymbol, cluster: boolean, long: boolean): { shapes: Shape[]; heightMm: number } {
+function drawnEntry(
+  book: SymbolBook,
+  row: StitchRow,
+  symbol: StitchSymbol,
+  cluster: boolean,
+  long: boolean,
+): { shapes: Shape[]; heightMm: number } {
   const ink = 'ink';
   const height = symbol.heightU;
   if (row.family === 'chain') {
     // Lying down, as it mostly does.
     const lying = { footX: -height / 2, footY: 0, headX: height / 2, headY: 0 };
-    return { shapes: [book.stretched(`${row.symbol}-firm`, (u) => symbol.draw(u, 'firm'), lying, ink)], heightMm: 0 };
+    return {
+      shapes: [book.stretched(`${row.symbol}-firm`, (u) => symbol.draw(u, 'firm'), lying, ink)],
+      heightMm: 0,
+    };
   }
   if (row.family === 'start') {
-    return { shapes: [book.use(`${row.symbol}-firm-1`, () => symbol.draw(0, 'firm'), { x: 0, y: 0, upX: 0, upY: 1, ink })], heightMm: 0 };
+    return {
+      shapes: [
+        book.use(`${row.symbol}-firm-1`, () => symbol.draw(0, 'firm'), { x: 0, y: 0, upX: 0, upY: 1, ink }),
+      ],
+      heightMm: 0,
+    };
   }
   if (cluster) {
     const upright = { footX: 0, footY: 0, headX: 0, headY: height };
     const make = (u: number): readonly Shape[] => drawLens(symbol, row.uses, u, 'firm');
-    return { shapes: [book.stretched(`${row.symbol}-${row.uses}-firm`, make, upright, ink)], heightMm: height * U_MM };
+    return {
+      shapes: [book.stretched(`${row.symbol}-${row.uses}-firm`, make, upright, ink)],
+      heightMm: height * U_MM,
+    };
   }
   if (row.uses > 1) {
     const apart = Math.min(0.8, 1.8 / (row.uses - 1));
@@ -165,52 +200,138 @@ function drawnEntry(book: SymbolBook, row: StitchRow, symbol: StitchSymbol, clus
 function markEntries({ fabric, book, drawn, labels, bareRing, yarnLetters, secondInk }: KeyInput): Entry[] {
   const entries: Entry[] = [];
   if (bareRing) {
-    const ring = book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), { x: 0, y: 0, upX: 0, upY: 1, ink: 'ink' });
+    const ring = book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), {
+      x: 0,
+      y: 0,
+      upX: 0,
+      upY: 1,
+      ink: 'ink',
+    });
     entries.unshift({ shapes: [ring], heightMm: 0, abbr: null, words: 'magic ring' });
   }
   for (const loop of ['back', 'front'] as const) {
     if (!someStitch(drawn, (i) => loopMark({ fabric }, i) === loop)) continue;
-    const mark = book.use(`${loop}-loop-firm`, () => LOOP_MARKS[loop]('firm'), { x: 0, y: 0, upX: 0, upY: 1, ink: 'ink' });
-    entries.push({ shapes: [mark], heightMm: 0, abbr: null, words: `${loop} loop only, seen from the right side` });
+    const mark = book.use(`${loop}-loop-firm`, () => LOOP_MARKS[loop]('firm'), {
+      x: 0,
+      y: 0,
+      upX: 0,
+      upY: 1,
+      ink: 'ink',
+    });
+    entries.push({
+      shapes: [mark],
+      heightMm: 0,
+      abbr: null,
+      words: `${loop} loop, seen from the right side`,
+    });
   }
   if (someStitch(drawn, (i) => fabric.where[i] === INTO.space)) {
     // Two ways that feet may stand, worth telling apart.
-    entries.push({ shapes: spaceFeet(book), heightMm: 1.5 * U_MM, abbr: null, words: 'feet apart: into the chain space' });
+    entries.push({
+      shapes: spaceFeet(book),
+      heightMm: 1.5 * U_MM,
+      abbr: null,
+      words: 'feet apart: into the space',
+    });
   }
-  if (labels.startMark) entries.push({ shapes: [startMark(-0.5, 0, 1, 0, 'ink')], heightMm: 0, abbr: null, words: 'start here' });
+  if (labels.startMark)
+    entries.push({ shapes: [startMark(-0.5, 0, 1, 0, 'ink')], heightMm: 0, abbr: null, words: 'start here' });
   if (labels.rowArrows) {
     entries.push({
-      shapes: arrowShapes([[2.6, 0], [-2.6, 0]], 'ink'),
+      shapes: arrowShapes(
+        [
+          [2.6, 0],
+          [-2.6, 0],
+        ],
+        'ink',
+      ),
       heightMm: 0,
       abbr: null,
-      words: 'row number and the way the row goes',
+      words: 'row number and its direction',
     });
   }
   if (labels.roundArrow) {
-    entries.push({ shapes: arrowShapes([[2.6, 0.5], [1, -0.1], [-1, -0.1], [-2.6, 0.5]], 'ink'), heightMm: 0, abbr: null, words: 'the way the rounds go' });
+    entries.push({
+      shapes: arrowShapes(
+        [
+          [2.6, 0.5],
+          [1, -0.1],
+          [-1, -0.1],
+          [-2.6, 0.5],
+        ],
+        'ink',
+      ),
+      heightMm: 0,
+      abbr: null,
+      words: 'direction of the rounds',
+    });
   }
-  if (yarnLetters) entries.push({ shapes: letter(fabric.yarns.join(' ')), heightMm: 0, abbr: null, words: 'yarn, beside the row number' });
-  if (secondInk) entries.push({ shapes: twoPens(), heightMm: 0, abbr: null, words: 'two inks only tell rows apart' });
+  if (yarnLetters)
+    entries.push({
+      shapes: letter(fabric.yarns.join(' ')),
+      heightMm: 0,
+      abbr: null,
+      words: 'yarn, beside the number',
+    });
+  if (secondInk)
+    entries.push({ shapes: twoPens(), heightMm: 0, abbr: null, words: 'inks only tell rows apart' });
   return entries;
 }
 
 function spaceFeet(book: SymbolBook): Shape[] {
   const symbol = SYMBOLS['half-double'];
   const stems = [-0.3, 0.3].map((x) =>
-    book.stretched('half-double-firm', (u) => symbol.draw(u, 'firm'), { footX: x, footY: 0.3, headX: x * 1.5, headY: 1.5 }, 'ink'),
+    book.stretched(
+      'half-double-firm',
+      (u) => symbol.draw(u, 'firm'),
+      { footX: x, footY: 0.3, headX: x * 1.5, headY: 1.5 },
+      'ink',
+    ),
   );
-  const chain = book.stretched('chain-firm', (u) => SYMBOLS.chain.draw(u, 'firm'), { footX: -0.5, footY: 0.1, headX: 0.5, headY: 0.1 }, 'ink');
+  const chain = book.stretched(
+    'chain-firm',
+    (u) => SYMBOLS.chain.draw(u, 'firm'),
+    { footX: -0.5, footY: 0.1, headX: 0.5, headY: 0.1 },
+    'ink',
+  );
   return [chain, ...stems];
 }
 
 function letter(text: string): Shape[] {
-  return [{ kind: 'text', x: 0, y: KEY_MM.size * 0.33, text, sizeMm: KEY_MM.size, face: 'text-bold', align: 'middle', ink: 'ink' }];
+  return [
+    {
+      kind: 'text',
+      x: 0,
+      y: KEY_MM.size * 0.33,
+      text,
+      sizeMm: KEY_MM.size,
+      face: 'text-bold',
+      align: 'middle',
+      ink: 'ink',
+    },
+  ];
 }
 
 function twoPens(): Shape[] {
   return [
-    { kind: 'path', parts: [['M', -3, -0.6], ['L', 3, -0.6]], stroke: { ink: 'ink', widthMm: 0.105 * U_MM }, fill: 'none' },
-    { kind: 'path', parts: [['M', -3, 0.8], ['L', 3, 0.8]], stroke: { ink: 'second', widthMm: 0.085 * U_MM }, fill: 'none' },
+    {
+      kind: 'path',
+      parts: [
+        ['M', -3, -0.6],
+        ['L', 3, -0.6],
+      ],
+      stroke: { ink: 'ink', widthMm: 0.105 * U_MM },
+      fill: 'none',
+    },
+    {
+      kind: 'path',
+      parts: [
+        ['M', -3, 0.8],
+        ['L', 3, 0.8],
+      ],
+      stroke: { ink: 'second', widthMm: 0.085 * U_MM },
+      fill: 'none',
+    },
   ];
 }
 

@@ -3,19 +3,18 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Shape } from '../scene/scene.ts';
 import { arrowShapes, startMark } from './arrow.ts';
-import type { Layout } from './layout.ts';
-import { LABEL_MM, U_MM } from './metrics.ts';
+import type { Layout, Point } from './layout.ts';
+import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
+import { rowLabel } from './row-label.ts';
 import type { RowPen } from './row-pens.ts';
-import type { TrackPoint } from './track.ts';
+import { ROW_TRACK } from './track.ts';
 
 export interface Labelling {
   readonly fabric: Fabric;
   readonly layout: Layout;
   readonly rows: readonly PlacedRow[];
   readonly pens: readonly RowPen[];
-  /** Yarn letters are added where the pattern has several yarns. */
-  readonly yarnLetters: boolean;
 }
 
 export interface Labels {
@@ -33,8 +32,9 @@ export function labelRows(labelling: Labelling): Labels {
   const { fabric, rows } = labelling;
   const flat = rows.filter(({ row }) => fabric.rows[row]?.closing === 'flat');
   const round = rows.filter(({ row }) => fabric.rows[row]?.closing !== 'flat');
-  const start = flatStart(labelling, flat);
-  const shapes = [...flatLabels(labelling, flat), ...start, ...roundLabels(labelling, round)];
+  // An edging covers where the piece under it began.
+  const start = round.length > 0 ? [] : flatStart(labelling, flat);
+  const shapes = [...flatLabels(labelling, flat, round), ...start, ...roundLabels(labelling, round)];
   const turned = new Set(round.map(({ way }) => way)).size > 1;
   const arrow = round.length > 0 && !turned ? roundArrow(round) : [];
   return {
@@ -45,41 +45,41 @@ export function labelRows(labelling: Labelling): Labels {
   };
 }
 
-function flatLabels(labelling: Labelling, flat: readonly PlacedRow[]): Shape[] {
-  const numbered = flat.filter(({ row }) => labelling.fabric.rows[row]?.number !== null);
-  const edges = numbered.map((placed) => placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2));
-  return numbered.flatMap((placed, k) => {
-    const at = edges[k];
-    if (at === undefined) return [];
-    const outX = at.upY * placed.way;
-    const outY = -at.upX * placed.way;
-    // In line with the labels of the rows near it, clear of what sticks out furthest.
-    const reach = Math.max(
-      ...numbered.slice(Math.max(0, k - 2), k + 3).flatMap((near, n) => {
-        const edge = edges[Math.max(0, k - 2) + n];
-        return near.way === placed.way && edge ? [(edge.x - at.x) * outX + (edge.y - at.y) * outY] : [];
-      }),
-    );
+function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: readonly PlacedRow[]): Shape[] {
+  return flat.flatMap((placed, k) => {
+    const text = rowLabel(labelling.fabric, placed.row);
+    if (text === '') return [];
+    const at = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
+    const out = { x: at.upY * placed.way, y: -at.upX * placed.way };
+    const reach =
+      placed.track === ROW_TRACK ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), round) : 0;
     const ink = labelling.pens[placed.row]?.ink ?? 'ink';
-    const from: [number, number] = [
-      (at.x + outX * reach) * U_MM + outX * LABEL_MM.gap,
-      -(at.y + outY * reach) * U_MM - outY * LABEL_MM.gap,
+    const tip: [number, number] = [
+      (at.x + out.x * reach) * U_MM + out.x * LABEL_MM.gap,
+      -at.y * U_MM - out.y * LABEL_MM.gap,
     ];
-    const tail: [number, number] = [from[0] + outX * LABEL_MM.arrow, from[1] - outY * LABEL_MM.arrow];
+    const tail: [number, number] = [tip[0] + out.x * LABEL_MM.arrow, tip[1] - out.y * LABEL_MM.arrow];
     return [
-      ...arrowShapes([tail, from], ink),
+      ...arrowShapes([tail, tip], ink),
       {
         kind: 'text',
-        x: tail[0] + outX * 1,
-        y: tail[1] - outY * 1 + LABEL_MM.size * HALF_FIGURE,
-        text: labelOf(labelling, placed.row),
+        x: tail[0] + out.x,
+        y: tail[1] - out.y + LABEL_MM.size * HALF_FIGURE,
+        text,
         sizeMm: LABEL_MM.size,
         face: 'text-bold',
-        align: Math.abs(outX) < 0.5 ? 'middle' : outX > 0 ? 'start' : 'end',
+        align: Math.abs(out.x) < 0.5 ? 'middle' : out.x > 0 ? 'start' : 'end',
         ink,
       },
     ];
   });
+}
+
+/** From a row's start to clear of the rows near it, and of what is worked round the piece. */
+function rowReach(x: number, outX: number, near: readonly PlacedRow[], round: readonly PlacedRow[]): number {
+  const beyond = outX > 0 ? near.map(({ reach }) => reach.right) : near.map(({ reach }) => -reach.left);
+  const edging = outX > 0 ? round.map(({ reach }) => reach.right) : round.map(({ reach }) => -reach.left);
+  return Math.max(...beyond, ...edging.map((edge) => edge + 0.4)) - outX * x;
 }
 
 function flatStart({ fabric, layout, pens }: Labelling, flat: readonly PlacedRow[]): Shape[] {
@@ -93,10 +93,13 @@ function flatStart({ fabric, layout, pens }: Labelling, flat: readonly PlacedRow
 }
 
 function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[] {
+  let outside = 0;
   return round.flatMap((placed): Shape[] => {
-    const text = labelOf(labelling, placed.row);
+    const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
-    const at = besideStart(placed);
+    const within = placed.track.circle || placed.track.corners > 0;
+    const at = within ? besideStart(placed, text.length) : beyond(placed, round, outside);
+    if (!within) outside += 1;
     return [
       {
         kind: 'text',
@@ -112,21 +115,20 @@ function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[]
   });
 }
 
-/** Where a round's number stands: on the side of its start that it comes back from. */
-function besideStart({ track, level, startS, way, low, high }: PlacedRow): TrackPoint {
-  const aside = 0.98;
-  const offset = low + (high - low) * 0.45;
-  const at = track.point(startS, level, offset);
-  return { ...at, x: at.x + at.upY * aside * way, y: at.y - at.upX * aside * way };
+/** Where a round's number stands: on the side of its start that it comes back from, under an arch that leads across. */
+function besideStart(
+  { track, level, startS, way, low, high, archOverSeam }: PlacedRow,
+  figures: number,
+): Point {
+  const aside = 0.54 + (figures * FIGURE_U) / 2;
+  const at = track.point(startS, level, archOverSeam ? low + 0.25 : Math.max(low + 0.4, high - 0.42));
+  return { x: at.x + at.upY * aside * way, y: at.y - at.upX * aside * way };
 }
 
-/** A row's number, and its yarn. */
-function labelOf({ fabric, yarnLetters }: Labelling, row: number): string {
-  const { number = null, first = 0, end = 0 } = fabric.rows[row] ?? {};
-  if (number === null) return '';
-  if (!yarnLetters) return String(number);
-  const letters = [...new Set(fabric.yarn.subarray(first, end))].flatMap((yarn) => fabric.yarns[yarn] ?? []);
-  return `${number} ${letters.join('')}`;
+/** Rounds of an edging are numbered outside them all, in the order they lie. */
+function beyond(placed: PlacedRow, round: readonly PlacedRow[], before: number): Point {
+  const outer = Math.max(...round.map(({ level, high }) => Math.max(level, high)));
+  return placed.track.point(placed.startS + 0.9 * placed.way, placed.level, outer + 0.75 + before * 0.95);
 }
 
 /** How long the arrow is that shows the way round, and how far outside the last round it runs. */
@@ -136,7 +138,9 @@ function roundArrow(round: readonly PlacedRow[]): Shape[] {
   const last = round.at(-1);
   if (last === undefined) return [];
   const steps = 10;
-  const offset = Math.max(last.level, last.high) + ROUND_ARROW_U.out;
+  const within = last.track.circle || last.track.corners > 0;
+  const numbered = within ? 0 : round.filter(({ track }) => !track.circle && track.corners === 0).length;
+  const offset = Math.max(last.level, last.high) + ROUND_ARROW_U.out + numbered * 0.95;
   const points = Array.from({ length: steps + 1 }, (_, k): [number, number] => {
     const along = ((k / steps) * ROUND_ARROW_U.length - ROUND_ARROW_U.length * 0.3) * last.way;
     const at = last.track.point(last.startS + along, last.level, offset);

@@ -14,8 +14,16 @@ export const PITCH_U = {
   ring: 0.7,
 } as const;
 
-/** Room left in a round between its last stitch and its first: the round's number stands there. */
-export const SEAM_U = 2;
+/** A figure of a row's number, in stitch units. */
+export const FIGURE_U = 0.44;
+
+/** Between the ends of a round whose number stands elsewhere: room for the joining dot. */
+const SEAM_ALONE_U = 1;
+
+/** Room left in a round between its last stitch and its first, where its number of so many figures stands. */
+export function seamU(figures: number): number {
+  return figures === 0 ? SEAM_ALONE_U : 1.16 + figures * FIGURE_U;
+}
 
 /** How far a stem may shrink or stretch to keep the top of its row level. */
 export const STRETCH = { least: 0.9, most: 1.3 } as const;
@@ -36,6 +44,8 @@ export const KEY_MM = {
   size: 3.3,
   line: 7,
   gap: 7,
+  /** How much wider than its chart a key may be. */
+  widerThanChart: 1.12,
 } as const;
 
 export const MARGIN_MM = 3;

@@ -1,6 +1,6 @@
 /** The rows of a chart in, the pen and ink of each out: neighbours always differ. */
 
-import { FLAG, type Fabric } from '../fabric/fabric.ts';
+import { type Fabric, FLAG } from '../fabric/fabric.ts';
 import type { Ink } from '../scene/scene.ts';
 import type { Pen } from '../symbols/stitch-symbol.ts';
 import { hasFlag } from './elements.ts';
@@ -28,7 +28,10 @@ export function rowPens(fabric: Fabric): readonly RowPen[] {
 export function penOf(fabric: Fabric, pens: readonly RowPen[], i: number): RowPen {
   const row = fabric.row[i] ?? 0;
   const own = pens[row] ?? FIRM;
-  const early = fabric.rows[row]?.number === null && fabric.rows[row]?.onto === null && hasFlag(fabric, i, FLAG.turningChain);
+  const early =
+    fabric.rows[row]?.number === null &&
+    fabric.rows[row]?.onto === null &&
+    hasFlag(fabric, i, FLAG.turningChain);
   return early ? (own === FIRM ? LIGHT : FIRM) : own;
 }
 

@@ -3,7 +3,7 @@
 import { type Column, gapAfter } from './columns.ts';
 import type { Corner } from './corners.ts';
 import type { Point } from './layout.ts';
-import { PITCH_U, SEAM_U } from './metrics.ts';
+import { PITCH_U } from './metrics.ts';
 import { keepApart } from './pool-adjacent.ts';
 import { mod, type Track } from './track.ts';
 
@@ -15,6 +15,8 @@ export interface Spreading {
   readonly way: 1 | -1;
   /** A round: its end comes back to its start. */
   readonly closed: boolean;
+  /** Room left in a round between its last stitch and its first, where its number stands. */
+  readonly seamU: number;
   /** Where the row begins, for columns that are worked into nothing. */
   readonly base: Point | null;
   readonly edgesHeld: boolean;
@@ -31,14 +33,14 @@ const LOOSEST = 1.16;
 
 /** Rows, and rounds without true corners. */
 export function spreadAlong(spreading: Spreading): Float64Array {
-  const { columns, track, level, way, closed } = spreading;
+  const { columns, track, level, way, closed, seamU } = spreading;
   const gap = gapsOf(columns);
   const around = track.around(level);
-  if (closed) loosen(gap, around - SEAM_U);
+  if (closed && track.circle) loosen(gap, around - seamU);
   const { wish, weight, wished } = wishesAlong(spreading, gap);
   if (!wished && closed) {
     // Into the ring: evenly round it.
-    const room = around - Math.max(SEAM_U, (around - SEAM_U) / Math.max(1, columns.length));
+    const room = around - Math.max(seamU, (around - seamU) / Math.max(1, columns.length));
     for (let k = 0; k < columns.length; k += 1) wish[k] = (room * k) / Math.max(1, columns.length - 1);
   }
   const start = columns.findIndex((column) => column.widthU >= 0.8);
@@ -51,7 +53,7 @@ export function spreadAlong(spreading: Spreading): Float64Array {
   if (!closed) return free.map((w) => w * way);
   const first = free[0] ?? 0;
   const last = free[columns.length - 1] ?? 0;
-  const excess = Math.max(0, last - first - (around - SEAM_U)) / 2;
+  const excess = Math.max(0, last - first - (around - seamU)) / 2;
   const along = keepApart({ wish, weight, gap, least: first + excess, most: last - excess });
   return along.map((w) => w * way);
 }
@@ -63,8 +65,8 @@ function standsAlone(columns: readonly Column[], k: number): boolean {
 }
 
 /** Least level at which a round without corners has room for all its stitches. */
-export function leastLevel(columns: readonly Column[], track: Track): number {
-  const needed = sum(gapsOf(columns)) + SEAM_U;
+export function leastLevel(columns: readonly Column[], track: Track, seamU: number): number {
+  const needed = sum(gapsOf(columns)) + seamU;
   const atNought = track.around(0);
   const grows = track.around(1) - atNought;
   return (needed - atNought) / grows;
@@ -80,7 +82,12 @@ export interface Side {
 }
 
 /** The sides of a round with true corners, and the columns along each. */
-export function sidesOf(columns: readonly Column[], corners: readonly Corner[], firstSide: number, way: 1 | -1): Side[] {
+export function sidesOf(
+  columns: readonly Column[],
+  corners: readonly Corner[],
+  firstSide: number,
+  way: 1 | -1,
+): Side[] {
   const count = corners.length;
   const bounds = corners.map((corner) => corner.after);
   const tail = range((bounds[count - 1] ?? 0) + 1, columns.length);
@@ -98,9 +105,16 @@ export function sidesOf(columns: readonly Column[], corners: readonly Corner[], 
 }
 
 /** Least level at which every side has room for its stitches. */
-export function leastLevelOfSides(columns: readonly Column[], sides: readonly Side[], track: Track): number {
+export function leastLevelOfSides(
+  columns: readonly Column[],
+  sides: readonly Side[],
+  track: Track,
+  seamU: number,
+): number {
   const sideAtOne = track.around(1) / track.corners;
-  return Math.max(...sides.map((side) => (side.before + side.after + sum(sideGaps(columns, side))) / sideAtOne));
+  return Math.max(
+    ...sides.map((side) => (side.before + side.after + sum(sideGaps(columns, side, seamU))) / sideAtOne),
+  );
 }
 
 /** Rounds with true corners: each side by itself, its ends kept from the corners. */
@@ -109,7 +123,7 @@ export function spreadSides(spreading: Spreading, sides: readonly Side[]): Float
   const along = new Float64Array(columns.length);
   const length = track.around(level) / track.corners;
   for (const side of sides) {
-    const gap = sideGaps(columns, side);
+    const gap = sideGaps(columns, side, spreading.seamU);
     const from = way === 1 ? side.side * length : -(side.side + 1) * length;
     const own = mod(side.side, track.corners);
     const turns = (side.side - own) * length;
@@ -117,14 +131,22 @@ export function spreadSides(spreading: Spreading, sides: readonly Side[]): Float
     const wish = new Float64Array(side.columns.length).fill(Number.NaN);
     side.columns.forEach((k, at) => {
       const column = columns[k];
-      const point = column?.footing?.inRing ? null : (column?.footing?.middle ?? (k === 0 ? spreading.base : null));
+      const point = column?.footing?.inRing
+        ? null
+        : (column?.footing?.middle ?? (k === 0 ? spreading.base : null));
       if (point === null || column?.element.kind === 'laid') return;
       wish[at] = way * (track.locate(point.x, point.y, level, own).s + turns);
       wished = true;
     });
     if (!wished) centre(wish, gap, from + length / 2);
     const weight = fillWishes(wish, gap);
-    const placed = keepApart({ wish, weight, gap, least: from + side.before, most: from + length - side.after });
+    const placed = keepApart({
+      wish,
+      weight,
+      gap,
+      least: from + side.before,
+      most: from + length - side.after,
+    });
     side.columns.forEach((k, at) => {
       along[k] = way * (placed[at] ?? 0);
     });
@@ -142,13 +164,14 @@ function gapsOf(columns: readonly Column[]): Float64Array {
   return gap;
 }
 
-function sideGaps(columns: readonly Column[], side: Side): Float64Array {
+function sideGaps(columns: readonly Column[], side: Side, seamU: number): Float64Array {
   const gap = new Float64Array(side.columns.length);
   for (let at = 1; at < side.columns.length; at += 1) {
     const k = side.columns[at] ?? 0;
     const before = columns[side.columns[at - 1] ?? 0];
     const column = columns[k];
-    if (before && column) gap[at] = k === 0 ? Math.max(SEAM_U, gapAfter(before, column)) : gapAfter(before, column);
+    if (before && column)
+      gap[at] = k === 0 ? Math.max(seamU, gapAfter(before, column)) : gapAfter(before, column);
   }
   return gap;
 }
@@ -165,14 +188,19 @@ function cornerRoom(corner: Corner): number {
 }
 
 /** Where each would best stand: over what it is worked into. */
-function wishesAlong(spreading: Spreading, gap: Float64Array): { wish: Float64Array; weight: Float64Array; wished: boolean } {
+function wishesAlong(
+  spreading: Spreading,
+  gap: Float64Array,
+): { wish: Float64Array; weight: Float64Array; wished: boolean } {
   const { columns, track, level, way, closed } = spreading;
   const around = track.around(level);
   const wish = new Float64Array(columns.length).fill(Number.NaN);
   let last = Number.NaN;
   let wished = false;
   columns.forEach((column, k) => {
-    const point = column.footing?.inRing ? null : (column.footing?.middle ?? (k === 0 ? spreading.base : null));
+    const point = column.footing?.inRing
+      ? null
+      : (column.footing?.middle ?? (k === 0 ? spreading.base : null));
     if (point === null) return;
     const bend = spreading.bendOf(column);
     const found = track.locate(point.x, point.y, level, column.footing?.side ?? undefined).s;
@@ -191,7 +219,8 @@ function fillWishes(wish: Float64Array, gap: Float64Array): Float64Array {
   const weight = new Float64Array(wish.length).fill(1);
   const known = wish.findIndex((at) => !Number.isNaN(at));
   if (known < 0) {
-    for (let k = 0; k < wish.length; k += 1) wish[k] = (k === 0 ? 0 : (wish[k - 1] ?? 0)) + (gap[k] ?? PITCH_U.laid);
+    for (let k = 0; k < wish.length; k += 1)
+      wish[k] = (k === 0 ? 0 : (wish[k - 1] ?? 0)) + (gap[k] ?? PITCH_U.laid);
     return weight;
   }
   for (let k = known - 1; k >= 0; k -= 1) {

@@ -33,7 +33,13 @@ export class SymbolBook {
   }
 
   /** A drawing that reaches from foot to head, whatever their distance. */
-  stretched(name: string, make: (lengthU: number) => readonly Shape[], { footX, footY, headX, headY }: Between, ink: Ink, data?: Readonly<Record<string, string>>): Extract<Shape, { kind: 'use' }> {
+  stretched(
+    name: string,
+    make: (lengthU: number) => readonly Shape[],
+    { footX, footY, headX, headY }: Between,
+    ink: Ink,
+    data?: Readonly<Record<string, string>>,
+  ): Extract<Shape, { kind: 'use' }> {
     const length = Math.hypot(headX - footX, headY - footY);
     const steps = Math.max(1, Math.round(length / LENGTH_STEP_U));
     const drawnAt = steps * LENGTH_STEP_U;

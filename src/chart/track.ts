@@ -24,6 +24,8 @@ export interface Track {
   readonly point: (s: number, level: number, offset: number) => TrackPoint;
   /** Where a point lies, with s measured at `level`; `side` holds it to one side of a piece with sides. */
   readonly locate: (x: number, y: number, level: number, side?: number) => TrackPlace;
+  /** Round one point. */
+  readonly circle: boolean;
   /** Sides of a piece with true corners: 0 for others. Side k ends at corner k. */
   readonly corners: number;
   /** Where corner `k` is along the line. */
@@ -35,6 +37,7 @@ export const ROW_TRACK: Track = {
   around: () => Number.POSITIVE_INFINITY,
   point: (s, _level, offset) => ({ x: -s, y: offset, upX: 0, upY: 1 }),
   locate: (x, y) => ({ s: -x, offset: y }),
+  circle: false,
   corners: 0,
   cornerAt: () => 0,
 };
@@ -48,6 +51,7 @@ export function polygonTrack(corners: number, first: number): Track {
     upY: Math.sin(first + side * turn),
   });
   return {
+    circle: false,
     corners,
     around: (level) => 2 * corners * half(level),
     cornerAt: (k, level) => (k + 1) * 2 * half(level),
@@ -98,6 +102,7 @@ export function roundTrack(points: readonly (readonly [number, number])[], from 
   };
   const around = (level: number): number => startOf(pieces.length, level);
   return {
+    circle: points.length === 1,
     corners: 0,
     around,
     // Corner k is the bend that ends side k.
@@ -113,16 +118,24 @@ export function roundTrack(points: readonly (readonly [number, number])[], from 
       return pieceAt(piece, left, level, offset);
     },
     locate: (x, y, level, side) => {
-      if (side !== undefined) return { s: startOf(2 * side, level) + alongSide(pieces[2 * side], x, y), offset: outOf(pieces[2 * side], x, y) };
+      if (side !== undefined)
+        return {
+          s: startOf(2 * side, level) + alongSide(pieces[2 * side], x, y),
+          offset: outOf(pieces[2 * side], x, y),
+        };
       let best: TrackPlace | null = null;
       for (const [index, piece] of pieces.entries()) {
         if (piece.kind === 'bend') {
           const turned = mod(Math.atan2(y - piece.y, x - piece.x) - piece.from, 2 * Math.PI);
           if (turned > piece.sweep) continue;
-          return { s: startOf(index, level) + turned * Math.max(0, level), offset: Math.hypot(x - piece.x, y - piece.y) };
+          return {
+            s: startOf(index, level) + turned * Math.max(0, level),
+            offset: Math.hypot(x - piece.x, y - piece.y),
+          };
         }
         const offset = outOf(piece, x, y);
-        if (best === null || offset > best.offset) best = { s: startOf(index, level) + alongSide(piece, x, y), offset };
+        if (best === null || offset > best.offset)
+          best = { s: startOf(index, level) + alongSide(piece, x, y), offset };
       }
       return best ?? { s: 0, offset: 0 };
     },
@@ -153,7 +166,12 @@ function pieceAt(piece: Side | Bend, along: number, level: number, offset: numbe
   if (piece.kind === 'side') {
     const upX = piece.alongY;
     const upY = -piece.alongX;
-    return { x: piece.x + piece.alongX * along + upX * offset, y: piece.y + piece.alongY * along + upY * offset, upX, upY };
+    return {
+      x: piece.x + piece.alongX * along + upX * offset,
+      y: piece.y + piece.alongY * along + upY * offset,
+      upX,
+      upY,
+    };
   }
   const angle = piece.from + (level > 0 ? along / level : 0);
   const upX = Math.cos(angle);

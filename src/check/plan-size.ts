@@ -20,7 +20,8 @@ export interface Planned {
 export function planSize(pattern: Pattern, index: number): Planned {
   const size = pattern.sizes[index];
   const multiple = multipleOf(pattern);
-  const open = pattern.parts.map((part) => openEnd(part.instructions.lines, index)).find((end) => end !== null) ?? null;
+  const open =
+    pattern.parts.map((part) => openEnd(part.instructions.lines, index)).find((end) => end !== null) ?? null;
   if (size === undefined) return { plan: null, faults: [] };
   const measurable = pattern.gauge !== null;
   const measureAt = (repeats: number | null, rows: number | null): Measures | null => {
@@ -36,15 +37,23 @@ export function planSize(pattern: Pattern, index: number): Planned {
     rows: size.rows,
   };
   let solved = solveSize(wanted, measureAt);
-  if ((wanted.widthMm !== null && solved.repeats === null) || (wanted.heightMm !== null && solved.rows === null)) {
+  if (
+    (wanted.widthMm !== null && solved.repeats === null) ||
+    (wanted.heightMm !== null && solved.rows === null)
+  ) {
     // A pattern with a fault at every size is still best worked near the size it is meant for.
     lenient = true;
     solved = solveSize(wanted, measureAt);
   }
   if (multiple !== null && solved.repeats === null) {
     // A pattern that cannot be worked at any number of repeats has its own fault: work one to find it.
-    if (wanted.widthMm !== null) return { plan: { repeats: 1, rows: solved.rows ?? open?.from ?? null }, faults: [] };
-    const fault = diagnose('size/no-repeats', { file: pattern.source.file, span: multiple.span, sizes: [size.name] }, { size: size.name });
+    if (wanted.widthMm !== null)
+      return { plan: { repeats: 1, rows: solved.rows ?? open?.from ?? null }, faults: [] };
+    const fault = diagnose(
+      'size/no-repeats',
+      { file: pattern.source.file, span: multiple.span, sizes: [size.name] },
+      { size: size.name },
+    );
     return { plan: null, faults: [fault] };
   }
   const rows = solved.rows ?? (wanted.heightMm !== null && open !== null ? open.from : null);

@@ -18,17 +18,20 @@ export function usedNames(pattern: Pattern): UsedNames {
     for (const line of part.instructions.lines) {
       if (!line.readable) sure = false;
       collect(line.steps, yarns, specials);
-      for (const entry of line.stated?.entries ?? []) if (entry.what?.kind === 'special') specials.add(entry.what.name);
+      for (const entry of line.stated?.entries ?? [])
+        if (entry.what?.kind === 'special') specials.add(entry.what.name);
     }
   }
   // A special stitch may be made of others; those are used where it is.
-  for (const special of pattern.specials) if (specials.has(special.name)) collect(special.steps, yarns, specials);
+  for (const special of pattern.specials)
+    if (specials.has(special.name)) collect(special.steps, yarns, specials);
   return { yarns, specials, sure };
 }
 
 function collect(steps: readonly Step[], yarns: Set<string>, specials: Set<string>): void {
   for (const step of steps) {
-    if (step.kind === 'yarn' || (step.kind === 'fasten off' && step.yarn !== null)) yarns.add(step.yarn ?? '');
+    if (step.kind === 'yarn' || (step.kind === 'fasten off' && step.yarn !== null))
+      yarns.add(step.yarn ?? '');
     if ('stitch' in step && step.stitch?.kind === 'special') specials.add(step.stitch.name);
     if ('body' in step) collect(step.body, yarns, specials);
   }

@@ -34,6 +34,10 @@ stays as it was. The folder is replaced whole by each build, so keep nothing els
       terminal.tell(`${result.why}. Name another folder with --out.`);
       return 2;
     }
+    if (result.kind === 'stopped') {
+      terminal.tell(`The pages could not be set with these layouts: ${result.why}\nNothing was published.`);
+      return 1;
+    }
     tellFaults(result.files, terminal);
     if (result.kind === 'faults') {
       terminal.tell('Nothing was published; the last good site stays as it was.');

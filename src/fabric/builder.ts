@@ -128,13 +128,19 @@ export function groupOf(builder: Builder, index: number): Group | null {
 }
 
 export function markBuilder(builder: Builder): BuilderMark {
-  return { count: builder.kind.length, into: builder.into.length, groups: builder.groups.length, spaces: builder.spaces.length };
+  return {
+    count: builder.kind.length,
+    into: builder.into.length,
+    groups: builder.groups.length,
+    spaces: builder.spaces.length,
+  };
 }
 
 /** Forgets everything made since the mark. Flags set on earlier stitches since then stay, which no reading depends on. */
 export function backToMark(builder: Builder, mark: BuilderMark): void {
   const { kind, countsAs, row, yarn, where, loop, flags, group, intoStart } = builder;
-  for (const column of [kind, countsAs, row, yarn, where, loop, flags, group, intoStart]) column.length = mark.count;
+  for (const column of [kind, countsAs, row, yarn, where, loop, flags, group, intoStart])
+    column.length = mark.count;
   builder.into.length = mark.into;
   builder.groups.length = mark.groups;
   builder.spaces.length = mark.spaces;

@@ -1,10 +1,10 @@
 /** Places and stitches named in a maker's words and the pattern's own terms, for faults. */
 
 import type { What } from '../notation/tree.ts';
-import { stitchById, termsOf } from '../stitches/table.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import type { Site } from './site.ts';
+import { stitchById, termsOf } from '../stitches/table.ts';
 import { NONE } from './fabric.ts';
+import type { Site } from './site.ts';
 
 export function describeWhat(what: What, terms: Terms): string {
   switch (what.kind) {
@@ -29,7 +29,9 @@ export function describeSite(site: Site, terms: Terms): string {
   if (site.space !== NONE) return spaceName(site.spaceChains, terms);
   switch (site.kind) {
     case 'stitch':
-      return site.special === null ? abbreviation(site.id, terms) : `${abbreviation(site.id, terms)} of a ${site.special}`;
+      return site.special === null
+        ? abbreviation(site.id, terms)
+        : `${abbreviation(site.id, terms)} of a ${site.special}`;
     case 'chain':
     case 'underside':
       return 'ch';

@@ -3,8 +3,8 @@
  * cost a few hundred kilobytes. `src/fabric/work.ts` makes one; charts, counts, yarn and words read it.
  */
 
-import type { Span } from '../source/span.ts';
 import type { Unit } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
 
 /** Where a stitch enters what it is worked into. */
 export const INTO = {

@@ -23,7 +23,11 @@ export function isA(site: Site, what: What): boolean {
     case 'st':
       return isOwed(site) && site.kind !== 'row end';
     case 'stitch':
-      return site.kind === 'stitch' && (site.id === what.id || (site.special === null && isStitch(site.id) && stitchById(site.id).legOf === what.id));
+      return (
+        site.kind === 'stitch' &&
+        (site.id === what.id ||
+          (site.special === null && isStitch(site.id) && stitchById(site.id).legOf === what.id))
+      );
     case 'special':
       return site.special !== null && isNamed(site.special, what.name);
     case 'ch':
@@ -56,7 +60,14 @@ export function findNext(worker: Worker, what: What, span: Span): number {
     if (isA(site, what)) return i;
     if (passesOver(site, what)) continue;
     if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
-    else stuck(worker, { kind: 'not there', wanted: describeWhat(what, worker.terms), found: describeSite(site, worker.terms), nth: ordinalOf(sites, i), span });
+    else
+      stuck(worker, {
+        kind: 'not there',
+        wanted: describeWhat(what, worker.terms),
+        found: describeSite(site, worker.terms),
+        nth: ordinalOf(sites, i),
+        span,
+      });
     return -1;
   }
   stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
@@ -79,7 +90,13 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
     left -= 1;
     if (left > 0) continue;
     if (!isA(site, what)) {
-      stuck(worker, { kind: 'not there', wanted, found: describeSite(site, worker.terms), nth: ordinalOf(sites, i), span });
+      stuck(worker, {
+        kind: 'not there',
+        wanted,
+        found: describeSite(site, worker.terms),
+        nth: ordinalOf(sites, i),
+        span,
+      });
       return -1;
     }
     if (i < worker.next && i !== worker.last) {
@@ -111,7 +128,13 @@ export function findFirst(worker: Worker, what: What, nth: number, span: Span): 
     left -= 1;
     if (left > 0) continue;
     if (isA(site, what)) return i;
-    stuck(worker, { kind: 'not there', wanted: describeWhat(what, worker.terms), found: describeSite(site, worker.terms), nth, span });
+    stuck(worker, {
+      kind: 'not there',
+      wanted: describeWhat(what, worker.terms),
+      found: describeSite(site, worker.terms),
+      nth,
+      span,
+    });
     return -1;
   }
   stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
@@ -175,7 +198,9 @@ function passesOver(site: Site, what: What): boolean {
 function ordinalOf(sites: readonly Site[], index: number): number {
   const site = sites[index];
   if (site === undefined) return index + 1;
-  return isOwed(site) ? countOwed(sites, 0, index) + 1 : countSpaces(sites, 0, index) + (sites[index - 1]?.space === site.space ? 0 : 1);
+  return isOwed(site)
+    ? countOwed(sites, 0, index) + 1
+    : countSpaces(sites, 0, index) + (sites[index - 1]?.space === site.space ? 0 : 1);
 }
 
 function isStitch(id: string): boolean {

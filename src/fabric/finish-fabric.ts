@@ -3,7 +3,12 @@
 import type { Builder } from './builder.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 
-export function finishFabric(builder: Builder, size: string, rows: readonly FabricRow[], parts: readonly FabricPart[]): Fabric {
+export function finishFabric(
+  builder: Builder,
+  size: string,
+  rows: readonly FabricRow[],
+  parts: readonly FabricPart[],
+): Fabric {
   return {
     size,
     stitches: builder.stitchIds.slice(),

@@ -14,11 +14,19 @@ import { stuck } from './worker.ts';
 export type WorkSteps = (worker: Worker, steps: readonly Step[]) => boolean;
 
 /** Makes one stitch into the places given: one for a plain stitch, one a leg for a decrease over several. */
-export function makeStitch(worker: Worker, id: string, sites: readonly Site[], loop: number, span: Span, extraFlags = 0): boolean {
+export function makeStitch(
+  worker: Worker,
+  id: string,
+  sites: readonly Site[],
+  loop: number,
+  span: Span,
+  extraFlags = 0,
+): boolean {
   if (worker.builder.kind.length >= MOST_STITCHES) return stuck(worker, { kind: 'too many', span });
   const first = sites[0];
   const travel = (extraFlags & (FLAG.travel | FLAG.join)) !== 0;
-  const closesPicot = id === 'sl-st' && first?.kind === 'chain' && worker.into !== null && first.node >= worker.rowFirst;
+  const closesPicot =
+    id === 'sl-st' && first?.kind === 'chain' && worker.into !== null && first.node >= worker.rowFirst;
   const counted = !travel && !closesPicot && (stitchById(id).counted || id === 'sl-st');
   addStitch(worker.builder, {
     id,
@@ -36,7 +44,13 @@ export function makeStitch(worker: Worker, id: string, sites: readonly Site[], l
 }
 
 /** Works a special stitch's steps, or a bracket's, into one place. */
-export function makeInto(worker: Worker, steps: readonly Step[], site: Site, special: string | null, work: WorkSteps): boolean {
+export function makeInto(
+  worker: Worker,
+  steps: readonly Step[],
+  site: Site,
+  special: string | null,
+  work: WorkSteps,
+): boolean {
   const { group, into, inSpecial } = worker;
   // Inside a special stitch a bracket is part of it, not a thing of its own.
   const opens = special !== null || !inSpecial;

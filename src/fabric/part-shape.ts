@@ -8,12 +8,20 @@ import { FLAG } from './fabric.ts';
 /** More places flagged than this are an edge of points, not a shape's corners. */
 const MOST_CORNERS = 8;
 
-export function partShape(builder: Builder, rows: readonly FabricRow[]): Pick<FabricPart, 'shape' | 'start' | 'corners'> {
+export function partShape(
+  builder: Builder,
+  rows: readonly FabricRow[],
+): Pick<FabricPart, 'shape' | 'start' | 'corners'> {
   const worked = rows.filter((row) => row.side !== null);
   // A part of rows with an edging behind them is still flat; a part that is all edging is round.
-  if (worked[0] === undefined || worked[0].closing === 'flat') return { shape: 'flat', start: null, corners: 0 };
+  if (worked[0] === undefined || worked[0].closing === 'flat')
+    return { shape: 'flat', start: null, corners: 0 };
   const last = worked[worked.length - 1];
-  return { shape: 'round', start: startOf(builder, rows), corners: last === undefined ? 0 : cornersOf(builder, last) };
+  return {
+    shape: 'round',
+    start: startOf(builder, rows),
+    corners: last === undefined ? 0 : cornersOf(builder, last),
+  };
 }
 
 function startOf(builder: Builder, rows: readonly FabricRow[]): FabricPart['start'] {
@@ -27,7 +35,9 @@ function startOf(builder: Builder, rows: readonly FabricRow[]): FabricPart['star
 
 function cornersOf(builder: Builder, row: FabricRow): number {
   let corners = 0;
-  for (let i = row.first; i < row.end; i += 1) if (kindId(builder, i) !== 'ch' && hasFlag(builder, i, FLAG.corner)) corners += 1;
-  for (const space of builder.spaces) if (space.corner && space.first >= row.first && space.end <= row.end) corners += 1;
+  for (let i = row.first; i < row.end; i += 1)
+    if (kindId(builder, i) !== 'ch' && hasFlag(builder, i, FLAG.corner)) corners += 1;
+  for (const space of builder.spaces)
+    if (space.corner && space.first >= row.first && space.end <= row.end) corners += 1;
   return corners >= 3 && corners <= MOST_CORNERS ? corners : 0;
 }

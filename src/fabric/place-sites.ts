@@ -40,7 +40,13 @@ export function singleSite(worker: Worker, place: Place): Site | null {
         passPlace(worker, 0);
         return ring;
       }
-      stuck(worker, { kind: 'not there', wanted: 'ring', found: sites === null ? 'nothing' : 'st', nth: 1, span: place.span });
+      stuck(worker, {
+        kind: 'not there',
+        wanted: 'ring',
+        found: sites === null ? 'nothing' : 'st',
+        nth: 1,
+        span: place.span,
+      });
       return null;
     }
     case 'first':
@@ -73,12 +79,24 @@ function sameSite(worker: Worker, what: What, span: Span): Site | null {
   if (worker.into !== null) return worker.into;
   const site = worker.sites?.[worker.last];
   if (site === undefined) {
-    stuck(worker, { kind: 'not there', wanted: `same ${describeWhat(what, worker.terms)}`, found: 'nothing worked yet', nth: 1, span });
+    stuck(worker, {
+      kind: 'not there',
+      wanted: `same ${describeWhat(what, worker.terms)}`,
+      found: 'nothing worked yet',
+      nth: 1,
+      span,
+    });
     return null;
   }
   if (what.kind !== 'st' && !isA(site, what)) {
     const found = site.space === NONE ? 'a stitch' : 'a space';
-    stuck(worker, { kind: 'not there', wanted: `same ${describeWhat(what, worker.terms)}`, found, nth: worker.last + 1, span });
+    stuck(worker, {
+      kind: 'not there',
+      wanted: `same ${describeWhat(what, worker.terms)}`,
+      found,
+      nth: worker.last + 1,
+      span,
+    });
     return null;
   }
   passPlace(worker, worker.last);
@@ -108,7 +126,10 @@ function turningChainSite(worker: Worker, span: Span): Site | null {
   const index = findNext(worker, { kind: 'st' }, span);
   const site = worker.sites?.[index];
   if (site === undefined) return null;
-  if (site.kind !== 'unknown' && !(site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain))) {
+  if (
+    site.kind !== 'unknown' &&
+    !(site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain))
+  ) {
     stuck(worker, { kind: 'not there', wanted: 'turning ch', found: 'st', nth: index + 1, span });
     return null;
   }
@@ -117,7 +138,13 @@ function turningChainSite(worker: Worker, span: Span): Site | null {
 }
 
 /** The 3rd, or the middle, dc of the next shell: the shell is passed whole. */
-function siteOfSpecial(worker: Worker, nth: number | 'center', what: What, special: string, span: Span): Site | null {
+function siteOfSpecial(
+  worker: Worker,
+  nth: number | 'center',
+  what: What,
+  special: string,
+  span: Span,
+): Site | null {
   const { sites } = worker;
   if (sites === null) return null;
   const end = reach(worker);

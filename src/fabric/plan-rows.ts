@@ -55,25 +55,70 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
         const wanted = rep.rows[i % rep.rows.length] ?? 0;
         const source = byNumber.get(wanted);
         if (source === undefined) {
-          faults.push(diagnose('row/no-such', { file: setting.file, span: rep.span }, { row: `${word} ${number}`, wanted: `${word} ${wanted}` }));
+          faults.push(
+            diagnose(
+              'row/no-such',
+              { file: setting.file, span: rep.span },
+              { row: `${word} ${number}`, wanted: `${word} ${wanted}` },
+            ),
+          );
           return { plans, faults };
         }
         const isLast = i === numbers.length - 1;
-        const steps = isLast ? [...source.steps, ...others.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn))] : source.steps;
+        const steps = isLast
+          ? [...source.steps, ...others.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn))]
+          : source.steps;
         const stated = { ...line, stated: line.stated };
-        plans.push({ label: `${word} ${number}`, unit, number, line: stated, lineIndex, steps, statedSide: null, checksCount: isLast });
+        plans.push({
+          label: `${word} ${number}`,
+          unit,
+          number,
+          line: stated,
+          lineIndex,
+          steps,
+          statedSide: null,
+          checksCount: isLast,
+        });
       }
       const ends = numbers.length > 0 ? rep.rows[(numbers.length - 1) % rep.rows.length] : undefined;
-      if (rep.until.kind === 'height' && rep.until.endingWith !== null && ends !== undefined && ends !== rep.until.endingWith) {
-        const facts = { rows: numbers[numbers.length - 1] ?? 0, size: setting.size, ending: rep.until.endingWith, ends };
-        faults.push(diagnose('row/ending', { file: setting.file, span: rep.span, sizes: [setting.size] }, facts));
+      if (
+        rep.until.kind === 'height' &&
+        rep.until.endingWith !== null &&
+        ends !== undefined &&
+        ends !== rep.until.endingWith
+      ) {
+        const facts = {
+          rows: numbers[numbers.length - 1] ?? 0,
+          size: setting.size,
+          ending: rep.until.endingWith,
+          ends,
+        };
+        faults.push(
+          diagnose('row/ending', { file: setting.file, span: rep.span, sizes: [setting.size] }, facts),
+        );
       }
     } else {
       for (const [i, number] of numbers.entries()) {
-        const name = label === null ? '' : label.kind === 'named' ? label.name : label.kind === 'next' ? `Next ${label.word}` : `${label.word} ${number}`;
+        const name =
+          label === null
+            ? ''
+            : label.kind === 'named'
+              ? label.name
+              : label.kind === 'next'
+                ? `Next ${label.word}`
+                : `${label.word} ${number}`;
         const isLast = i === numbers.length - 1;
         const numbered = label !== null && label.kind !== 'named' ? number : null;
-        plans.push({ label: name, unit, number: numbered, line, lineIndex, steps: line.steps, statedSide: i === 0 ? line.side : null, checksCount: isLast });
+        plans.push({
+          label: name,
+          unit,
+          number: numbered,
+          line,
+          lineIndex,
+          steps: line.steps,
+          statedSide: i === 0 ? line.side : null,
+          checksCount: isLast,
+        });
         if (numbered !== null) byNumber.set(numbered, line);
       }
     }
@@ -87,7 +132,14 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
 }
 
 /** The numbers of the rows a line works; one entry for a line that is no numbered row. Null ends the part. */
-function rowNumbers(label: Label | null, rep: RepeatRowsStep | null, last: number, setting: PlanSetting, line: Line, faults: Diagnostic[]): number[] | null {
+function rowNumbers(
+  label: Label | null,
+  rep: RepeatRowsStep | null,
+  last: number,
+  setting: PlanSetting,
+  line: Line,
+  faults: Diagnostic[],
+): number[] | null {
   const { sizeIndex } = setting;
   const from = label?.kind === 'numbered' ? forSize(label.from, sizeIndex) : last + 1;
   // A dash in the label's list: this size has no such row.
@@ -100,7 +152,13 @@ function rowNumbers(label: Label | null, rep: RepeatRowsStep | null, last: numbe
   if (open) {
     if (setting.rows === null) {
       const row = label?.kind === 'numbered' ? `${label.word} ${from}` : 'this';
-      faults.push(diagnose('row/how-many', { file: setting.file, span: rep?.span ?? line.span, sizes: [setting.size] }, { row, size: setting.size }));
+      faults.push(
+        diagnose(
+          'row/how-many',
+          { file: setting.file, span: rep?.span ?? line.span, sizes: [setting.size] },
+          { row, size: setting.size },
+        ),
+      );
       return null;
     }
     return range(from, setting.rows);
@@ -113,7 +171,10 @@ function rowNumbers(label: Label | null, rep: RepeatRowsStep | null, last: numbe
 }
 
 /** The rows or rounds from which a total may be chosen so that the part ends as it says: for finding a height. */
-export function openEnd(lines: readonly Line[], sizeIndex: number): { readonly from: number; readonly allows: (rows: number) => boolean } | null {
+export function openEnd(
+  lines: readonly Line[],
+  sizeIndex: number,
+): { readonly from: number; readonly allows: (rows: number) => boolean } | null {
   let last = 0;
   for (const { label, steps } of lines) {
     const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
@@ -122,10 +183,12 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): { readonly f
     if (open) {
       const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
       const cycle = rep?.rows ?? [];
-      const allows = (rows: number): boolean => rows >= from && (ending === null || cycle[(rows - from) % cycle.length] === ending);
+      const allows = (rows: number): boolean =>
+        rows >= from && (ending === null || cycle[(rows - from) % cycle.length] === ending);
       return { from, allows };
     }
-    if (label?.kind === 'numbered') last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;
+    if (label?.kind === 'numbered')
+      last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;
     else if (label?.kind === 'next') last += 1;
   }
   return null;

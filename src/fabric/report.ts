@@ -2,10 +2,10 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { abbreviation } from './describe.ts';
-import { MOST_STITCHES } from './builder.ts';
-import type { Trouble } from './worker.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { MOST_STITCHES } from './builder.ts';
+import { abbreviation } from './describe.ts';
+import type { Trouble } from './worker.ts';
 
 export interface RowPlace {
   readonly file: string;
@@ -25,8 +25,14 @@ export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | n
     case 'used up':
       return diagnose('row/used-up', at, { row, wanted: trouble.wanted, below: place.below });
     case 'not there':
-      if (trouble.wanted.startsWith('first ')) return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });
-      return diagnose('place/not-there', at, { row, wanted: trouble.wanted, found: trouble.found, nth: trouble.nth });
+      if (trouble.wanted.startsWith('first '))
+        return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });
+      return diagnose('place/not-there', at, {
+        row,
+        wanted: trouble.wanted,
+        found: trouble.found,
+        nth: trouble.nth,
+      });
     case 'uneven':
       return diagnose('repeat/uneven', at, { ...trouble, row });
     case 'endless':
@@ -44,7 +50,11 @@ export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | n
     case 'no edge':
       return diagnose('place/no-edge', at, { row, edge: trouble.edge });
     case 'legs':
-      return diagnose('stitch/legs', at, { stitch: abbreviation(trouble.stitch, terms), legs: trouble.legs, given: trouble.given });
+      return diagnose('stitch/legs', at, {
+        stitch: abbreviation(trouble.stitch, terms),
+        legs: trouble.legs,
+        given: trouble.given,
+      });
     case 'too many':
       return diagnose('size/too-large', at, { row, limit: MOST_STITCHES });
     case 'unknown':

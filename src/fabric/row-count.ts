@@ -1,12 +1,12 @@
 /** What a row makes, counted from its stitches, and how that compares with what the pattern states. */
 
 import type { StatedCount, StatedEntry, What } from '../notation/tree.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
 import { describeWhat } from './describe.ts';
 import { FLAG } from './fabric.ts';
 import { plainName } from './special-name.ts';
-import type { Terms } from '../stitches/stitch-row.ts';
 
 export interface RowCount {
   readonly stitches: number;
@@ -23,7 +23,14 @@ export interface RowCount {
  * Counts the stitches from `first` to before `end`; `countedStart` is a foundation chain that counts as one of them.
  * `firstSpace` is the first of the row's spaces in the builder.
  */
-export function countRow(builder: Builder, first: number, end: number, countedStart: number, firstSpace: number, row: number): RowCount {
+export function countRow(
+  builder: Builder,
+  first: number,
+  end: number,
+  countedStart: number,
+  firstSpace: number,
+  row: number,
+): RowCount {
   const byStitch: Record<string, number> = {};
   const groups: Record<string, number> = {};
   const bySpace: Record<number, number> = {};
@@ -41,7 +48,12 @@ export function countRow(builder: Builder, first: number, end: number, countedSt
   const seen = new Set<object>();
   for (let i = first; i < end; i += 1) {
     count(i);
-    if (kindId(builder, i) === 'ch' && countedId(builder, i) === null && !hasFlag(builder, i, FLAG.turningChain)) chains += 1;
+    if (
+      kindId(builder, i) === 'ch' &&
+      countedId(builder, i) === null &&
+      !hasFlag(builder, i, FLAG.turningChain)
+    )
+      chains += 1;
     const group = groupOf(builder, i);
     if (group !== null && group.special !== null && !seen.has(group)) {
       seen.add(group);
@@ -69,16 +81,25 @@ export interface Difference {
 }
 
 /** The entries of a stated count that the row does not make, for one size. */
-export function differences(stated: StatedCount, made: RowCount, sizeIndex: number, terms: Terms): Difference[] {
+export function differences(
+  stated: StatedCount,
+  made: RowCount,
+  sizeIndex: number,
+  terms: Terms,
+): Difference[] {
   const found: Difference[] = [];
   for (const entry of stated.entries) {
-    const said = valueOf(entry, sizeIndex);
+    const said = statedNumber(entry, sizeIndex);
     if (said === null) continue;
     const is = madeOf(entry.what, made);
     if (is === said) continue;
     // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
     if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
-    found.push({ what: entry.what === null ? 'sts' : plural(describeWhat(entry.what, terms)), stated: said, made: is });
+    found.push({
+      what: entry.what === null ? 'sts' : plural(describeWhat(entry.what, terms)),
+      stated: said,
+      made: is,
+    });
   }
   return found;
 }
@@ -88,7 +109,7 @@ export function statedStitches(stated: StatedCount | null, sizeIndex: number): n
   if (stated === null) return null;
   let sum = 0;
   for (const entry of stated.entries) {
-    const value = valueOf(entry, sizeIndex);
+    const value = statedNumber(entry, sizeIndex);
     if (value === null) return null;
     if (isTotal(entry)) return value;
     if (entry.what?.kind !== 'stitch') return null;
@@ -99,17 +120,20 @@ export function statedStitches(stated: StatedCount | null, sizeIndex: number): n
 
 /** A count as written with the numbers of one size: `37 (49, 61) sts` -> `49 sts`. */
 export function forOneSize(text: string, sizeIndex: number): string {
-  return text.replace(/(\d+|-)\s*[([]\s*((?:\d+|-)(?:\s*[,:]\s*(?:\d+|-))*)\s*[)\]]/g, (_, first: string, rest: string) => {
-    const values = [first, ...rest.split(/[,:]/)].map((value) => value.trim());
-    return values[sizeIndex] ?? first;
-  });
+  return text.replace(
+    /(\d+|-)\s*[([]\s*((?:\d+|-)(?:\s*[,:]\s*(?:\d+|-))*)\s*[)\]]/g,
+    (_, first: string, rest: string) => {
+      const values = [first, ...rest.split(/[,:]/)].map((value) => value.trim());
+      return values[sizeIndex] ?? first;
+    },
+  );
 }
 
 function isTotal(entry: StatedEntry): boolean {
   return entry.what === null || entry.what.kind === 'st';
 }
 
-function valueOf(entry: StatedEntry, sizeIndex: number): number | null {
+function statedNumber(entry: StatedEntry, sizeIndex: number): number | null {
   const { values } = entry.n;
   return (values.length === 1 ? values[0] : values[sizeIndex]) ?? null;
 }
@@ -126,7 +150,11 @@ function madeOf(what: What | null, made: RowCount): number {
     case 'ch':
       return made.chains;
     case 'space':
-      return what.corner && what.chains === null ? made.corners : what.chains === null ? made.spaces : (made.bySpace[what.chains] ?? 0);
+      return what.corner && what.chains === null
+        ? made.corners
+        : what.chains === null
+          ? made.spaces
+          : (made.bySpace[what.chains] ?? 0);
     case 'corner':
       return made.corners;
     case 'row-end':

@@ -27,7 +27,8 @@ export function startRow(top: Top, unit: Unit | null, statedSide: 'RS' | 'WS' | 
   const alternate = top.turned ? opposite(top.side) : (top.side ?? 'RS');
   if (top.closing === 'flat') {
     // A round on a flat piece is an edging, worked from the right side unless it says otherwise.
-    const side = statedSide ?? (unit === 'row' || top.side === null ? (top.side === null ? 'RS' : alternate) : 'RS');
+    const side =
+      statedSide ?? (unit === 'row' || top.side === null ? (top.side === null ? 'RS' : alternate) : 'RS');
     const reversed = top.side !== null && side !== top.side;
     return { sites: reversed ? [...top.sites].reverse() : [...top.sites], side, round: false };
   }
@@ -50,15 +51,22 @@ function turnedRound(sites: readonly Site[]): Site[] {
 }
 
 /** A chain printed at the end of a row, before or after "turn", belongs to the start of the next. */
-export function splitClosingChain(steps: readonly Step[]): { readonly steps: readonly Step[]; readonly closing: ChainStep | null } {
+export function splitClosingChain(steps: readonly Step[]): {
+  readonly steps: readonly Step[];
+  readonly closing: ChainStep | null;
+} {
   let at = steps.length - 1;
-  const isIdle = (step: Step | undefined): boolean => step !== undefined && (step.kind === 'turn' || step.kind === 'note');
+  const isIdle = (step: Step | undefined): boolean =>
+    step !== undefined && (step.kind === 'turn' || step.kind === 'note');
   while (at >= 0 && isIdle(steps[at])) at -= 1;
   const step = steps[at];
   const before = steps[at - 1];
-  const turned = steps.slice(at + 1).some((idle) => idle.kind === 'turn' && idle.what === 'turn') || (before !== undefined && before.kind === 'turn' && before.what === 'turn');
+  const turned =
+    steps.slice(at + 1).some((idle) => idle.kind === 'turn' && idle.what === 'turn') ||
+    (before !== undefined && before.kind === 'turn' && before.what === 'turn');
   const joined = before !== undefined && before.kind === 'join' && !before.ring;
-  if (step === undefined || step.kind !== 'chain' || 'of' in step.n || at === 0 || !(turned || joined)) return { steps, closing: null };
+  if (step === undefined || step.kind !== 'chain' || 'of' in step.n || at === 0 || !(turned || joined))
+    return { steps, closing: null };
   return { steps: [...steps.slice(0, at), ...steps.slice(at + 1)], closing: step };
 }
 
@@ -72,7 +80,13 @@ export function travelSteps(steps: readonly Step[], round: boolean): ReadonlySet
   while (at < steps.length && isIdleStart(steps[at])) at += 1;
   for (; at < steps.length; at += 1) {
     const step = steps[at];
-    if (step === undefined || step.kind !== 'work' || step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st') break;
+    if (
+      step === undefined ||
+      step.kind !== 'work' ||
+      step.stitch.kind !== 'stitch' ||
+      step.stitch.id !== 'sl-st'
+    )
+      break;
     leading.push(step);
   }
   const then = steps[at];
@@ -81,7 +95,11 @@ export function travelSteps(steps: readonly Step[], round: boolean): ReadonlySet
 }
 
 function isIdleStart(step: Step | undefined): boolean {
-  return step !== undefined && (step.kind === 'yarn' || step.kind === 'note') && !('place' in step && step.place !== null);
+  return (
+    step !== undefined &&
+    (step.kind === 'yarn' || step.kind === 'note') &&
+    !('place' in step && step.place !== null)
+  );
 }
 
 /** A slip stitch into the start of the round at its end is a join though the word is not said. */
@@ -90,7 +108,13 @@ export function withImpliedJoin(steps: readonly Step[], unit: Unit | null): read
   let at = steps.length - 1;
   while (at >= 0 && isAfterJoin(steps[at])) at -= 1;
   const step = steps[at];
-  if (step === undefined || step.kind !== 'work' || step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st') return steps;
+  if (
+    step === undefined ||
+    step.kind !== 'work' ||
+    step.stitch.kind !== 'stitch' ||
+    step.stitch.id !== 'sl-st'
+  )
+    return steps;
   const { place } = step;
   if (place === null || (place.kind !== 'first' && place.kind !== 'of-chain') || at === 0) return steps;
   const join: Step = { kind: 'join', stitch: step.stitch, place, ring: false, span: step.span };
@@ -99,8 +123,14 @@ export function withImpliedJoin(steps: readonly Step[], unit: Unit | null): read
 
 function isAfterJoin(step: Step | undefined): boolean {
   if (step === undefined) return false;
-  if (step.kind === 'turn' || step.kind === 'note' || step.kind === 'fasten off' || step.kind === 'yarn') return true;
-  return step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place?.kind === 'next';
+  if (step.kind === 'turn' || step.kind === 'note' || step.kind === 'fasten off' || step.kind === 'yarn')
+    return true;
+  return (
+    step.kind === 'work' &&
+    step.stitch.kind === 'stitch' &&
+    step.stitch.id === 'sl-st' &&
+    step.place?.kind === 'next'
+  );
 }
 
 /** Whether the work is turned after this row: rows are unless it says not, rounds are not unless it says so. */

@@ -30,8 +30,6 @@ export interface Site {
   /** Name of the special stitch it belongs to, or null, and which one of them. */
   readonly special: string | null;
   readonly group: number;
-  /** How tall it stands at a side: weight of a row end. */
-  readonly height: number;
 }
 
 /** True for a place that a row has to account for: anything but the chains of a space. */
@@ -72,7 +70,6 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
       corner: hasFlag(builder, i, FLAG.corner),
       special: group?.special ?? null,
       group: builder.group[i] ?? NONE,
-      height: 1,
     });
   }
   closeRun(end);
@@ -81,7 +78,12 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
 
 /** A slip stitch into one of the chains just made. */
 function isPicotClosing(builder: Builder, index: number, runStart: number): boolean {
-  return runStart >= 0 && kindId(builder, index) === 'sl-st' && firstTarget(builder, index) >= runStart - 1 && !hasFlag(builder, index, FLAG.join);
+  return (
+    runStart >= 0 &&
+    kindId(builder, index) === 'sl-st' &&
+    firstTarget(builder, index) >= runStart - 1 &&
+    !hasFlag(builder, index, FLAG.join)
+  );
 }
 
 function pushSpace(builder: Builder, sites: Site[], first: number, end: number, rowFirst: number): void {
@@ -89,11 +91,12 @@ function pushSpace(builder: Builder, sites: Site[], first: number, end: number, 
   const special = groupOf(builder, first)?.special ?? null;
   // A chain between two parts of one bracket worked into one place makes a corner or a V.
   const bracketed = group !== NONE && special === null;
-  const corner = bracketed || hasFlag(builder, first, FLAG.corner) || sharesFoot(builder, first - 1, end, rowFirst);
+  const corner =
+    bracketed || hasFlag(builder, first, FLAG.corner) || sharesFoot(builder, first - 1, end, rowFirst);
   builder.spaces.push({ row: builder.row[first] ?? 0, first, end, corner });
   const space = builder.spaces.length - 1;
   for (let i = first; i < end; i += 1) {
-    sites.push({ kind: 'chain', node: i, id: 'ch', space, spaceChains: end - first, corner, special, group, height: 1 });
+    sites.push({ kind: 'chain', node: i, id: 'ch', space, spaceChains: end - first, corner, special, group });
   }
 }
 
@@ -108,7 +111,13 @@ function sharesFoot(builder: Builder, before: number, after: number, rowFirst: n
 /** What a stitch stands on; of a turning chain, what its first chain stands on. */
 function footOf(builder: Builder, index: number, rowFirst: number): number {
   let at = index;
-  while (at > rowFirst && kindId(builder, at) === 'ch' && firstTarget(builder, at) < 0 && hasFlag(builder, at - 1, FLAG.turningChain)) at -= 1;
+  while (
+    at > rowFirst &&
+    kindId(builder, at) === 'ch' &&
+    firstTarget(builder, at) < 0 &&
+    hasFlag(builder, at - 1, FLAG.turningChain)
+  )
+    at -= 1;
   return firstTarget(builder, at);
 }
 
@@ -119,6 +128,6 @@ export function sitesOfChain(first: number, end: number): Site[] {
   return sites;
 }
 
-export function plainSite(kind: SiteKind, node: number, id: string, height = 1): Site {
-  return { kind, node, id, space: NONE, spaceChains: 0, corner: false, special: null, group: NONE, height };
+export function plainSite(kind: SiteKind, node: number, id: string): Site {
+  return { kind, node, id, space: NONE, spaceChains: 0, corner: false, special: null, group: NONE };
 }

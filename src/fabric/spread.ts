@@ -1,19 +1,11 @@
 /**
- * So many stitches spread evenly over places of given heights: how many go into each.
+ * So many stitches spread evenly over a number of places: how many go into each.
  *
- * With equal heights this is the trade's rule: the ith of E places gets floor((i+1)N/E) - floor(iN/E).
+ * The trade's rule: of E places the ith gets floor((i+1)N/E) - floor(iN/E), so that no two differ by more than one.
  */
-export function spread(total: number, heights: readonly number[]): number[] {
-  const whole = heights.reduce((sum, height) => sum + height, 0);
-  const counts: number[] = [];
-  let upTo = 0;
-  let before = 0;
-  for (const height of heights) {
-    upTo += height;
-    // The last bit of a float must not lose a stitch where the division is exact.
-    const after = Math.floor((total * upTo) / whole + 1e-9);
-    counts.push(after - before);
-    before = after;
-  }
-  return counts;
+export function spread(total: number, places: number): number[] {
+  return Array.from(
+    { length: places },
+    (_, i) => Math.floor(((i + 1) * total) / places) - Math.floor((i * total) / places),
+  );
 }

@@ -47,11 +47,19 @@ function counts(site: Site, before: Site | undefined, what: What): boolean {
 function before(worker: Worker, sites: readonly Site[], end: number, what: What): number {
   const cornerSpaces = what.kind === 'corner' || (what.kind === 'space' && what.corner);
   const flagged = cornerSpaces && sites.some((site) => site.corner);
-  const longest = cornerSpaces && !flagged ? sites.reduce((most, site) => Math.max(most, site.spaceChains), 0) : 0;
+  const longest =
+    cornerSpaces && !flagged ? sites.reduce((most, site) => Math.max(most, site.spaceChains), 0) : 0;
   for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
     const site = sites[i];
     if (site === undefined) break;
-    if (flagged ? site.corner : cornerSpaces ? site.space !== NONE && site.spaceChains === longest : isA(site, what)) return i;
+    if (
+      flagged
+        ? site.corner
+        : cornerSpaces
+          ? site.space !== NONE && site.spaceChains === longest
+          : isA(site, what)
+    )
+      return i;
   }
   return end;
 }

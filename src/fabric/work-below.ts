@@ -28,12 +28,20 @@ function underNext(worker: Worker, place: Extract<Place, { kind: 'below' }>): Si
   for (let down = 1; down < Math.max(2, place.rows); down += 1) {
     const below = firstTarget(worker.builder, node);
     if (below < 0) {
-      stuck(worker, { kind: 'used up', wanted: `${describeWhat(place.what, worker.terms)} ${place.rows} rows below`, span: place.span });
+      stuck(worker, {
+        kind: 'used up',
+        wanted: `${describeWhat(place.what, worker.terms)} ${place.rows} rows below`,
+        span: place.span,
+      });
       return null;
     }
     node = below;
   }
-  const site = plainSite('stitch', node, worker.builder.stitchIds[worker.builder.countsAs[node] ?? NONE] ?? 'ch');
+  const site = plainSite(
+    'stitch',
+    node,
+    worker.builder.stitchIds[worker.builder.countsAs[node] ?? NONE] ?? 'ch',
+  );
   if (place.what.kind !== 'st' && !isA(site, place.what)) {
     const wanted = `${describeWhat(place.what, worker.terms)} ${place.rows} rows below`;
     stuck(worker, { kind: 'not there', wanted, found: site.id, nth: index + 1, span: place.span });
@@ -53,7 +61,13 @@ function nextSkipped(worker: Worker, place: Extract<Place, { kind: 'below' }>): 
     return null;
   }
   if (!isA(site, place.what)) {
-    stuck(worker, { kind: 'not there', wanted, found: site.id, nth: worker.skippedUsed + 2, span: place.span });
+    stuck(worker, {
+      kind: 'not there',
+      wanted,
+      found: site.id,
+      nth: worker.skippedUsed + 2,
+      span: place.span,
+    });
     return null;
   }
   worker.skippedUsed += 1;
@@ -71,7 +85,9 @@ function skippedOf(worker: Worker, rowIndex: number): readonly Site[] {
   const end = builder.intoStart[worker.rowFirst] ?? builder.into.length;
   for (let i = builder.intoStart[range.end] ?? end; i < end; i += 1) worked.add(builder.into[i] ?? NONE);
   const spaces = builder.spaces.length;
-  const sites = sitesOfRow(builder, range.first, range.end).filter((site) => site.kind === 'stitch' && !worked.has(site.node));
+  const sites = sitesOfRow(builder, range.first, range.end).filter(
+    (site) => site.kind === 'stitch' && !worked.has(site.node),
+  );
   builder.spaces.length = spaces;
   if (worker.direction !== range.direction) sites.reverse();
   worker.skipped = { byRow: worker.row, ofRow: rowIndex, sites };

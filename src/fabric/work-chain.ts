@@ -1,8 +1,8 @@
 /** Chains: foundations, turning chains that count or don't, chains that leave a space, rings. */
 
-import type { ChainStep, Counts, Num, Multiple, Step } from '../notation/tree.ts';
+import type { ChainStep, Counts, Multiple, Num, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { stitchById, STITCHES } from '../stitches/table.ts';
+import { STITCHES, stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, countChainAs, MOST_STITCHES } from './builder.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace } from './find-site.ts';
@@ -21,9 +21,11 @@ export function chainLength(worker: Worker, n: Num | Multiple): number {
 /** Works a chain. `following` are the steps behind it, which tell what an unstated turning chain stands for. */
 export function workChain(worker: Worker, step: ChainStep, following: readonly Step[]): boolean {
   const length = chainLength(worker, step.n);
-  if (worker.builder.kind.length + length > MOST_STITCHES) return stuck(worker, { kind: 'too many', span: step.span });
+  if (worker.builder.kind.length + length > MOST_STITCHES)
+    return stuck(worker, { kind: 'too many', span: step.span });
   if (worker.sites === null) return foundation(worker, length);
-  if (!worker.rowBegun && !worker.joined && worker.into === null) return turningChain(worker, length, step, following);
+  if (!worker.rowBegun && !worker.joined && worker.into === null)
+    return turningChain(worker, length, step, following);
   const flags = !worker.rowBegun && worker.inSpecial ? FLAG.turningChain : 0;
   pushChains(worker, length, flags, []);
   return true;
@@ -33,7 +35,13 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
 export function closeRing(worker: Worker): void {
   const chains = worker.sites?.length ?? 0;
   const first = worker.builder.kind.length - chains;
-  addStitch(worker.builder, { ...plain(worker), id: 'sl-st', where: INTO.top, flags: FLAG.join, into: [first] });
+  addStitch(worker.builder, {
+    ...plain(worker),
+    id: 'sl-st',
+    where: INTO.top,
+    flags: FLAG.join,
+    into: [first],
+  });
   worker.sites = [{ ...plainSite('ring', first, 'ch'), spaceChains: chains }];
   worker.next = 0;
   worker.last = 0;
@@ -50,7 +58,13 @@ export function magicRing(worker: Worker): void {
  * After `dc in 4th ch from hook`: the chains before it become the row's turning chain, which counts when the text
  * says so, or, unstated, when the trade's habit is that it does.
  */
-export function skippedChains(worker: Worker, nth: number, stitchId: string, counts: Counts | null, span: Span): void {
+export function skippedChains(
+  worker: Worker,
+  nth: number,
+  stitchId: string,
+  counts: Counts | null,
+  span: Span,
+): void {
   const { sites } = worker;
   const hook = sites?.[0];
   if (sites === null || hook === undefined || nth < 2) return;
@@ -115,7 +129,12 @@ function startIndex(worker: Worker): number {
 }
 
 /** What the trade takes an unstated turning chain for: the stitch of the row, if the chain is as tall and usually counts. */
-function habit(worker: Worker, length: number, following: readonly Step[], span: Span): { as: string | null; plusChains: number } {
+function habit(
+  worker: Worker,
+  length: number,
+  following: readonly Step[],
+  span: Span,
+): { as: string | null; plusChains: number } {
   const stitch = firstStitch(worker, following) ?? stitchOfHeight(length, following);
   const row = stitchById(stitch);
   const tall = row.turningChain;
@@ -160,6 +179,22 @@ function pushChains(worker: Worker, length: number, flags: number, stands: reado
   }
 }
 
-function plain(worker: Worker): { countsAs: null; row: number; yarn: number; loop: number; flags: number; group: number; where: number } {
-  return { countsAs: null, row: worker.row, yarn: worker.yarn, loop: 0, flags: 0, group: worker.group, where: INTO.nothing };
+function plain(worker: Worker): {
+  countsAs: null;
+  row: number;
+  yarn: number;
+  loop: number;
+  flags: number;
+  group: number;
+  where: number;
+} {
+  return {
+    countsAs: null,
+    row: worker.row,
+    yarn: worker.yarn,
+    loop: 0,
+    flags: 0,
+    group: worker.group,
+    where: INTO.nothing,
+  };
 }

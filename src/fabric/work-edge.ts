@@ -2,7 +2,6 @@
 
 import type { Edge, EvenlyStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { stitchById } from '../stitches/table.ts';
 import { countedId, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
@@ -18,9 +17,16 @@ export function workAlong(worker: Worker, edge: Edge, span: Span): boolean {
   worker.edges ??= edgesOf(worker);
   const { edges, sites } = worker;
   const along = edge === 'foundation' ? edges?.foundation : edges?.sides[edges.sidesDone];
-  if (edges === null || along === undefined || along.length === 0) return stuck(worker, { kind: 'no edge', edge, span });
+  if (edges === null || along === undefined || along.length === 0)
+    return stuck(worker, { kind: 'no edge', edge, span });
   const left = sites === null ? 0 : countOwed(sites, worker.next, sites.length);
-  if (left > 0 && worker.rowBegun) return stuck(worker, { kind: 'passed over', count: left, wanted: edge === 'foundation' ? 'foundation' : 'row ends', span });
+  if (left > 0 && worker.rowBegun)
+    return stuck(worker, {
+      kind: 'passed over',
+      count: left,
+      wanted: edge === 'foundation' ? 'foundation' : 'row ends',
+      span,
+    });
   if (edge === 'row ends') edges.sidesDone += 1;
   worker.sites = [...along];
   worker.next = 0;
@@ -29,11 +35,11 @@ export function workAlong(worker: Worker, edge: Edge, span: Span): boolean {
   return true;
 }
 
-/** `work 21 sc evenly along row ends`: so many to each row end, in proportion to its height. */
+/** `work 21 sc evenly along row ends`: as many to each row end as the spread gives it. */
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
   if (!workAlong(worker, step.edge, step.span)) return false;
   const sites = worker.sites ?? [];
-  const counts = spread(valueFor(worker, step.n.values) ?? 0, sites.map((site) => site.height));
+  const counts = spread(valueFor(worker, step.n.values) ?? 0, sites.length);
   for (const [i, site] of sites.entries()) {
     for (let n = 0; n < (counts[i] ?? 0); n += 1) {
       const { stitch } = step;
@@ -54,7 +60,9 @@ export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
  * will end, along the foundation, up the other side.
  */
 function edgesOf(worker: Worker): PieceEdges | null {
-  const rows = worker.rowRanges.slice(worker.pieceFirst).filter((range) => range.flat && range.first < range.end && range.number !== null);
+  const rows = worker.rowRanges
+    .slice(worker.pieceFirst)
+    .filter((range) => range.flat && range.first < range.end && range.number !== null);
   if (rows.length === 0) return null;
   const far = worker.direction === 'left' ? 'left' : 'right';
   const near = far === 'left' ? 'right' : 'left';
@@ -69,14 +77,15 @@ function rowEnd(worker: Worker, row: RowRange, side: 'left' | 'right'): Site {
   for (let i = row.first; i < row.end; i += 1) if (countedId(worker.builder, i) !== null) counted.push(i);
   const node = row.direction === side ? counted[counted.length - 1] : counted[0];
   const id = node === undefined ? null : countedId(worker.builder, node);
-  return plainSite('row end', node ?? row.first, id ?? 'ch', id === null ? 1 : stitchById(id).heightInSc);
+  return plainSite('row end', node ?? row.first, id ?? 'ch');
 }
 
 /** How many chains at the hook's end were skipped to stand up for row 1. */
 function skippedAtHook(worker: Worker): number {
   const { foundation } = worker;
   let skipped = 0;
-  if (foundation !== null) while (hasFlag(worker.builder, foundation.end - 1 - skipped, FLAG.turningChain)) skipped += 1;
+  if (foundation !== null)
+    while (hasFlag(worker.builder, foundation.end - 1 - skipped, FLAG.turningChain)) skipped += 1;
   return skipped;
 }
 
@@ -87,7 +96,8 @@ function foundationSites(worker: Worker, row: RowRange | undefined, from: 'left'
   // Of skipped chains that count as a stitch one is its foot.
   const feet = row.countedStart >= 0 ? 1 : 0;
   const sites: Site[] = [];
-  for (let i = foundation.first; i < foundation.end - skippedAtHook(worker) + feet; i += 1) sites.push(plainSite('underside', i, 'ch'));
+  for (let i = foundation.first; i < foundation.end - skippedAtHook(worker) + feet; i += 1)
+    sites.push(plainSite('underside', i, 'ch'));
   // Row 1 starts at the last chain: worked to the left, the first chain lies at the left.
   return row.direction === from ? sites : sites.reverse();
 }

@@ -65,7 +65,9 @@ export function topSites(worker: Worker): Site[] {
 function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, span: Span): number | null {
   if (place === null || place.kind === 'same') return 0;
   if (place.kind === 'of-chain') {
-    const first = top.findIndex((site) => site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain));
+    const first = top.findIndex(
+      (site) => site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain),
+    );
     if (first >= 0) return first;
     const chain = lastTurningChain(worker);
     if (chain < 0) {
@@ -76,27 +78,41 @@ function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, sp
   }
   if (!('what' in place)) return 0;
   const { what } = place;
-  const index = top.findIndex((site) => (what.kind === 'space' || what.kind === 'ch' ? site.space !== NONE : site.space === NONE));
+  const index = top.findIndex((site) =>
+    what.kind === 'space' || what.kind === 'ch' ? site.space !== NONE : site.space === NONE,
+  );
   const site = top[index];
   if (site === undefined) {
     stuck(worker, { kind: 'used up', wanted: `first ${describeWhat(what, worker.terms)}`, span });
     return null;
   }
   if (isA(site, what)) return index;
-  stuck(worker, { kind: 'not there', wanted: `first ${describeWhat(what, worker.terms)}`, found: describeSite(site, worker.terms), nth: 1, span });
+  stuck(worker, {
+    kind: 'not there',
+    wanted: `first ${describeWhat(what, worker.terms)}`,
+    found: describeSite(site, worker.terms),
+    nth: 1,
+    span,
+  });
   return null;
 }
 
 function lastTurningChain(worker: Worker): number {
   let chain = -1;
-  for (let i = worker.rowFirst; i < worker.builder.kind.length && hasFlag(worker.builder, i, FLAG.turningChain); i += 1) chain = i;
+  for (
+    let i = worker.rowFirst;
+    i < worker.builder.kind.length && hasFlag(worker.builder, i, FLAG.turningChain);
+    i += 1
+  )
+    chain = i;
   return chain;
 }
 
 /** Slip stitches along the top: the round starts where the last of them stands. */
 export function workTravel(worker: Worker, step: WorkStep): boolean {
   const { place } = step;
-  if (place === null || !('what' in place)) return stuck(worker, { kind: 'used up', wanted: 'st', span: step.span });
+  if (place === null || !('what' in place))
+    return stuck(worker, { kind: 'used up', wanted: 'st', span: step.span });
   const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
   for (let i = 0; i < n; i += 1) {
     const { sites } = worker;

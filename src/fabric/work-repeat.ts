@@ -13,14 +13,21 @@ import { markWorker, restore, stuck, valueFor } from './worker.ts';
  * Works a repeat from an asterisk. `following` are the steps behind it when it has to leave room for them, which are
  * then worked too; null otherwise.
  */
-export function workRepeat(worker: Worker, step: RepeatStep | BracketStep, following: readonly Step[] | null, work: WorkSteps): boolean {
+export function workRepeat(
+  worker: Worker,
+  step: RepeatStep | BracketStep,
+  following: readonly Step[] | null,
+  work: WorkSteps,
+): boolean {
   const stop: Stop = step.stop;
   switch (stop.kind) {
     case 'times': {
       const written = valueFor(worker, stop.n.values) ?? 0;
       if (step.kind === 'bracket') return passes(worker, step, written, work);
       if (stop.more) return passes(worker, step, written + 1, work);
-      return following === null ? passes(worker, step, written, work) : twoSenses(worker, step, written, following, work);
+      return following === null
+        ? passes(worker, step, written, work)
+        : twoSenses(worker, step, written, following, work);
     }
     case 'end':
       return following === null ? toLimit(worker, step, work) : toEnd(worker, step, following, work);
@@ -41,11 +48,19 @@ function passes(worker: Worker, step: RepeatStep | BracketStep, n: number, work:
 }
 
 function lastBody(step: RepeatStep | BracketStep): readonly Step[] {
-  return step.kind === 'repeat' && step.lastPassEnds !== null ? step.body.slice(0, step.lastPassEnds) : step.body;
+  return step.kind === 'repeat' && step.lastPassEnds !== null
+    ? step.body.slice(0, step.lastPassEnds)
+    : step.body;
 }
 
 /** "rep from * 5 times" means five more passes to some and five in all to others: whichever makes the row come out. */
-function twoSenses(worker: Worker, step: RepeatStep, written: number, following: readonly Step[], work: WorkSteps): boolean {
+function twoSenses(
+  worker: Worker,
+  step: RepeatStep,
+  written: number,
+  following: readonly Step[],
+  work: WorkSteps,
+): boolean {
   const before = markWorker(worker);
   const tries = [written + 1, written].map((n) => {
     restore(worker, before);
@@ -54,15 +69,26 @@ function twoSenses(worker: Worker, step: RepeatStep, written: number, following:
   const fitting = tries.filter(({ fits }) => fits);
   restore(worker, before);
   const [only] = fitting;
-  if (fitting.length === 1 && only !== undefined) return passes(worker, step, only.n, work) && work(worker, following);
-  return stuck(worker, { kind: 'two senses', times: written, fits: fitting.length === 0 ? 'neither' : 'both', span: step.stop.span });
+  if (fitting.length === 1 && only !== undefined)
+    return passes(worker, step, only.n, work) && work(worker, following);
+  return stuck(worker, {
+    kind: 'two senses',
+    times: written,
+    fits: fitting.length === 0 ? 'neither' : 'both',
+    span: step.stop.span,
+  });
 }
 
 /**
  * To the end of the row, leaving room for what follows: as many passes as can be worked, then as many fewer as it
  * takes for the rest to use the row up exactly.
  */
-function toEnd(worker: Worker, step: RepeatStep | BracketStep, following: readonly Step[], work: WorkSteps): boolean {
+function toEnd(
+  worker: Worker,
+  step: RepeatStep | BracketStep,
+  following: readonly Step[],
+  work: WorkSteps,
+): boolean {
   const start = markWorker(worker);
   const trail = trailOf(worker, step, work);
   if (trail === null) return false;
@@ -126,7 +152,11 @@ function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
  * Works passes until one cannot be finished: the state after each pass that could, and why the next could not.
  * With `**` a pass may end there, so the state at each `**` is an end too, and only those are.
  */
-function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps): { ends: Mark[]; failed: Trouble | null } | null {
+function trailOf(
+  worker: Worker,
+  step: RepeatStep | BracketStep,
+  work: WorkSteps,
+): { ends: Mark[]; failed: Trouble | null } | null {
   const ends: Mark[] = [];
   const half = step.kind === 'repeat' ? step.lastPassEnds : null;
   for (;;) {
@@ -176,14 +206,21 @@ export function unworked(sites: readonly Site[], next: number, end: number, last
   return lastWasSpace ? countSpaces(sites, next, end) : countOwed(sites, next, end);
 }
 
-function unevenness(worker: Worker, step: RepeatStep | BracketStep, start: Mark, ends: readonly Mark[], leaving: number): Trouble {
+function unevenness(
+  worker: Worker,
+  step: RepeatStep | BracketStep,
+  start: Mark,
+  ends: readonly Mark[],
+  leaving: number,
+): Trouble {
   const sites = start.sites ?? [];
   const end = Math.min(sites.length, worker.limit);
   const first = ends[0];
   const firstEnd = first?.next ?? start.next;
   const spaces = first?.lastWasSpace === true || (first === undefined && sites[start.next]?.space !== NONE);
   const count = spaces ? countSpaces : countOwed;
-  const uses = ends.length > 1 ? count(sites, firstEnd, ends[1]?.next ?? firstEnd) : count(sites, start.next, firstEnd);
+  const uses =
+    ends.length > 1 ? count(sites, firstEnd, ends[1]?.next ?? firstEnd) : count(sites, start.next, firstEnd);
   const lastEnd = ends[ends.length - 1]?.next ?? start.next;
   return {
     kind: 'uneven',
@@ -199,5 +236,11 @@ function unevenness(worker: Worker, step: RepeatStep | BracketStep, start: Mark,
 
 /** Whether a step takes up places of the row below. */
 function worksSomething(step: Step): boolean {
-  return step.kind === 'work' || step.kind === 'group' || step.kind === 'skip' || step.kind === 'repeat' || step.kind === 'bracket';
+  return (
+    step.kind === 'work' ||
+    step.kind === 'group' ||
+    step.kind === 'skip' ||
+    step.kind === 'repeat' ||
+    step.kind === 'bracket'
+  );
 }

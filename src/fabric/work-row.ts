@@ -51,7 +51,13 @@ export interface RowSetting {
 }
 
 /** Works a row on the top of the last, trying the readings the trade itself leaves open. */
-export function workRow(worker: Worker, plan: RowPlan, top: Top | null, doubt: number | null, setting: RowSetting): RowWorked {
+export function workRow(
+  worker: Worker,
+  plan: RowPlan,
+  top: Top | null,
+  doubt: number | null,
+  setting: RowSetting,
+): RowWorked {
   const start = top === null ? null : startRow(top, plan.unit, plan.statedSide);
   begin(worker, plan, start, top);
   const before = markWorker(worker);
@@ -103,7 +109,8 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
-  worker.edging = start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
+  worker.edging =
+    start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
   worker.travel = travelSteps(plan.steps, worker.round);
   if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.
@@ -115,28 +122,61 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.last = worker.round ? 0 : -1;
 }
 
-function finish(worker: Worker, plan: RowPlan, start: RowStart | null, firstSpace: number, below: Top | null, setting: RowSetting): RowWorked {
+function finish(
+  worker: Worker,
+  plan: RowPlan,
+  start: RowStart | null,
+  firstSpace: number,
+  below: Top | null,
+  setting: RowSetting,
+): RowWorked {
   const { builder } = worker;
   const { file, size } = setting;
   const faults: Diagnostic[] = [];
-  const place: RowPlace = { file, size, row: plan.label, below: below?.stitches ?? null, terms: worker.terms };
+  const place: RowPlace = {
+    file,
+    size,
+    row: plan.label,
+    below: below?.stitches ?? null,
+    terms: worker.terms,
+  };
   if (worker.trouble !== null) {
     const fault = reportTrouble(worker.trouble, place);
     if (fault !== null) faults.push(fault);
     return { row: null, top: null, faults, doubt: null, assumed: null };
   }
-  if (builder.kind.length === worker.rowFirst) return { row: null, top: below, faults, doubt: null, assumed: null };
+  if (builder.kind.length === worker.rowFirst)
+    return { row: null, top: below, faults, doubt: null, assumed: null };
   const joined = worker.joined;
-  const foundation = !worker.rowBegun && worker.countedStart < 0 && builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
+  const foundation =
+    !worker.rowBegun &&
+    worker.countedStart < 0 &&
+    builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
   const sites = joined || foundation ? (worker.sites ?? []) : topSites(worker);
-  const made = countRow(builder, worker.rowFirst, builder.kind.length, worker.countedStart, firstSpace, worker.row);
-    let doubt: number | null = null;
+  const made = countRow(
+    builder,
+    worker.rowFirst,
+    builder.kind.length,
+    worker.countedStart,
+    firstSpace,
+    worker.row,
+  );
+  let doubt: number | null = null;
   if (!foundation) {
     const left = leftFault(worker, plan, file, size);
     if (left !== null) faults.push(left);
-    const wrong = plan.checksCount && plan.line.stated !== null ? differences(plan.line.stated, made, worker.sizeIndex, worker.terms) : [];
+    const wrong =
+      plan.checksCount && plan.line.stated !== null
+        ? differences(plan.line.stated, made, worker.sizeIndex, worker.terms)
+        : [];
     if (wrong.length > 0 && plan.line.stated !== null) {
-      faults.push(diagnose('count/mismatch', { file, span: plan.line.stated.span, sizes: [size] }, { row: plan.label, differences: wrong }));
+      faults.push(
+        diagnose(
+          'count/mismatch',
+          { file, span: plan.line.stated.span, sizes: [size] },
+          { row: plan.label, differences: wrong },
+        ),
+      );
       doubt = statedStitches(plan.line.stated, worker.sizeIndex);
     }
   }
@@ -157,20 +197,47 @@ function finish(worker: Worker, plan: RowPlan, start: RowStart | null, firstSpac
     span: plan.line.span,
     line: plan.lineIndex,
     ...pick(made),
-    stated: plan.checksCount && plan.line.stated !== null ? forOneSize(plan.line.stated.text, worker.sizeIndex) : null,
+    stated:
+      plan.checksCount && plan.line.stated !== null
+        ? forOneSize(plan.line.stated.text, worker.sizeIndex)
+        : null,
   };
   const nextTop: Top = foundation
-    ? { sites: worker.sites ?? [], closing: worker.sites?.[0]?.kind === 'ring' ? 'joined' : 'flat', side: null, turned: false, travelled: false, stitches: null }
-    : { sites, closing, side, turned: turnsAfter(plan.line, plan.steps, plan.unit), travelled: joined && worker.travelled, stitches: made.stitches };
+    ? {
+        sites: worker.sites ?? [],
+        closing: worker.sites?.[0]?.kind === 'ring' ? 'joined' : 'flat',
+        side: null,
+        turned: false,
+        travelled: false,
+        stitches: null,
+      }
+    : {
+        sites,
+        closing,
+        side,
+        turned: turnsAfter(plan.line, plan.steps, plan.unit),
+        travelled: joined && worker.travelled,
+        stitches: made.stitches,
+      };
   return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
 }
 
-function pick({ stitches, spaces, byStitch, groups, bySpace }: RowCount): Pick<FabricRow, 'stitches' | 'spaces' | 'byStitch' | 'groups' | 'bySpace'> {
+function pick({
+  stitches,
+  spaces,
+  byStitch,
+  groups,
+  bySpace,
+}: RowCount): Pick<FabricRow, 'stitches' | 'spaces' | 'byStitch' | 'groups' | 'bySpace'> {
   return { stitches, spaces, byStitch, groups, bySpace };
 }
 
 /** The places below as they stood when the row was done with them. */
-function belowState(worker: Worker): { sites: Worker['sites'] | readonly Parameters<typeof countOwed>[0][number][]; next: number; lastWasSpace: boolean } {
+function belowState(worker: Worker): {
+  sites: Worker['sites'] | readonly Parameters<typeof countOwed>[0][number][];
+  next: number;
+  lastWasSpace: boolean;
+} {
   return worker.below ?? { sites: worker.sites, next: worker.next, lastWasSpace: worker.lastWasSpace };
 }
 
@@ -188,7 +255,11 @@ function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): D
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
   const span = plan.steps[plan.steps.length - 1]?.span ?? plan.line.span;
   const whole = { start: plan.line.span.start, end: Math.max(span.end, plan.line.span.start) };
-  return diagnose('row/unworked', { file, span: whole, sizes: [size] }, { row: plan.label, left, below, unit: lastWasSpace ? 'space' : 'stitch' });
+  return diagnose(
+    'row/unworked',
+    { file, span: whole, sizes: [size] },
+    { row: plan.label, left, below, unit: lastWasSpace ? 'space' : 'stitch' },
+  );
 }
 
 function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean {
@@ -198,7 +269,14 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
   const spaces = builder.spaces.length;
   // The top is counted anew after a join; before one its spaces are not there yet.
   if (worker.top === null) topSites(worker);
-  const made = countRow(builder, worker.rowFirst, builder.kind.length, worker.countedStart, firstSpace, worker.row);
+  const made = countRow(
+    builder,
+    worker.rowFirst,
+    builder.kind.length,
+    worker.countedStart,
+    firstSpace,
+    worker.row,
+  );
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
 }
@@ -206,6 +284,9 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
 /** The warning for a turning chain that the text leaves open. */
 export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string): Diagnostic {
   const as = abbreviation(assumed.as, worker.terms);
-  return diagnose('chain/unstated', { file, span: assumed.span }, { chains: assumed.chains, as, counts: assumed.counts });
+  return diagnose(
+    'chain/unstated',
+    { file, span: assumed.span },
+    { chains: assumed.chains, as, counts: assumed.counts },
+  );
 }
-

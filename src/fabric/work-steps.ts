@@ -27,8 +27,10 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
     if (step.kind === 'repeat' || step.kind === 'bracket') {
       const following = steps.slice(i + 1);
-      const searches = step.stop.kind === 'end' || (step.stop.kind === 'times' && step.kind === 'repeat' && !step.stop.more);
-      if (searches) return (step.kind === 'repeat' ? workRepeat : workBracket)(worker, step, following, workSteps);
+      const searches =
+        step.stop.kind === 'end' || (step.stop.kind === 'times' && step.kind === 'repeat' && !step.stop.more);
+      if (searches)
+        return (step.kind === 'repeat' ? workRepeat : workBracket)(worker, step, following, workSteps);
       const done = (step.kind === 'repeat' ? workRepeat : workBracket)(worker, step, null, workSteps);
       if (!done) return false;
       continue;
@@ -38,7 +40,12 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
   return true;
 }
 
-function workStep(worker: Worker, step: Exclude<Step, { kind: 'repeat' | 'bracket' }>, steps: readonly Step[], i: number): boolean {
+function workStep(
+  worker: Worker,
+  step: Exclude<Step, { kind: 'repeat' | 'bracket' }>,
+  steps: readonly Step[],
+  i: number,
+): boolean {
   switch (step.kind) {
     case 'work':
       return workStitches(worker, step);
@@ -120,7 +127,12 @@ function workSingle(worker: Worker, step: WorkStep, times: number, place: Place)
 }
 
 /** `in next 3 sts`, `over next 2 sts`, `in corner`. */
-function workNextPlaces(worker: Worker, step: WorkStep, times: number, place: Extract<Place, { kind: 'next' }>): boolean {
+function workNextPlaces(
+  worker: Worker,
+  step: WorkStep,
+  times: number,
+  place: Extract<Place, { kind: 'next' }>,
+): boolean {
   const legs = legsOf(step);
   const n = howMany(worker, place.n);
   if (legs > 1 && n > 1) {
@@ -143,7 +155,12 @@ function workNextPlaces(worker: Worker, step: WorkStep, times: number, place: Ex
 }
 
 /** One stitch into the next place, or a decrease over as many as it has legs, `times` times there. */
-function workNext(worker: Worker, step: WorkStep, times: number, what: Parameters<typeof nextSite>[1]): boolean {
+function workNext(
+  worker: Worker,
+  step: WorkStep,
+  times: number,
+  what: Parameters<typeof nextSite>[1],
+): boolean {
   const legs = legsOf(step);
   if (legs <= 1 || step.stitch.kind !== 'stitch') {
     const site = nextSite(worker, what, step.place?.span ?? step.span);
@@ -159,7 +176,12 @@ function workNext(worker: Worker, step: WorkStep, times: number, what: Parameter
 }
 
 /** `in first st`, `in last 2 sts`: `last` may only name what comes next. */
-function workEnds(worker: Worker, step: WorkStep, times: number, place: Extract<Place, { kind: 'first' | 'last' }>): boolean {
+function workEnds(
+  worker: Worker,
+  step: WorkStep,
+  times: number,
+  place: Extract<Place, { kind: 'first' | 'last' }>,
+): boolean {
   const n = howMany(worker, place.n);
   if (place.kind === 'last' && n !== 1) {
     for (let i = 0; i < n; i += legsOf(step)) if (!workNext(worker, step, times, place.what)) return false;
@@ -185,7 +207,8 @@ function repeatAt(worker: Worker, step: WorkStep, times: number, site: Site): bo
   for (let n = 0; n < times; n += 1) {
     if (step.stitch.kind === 'special') {
       const special = worker.specials.get(step.stitch.name);
-      if (special === undefined || !makeInto(worker, special.steps, site, special.name, workSteps)) return false;
+      if (special === undefined || !makeInto(worker, special.steps, site, special.name, workSteps))
+        return false;
     } else {
       const id = step.stitch.id;
       if (id === 'ch') continue;
@@ -198,8 +221,10 @@ function repeatAt(worker: Worker, step: WorkStep, times: number, site: Site): bo
 function workGroup(worker: Worker, step: GroupStep): boolean {
   const { place } = step;
   if (place.kind === 'ring' && place.magic && worker.sites === null) magicRing(worker);
-  if (worker.into !== null && place.kind === 'same') return makeInto(worker, step.body, worker.into, null, workSteps);
-  const cornered = 'what' in place && (place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner));
+  if (worker.into !== null && place.kind === 'same')
+    return makeInto(worker, step.body, worker.into, null, workSteps);
+  const cornered =
+    'what' in place && (place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner));
   const into = (site: Site): boolean => {
     const first = worker.builder.kind.length;
     if (!makeInto(worker, step.body, site, null, workSteps)) return false;

@@ -6,8 +6,8 @@ import { FLAG } from './fabric.ts';
 import { passPlace } from './find-site.ts';
 import { intoOf, makeInto, makeStitch, nodesOf } from './make-stitch.ts';
 import { singleSite } from './place-sites.ts';
-import type { Worker } from './worker.ts';
 import { standAt } from './work-join.ts';
+import type { Worker } from './worker.ts';
 
 /** Index of a yarn's letter among those used so far, taken up when new. */
 export function yarnIndex(worker: Worker, letter: string): number {
@@ -32,7 +32,17 @@ export function workYarn(worker: Worker, step: YarnStep): boolean {
   if (stitch === null || (stitch.kind === 'stitch' && stitch.id === 'sl-st')) {
     const where = intoOf(site);
     const into = nodesOf(worker, site);
-    addStitch(worker.builder, { id: 'sl-st', countsAs: null, row: worker.row, yarn: worker.yarn, where, loop: 0, flags: FLAG.join, group: worker.group, into });
+    addStitch(worker.builder, {
+      id: 'sl-st',
+      countsAs: null,
+      row: worker.row,
+      yarn: worker.yarn,
+      where,
+      loop: 0,
+      flags: FLAG.join,
+      group: worker.group,
+      into,
+    });
     return true;
   }
   passPlace(worker, worker.last);

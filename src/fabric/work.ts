@@ -58,13 +58,35 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     if (from === null) {
       ends.set(part.name, null);
       whole = false;
-      parts.push({ name: part.name, firstRow: rows.length, endRow: rows.length, shape: 'flat', start: null, corners: 0, onto: null });
+      parts.push({
+        name: part.name,
+        firstRow: rows.length,
+        endRow: rows.length,
+        shape: 'flat',
+        start: null,
+        corners: 0,
+        onto: null,
+      });
       continue;
     }
     const firstRow = rows.length;
-    const end = workPart(worker, pattern, part, index, from ?? null, { size, sizeIndex, rows: plan.rows }, rows, diagnostics);
+    const end = workPart(
+      worker,
+      pattern,
+      part,
+      index,
+      from ?? null,
+      { size, sizeIndex, rows: plan.rows },
+      rows,
+      diagnostics,
+    );
     if (!end.whole) whole = false;
-    ends.set(part.name, end.top === null || !end.whole ? null : { top: end.top, index, pieceFirst: worker.pieceFirst, foundation: worker.foundation });
+    ends.set(
+      part.name,
+      end.top === null || !end.whole
+        ? null
+        : { top: end.top, index, pieceFirst: worker.pieceFirst, foundation: worker.foundation },
+    );
     parts.push({
       name: part.name,
       firstRow,
@@ -97,7 +119,9 @@ function workPart(
   const { plans, faults } = planRows(part.instructions.lines, { file, ...setting, part: index });
   diagnostics.push(...faults);
   beginPart(worker, from, rows.length);
-  let whole = faults.every((fault) => fault.severity !== 'error') && part.instructions.lines.every((line) => line.readable);
+  let whole =
+    faults.every((fault) => fault.severity !== 'error') &&
+    part.instructions.lines.every((line) => line.readable);
   let top = from?.top ?? null;
   let doubt: number | null = null;
   let pending: ChainStep | null = null;
@@ -124,7 +148,8 @@ function workPart(
       if (worked.top === null) {
         // What the row was meant to make is known if it says so: the rest can still be checked against that.
         const meant = statedStitches(piece.line.stated, setting.sizeIndex);
-        if (meant === null || !piece.checksCount || worked.faults.length === 0) return { top: null, whole: false };
+        if (meant === null || !piece.checksCount || worked.faults.length === 0)
+          return { top: null, whole: false };
         top = unknownTop(meant, top, piece);
         rows.push(emptyRow(worker, piece, meant));
         pushRange(worker, rows[rows.length - 1]);
@@ -154,7 +179,14 @@ function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
   if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];
   const next = plan.steps[at + 1];
   const end = next !== undefined && next.kind === 'join' ? at + 2 : at + 1;
-  const foundation: RowPlan = { ...plan, label: 'Foundation', unit: null, number: null, steps: plan.steps.slice(0, end), checksCount: false };
+  const foundation: RowPlan = {
+    ...plan,
+    label: 'Foundation',
+    unit: null,
+    number: null,
+    steps: plan.steps.slice(0, end),
+    checksCount: false,
+  };
   return [foundation, { ...plan, steps: plan.steps.slice(end) }];
 }
 
@@ -162,7 +194,15 @@ function pushRange(worker: Worker, row: FabricRow | undefined): void {
   if (row === undefined) return;
   const { first, end, part, direction, closing, number, label } = row;
   const flat = closing === 'flat';
-  worker.rowRanges.push({ first, end, part, direction, flat, countedStart: worker.countedStart, number: number ?? (label !== '' && row.stitches > 0 ? 0 : null) });
+  worker.rowRanges.push({
+    first,
+    end,
+    part,
+    direction,
+    flat,
+    countedStart: worker.countedStart,
+    number: number ?? (label !== '' && row.stitches > 0 ? 0 : null),
+  });
   if (row.side === null && flat) worker.foundation = { first, end };
 }
 

@@ -13,7 +13,13 @@ export type Trouble =
   /** No place of that sort is left. */
   | { readonly kind: 'used up'; readonly wanted: string; readonly span: Span }
   /** The next place is another sort. */
-  | { readonly kind: 'not there'; readonly wanted: string; readonly found: string; readonly nth: number; readonly span: Span }
+  | {
+      readonly kind: 'not there';
+      readonly wanted: string;
+      readonly found: string;
+      readonly nth: number;
+      readonly span: Span;
+    }
   /** A repeat to the end leaves some over. */
   | {
       readonly kind: 'uneven';
@@ -28,7 +34,12 @@ export type Trouble =
   /** A repeat that uses nothing up would never end. */
   | { readonly kind: 'endless'; readonly span: Span }
   /** `rep from * 5 times` fits both as 5 and as 6 passes, or as neither. */
-  | { readonly kind: 'two senses'; readonly times: number; readonly fits: 'both' | 'neither'; readonly span: Span }
+  | {
+      readonly kind: 'two senses';
+      readonly times: number;
+      readonly fits: 'both' | 'neither';
+      readonly span: Span;
+    }
   /** Stitches between here and the place named would be left. */
   | { readonly kind: 'passed over'; readonly count: number; readonly wanted: string; readonly span: Span }
   /** The row below is known only by its stated count, which says nothing of this. */
@@ -38,7 +49,13 @@ export type Trouble =
   | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
   | { readonly kind: 'too many'; readonly span: Span }
   | { readonly kind: 'no edge'; readonly edge: string; readonly span: Span }
-  | { readonly kind: 'legs'; readonly stitch: string; readonly legs: number; readonly given: number; readonly span: Span };
+  | {
+      readonly kind: 'legs';
+      readonly stitch: string;
+      readonly legs: number;
+      readonly given: number;
+      readonly span: Span;
+    };
 
 /** A special stitch: its steps, worked wherever it is used. */
 export interface SpecialWork {
@@ -173,7 +190,13 @@ export interface Mark {
   readonly top: Worker['top'];
 }
 
-export function newWorker(specials: readonly SpecialWork[], terms: Terms, sizeIndex: number, repeats: number, workSteps: Worker['workSteps']): Worker {
+export function newWorker(
+  specials: readonly SpecialWork[],
+  terms: Terms,
+  sizeIndex: number,
+  repeats: number,
+  workSteps: Worker['workSteps'],
+): Worker {
   return {
     terms,
     builder: emptyBuilder(),
@@ -218,11 +241,46 @@ export function newWorker(specials: readonly SpecialWork[], terms: Terms, sizeIn
 }
 
 export function markWorker(worker: Worker): Mark {
-  const { sites, next, last, limit, travelled, countedStart, rowBegun, joined, yarn, group, into, inSpecial } = worker;
+  const {
+    sites,
+    next,
+    last,
+    limit,
+    travelled,
+    countedStart,
+    rowBegun,
+    joined,
+    yarn,
+    group,
+    into,
+    inSpecial,
+  } = worker;
   const { skippedUsed, lastWasSpace, chainAssumed, below, top } = worker;
   const sidesDone = worker.edges?.sidesDone ?? 0;
-  const place = { sites, next, last, limit, travelled, countedStart, rowBegun, joined, yarn, group, into, inSpecial };
-  return { builder: markBuilder(worker.builder), ...place, skippedUsed, lastWasSpace, chainAssumed, sidesDone, below, top };
+  const place = {
+    sites,
+    next,
+    last,
+    limit,
+    travelled,
+    countedStart,
+    rowBegun,
+    joined,
+    yarn,
+    group,
+    into,
+    inSpecial,
+  };
+  return {
+    builder: markBuilder(worker.builder),
+    ...place,
+    skippedUsed,
+    lastWasSpace,
+    chainAssumed,
+    sidesDone,
+    below,
+    top,
+  };
 }
 
 /** Back to a mark, with whatever trouble came since forgotten. */

@@ -99,8 +99,20 @@ export function textSince(cursor: Cursor, from: number): string {
   return cursor.mapped.text.slice(first.start, last.end).replace(/\s+/g, ' ');
 }
 
+/** Moves on to what ends a step. */
+export function skipToBoundary(cursor: Cursor): void {
+  while (!atBoundary(cursor)) cursor.at += 1;
+}
+
 /** True at what ends a step: a comma, a full stop, a closing bracket, the end. */
 export function atBoundary(cursor: Cursor): boolean {
   const { kind } = peek(cursor);
-  return kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'end' || kind === 'close' || kind === 'newline';
+  return (
+    kind === 'comma' ||
+    kind === 'semicolon' ||
+    kind === 'stop' ||
+    kind === 'end' ||
+    kind === 'close' ||
+    kind === 'newline'
+  );
 }

@@ -1,11 +1,13 @@
 /** The names of stitches in one dialect, and a pattern's own special stitches, found by the longest run of words. */
 
-import { stitchNames } from '../stitches/table.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { stitchNames } from '../stitches/table.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
 
-export type Named = { readonly kind: 'stitch'; readonly id: string } | { readonly kind: 'special'; readonly name: string };
+export type Named =
+  | { readonly kind: 'stitch'; readonly id: string }
+  | { readonly kind: 'special'; readonly name: string };
 
 interface Branch {
   readonly next: Map<string, Branch>;
@@ -52,7 +54,9 @@ function longest(from: Branch, tokens: readonly Token[], at: number): Found | nu
     let following: Branch | undefined = branch.next.get(text);
     // A plural: `shells`, `dcs`, `slip stitches`.
     if (following === undefined && kind === 'word' && text.length > 2 && text.endsWith('s')) {
-      following = branch.next.get(text.slice(0, -1)) ?? (text.endsWith('es') ? branch.next.get(text.slice(0, -2)) : undefined);
+      following =
+        branch.next.get(text.slice(0, -1)) ??
+        (text.endsWith('es') ? branch.next.get(text.slice(0, -2)) : undefined);
     }
     if (following === undefined) return found;
     branch = following;

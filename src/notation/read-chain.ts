@@ -51,7 +51,8 @@ function readMultiple(cursor: Cursor): Multiple | null {
   }
   takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains');
   let plus = 0;
-  if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor)) plus = readNumber(cursor)?.values[0] ?? 0;
+  if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor))
+    plus = readNumber(cursor)?.values[0] ?? 0;
   takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains', 'more');
   return { of, plus, span: spanSince(cursor, from) };
 }
@@ -72,7 +73,11 @@ export function readCounts(cursor: Cursor): Counts | null {
   if (opened) cursor.at += 1;
   const inner = cursor.at;
   if (takeAny(cursor, 'skipped', 'first', 'beg', 'the', 'these') !== null) skipSubject(cursor);
-  const negative = takeWords(cursor, 'does', 'not') || takeWords(cursor, 'do', 'not') || takeWords(cursor, 'not') || takeAny(cursor, "doesn't", 'doesn’t') !== null;
+  const negative =
+    takeWords(cursor, 'does', 'not') ||
+    takeWords(cursor, 'do', 'not') ||
+    takeWords(cursor, 'not') ||
+    takeAny(cursor, "doesn't", 'doesn’t') !== null;
   if (takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
     if (!(negative && takeWords(cursor, 'a', 'st'))) {
       cursor.at = from;
@@ -100,13 +105,14 @@ export function readCounts(cursor: Cursor): Counts | null {
     }
   }
   if (negative) as = null;
-  const throughout = readThroughout(cursor);
+  let throughout = readThroughout(cursor);
   if (opened) {
     if (peek(cursor).kind !== 'close') {
       cursor.at = from;
       return null;
     }
     cursor.at += 1;
+    if (takeAny(cursor, 'throughout') !== null) throughout = true;
   } else if (inner === cursor.at) {
     cursor.at = from;
     return null;

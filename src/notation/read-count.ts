@@ -6,13 +6,16 @@ import { isNumber, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { StatedCount, StatedEntry } from './tree.ts';
 
-/** Reads a stated count if one stands here and nothing but the end of the row follows; else null, cursor unmoved. */
-export function readStatedCount(cursor: Cursor): StatedCount | null {
+/**
+ * Reads a stated count if one stands here and nothing but the end of the row follows; else null, cursor unmoved.
+ * Once something is worked (`worked`) a number in a sentence of its own is one too: `… across. 24 sts`.
+ */
+export function readStatedCount(cursor: Cursor, worked: boolean): StatedCount | null {
   const from = cursor.at;
   const opened = peek(cursor).kind === 'open';
   const led = opened || peek(cursor).kind === 'dash' || peek(cursor).text === '=';
-  if (!led) return null;
-  cursor.at += 1;
+  if (!led && !(worked && peek(cursor, -1).kind === 'stop')) return null;
+  if (led) cursor.at += 1;
   const inner = cursor.at;
   const entries = readEntries(cursor);
   if (entries === null) return back(cursor, from);

@@ -1,10 +1,11 @@
 /** Working along the sides of a piece: `work 21 sc evenly along row ends`, `working along opposite side of foundation ch`. */
 
 import type { Cursor } from './cursor.ts';
-import { spanSince, takeAny, takeWords } from './cursor.ts';
+import { spanSince, takeAny, takeWords, textSince } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { readPlace } from './read-place.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, Edge, EvenlyStep } from './tree.ts';
+import type { AlongStep, Edge, EvenlyStep, NoteStep } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -21,9 +22,16 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
 }
 
 /** `working along row ends`, `working along opposite side of foundation ch`. */
-export function readWorking(cursor: Cursor): AlongStep | null {
+export function readWorking(cursor: Cursor): AlongStep | NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
+  if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
+    // `working last dc in top of tch` works nothing more: it says what the last place of "each st across" is.
+    const place = readPlace(cursor);
+    if (place?.place.kind === 'of-chain')
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  cursor.at = from + 1;
   const edge = readEdge(cursor);
   if (edge === null) {
     cursor.at = from;

@@ -2,12 +2,13 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
-import { readPlace } from './read-place.ts';
 import { isNumber } from './read-number.ts';
+import { readPlace } from './read-place.ts';
 import { readStop, readTimes } from './read-stop.ts';
+import { reportUnread } from './report-unread.ts';
 import type { Step, Stop } from './tree.ts';
 
 /** Brackets in brackets beyond this are refused; nobody could follow them. */
@@ -30,11 +31,17 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
   const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
-  if (stop !== null) return broken ? null : [{ kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) }];
+  if (stop !== null)
+    return broken ? null : [{ kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) }];
   const read = readPlace(cursor);
-  if (read !== null) return broken ? null : [{ kind: 'group', body: body.steps, place: read.place, span: spanSince(cursor, from) }];
+  if (read !== null)
+    return broken
+      ? null
+      : [{ kind: 'group', body: body.steps, place: read.place, span: spanSince(cursor, from) }];
   if (!broken) {
-    cursor.faults.push(diagnose('bracket/no-use', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+    cursor.faults.push(
+      diagnose('bracket/no-use', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),
+    );
   }
   return null;
 }
@@ -47,7 +54,10 @@ function readEndStop(cursor: Cursor): Stop | null {
 
 function unclosed(cursor: Cursor, from: number, open: string): null {
   const token = cursor.tokens[from];
-  if (token !== undefined) cursor.faults.push(diagnose('bracket/unclosed', { file: cursor.context.file, span: spanOf(cursor, token) }, { open }));
+  if (token !== undefined)
+    cursor.faults.push(
+      diagnose('bracket/unclosed', { file: cursor.context.file, span: spanOf(cursor, token) }, { open }),
+    );
   return null;
 }
 
@@ -57,7 +67,8 @@ function unclosed(cursor: Cursor, from: number, open: string): null {
  */
 function readAside(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
-  if (readCounts(cursor) !== null) return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  if (readCounts(cursor) !== null)
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   let ahead = 1;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
     const token = peek(cursor, ahead);
@@ -65,7 +76,11 @@ function readAside(cursor: Cursor): readonly Step[] | null {
     if (!words || findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null) return null;
   }
   const follows = peek(cursor, ahead + 1);
-  if (isNumber(cursor, ahead + 1) || (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across'].includes(follows.text))) return null;
+  if (
+    isNumber(cursor, ahead + 1) ||
+    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across'].includes(follows.text))
+  )
+    return null;
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
@@ -84,19 +99,33 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   if (rep === null) {
     const token = cursor.tokens[from];
     if (token !== undefined && cursor.faults.length === before)
-      cursor.faults.push(diagnose('repeat/no-end', { file: cursor.context.file, span: spanOf(cursor, token) }, {}));
+      cursor.faults.push(
+        diagnose('repeat/no-end', { file: cursor.context.file, span: spanOf(cursor, token) }, {}),
+      );
     return null;
   }
   cursor.at += 2;
   const stop = readStop(cursor);
   if (stop === null) {
-    if (cursor.faults.length === before)
-      cursor.faults.push(diagnose('repeat/no-stop', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+    const said = cursor.at;
+    skipToBoundary(cursor);
+    if (cursor.faults.length > before) return null;
+    // "rep from * to * once" says how far, in a way that is not read.
+    if (cursor.at > said) reportUnread(cursor, said - 3, 'how often or how far, such as "across" or "5 more times",');
+    else
+      cursor.faults.push(
+        diagnose('repeat/no-stop', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),
+      );
     return null;
   }
   const endsAtMark = readEndingLast(cursor);
   if (cursor.faults.length > before) return null;
-  const lastPassEnds = endsAtMark ? body.markAt : null;
+  if (endsAtMark !== (body.markAt !== null)) {
+    const expected = endsAtMark ? 'a ** in the repeat, where the last pass ends,' : '"ending last rep at **" after the repeat';
+    reportUnread(cursor, from, expected);
+    return null;
+  }
+  const lastPassEnds = body.markAt;
   return [{ kind: 'repeat', body: body.steps, lastPassEnds, stop, span: spanSince(cursor, from) }];
 }
 

@@ -24,7 +24,9 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     return null;
   }
   const side = readSide(cursor);
-  if (peek(cursor).kind === 'colon') cursor.at += 1;
+  // `Row 3 – Ch 1` is a label as much as `Row 3: Ch 1`.
+  const dashed = label.kind === 'numbered' && peek(cursor).kind === 'dash';
+  if (peek(cursor).kind === 'colon' || dashed) cursor.at += 1;
   else if (label.kind === 'named') {
     cursor.at = from;
     return null;
@@ -42,6 +44,18 @@ export function isLabel(cursor: Cursor): boolean {
   return read !== null;
 }
 
+/** True when a row's or round's number stands here with its colon. */
+export function isNumberedLabel(cursor: Cursor): boolean {
+  if (unitAt(cursor) === null) return false;
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  const read = readLabel(cursor);
+  const colon = peek(cursor, -1).kind === 'colon';
+  cursor.at = from;
+  cursor.faults.length = faults;
+  return read?.label.kind === 'numbered' && colon;
+}
+
 function readNumbered(cursor: Cursor): Label | null {
   const from = cursor.at;
   const unit = unitAt(cursor);
@@ -53,7 +67,8 @@ function readNumbered(cursor: Cursor): Label | null {
   if (takeAny(cursor, 'on', 'onwards', 'onward') !== null) {
     return { kind: 'numbered', unit, word, from: first, to: 'on', span: spanSince(cursor, from) };
   }
-  const ranged = peek(cursor).kind === 'dash' || ['to', 'and', '&'].includes(wordAt(cursor)) || peek(cursor).text === '&';
+  const ranged =
+    peek(cursor).kind === 'dash' || ['to', 'and', '&'].includes(wordAt(cursor)) || peek(cursor).text === '&';
   if (ranged && peek(cursor, 1).kind === 'number') {
     cursor.at += 1;
     const to = readNumber(cursor);
@@ -61,7 +76,9 @@ function readNumbered(cursor: Cursor): Label | null {
     const low = first.values[0] ?? 0;
     const high = to?.values[0] ?? low;
     if (high !== null && low !== null && high < low)
-      cursor.faults.push(diagnose('row/number-order', { file: cursor.context.file, span }, { from: low, to: high }));
+      cursor.faults.push(
+        diagnose('row/number-order', { file: cursor.context.file, span }, { from: low, to: high }),
+      );
     return { kind: 'numbered', unit, word, from: first, to, span };
   }
   return { kind: 'numbered', unit, word, from: first, to: null, span: spanSince(cursor, from) };

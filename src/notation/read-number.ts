@@ -9,18 +9,37 @@ import type { Num } from './tree.ts';
 export const LARGEST_NUMBER = 100_000;
 
 const WORDS: ReadonlyMap<string, number> = new Map(
-  ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'].map(
-    (word, i) => [word, i],
-  ),
+  [
+    'zero',
+    'one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ].map((word, i) => [word, i]),
 );
 
 const ORDINALS: ReadonlyMap<string, number> = new Map(
-  ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [word, i + 1]),
+  ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [
+    word,
+    i + 1,
+  ]),
 );
 
 /** `- (9)`: the first size skips. */
 function isSkippingList(cursor: Cursor, ahead = 0): boolean {
-  return peek(cursor, ahead).kind === 'dash' && peek(cursor, ahead + 1).kind === 'open' && peek(cursor, ahead + 2).kind === 'number';
+  return (
+    peek(cursor, ahead).kind === 'dash' &&
+    peek(cursor, ahead + 1).kind === 'open' &&
+    peek(cursor, ahead + 2).kind === 'number'
+  );
 }
 
 /** True when a number or `- (9)` stands `ahead` tokens on. */
@@ -60,7 +79,9 @@ export function readNumber(cursor: Cursor): Num | null {
   const span = spanSince(cursor, from);
   const { sizes } = cursor.context;
   if (values.length > 1 && values.length !== sizes) {
-    cursor.faults.push(diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }));
+    cursor.faults.push(
+      diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }),
+    );
     // Read on with the numbers there are, the last standing for what is missing, so that only this is reported.
     while (values.length < sizes) values.push(values[values.length - 1] ?? 0);
     values.length = Math.max(1, sizes);
@@ -71,7 +92,8 @@ export function readNumber(cursor: Cursor): Num | null {
 /** `2nd`, or `second` in words; null when neither stands here. */
 export function readOrdinal(cursor: Cursor): number | null {
   const token = peek(cursor);
-  const value = token.kind === 'ordinal' ? token.value : token.kind === 'word' ? ORDINALS.get(token.text) : undefined;
+  const value =
+    token.kind === 'ordinal' ? token.value : token.kind === 'word' ? ORDINALS.get(token.text) : undefined;
   if (value === undefined) return null;
   cursor.at += 1;
   return value;
@@ -92,7 +114,13 @@ function plainValue(cursor: Cursor): number {
   const value = token.kind === 'word' ? (WORDS.get(token.text) ?? 0) : token.value;
   if (value > LARGEST_NUMBER) {
     const span = spanSince(cursor, cursor.at - 1);
-    cursor.faults.push(diagnose('number/too-large', { file: cursor.context.file, span }, { number: token.text, limit: LARGEST_NUMBER }));
+    cursor.faults.push(
+      diagnose(
+        'number/too-large',
+        { file: cursor.context.file, span },
+        { number: token.text, limit: LARGEST_NUMBER },
+      ),
+    );
     return 1;
   }
   return value;

@@ -30,7 +30,8 @@ export function readPlace(cursor: Cursor): PlaceRead | null {
     if (atEndOfLoopOnly(cursor)) {
       // "in BLO across": each stitch, in that loop.
       const stop = readStop(cursor);
-      if (stop !== null) return { place: { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, from) }, loop };
+      if (stop !== null)
+        return { place: { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, from) }, loop };
     }
   }
   const place = readPlaceWords(cursor, from);
@@ -71,9 +72,14 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
     if (takeAny(cursor, 'next', 'nxt') !== null) return readNext(cursor, from, true);
+    if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
     takeAny(cursor, 'remaining', 'rem');
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
+    if (what.kind === 'row-end' && takeAny(cursor, 'along') !== null) {
+      takeAny(cursor, 'the');
+      takeAny(cursor, 'side', 'edge');
+    }
     const stop = readStop(cursor);
     if (stop !== null) return { kind: 'each', what, stop, span: span() };
     return { kind: 'each', what, stop: { kind: 'end', word: 'across', span: span() }, span: span() };
@@ -82,7 +88,10 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'same') !== null) {
     const what = readWhat(cursor) ?? (takeAny(cursor, 'place') === null ? null : ANY_STITCH);
     if (what === null) return backTo(cursor, start);
-    const asJoin = takeWords(cursor, 'as', 'joining') || takeWords(cursor, 'as', 'join') || takeWords(cursor, 'as', 'sl', 'st');
+    const asJoin =
+      takeWords(cursor, 'as', 'joining') ||
+      takeWords(cursor, 'as', 'join') ||
+      takeWords(cursor, 'as', 'sl', 'st');
     return { kind: 'same', what, asJoin, span: span() };
   }
   const end = takeAny(cursor, 'first', 'last');
@@ -96,7 +105,12 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const what = readWhat(cursor);
     return what === null ? backTo(cursor, start) : { kind: 'any', what, span: span() };
   }
-  if (takeWords(cursor, 'magic', 'ring') || takeWords(cursor, 'magic', 'circle') || takeWords(cursor, 'adjustable', 'ring') || takeAny(cursor, 'mr') !== null)
+  if (
+    takeWords(cursor, 'magic', 'ring') ||
+    takeWords(cursor, 'magic', 'circle') ||
+    takeWords(cursor, 'adjustable', 'ring') ||
+    takeAny(cursor, 'mr') !== null
+  )
     return { kind: 'ring', magic: true, span: span() };
   if (takeAny(cursor, 'ring', 'circle', 'center', 'centre') !== null) {
     if (wordAt(cursor, -1).startsWith('cent') && !takeWords(cursor, 'of', 'ring')) {
@@ -118,7 +132,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'skipped') !== null) {
     const what = readWhat(cursor) ?? ANY_STITCH;
     const below = readBelow(cursor);
-    return below === null ? backTo(cursor, start) : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: span() };
+    return below === null
+      ? backTo(cursor, start)
+      : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: span() };
   }
   const ofSpecial = readOfSpecial(cursor, from, start);
   if (ofSpecial !== null) return ofSpecial;
@@ -138,12 +154,15 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
   if (takeAny(cursor, 'skipped') !== null) {
     const skipped = readWhat(cursor) ?? ANY_STITCH;
     const rows = readBelow(cursor);
-    return rows === null ? backTo(cursor, start) : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
+    return rows === null
+      ? backTo(cursor, start)
+      : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
   const what = readWhat(cursor) ?? (n === null ? null : ANY_STITCH);
   if (what === null) return backTo(cursor, start);
   const below = readBelow(cursor);
-  if (below !== null) return { kind: 'below', n, ...below, pick: 'next', what, span: spanSince(cursor, from) };
+  if (below !== null)
+    return { kind: 'below', n, ...below, pick: 'next', what, span: spanSince(cursor, from) };
   if (each && n === null) {
     const stop = readStop(cursor);
     if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
@@ -170,8 +189,17 @@ function readOfSpecial(cursor: Cursor, from: number, start: number): Place | nul
   takeAny(cursor, 'next');
   const whole: What | null = readWhat(cursor);
   if (whole === null || whole.kind !== 'special') return backTo(cursor, start);
-  return { kind: 'of-special', nth: nth ?? 'center', what, special: whole.name, span: spanSince(cursor, from) };
+  return {
+    kind: 'of-special',
+    nth: nth ?? 'center',
+    what,
+    special: whole.name,
+    span: spanSince(cursor, from),
+  };
 }
+
+/** What makes a run of chains a space rather than a turning chain. */
+const SPACE_AFTER_CHAIN = ['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch'];
 
 /** `beg ch-3`, `beginning ch`, `turning ch`, `tch`, `ch-3`. */
 function readChainName(cursor: Cursor): { chains: number | null; where: 'beginning' | 'turning' } | null {
@@ -183,12 +211,23 @@ function readChainName(cursor: Cursor): { chains: number | null; where: 'beginni
     const length = chainLength(cursor);
     if (named !== null && named !== 'first') return { chains: length, where };
     // A bare `ch-3` is the turning chain only where no "sp" follows.
-    if (length !== null && !['sp', 'space', 'lp', 'loop', 'sps', 'corner', 'arch'].includes(wordAt(cursor))) return { chains: length, where };
-  } else if (peek(cursor).kind === 'number' && peek(cursor, 1).kind !== 'dash' && wordAt(cursor, 1) === 'ch' && named !== null) {
+    if (length !== null && !SPACE_AFTER_CHAIN.includes(wordAt(cursor)))
+      return { chains: length, where };
+  } else if (
+    peek(cursor).kind === 'number' &&
+    peek(cursor, 1).kind !== 'dash' &&
+    wordAt(cursor, 1) === 'ch' &&
+    named !== null
+  ) {
     const length = peek(cursor).value;
     cursor.at += 2;
     return { chains: length, where };
-  } else if (named !== null && peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash' && wordAt(cursor, 2) === 'ch') {
+  } else if (
+    peek(cursor).kind === 'number' &&
+    peek(cursor, 1).kind === 'dash' &&
+    wordAt(cursor, 2) === 'ch' &&
+    (named !== null || !SPACE_AFTER_CHAIN.includes(wordAt(cursor, 3)))
+  ) {
     const length = peek(cursor).value;
     cursor.at += 3;
     return { chains: length, where };
@@ -217,7 +256,10 @@ function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round' } | nu
   const n = isNumber(cursor) ? readNumber(cursor) : null;
   const word = takeAny(cursor, 'row', 'rows', 'rnd', 'rnds', 'round', 'rounds');
   if (n !== null && word !== null && takeAny(cursor, 'below') !== null) {
-    return { rows: n.values[0] ?? 1, unit: word.startsWith('ro') && !word.startsWith('rou') ? 'row' : 'round' };
+    return {
+      rows: n.values[0] ?? 1,
+      unit: word.startsWith('ro') && !word.startsWith('rou') ? 'row' : 'round',
+    };
   }
   cursor.at = start;
   return null;
@@ -227,4 +269,3 @@ function backTo(cursor: Cursor, at: number): null {
   cursor.at = at;
   return null;
 }
-

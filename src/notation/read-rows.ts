@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
-import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
+import { isNumber, LARGEST_NUMBER } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
 import type { RepeatRowsStep, Unit } from './tree.ts';
 
@@ -59,7 +59,9 @@ function readRowNumbers(cursor: Cursor): number[] {
 /** `2 and 3 twelve more times`: the number after the list belongs to "times". */
 function isTimes(cursor: Cursor, ahead: number): boolean {
   const word = wordAt(cursor, ahead);
-  return word === 'times' || word === 'time' || (word === 'more' && wordAt(cursor, ahead + 1).startsWith('time'));
+  return (
+    word === 'times' || word === 'time' || (word === 'more' && wordAt(cursor, ahead + 1).startsWith('time'))
+  );
 }
 
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {

@@ -5,15 +5,15 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
-import { readOpened, readStar } from './read-group.ts';
 import { readEvenly, readWorking } from './read-edge.ts';
+import { readOpened, readStar } from './read-group.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { leadsToPlace, readLoop, readPlace, readPlaceWords } from './read-place.ts';
 import { readRepeatRows } from './read-rows.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
-import { reportUnread, reportUnknownWord } from './report-unread.ts';
 import { readChange, readFastenOff, readJoin, readStitchName, readWithYarn, takeRing } from './read-yarn.ts';
+import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Counts, Loop, Num, Place, SkipStep, Step, StitchName, WorkStep } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
@@ -30,7 +30,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['work'], readWork),
   ...entries(['working'], readWorking),
-  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm'], readMakerNote),
+  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm', 'leaving'], readMakerNote),
+  ...entries(['rs', 'ws'], readFacing),
+  ...entries(['ending'], readEnding),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
@@ -49,7 +51,12 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (worked !== null) return readTrailing(cursor, from, worked);
   if (cursor.faults.length === before) {
     cursor.at = from;
-    reportUnknownWord(cursor);
+    if (reader === undefined) reportUnknownWord(cursor);
+    else {
+      // The word is known, what it is used for here is not.
+      skipStep(cursor);
+      reportUnread(cursor, from, null);
+    }
   }
   return skipStep(cursor);
 }
@@ -57,11 +64,18 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
   takeAny(cursor, 'then');
-  if (atBoundary(cursor) || peek(cursor).kind === 'open' || peek(cursor).kind === 'mark' || cursor.at === from) return steps;
+  if (
+    atBoundary(cursor) ||
+    peek(cursor).kind === 'open' ||
+    peek(cursor).kind === 'mark' ||
+    cursor.at === from
+  )
+    return steps;
   const word = wordAt(cursor);
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
   if (peek(cursor).kind === 'dash' || peek(cursor).text === '=') return steps;
-  if (READERS.has(word) || isNumber(cursor) || findName(cursor.lexicon, cursor.tokens, cursor.at) !== null) return steps;
+  if (READERS.has(word) || isNumber(cursor) || findName(cursor.lexicon, cursor.tokens, cursor.at) !== null)
+    return steps;
   const start = cursor.at;
   skipStep(cursor);
   const end = cursor.at;
@@ -106,7 +120,13 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
 }
 
 /** The places after a stitch: none, one, or several joined by "and". */
-function readPlaces(cursor: Cursor, from: number, stitch: StitchName, times: Num | null, leading: Loop | null): readonly Step[] | null {
+function readPlaces(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+  leading: Loop | null,
+): readonly Step[] | null {
   const steps: WorkStep[] = [];
   let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
   const add = (place: Place | null, start: number): void => {
@@ -118,7 +138,11 @@ function readPlaces(cursor: Cursor, from: number, stitch: StitchName, times: Num
     const placeFrom = cursor.at;
     const stop = bare === 'each' ? null : readStop(cursor);
     const place: Place | null =
-      bare === 'each' ? readPlaceWords(cursor, placeFrom) : stop === null ? null : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
+      bare === 'each'
+        ? readPlaceWords(cursor, placeFrom)
+        : stop === null
+          ? null
+          : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
     add(place, from);
   } else if (leadsToPlace(cursor)) {
     const read = readPlace(cursor);
@@ -131,14 +155,17 @@ function readPlaces(cursor: Cursor, from: number, stitch: StitchName, times: Num
     const start = cursor.at;
     cursor.at += 1;
     const placeFrom = cursor.at;
-    const place = leadsToPlace(cursor) ? (readPlace(cursor)?.place ?? null) : readPlaceWords(cursor, placeFrom);
+    const place = leadsToPlace(cursor)
+      ? (readPlace(cursor)?.place ?? null)
+      : readPlaceWords(cursor, placeFrom);
     if (place === null) return reportNoPlace(cursor);
     add(place, start + 1);
   }
   const first = steps[0];
   if (first !== undefined && stitch.kind === 'stitch' && stitch.id === 'sl-st') {
     const ring = takeRing(cursor);
-    const join = ring || takeWords(cursor, 'to', 'join') || takeWords(cursor, 'to', 'first', 'st', 'to', 'join');
+    const join =
+      ring || takeWords(cursor, 'to', 'join') || takeWords(cursor, 'to', 'first', 'st', 'to', 'join');
     if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
   }
   return steps;
@@ -161,7 +188,9 @@ function reportNoPlace(cursor: Cursor): null {
   cursor.at += 1;
   const next = peek(cursor);
   if (atBoundary(cursor)) {
-    cursor.faults.push(diagnose('phrase/no-place', { file: cursor.context.file, span: spanSince(cursor, start) }, { word }));
+    cursor.faults.push(
+      diagnose('phrase/no-place', { file: cursor.context.file, span: spanSince(cursor, start) }, { word }),
+    );
     return null;
   }
   skipStep(cursor);
@@ -175,7 +204,21 @@ function reportNoPlace(cursor: Cursor): null {
   return null;
 }
 
-const KNOWN_PLACE_WORDS = new Set(['next', 'each', 'same', 'first', 'last', 'top', 'ring', 'any', 'the', 'skipped', 'corner', 'center', 'centre']);
+const KNOWN_PLACE_WORDS = new Set([
+  'next',
+  'each',
+  'same',
+  'first',
+  'last',
+  'top',
+  'ring',
+  'any',
+  'the',
+  'skipped',
+  'corner',
+  'center',
+  'centre',
+]);
 
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
 function readSkip(cursor: Cursor): SkipStep | null {
@@ -195,8 +238,10 @@ function readSkip(cursor: Cursor): SkipStep | null {
 function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
   if (takeAny(cursor, 'turn') !== null) return { kind: 'turn', what: 'turn', span: spanSince(cursor, from) };
-  if (takeWords(cursor, 'do', 'not', 'turn')) return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
-  if (takeWords(cursor, 'do', 'not', 'join')) return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
+  if (takeWords(cursor, 'do', 'not', 'turn'))
+    return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
+  if (takeWords(cursor, 'do', 'not', 'join'))
+    return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
   return null;
 }
 
@@ -209,7 +254,9 @@ function readRepeat(cursor: Cursor): Step | null {
     if (wordAt(cursor) === 'from' && peek(cursor, 1).kind === 'mark') {
       cursor.at += 2;
       readStop(cursor);
-      cursor.faults.push(diagnose('repeat/no-start', { file: cursor.context.file, span: spanSince(cursor, from) }, {}));
+      cursor.faults.push(
+        diagnose('repeat/no-start', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),
+      );
       return null;
     }
   } else takeAny(cursor, 'for');
@@ -229,7 +276,9 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const evenly = readEvenly(cursor, from);
   if (evenly !== null) return evenly;
   if (peek(cursor).kind === 'open') return readOpened(cursor);
-  return readWorkStep(cursor);
+  const worked = readWorkStep(cursor);
+  if (worked === null) cursor.at = from;
+  return worked;
 }
 
 /** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
@@ -239,7 +288,29 @@ function readMakerNote(cursor: Cursor): Step {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `WS now facing`, `RS facing throughout`. */
+function readFacing(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'now', 'is');
+  if (takeAny(cursor, 'facing') === null) {
+    cursor.at = from;
+    return null;
+  }
+  takeAny(cursor, 'throughout', 'you');
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `ending with …` belongs to the phrase before it: where that could not be read, this is part of the same fault. */
+function readEnding(cursor: Cursor): readonly Step[] {
+  const from = cursor.at;
+  const before = cursor.faults[cursor.faults.length - 1];
+  skipStep(cursor);
+  const echo = before !== undefined && spanSince(cursor, from).start - before.span.end <= 2;
+  if (!echo) reportUnread(cursor, from, null);
+  return [];
+}
+
 function entries(words: readonly string[], reader: Reader): [string, Reader][] {
   return words.map((word) => [word, reader]);
 }
-

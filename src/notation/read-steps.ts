@@ -19,14 +19,27 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     const token = peek(cursor);
     const { kind } = token;
     if (kind === 'end') break;
-    if (kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'newline' || kind === 'colon') {
+    if (
+      kind === 'comma' ||
+      kind === 'semicolon' ||
+      kind === 'stop' ||
+      kind === 'newline' ||
+      kind === 'colon'
+    ) {
       cursor.at += 1;
       continue;
     }
     if (kind === 'close') {
       if (until === 'bracket') break;
       cursor.at += 1;
-      if (until === 'line') cursor.faults.push(diagnose('bracket/unopened', { file: cursor.context.file, span: spanOf(cursor, token) }, { close: token.text }));
+      if (until === 'line')
+        cursor.faults.push(
+          diagnose(
+            'bracket/unopened',
+            { file: cursor.context.file, span: spanOf(cursor, token) },
+            { close: token.text },
+          ),
+        );
       else break;
       continue;
     }
@@ -37,7 +50,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     }
     if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
     if (until === 'line') {
-      stated = readStatedCount(cursor);
+      stated = readStatedCount(cursor, steps.length > 0);
       if (stated !== null) break;
     }
     if (takeAny(cursor, 'and', 'then') !== null) continue;
@@ -53,5 +66,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 /** `rep from *` with the mark that began the repeat; `rep from *` with another mark belongs to an outer one. */
 function isRepeatFrom(cursor: Cursor, mark: string): boolean {
   const word = wordAt(cursor);
-  return (word === 'rep' || word === 'repeat') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark;
+  return (
+    (word === 'rep' || word === 'repeat') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark
+  );
 }

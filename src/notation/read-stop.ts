@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
-import { isNumber, readNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import type { Num, Stop } from './tree.ts';
 
@@ -38,9 +38,15 @@ export function readTimes(cursor: Cursor, from: number): Stop | null {
     const n = readNumber(cursor);
     if (n !== null) return { kind: 'times', n, more: false, span: spanSince(cursor, from) };
   }
-  if (isNumber(cursor)) {
+  if (isNumberOrSkip(cursor)) {
     const n = readNumber(cursor);
     const moreFirst = takeAny(cursor, 'more') !== null;
+    // `6x` says the same as `6 times`.
+    const crossed = wordAt(cursor) === 'x' || peek(cursor).text === '×';
+    if (n !== null && crossed) {
+      cursor.at += 1;
+      return { kind: 'times', n, more: false, span: spanSince(cursor, from) };
+    }
     if (n !== null && takeAny(cursor, 'times', 'time') !== null) {
       const more = takeAny(cursor, 'more') !== null || moreFirst;
       return { kind: 'times', n, more, span: spanSince(cursor, from) };
@@ -56,16 +62,23 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   if (takeAny(cursor, 'to', 'until') === null) return null;
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'end') !== null) {
-    if (takeWords(cursor, 'of', 'row') || takeWords(cursor, 'of', 'rnd')) return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
+    if (takeWords(cursor, 'of', 'row') || takeWords(cursor, 'of', 'rnd'))
+      return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
     return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
   }
   takeAny(cursor, 'within');
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'last') !== null) {
     const at = cursor.at;
-    const n = readNumber(cursor);
+    // UK `2-ch sp` begins with a number that is no count.
+    const n = peek(cursor, 1).kind === 'dash' ? null : readNumber(cursor);
     const what = readWhat(cursor) ?? ANY_STITCH;
-    return { kind: 'leaving', n: n ?? { values: [1], span: spanSince(cursor, at) }, what, span: spanSince(cursor, from) };
+    return {
+      kind: 'leaving',
+      n: n ?? { values: [1], span: spanSince(cursor, at) },
+      what,
+      span: spanSince(cursor, from),
+    };
   }
   takeAny(cursor, 'next');
   const what = readWhat(cursor);

@@ -49,7 +49,11 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   if (chainFirst && peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number') {
     chains = peek(cursor, 2).value;
     cursor.at += 3;
-  } else if (peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash' && CHAIN_WORDS.includes(wordAt(cursor, 2))) {
+  } else if (
+    peek(cursor).kind === 'number' &&
+    peek(cursor, 1).kind === 'dash' &&
+    CHAIN_WORDS.includes(wordAt(cursor, 2))
+  ) {
     chains = peek(cursor).value;
     cursor.at += 3;
   } else if (chainFirst) cursor.at += 1;

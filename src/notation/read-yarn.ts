@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanOf, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanOf, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
@@ -22,7 +22,11 @@ export function readYarnLetter(cursor: Cursor): string | null {
   if (looksLikeYarn) {
     cursor.at += 1;
     cursor.faults.push(
-      diagnose('yarn/unlisted', { file: cursor.context.file, span: spanOf(cursor, token) }, { letter: written, listed: cursor.context.yarns }),
+      diagnose(
+        'yarn/unlisted',
+        { file: cursor.context.file, span: spanOf(cursor, token) },
+        { letter: written, listed: cursor.context.yarns },
+      ),
     );
     return written;
   }
@@ -37,7 +41,11 @@ export function readWithYarn(cursor: Cursor): Step | null {
   const facing = (wordAt(cursor) === 'rs' || wordAt(cursor) === 'ws') && wordAt(cursor, 1) === 'facing';
   if (facing) {
     cursor.at += 2;
-    return { kind: 'note', text: wordAt(cursor, -2) === 'rs' ? 'with RS facing' : 'with WS facing', span: spanSince(cursor, from) };
+    return {
+      kind: 'note',
+      text: wordAt(cursor, -2) === 'rs' ? 'with RS facing' : 'with WS facing',
+      span: spanSince(cursor, from),
+    };
   }
   const yarn = readYarnLetter(cursor);
   if (yarn === null) {
@@ -67,7 +75,7 @@ export function readChange(cursor: Cursor): Step | null {
 export function readJoin(cursor: Cursor): Step | null {
   const from = cursor.at;
   takeAny(cursor, 'join', 'joining');
-  const yarn = readYarnLetter(cursor);
+  const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
   let stitch: StitchName | null = null;
   if (takeAny(cursor, 'with', 'by') !== null) {
     takeAny(cursor, 'a');
@@ -89,8 +97,21 @@ export function readJoin(cursor: Cursor): Step | null {
   }
   if (yarn !== null) return yarnStep('join', yarn, stitch, place, cursor, from);
   const span = spanSince(cursor, from);
-  const join: JoinStep = { kind: 'join', stitch: stitch ?? { kind: 'stitch', id: 'sl-st', span }, place, ring, span };
+  const join: JoinStep = {
+    kind: 'join',
+    stitch: stitch ?? { kind: 'stitch', id: 'sl-st', span },
+    place,
+    ring,
+    span,
+  };
   return join;
+}
+
+/** `join yarn`: the one there is. With several it has to be said which. */
+function onlyYarn(cursor: Cursor): string | null {
+  const [only, second] = cursor.context.yarns;
+  if (only === undefined || second !== undefined) return null;
+  return takeAny(cursor, 'yarn') === null ? null : only;
 }
 
 /** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
@@ -103,7 +124,11 @@ export function readFastenOff(cursor: Cursor): Step | null {
 
 /** `to form ring`, `to form a ring`. */
 export function takeRing(cursor: Cursor): boolean {
-  return takeWords(cursor, 'to', 'form', 'a', 'ring') || takeWords(cursor, 'to', 'form', 'ring') || takeWords(cursor, 'to', 'form', 'a', 'circle');
+  return (
+    takeWords(cursor, 'to', 'form', 'a', 'ring') ||
+    takeWords(cursor, 'to', 'form', 'ring') ||
+    takeWords(cursor, 'to', 'form', 'a', 'circle')
+  );
 }
 
 export function readStitchName(cursor: Cursor): StitchName | null {
@@ -114,14 +139,13 @@ export function readStitchName(cursor: Cursor): StitchName | null {
   return { ...found.named, span: spanSince(cursor, from) };
 }
 
-function yarnStep(action: YarnStep['action'], yarn: string, stitch: StitchName | null, place: Place | null, cursor: Cursor, from: number): YarnStep {
+function yarnStep(
+  action: YarnStep['action'],
+  yarn: string,
+  stitch: StitchName | null,
+  place: Place | null,
+  cursor: Cursor,
+  from: number,
+): YarnStep {
   return { kind: 'yarn', action, yarn, stitch, place, span: spanSince(cursor, from) };
-}
-
-function skipToBoundary(cursor: Cursor): void {
-  for (;;) {
-    const { kind } = peek(cursor);
-    if (kind === 'comma' || kind === 'semicolon' || kind === 'stop' || kind === 'end' || kind === 'close' || kind === 'newline') return;
-    cursor.at += 1;
-  }
 }

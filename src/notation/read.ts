@@ -6,7 +6,7 @@ import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
 import { spanSince } from './cursor.ts';
 import { lexiconOf } from './lexicon.ts';
-import { isLabel, readLabel } from './read-label.ts';
+import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
 import { readSteps } from './read-steps.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
@@ -15,13 +15,25 @@ import type { Instructions, Line, Step } from './tree.ts';
 export type { Context } from './cursor.ts';
 
 /** Reads a part's instructions: rows, rounds and the sentences between them. */
-export function readInstructions(mapped: MappedText, context: Context): { instructions: Instructions; diagnostics: Diagnostic[] } {
+export function readInstructions(
+  mapped: MappedText,
+  context: Context,
+): { instructions: Instructions; diagnostics: Diagnostic[] } {
   const tokens = tokenise(mapped.text);
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
   const lines: Line[] = [];
   for (const [first, end] of splitLines(mapped, tokens, context)) {
-    const cursor: Cursor = { mapped, tokens: closed(tokens, first, end), at: 0, context, lexicon, faults, depth: 0, readSteps };
+    const cursor: Cursor = {
+      mapped,
+      tokens: closed(tokens, first, end),
+      at: 0,
+      context,
+      lexicon,
+      faults,
+      depth: 0,
+      readSteps,
+    };
     const line = readLine(cursor);
     if (line !== null) lines.push(line);
   }
@@ -29,10 +41,22 @@ export function readInstructions(mapped: MappedText, context: Context): { instru
 }
 
 /** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
-export function readPhrase(mapped: MappedText, context: Context): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
+export function readPhrase(
+  mapped: MappedText,
+  context: Context,
+): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
-  const cursor: Cursor = { mapped, tokens: tokenise(mapped.text), at: 0, context, lexicon, faults, depth: 0, readSteps };
+  const cursor: Cursor = {
+    mapped,
+    tokens: tokenise(mapped.text),
+    at: 0,
+    context,
+    lexicon,
+    faults,
+    depth: 0,
+    readSteps,
+  };
   return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
 }
 
@@ -43,15 +67,33 @@ function readLine(cursor: Cursor): Line | null {
   if (read?.label.kind === 'named' && /^notes?$/i.test(read.label.name)) {
     cursor.at = cursor.tokens.length - 1;
     const span = spanSince(cursor, 0);
-    const text = cursor.mapped.text.slice(cursor.tokens[noteFrom]?.start, cursor.tokens[cursor.at]?.start).trim();
-    return { label: null, side: null, steps: [{ kind: 'note', text, span }], stated: null, readable: true, span };
+    const text = cursor.mapped.text
+      .slice(cursor.tokens[noteFrom]?.start, cursor.tokens[cursor.at]?.start)
+      .trim();
+    return {
+      label: null,
+      side: null,
+      steps: [{ kind: 'note', text, span }],
+      stated: null,
+      readable: true,
+      span,
+    };
   }
   const { steps, stated } = readSteps(cursor, 'line');
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
     if (read === null) return null;
-    const label = cursor.mapped.text.slice(cursor.tokens[0]?.start, cursor.tokens[Math.max(0, noteFrom - 1)]?.start);
-    cursor.faults.push(diagnose('row/empty', { file: cursor.context.file, span: read.label.span }, { label: label.replace(/[\s:]+$/, '') }));
+    const label = cursor.mapped.text.slice(
+      cursor.tokens[0]?.start,
+      cursor.tokens[Math.max(0, noteFrom - 1)]?.start,
+    );
+    cursor.faults.push(
+      diagnose(
+        'row/empty',
+        { file: cursor.context.file, span: read.label.span },
+        { label: label.replace(/[\s:]+$/, '') },
+      ),
+    );
   }
   const readable = cursor.faults.length === before;
   return { label: read?.label ?? null, side: read?.side ?? null, steps, stated, readable, span };
@@ -62,11 +104,28 @@ function readLine(cursor: Cursor): Line | null {
  * was finished by a full stop or a count. Everything else goes on with the line before.
  */
 function splitLines(mapped: MappedText, tokens: readonly Token[], context: Context): [number, number][] {
-  const probe: Cursor = { mapped, tokens, at: 0, context, lexicon: lexiconOf(context.terms, []), faults: [], depth: 0, readSteps };
+  const probe: Cursor = {
+    mapped,
+    tokens,
+    at: 0,
+    context,
+    lexicon: lexiconOf(context.terms, []),
+    faults: [],
+    depth: 0,
+    readSteps,
+  };
   const ranges: [number, number][] = [];
   let first = 0;
   for (let i = 0; i < tokens.length; i += 1) {
     const token = tokens[i];
+    if (token?.kind === 'stop') {
+      // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
+      probe.at = i + 1;
+      if (isNumberedLabel(probe)) {
+        if (i + 1 > first) ranges.push([first, i + 1]);
+        first = i + 1;
+      }
+    }
     if (token === undefined || token.kind !== 'newline') continue;
     const blank = tokens[i + 1]?.kind === 'newline';
     probe.at = i + 1;
@@ -92,4 +151,3 @@ function closed(tokens: readonly Token[], first: number, end: number): Token[] {
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;
 }
-

@@ -2,22 +2,70 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import { nearest } from '../diagnostics/nearest.ts';
-import { stitchById, stitchNames, termsOf } from '../stitches/table.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { stitchById, stitchNames, termsOf } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanOf, spanSince, textSince } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 
 /** Words of instructions other than stitches, for the nearest-word search. */
 const INSTRUCTION_WORDS = [
-  'chain', 'skip', 'turn', 'join', 'repeat', 'with', 'change', 'fasten', 'next', 'each', 'same', 'first', 'last', 'across', 'around',
-  'ring', 'corner', 'space', 'stitch', 'stitches', 'sts', 'times', 'twice', 'working', 'work', 'along', 'evenly',
+  'chain',
+  'skip',
+  'turn',
+  'join',
+  'repeat',
+  'with',
+  'change',
+  'fasten',
+  'next',
+  'each',
+  'same',
+  'first',
+  'last',
+  'across',
+  'around',
+  'ring',
+  'corner',
+  'space',
+  'stitch',
+  'stitches',
+  'sts',
+  'times',
+  'twice',
+  'working',
+  'work',
+  'along',
+  'evenly',
 ];
 
 /** Stitches that the trade gives no single meaning; a pattern must describe them itself. */
 const UNSETTLED = new Set([
-  'shell', 'sh', 'cl', 'cluster', 'puff', 'ps', 'pc', 'pop', 'popcorn', 'bobble', 'bo', 'bob', 'fan', 'picot', 'p', 'v', 'inc', 'dec',
-  'beg', 'group', 'gr', 'petal', 'berry', 'spike', 'scallop',
+  'shell',
+  'sh',
+  'cl',
+  'cluster',
+  'puff',
+  'ps',
+  'pc',
+  'pop',
+  'popcorn',
+  'bobble',
+  'bo',
+  'bob',
+  'fan',
+  'picot',
+  'p',
+  'v',
+  'inc',
+  'dec',
+  'beg',
+  'group',
+  'gr',
+  'petal',
+  'berry',
+  'spike',
+  'scallop',
 ]);
 
 /** Reports the word at the cursor as unknown, with the most useful thing to say about it. */
@@ -43,17 +91,39 @@ export function reportUnknownWord(cursor: Cursor): void {
   }
   const word = cursor.mapped.text.slice(token.start, token.end);
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
-    cursor.faults.push(diagnose('special/undefined', { file, span: spanOf(cursor, token) }, { word: specialName(cursor, word) }));
+    cursor.faults.push(
+      diagnose(
+        'special/undefined',
+        { file, span: spanOf(cursor, token) },
+        { word: specialName(cursor, word) },
+      ),
+    );
     return;
   }
-  const known = [...stitchNames(terms).map(({ words }) => words), ...cursor.context.specials, ...INSTRUCTION_WORDS];
-  cursor.faults.push(diagnose('word/unknown', { file, span: spanOf(cursor, token) }, { word, nearest: nearest(token.text, known) }));
+  const known = [
+    ...stitchNames(terms).map(({ words }) => words),
+    ...cursor.context.specials,
+    ...INSTRUCTION_WORDS,
+  ];
+  cursor.faults.push(
+    diagnose(
+      'word/unknown',
+      { file, span: spanOf(cursor, token) },
+      { word, nearest: nearest(token.text, known) },
+    ),
+  );
 }
 
 /** Reports the words from `from` up to the cursor as unread; names the first unknown one among them if there is one. */
 export function reportUnread(cursor: Cursor, from: number, expected: string | null): void {
   const words = textSince(cursor, from);
-  cursor.faults.push(diagnose('phrase/unread', { file: cursor.context.file, span: spanSince(cursor, from) }, { words, expected }));
+  cursor.faults.push(
+    diagnose(
+      'phrase/unread',
+      { file: cursor.context.file, span: spanSince(cursor, from) },
+      { words, expected },
+    ),
+  );
 }
 
 /** `beg cl` and `V-st` are names of two words. */
@@ -63,4 +133,3 @@ function specialName(cursor: Cursor, word: string): string {
   if (word.toLowerCase() === 'v') return `${word}-st`;
   return word;
 }
-

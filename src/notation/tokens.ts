@@ -117,7 +117,8 @@ function isOrdinal(value: number, suffix: string): boolean {
 function endOfTogether(text: string, at: number): number {
   let end = at;
   while (isDigit(text.charCodeAt(end))) end += 1;
-  if (end === at || text.slice(end, end + 3).toLowerCase() !== 'tog' || isLetter(text.charCodeAt(end + 3))) return at;
+  if (end === at || text.slice(end, end + 3).toLowerCase() !== 'tog' || isLetter(text.charCodeAt(end + 3)))
+    return at;
   return end + 3;
 }
 
@@ -130,7 +131,11 @@ function isDigit(code: number): boolean {
 }
 
 function isLetter(code: number): boolean {
-  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 0xc0 && code <= 0x24f && code !== 0xd7 && code !== 0xf7);
+  return (
+    (code >= 97 && code <= 122) ||
+    (code >= 65 && code <= 90) ||
+    (code >= 0xc0 && code <= 0x24f && code !== 0xd7 && code !== 0xf7)
+  );
 }
 
 /** `maker's` is one word. */

@@ -40,7 +40,13 @@ export type What =
 /** Which place, and how many. */
 export type Place =
   /** `in next st`, `in next 3 sts`, `in each of next 3 sts`, `over next 2 sts`. */
-  | { readonly kind: 'next'; readonly n: Num | null; readonly what: What; readonly each: boolean; readonly span: Span }
+  | {
+      readonly kind: 'next';
+      readonly n: Num | null;
+      readonly what: What;
+      readonly each: boolean;
+      readonly span: Span;
+    }
   /** `in each st across`, `in each ch to last 2 ch`. */
   | { readonly kind: 'each'; readonly what: What; readonly stop: Stop; readonly span: Span }
   /** `in same st`; `asJoin` for `in same st as joining`. */
@@ -52,12 +58,32 @@ export type Place =
   /** `in 2nd ch from hook`. */
   | { readonly kind: 'from-hook'; readonly nth: Num; readonly span: Span }
   /** `in top of beg ch-3` (`nth` null), `in 3rd ch of beg ch-5`, `in top of tch`. `chains` null when no length is given. */
-  | { readonly kind: 'of-chain'; readonly nth: number | null; readonly chains: number | null; readonly where: 'beginning' | 'turning'; readonly span: Span }
+  | {
+      readonly kind: 'of-chain';
+      readonly nth: number | null;
+      readonly chains: number | null;
+      readonly where: 'beginning' | 'turning';
+      readonly span: Span;
+    }
   /** `in center dc of next shell`, `in 3rd dc of next shell`. */
-  | { readonly kind: 'of-special'; readonly nth: number | 'center'; readonly what: What; readonly special: string; readonly span: Span }
+  | {
+      readonly kind: 'of-special';
+      readonly nth: number | 'center';
+      readonly what: What;
+      readonly special: string;
+      readonly span: Span;
+    }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
   /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
-  | { readonly kind: 'below'; readonly n: Num | null; readonly rows: number; readonly pick: 'next' | 'skipped'; readonly what: What; readonly unit: 'row' | 'round'; readonly span: Span };
+  | {
+      readonly kind: 'below';
+      readonly n: Num | null;
+      readonly rows: number;
+      readonly pick: 'next' | 'skipped';
+      readonly what: What;
+      readonly unit: 'row' | 'round';
+      readonly span: Span;
+    };
 
 /** Where a repeat or "each" ends. */
 export type Stop =

@@ -1,7 +1,7 @@
 /** The parts of a path in, the `d` of an SVG path out. */
 
-import type { PathPart } from '../scene/scene.ts';
 import { roundMm } from '../scene/rounding.ts';
+import type { PathPart } from '../scene/scene.ts';
 
 export function pathData(parts: readonly PathPart[]): string {
   return parts.map(partData).join('');

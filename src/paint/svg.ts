@@ -76,9 +76,11 @@ function paintShapes(parent: Container, shapes: readonly Shape[], painter: Paint
 function paintShape(parent: Container, shape: Shape, painter: Painter, inherited: Ink): void {
   switch (shape.kind) {
     case 'path':
-      parent
-        .element('path')
-        .attr({ d: pathData(shape.parts), ...strokeAttributes(shape.stroke, painter), ...fillAttributes(shape.fill, painter) });
+      parent.element('path').attr({
+        d: pathData(shape.parts),
+        ...strokeAttributes(shape.stroke, painter),
+        ...fillAttributes(shape.fill, painter),
+      });
       return;
     case 'circle':
       parent.element('circle').attr({
@@ -147,7 +149,9 @@ function paintedInk(ink: Ink, painter: Painter): string {
 function strokeAttributes(stroke: Stroke | null, painter: Painter): Record<string, string | number> {
   if (stroke === null || stroke.ink === 'none') return {};
   const attributes = { stroke: paintedInk(stroke.ink, painter), 'stroke-width': roundMm(stroke.widthMm) };
-  return stroke.dashMm ? { ...attributes, 'stroke-dasharray': stroke.dashMm.map(roundMm).join(' ') } : attributes;
+  return stroke.dashMm
+    ? { ...attributes, 'stroke-dasharray': stroke.dashMm.map(roundMm).join(' ') }
+    : attributes;
 }
 
 function fillAttributes(fill: Ink, painter: Painter): Record<string, string> {
@@ -155,7 +159,8 @@ function fillAttributes(fill: Ink, painter: Painter): Record<string, string> {
 }
 
 function placeAttributes([a, b, c, d, e, f]: Transform): Record<string, string | number> {
-  const unturned = roundFactor(a) === 1 && roundFactor(b) === 0 && roundFactor(c) === 0 && roundFactor(d) === 1;
+  const unturned =
+    roundFactor(a) === 1 && roundFactor(b) === 0 && roundFactor(c) === 0 && roundFactor(d) === 1;
   return unturned ? { x: roundMm(e), y: roundMm(f) } : { transform: matrix([a, b, c, d, e, f]) };
 }
 

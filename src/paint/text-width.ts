@@ -1,4 +1,4 @@
-/** Font bytes in, two questions answered: how wide a text comes out, and which of its characters the font lacks. */
+/** Font bytes in, a ruler out that tells how wide a text comes out when painted. */
 
 import type { Font } from 'fontkit';
 import type { Face } from '../scene/scene.ts';
@@ -9,8 +9,6 @@ export type FontBytes = Readonly<Record<Face, Uint8Array>>;
 export interface TextRuler {
   /** In mm, as `paintPdf` will draw it: kerned within words. */
   measureText(text: string, face: Face, sizeMm: number): number;
-  /** Characters of the text that the face cannot draw, each once. */
-  missing(text: string, face: Face): string[];
 }
 
 /** Faces are opened when first asked for; widths of words are kept, since a booklet repeats the same few hundred. */
@@ -25,12 +23,6 @@ export function textRuler(fonts: FontBytes): TextRuler {
   };
   return {
     measureText: (text, face, sizeMm) => widthInEm(text, open(face)) * sizeMm,
-    missing: (text, face) => {
-      const { font } = open(face);
-      return [...new Set(text)].filter(
-        (character) => !font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
-      );
-    },
   };
 }
 

@@ -39,7 +39,8 @@ class Box {
 
   add(transform: Transform, x: number, y: number, around: number): void {
     const [atX, atY] = applied(transform, x, y);
-    const room = around * Math.max(Math.hypot(transform[0], transform[1]), Math.hypot(transform[2], transform[3]));
+    const room =
+      around * Math.max(Math.hypot(transform[0], transform[1]), Math.hypot(transform[2], transform[3]));
     this.left = Math.min(this.left, atX - room);
     this.right = Math.max(this.right, atX + room);
     this.top = Math.min(this.top, atY - room);
@@ -52,12 +53,18 @@ class Box {
   }
 }
 
-function addShape(box: Box, shape: Shape, transform: Transform, symbolBounds: (name: string) => Bounds | null): void {
+function addShape(
+  box: Box,
+  shape: Shape,
+  transform: Transform,
+  symbolBounds: (name: string) => Bounds | null,
+): void {
   switch (shape.kind) {
     case 'path': {
       const around = (shape.stroke?.widthMm ?? 0) / 2;
       for (const part of shape.parts) {
-        for (let k = 1; k + 1 < part.length; k += 2) box.add(transform, Number(part[k]), Number(part[k + 1]), around);
+        for (let k = 1; k + 1 < part.length; k += 2)
+          box.add(transform, Number(part[k]), Number(part[k + 1]), around);
       }
       return;
     }

@@ -22,8 +22,20 @@ export type PathPart =
   | readonly ['Z'];
 
 export type Shape =
-  | { readonly kind: 'path'; readonly parts: readonly PathPart[]; readonly stroke: Stroke | null; readonly fill: Ink }
-  | { readonly kind: 'circle'; readonly x: number; readonly y: number; readonly r: number; readonly stroke: Stroke | null; readonly fill: Ink }
+  | {
+      readonly kind: 'path';
+      readonly parts: readonly PathPart[];
+      readonly stroke: Stroke | null;
+      readonly fill: Ink;
+    }
+  | {
+      readonly kind: 'circle';
+      readonly x: number;
+      readonly y: number;
+      readonly r: number;
+      readonly stroke: Stroke | null;
+      readonly fill: Ink;
+    }
   | {
       readonly kind: 'text';
       readonly x: number;
@@ -43,7 +55,13 @@ export type Shape =
       readonly data?: Readonly<Record<string, string>>;
     }
   /** A symbol defined once in `Scene.symbols`, placed by a transform. */
-  | { readonly kind: 'use'; readonly symbol: string; readonly transform: Transform; readonly ink: Ink; readonly data?: Readonly<Record<string, string>> }
+  | {
+      readonly kind: 'use';
+      readonly symbol: string;
+      readonly transform: Transform;
+      readonly ink: Ink;
+      readonly data?: Readonly<Record<string, string>>;
+    }
   | { readonly kind: 'link'; readonly href: string; readonly shapes: readonly Shape[] };
 
 /** Faces of the two families in `src/paint/fonts.ts`. */

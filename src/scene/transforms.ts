@@ -33,9 +33,19 @@ export function enlarged(shapes: readonly Shape[], by: number): Shape[] {
 function enlargedShape(shape: Shape, by: number): Shape {
   switch (shape.kind) {
     case 'path':
-      return { ...shape, parts: shape.parts.map((part) => enlargedPart(part, by)), stroke: enlargedStroke(shape.stroke, by) };
+      return {
+        ...shape,
+        parts: shape.parts.map((part) => enlargedPart(part, by)),
+        stroke: enlargedStroke(shape.stroke, by),
+      };
     case 'circle':
-      return { ...shape, x: shape.x * by, y: shape.y * by, r: shape.r * by, stroke: enlargedStroke(shape.stroke, by) };
+      return {
+        ...shape,
+        x: shape.x * by,
+        y: shape.y * by,
+        r: shape.r * by,
+        stroke: enlargedStroke(shape.stroke, by),
+      };
     case 'text':
       return { ...shape, x: shape.x * by, y: shape.y * by, sizeMm: shape.sizeMm * by };
     case 'group':
@@ -52,7 +62,10 @@ function enlargedPlaced(shape: Extract<Shape, { kind: 'group' | 'use' }>, by: nu
   return { ...shape, shapes: enlarged(shape.shapes, by) };
 }
 
-function enlargedStroke<S extends { readonly widthMm: number; readonly dashMm?: readonly number[] }>(stroke: S | null, by: number): S | null {
+function enlargedStroke<S extends { readonly widthMm: number; readonly dashMm?: readonly number[] }>(
+  stroke: S | null,
+  by: number,
+): S | null {
   if (stroke === null) return null;
   const width = { ...stroke, widthMm: stroke.widthMm * by };
   return stroke.dashMm ? { ...width, dashMm: stroke.dashMm.map((mm) => mm * by) } : width;

@@ -2,10 +2,8 @@
 
 import type { BookletInput } from '../booklet/booklet-input.ts';
 import { layOutBooklet } from '../booklet/booklet-pages.ts';
-import { missingCharacters } from '../booklet/missing-characters.ts';
 import type { PaperName } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { paintPdf } from '../paint/pdf.ts';
 import { type TextRuler, textRuler } from '../paint/text-width.ts';
 import type { Pattern } from '../pattern/pattern.ts';
@@ -37,17 +35,6 @@ export async function bookletFile(
     fonts: readFontFiles(),
     outline,
   });
-}
-
-/** Characters of one size's booklet that its fonts cannot draw. */
-export function bookletFaults(
-  pattern: Pattern,
-  size: CompiledSize,
-  { dialect, paper }: BookletChoice,
-): Diagnostic[] {
-  const ruler = bookletRuler();
-  const { pages } = layOutBooklet(inputFor(pattern, size, dialect), paper, ruler.measureText);
-  return missingCharacters(pages, ruler.missing, pattern.source);
 }
 
 function inputFor(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {

@@ -40,9 +40,17 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   const files = compilePatterns(await readPatterns([settings.patterns]));
   if (hasErrors(files)) return { kind: 'faults', files };
 
+  settings.progress('setting the pages');
+  let pages: readonly SiteFile[];
+  try {
+    pages = await runEleventy(sitePages(files.map(({ compiled }) => compiled)));
+  } catch (fault) {
+    // A layout with a mistake in it: whoever mends it needs the words, and a server has to go on.
+    return { kind: 'stopped', why: reasons(fault).join(': ') };
+  }
   const folder = await startFolder(settings.out);
   try {
-    const counts = await writeSite(folder, files, settings.progress);
+    const counts = await writeSite(folder, files, pages, settings.progress);
     await swapFolder(folder, settings.out);
     return { kind: 'built', files, counts };
   } finally {
@@ -53,11 +61,10 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
 async function writeSite(
   folder: string,
   files: readonly CompiledFile[],
+  pages: readonly SiteFile[],
   progress: (words: string) => void,
 ): Promise<BuildCounts> {
   const collection = files.map(({ compiled }) => compiled);
-  progress('setting the pages');
-  const pages = await runEleventy(sitePages(collection));
   await writeFiles(folder, [...pages, ...(await pageFiles()), schemaFile()]);
   let booklets = 0;
   let charts = 0;
@@ -67,7 +74,7 @@ async function writeSite(
     for await (const file of sizeFiles(compiled, compiled.pattern)) {
       await writeFiles(folder, [file]);
       if (file.file.endsWith('.pdf')) booklets++;
-      else charts++;
+      else if (!file.file.endsWith('-cover.svg')) charts++;
     }
   }
   return {
@@ -82,4 +89,13 @@ async function writeSite(
 /** For editors, which complete and check a pattern file by it. */
 function schemaFile(): SiteFile {
   return { file: 'pattern.schema.json', content: `${JSON.stringify(patternJsonSchema, null, 2)}\n` };
+}
+
+/** Eleventy wraps a fault in one that says which layout it stands in. */
+function reasons(fault: unknown): string[] {
+  if (!(fault instanceof Error)) return [String(fault)];
+  return [
+    fault.message,
+    ...('originalError' in fault && fault.originalError ? reasons(fault.originalError) : []),
+  ];
 }

@@ -3,7 +3,7 @@
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { linkTo, pagePlace } from './addresses.ts';
-import { coverMarkup } from './cover-markup.ts';
+import { coverLink } from './cover-picture.ts';
 import { patternFacts } from './facts.ts';
 import type { ListPage } from './page-data.ts';
 
@@ -25,7 +25,7 @@ export function listPage(listed: readonly Listed[]): ListPage {
       href: linkTo(place, [compiled.slug]),
       about: pattern.about,
       facts: patternFacts(pattern),
-      cover: compiled.sizes[0] === undefined ? null : coverMarkup(compiled, compiled.sizes[0]),
+      cover: coverLink(compiled, pattern, compiled.sizes[0], place),
     })),
   };
 }

@@ -34,7 +34,8 @@ export interface ListEntry {
   readonly href: string;
   readonly about: string;
   readonly facts: readonly Fact[];
-  readonly cover: Markup | null;
+  /** Address of its picture, or null. */
+  readonly cover: string | null;
 }
 
 export interface ListPage extends PageFrame {
@@ -51,6 +52,8 @@ export interface ChartFigure {
   /** A drawing's width and height in CSS pixels, for the picture's place to be kept. */
   readonly width: string;
   readonly height: string;
+  /** Wider than a phone can show it. */
+  readonly wide: boolean;
 }
 
 export interface RowLine {
@@ -115,7 +118,8 @@ export interface SizeTable {
 }
 
 export interface PatternPage extends PatternText {
-  readonly cover: Markup | null;
+  /** Address of its picture, or null. */
+  readonly cover: string | null;
   readonly sizeTable: SizeTable;
   /** How to read `35 (44, 53)`; null with a single size. */
   readonly sizesNote: string | null;
@@ -128,7 +132,8 @@ export interface Download {
 
 export interface SizePage extends PatternText {
   readonly sizeName: string;
-  readonly cover: Markup | null;
+  /** Address of its picture, or null. */
+  readonly cover: string | null;
   readonly sizeLinks: readonly Link[];
   readonly termLinks: readonly Link[];
   readonly sectionLinks: readonly Link[];

@@ -3,7 +3,7 @@
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
-import { coverMarkup } from './cover-markup.ts';
+import { coverLink } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
 import { colophonLines, finishedSize, patternFacts, wholeNumber, yarnCell } from './facts.ts';
 import type { PatternPage, SizeTable } from './page-data.ts';
@@ -14,7 +14,6 @@ export function patternPage(compiled: CompiledPattern, pattern: Pattern): Patter
   const place = pagePlace([compiled.slug]);
   const own = ownDialect(pattern);
   const words = compiled.allSizes?.[own] ?? null;
-  const first = compiled.sizes[0] ?? null;
   return {
     ...place,
     title: `${pattern.title} – crochet pattern`,
@@ -26,7 +25,7 @@ export function patternPage(compiled: CompiledPattern, pattern: Pattern): Patter
     about: pattern.about,
     terms: pattern.terms,
     facts: patternFacts(pattern),
-    cover: first === null ? null : coverMarkup(compiled, first),
+    cover: coverLink(compiled, pattern, compiled.sizes[0], place),
     sizeTable: sizeTable(compiled, pattern, place),
     sizesNote: sizesNote(compiled.sizes.map(({ size }) => size.name)),
     materials: materials(pattern, null, pattern.terms),

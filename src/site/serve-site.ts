@@ -21,8 +21,7 @@ export async function serveSite({ port, patterns, out, say }: ServeSettings): Pr
   let served: Served = { folder: out, faults: null };
   const build = async (): Promise<BuildResult> => {
     const began = performance.now();
-    // A layout with a mistake in it stops the build; whoever mends it needs the words, and the server to go on.
-    const result = await buildSite({ patterns, out, progress: () => undefined }).catch(stopped);
+    const result = await buildSite({ patterns, out, progress: () => undefined });
     served = { folder: out, faults: result.kind === 'built' ? null : faultPage(result) };
     say(buildLine(result, performance.now() - began));
     return result;
@@ -45,10 +44,6 @@ export async function serveSite({ port, patterns, out, say }: ServeSettings): Pr
   return 0;
 }
 
-function stopped(fault: unknown): BuildResult {
-  return { kind: 'stopped', why: fault instanceof Error ? fault.message : String(fault) };
-}
-
 function buildLine(result: BuildResult, ms: number): string {
   switch (result.kind) {
     case 'built':
@@ -56,7 +51,7 @@ function buildLine(result: BuildResult, ms: number): string {
     case 'faults':
       return 'There are faults in the patterns; the pages say which. The last good site stays as it was.';
     case 'stopped':
-      return `The build stopped: ${result.why}`;
+      return `The pages could not be set with these layouts: ${result.why}`;
     case 'refused':
       return `${result.why}. Name another folder with --out.`;
   }

@@ -1,4 +1,4 @@
-/** A compiled pattern -> the files beside its pages: a booklet for each size, paper and terms, and each chart as SVG. */
+/** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and a booklet for each paper and terms. */
 
 import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
@@ -6,6 +6,7 @@ import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { bookletFileName, chartFileName } from './addresses.ts';
 import { bookletFile } from './booklet-file.ts';
+import { coverFileName, coverOf } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
 import type { SiteFile } from './site-file.ts';
 
@@ -47,5 +48,15 @@ function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern
       };
     }),
   );
-  return [...charts, ...booklets];
+  const cover = coverOf(pattern, size);
+  const covers =
+    cover === null
+      ? []
+      : [
+          {
+            file: `${folder}/${coverFileName(compiled.slug, size.slug)}`,
+            content: async () => paintSvg(cover, { idPrefix: 'cover', colours: 'plain' }),
+          },
+        ];
+  return [...covers, ...charts, ...booklets];
 }

@@ -6,7 +6,7 @@ import type { Pattern } from '../pattern/pattern.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import { bookletFileName, chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { chartFigure } from './chart-figure.ts';
-import { coverMarkup } from './cover-markup.ts';
+import { coverLink } from './cover-picture.ts';
 import { abbreviated, DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { colophonLines, sizeFacts } from './facts.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
@@ -43,7 +43,7 @@ function sizePage(
   return {
     ...place,
     title: `${pattern.title}, ${size.size.name} – ${DIALECT_NAMES[key]}`,
-    description: `Crochet pattern ${pattern.title}, size ${size.size.name}, in ${DIALECT_NAMES[key]}: every row with its count, and a stitch chart.`,
+    description: `Crochet pattern ${pattern.title}, size ${size.size.name} (${DIALECT_NAMES[key]}): every row with its count, and a stitch chart.`,
     trail: sizeTrail(place, compiled.slug, pattern, size, dialect !== null),
     canonical: dialect === own ? linkTo(place, folder) : null,
     heading: pattern.title,
@@ -51,7 +51,7 @@ function sizePage(
     about: pattern.about,
     terms,
     facts: sizeFacts(pattern, size),
-    cover: coverMarkup(compiled, size),
+    cover: coverLink(compiled, pattern, size, place),
     sizeLinks: compiled.sizes.map((other) => ({
       text: other.size.name,
       href: linkTo(
@@ -67,7 +67,9 @@ function sizePage(
       href: linkTo(place, other === own ? folder : [...folder, other]),
       current: other === key,
     })),
-    sectionLinks: SECTIONS.map(([text, id]) => ({ text, href: `#${id}`, current: false })),
+    sectionLinks: SECTIONS.filter(([, id]) => id !== 'abbreviations' || words.abbreviations.length > 0).map(
+      ([text, id]) => ({ text, href: `#${id}`, current: false }),
+    ),
     materials: materials(pattern, size, terms),
     cautions: patternCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),

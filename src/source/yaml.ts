@@ -19,7 +19,7 @@ import { mistakesOf } from './yaml-mistakes.ts';
 import { doubleQuotedText, foldedText, literalText, plainScalarText, singleQuotedText } from './yaml-text.ts';
 import type { YamlEntry, YamlFile, YamlMistake, YamlNode, YamlText } from './yaml-tree.ts';
 
-/** Aliases may make a short file stand for an endless one; no pattern has this many values, or this depth. */
+/** Aliases may make a short file stand for an endless one, or for one that holds itself; no pattern has this many values, or this depth. */
 const MOST_VALUES = 50_000;
 const DEEPEST = 60;
 
@@ -30,7 +30,7 @@ export function readYaml(text: string): YamlFile {
   if (text.length > LONGEST_TEXT) return { root: null, mistakes: [tooMuch({ start: 0, end: 1 })] };
   const document = parse(text);
   if (document === null) return { root: null, mistakes: [tooMuch({ start: 0, end: 1 })] };
-  const walk: Walk = { text, count: 0, mistakes: [], above: new Set(), anchors: new Map() };
+  const walk: Walk = { text, count: 0, mistakes: [], anchors: new Map() };
   const root = document.contents === null ? null : treeOf(document.contents, walk, 0);
   const isBlank = root?.kind === 'text' && root.text.text === '' && root.style === 'plain';
   return { root: isBlank ? null : root, mistakes: mistakesOf(document, text, walk.mistakes) };
@@ -51,8 +51,6 @@ interface Walk {
   readonly text: string;
   count: number;
   readonly mistakes: YamlMistake[];
-  /** Lists and maps being read, to notice one that holds itself. */
-  readonly above: Set<Node>;
   /** What `&name` was last put on, so far. */
   readonly anchors: Map<string, Node>;
 }
@@ -69,16 +67,14 @@ function treeOf(node: unknown, walk: Walk, depth: number): YamlNode {
   if (isScalar(node)) return scalarTree(node, walk);
   if (!isMap(node) && !isSeq(node)) return emptyText({ start: 0, end: 0 });
   const span = spanOf(node, walk.text);
-  if (depth > DEEPEST || walk.count > MOST_VALUES || walk.above.has(node)) {
+  if (depth > DEEPEST || walk.count > MOST_VALUES) {
     if (!walk.mistakes.some((mistake) => mistake.kind === 'too much')) walk.mistakes.push(tooMuch(span));
     return emptyText(span);
   }
   noteUnclosed(node, walk);
-  walk.above.add(node);
   const tree: YamlNode = isSeq(node)
     ? { kind: 'list', items: node.items.map((item) => treeOf(item, walk, depth + 1)), span }
     : { kind: 'map', entries: entriesOf(node, walk, depth), span };
-  walk.above.delete(node);
   return tree;
 }
 

@@ -7,7 +7,9 @@ const ARM_U = 0.58;
 
 const upright = (lengthU: number, from: number, pen: Pen): Shape[] => {
   const middle = (from + lengthU) / 2;
-  return [drawn([...line(0, -from, 0, -lengthU + 0.02), ...line(-ARM_U / 2, -middle, ARM_U / 2, -middle)], pen)];
+  return [
+    drawn([...line(0, -from, 0, -lengthU + 0.02), ...line(-ARM_U / 2, -middle, ARM_U / 2, -middle)], pen),
+  ];
 };
 
 /** Part-worked: the cross tick shorter, so that the ticks of two legs that meet stay apart. */

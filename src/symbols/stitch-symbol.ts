@@ -20,11 +20,11 @@ export interface StitchSymbol {
   readonly barred: boolean;
 }
 
-/** The two pens that alternate rows are drawn with. */
-export type Pen = 'firm' | 'light';
+/** The two pens that alternate rows are drawn with, and one as thick as yarn for pictures. */
+export type Pen = 'firm' | 'light' | 'strand';
 
 /** Widths of the pens, in stitch units; far enough apart to be told in grey. */
-const PEN_U: Readonly<Record<Pen, number>> = { firm: 0.105, light: 0.085 };
+const PEN_U: Readonly<Record<Pen, number>> = { firm: 0.105, light: 0.085, strand: 0.21 };
 
 /** Air between a foot and what it stands on, so that rows do not run together. */
 export const FOOT_GAP_U = 0.14;

@@ -27,7 +27,9 @@ export function tallStitch({ slashes, heightU, base }: TallStitch): StitchSymbol
     const bulge = bulgeU ?? 0;
     const slashU = bulgeU === null ? SLASH_U : CROWDED_SLASH_U;
     const stem = stemPath(from, lengthU, bulge);
-    const ticks = slashMiddles(slashes, from, lengthU, slashAt).flatMap((y) => slash(bulgeAt(y, from, lengthU, bulge), y, slashU));
+    const ticks = slashMiddles(slashes, from, lengthU, slashAt).flatMap((y) =>
+      slash(bulgeAt(y, from, lengthU, bulge), y, slashU),
+    );
     return [drawn([...stem, ...ticks], pen), ...(base?.shapes(pen) ?? [])];
   };
   return {
@@ -63,7 +65,7 @@ function bulgeAt(y: number, from: number, lengthU: number, bulgeU: number): numb
 
 function slashMiddles(slashes: number, from: number, lengthU: number, slashAt: number): number[] {
   const middle = from + (lengthU - from) * slashAt;
-  const apart = Math.min(SLASH_APART_U, (lengthU - from) * 0.5 / Math.max(1, slashes));
+  const apart = Math.min(SLASH_APART_U, ((lengthU - from) * 0.5) / Math.max(1, slashes));
   return Array.from({ length: slashes }, (_, k) => middle + (k - (slashes - 1) / 2) * apart);
 }
 

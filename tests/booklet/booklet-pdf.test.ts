@@ -5,7 +5,6 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BookletInput } from '../../src/booklet/booklet-input.ts';
 import { layOutBooklet } from '../../src/booklet/booklet-pages.ts';
-import { missingCharacters } from '../../src/booklet/missing-characters.ts';
 import { SAFE_MARGIN_MM } from '../../src/booklet/page-grid.ts';
 import type { PaperName } from '../../src/booklet/paper.ts';
 import { paintPdf } from '../../src/paint/pdf.ts';
@@ -230,18 +229,5 @@ describe('what a booklet holds', () => {
         expect(width).toBeCloseTo(ptFromMm(ruler.measureText(text, 'text', sizeMm)), 1);
       }
     }
-  });
-
-  test('a character the fonts lack is named, with its place in the pattern file', () => {
-    const input = shellBooklet();
-    const source = { file: 'patterns/eelgrass/pattern.yaml', text: 'title: Eelgrass 🧶 Square\n' };
-    const pattern = { ...input.pattern, title: 'Eelgrass 🧶 Square', source };
-    const { pages } = layOutBooklet({ ...input, pattern }, 'A4', ruler.measureText);
-    const faults = missingCharacters(pages, ruler.missing, source);
-    expect(faults).toHaveLength(1);
-    expect(faults[0]).toMatchObject({ code: 'booklet/character', span: { start: 16, end: 18 } });
-    expect(faults[0]?.message).toContain('🧶');
-    const { pages: clean } = layOutBooklet(longBooklet(), 'A4', ruler.measureText);
-    expect(missingCharacters(clean, ruler.missing, longBooklet().pattern.source)).toEqual([]);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { layOutBooklet } from '../../src/booklet/booklet-pages.ts';
 import { walkShapes } from '../../src/booklet/walk-shapes.ts';
-import type { Scene } from '../../src/scene/scene.ts';
+import type { Scene, Shape } from '../../src/scene/scene.ts';
 import { joined } from '../../src/scene/transforms.ts';
 import { fixedWidth } from './fixed-width.ts';
 import { bareBooklet, chartScene } from './sample-input.ts';
@@ -27,6 +27,29 @@ describe('charts in a booklet', () => {
     expect(drawn).toHaveLength(walkShapes(chart.shapes).filter(({ shape }) => shape.kind === 'use').length);
     expect(new Set(drawn.map(({ at }) => at[0])).size).toBe(1);
     for (const { shapes, name } of drawn) expect(shapes, name).toBeDefined();
+  });
+
+  test('a chart drawn small keeps its key at full size and its row numbers readable', () => {
+    const chart = chartScene(70, 20, 4);
+    const key = chart.shapes.slice(-4);
+    const rows = chart.shapes.slice(0, -4);
+    const marked: Scene = {
+      ...chart,
+      shapes: [
+        ...rows,
+        { kind: 'group', transform: null, data: { labels: 'key' }, shapes: key.map(inGroup) },
+      ],
+    };
+    const page = pagesWith(marked).find((candidate) => symbolsOn(candidate).length > 0);
+    const texts = walkShapes(page?.shapes ?? []).flatMap(({ shape, transform }) =>
+      shape.kind === 'text' ? [{ text: shape.text, sizeMm: shape.sizeMm * transform[0] }] : [],
+    );
+    expect(symbolsOn(page ?? chart)[0]?.at[0]).toBeLessThan(0.8);
+    expect(texts.find(({ text }) => text.startsWith('single crochet'))?.sizeMm).toBeCloseTo(3.2, 6);
+    const numbers = texts.filter(({ text }) => /^\d+$/.test(text));
+    expect(numbers).toHaveLength(20);
+    // 8 pt of 1/72 in.
+    for (const { sizeMm } of numbers) expect(sizeMm).toBeGreaterThanOrEqual((8 / 72) * 25.4 - 1e-9);
   });
 
   test('two charts on one page keep symbols of the same name apart', () => {
@@ -69,6 +92,11 @@ describe('charts in a booklet', () => {
     expect(crossed).toEqual([true, true, false, false]);
   });
 });
+
+/** Key symbols stand in groups of their own, as charts draw them. */
+function inGroup(shape: Shape): Shape {
+  return shape.kind === 'use' ? { kind: 'group', transform: [1, 0, 0, 1, 0, 0], shapes: [shape] } : shape;
+}
 
 /** The rectangle between the corner marks: crosses of two lines, nothing else on a sheet is. */
 function markedFrame(page: Scene) {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { flow } from '../../src/booklet/flow.ts';
+import { flow, flowWithoutStub } from '../../src/booklet/flow.ts';
 import { keepTogether, noStrayLines, type Strip } from '../../src/booklet/strip.ts';
 
 function lines(count: number, name: string): Strip[] {
@@ -46,6 +46,13 @@ describe('filling pages', () => {
   test('a paragraph leaves no single line behind and carries none over alone', () => {
     expect(pagesOf([...lines(8, 'a'), ...noStrayLines(lines(4, 'p'))])[1]).toEqual(['p1', 'p2', 'p3', 'p4']);
     expect(pagesOf([...lines(6, 'a'), ...noStrayLines(lines(4, 'p'))])[1]).toEqual(['p3', 'p4']);
+  });
+
+  test('a last page with next to nothing on it is saved by a little less space', () => {
+    const paragraphs = Array.from({ length: 7 }, (_, index) => lines(1, `p${index}`)).flat();
+    expect(flow(paragraphs, 96)).toHaveLength(2);
+    expect(flowWithoutStub(paragraphs, 96)).toHaveLength(1);
+    expect(flowWithoutStub(paragraphs, 80)).toEqual(flow(paragraphs, 80));
   });
 
   test('what is taller than a page is cut rather than lost', () => {

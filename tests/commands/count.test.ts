@@ -36,7 +36,7 @@ describe('count --json', () => {
       stated: null,
     });
     // A range states its count once, for the row it ends with.
-    expect(rows.find(({ label }) => label === 'Row 18')).toMatchObject({ line, stated: '16 (24, 32) sts' });
+    expect(rows.find(({ label }) => label === 'Row 18')).toMatchObject({ line, stated: '16 sts' });
     // Rows 1 and 2 to 18 of the small, 1 and 2 to 27 of the medium size, besides the foundation.
     const numbered = (of: Row[]) => of.filter(({ label }) => label.startsWith('Row '));
     expect(numbered(rows)).toHaveLength(18);

@@ -1,8 +1,29 @@
-import { afterAll, describe, expect, test } from 'vitest';
-import { removeFolder, rowfold, scratchFolder } from './run-rowfold.ts';
+import { tmpdir } from 'node:os';
+import { describe, expect, test } from 'vitest';
+import { runCommand } from '../../src/commands/run-command.ts';
+import { type Ended, rowfold } from './run-rowfold.ts';
 
-const folder = scratchFolder();
-afterAll(() => removeFolder(folder));
+/** The command run without a process of its own: none of these gets as far as a pattern. */
+async function run(words: readonly string[]): Promise<Ended> {
+  let out = '';
+  let err = '';
+  const code = await runCommand(words, {
+    say: (line) => {
+      out += `${line}\n`;
+    },
+    tell: (line) => {
+      err += `${line}\n`;
+    },
+    colour: false,
+  });
+  return { code, out, err };
+}
+
+test('what a command ends with is what its process ends with', async () => {
+  for (const words of [['chekc'], ['--help'], ['count', 'a', '--size']]) {
+    expect(await rowfold(words, tmpdir())).toEqual(await run(words));
+  }
+});
 
 describe('a command that is not understood ends with 2 and says what there is', () => {
   test.each([
@@ -26,7 +47,7 @@ describe('a command that is not understood ends with 2 and says what there is', 
     [['new', '…'], /small letters, digits and hyphens/],
     [[], /VERB/],
   ])('rowfold %j', async (words, says) => {
-    const { code, out, err } = await rowfold(words, folder);
+    const { code, out, err } = await run(words);
     expect(err).toMatch(says);
     expect(out).toBe('');
     expect(code).toBe(2);
@@ -35,7 +56,7 @@ describe('a command that is not understood ends with 2 and says what there is', 
 
 describe('help teaches with an example and ends with 0', () => {
   test.each(['new', 'check', 'count', 'build', 'serve', 'booklet'])('%s --help', async (verb) => {
-    const { code, out, err } = await rowfold([verb, '--help'], folder);
+    const { code, out, err } = await run([verb, '--help']);
     expect(out).toMatch(new RegExp(`^npm run -s rowfold -- ${verb}`));
     // The first line is how it is used; an example stands further down.
     expect(out.split('\n').slice(1).join('\n')).toContain(`npm run -s rowfold -- ${verb}`);
@@ -44,11 +65,11 @@ describe('help teaches with an example and ends with 0', () => {
   });
 
   test('--help alone names every verb, and --version the version of package.json', async () => {
-    const help = await rowfold(['--help'], folder);
+    const help = await run(['--help']);
     for (const verb of ['new', 'check', 'count', 'build', 'serve', 'booklet']) {
       expect(help.out).toMatch(new RegExp(`^ {2}${verb} `, 'm'));
     }
-    const version = await rowfold(['--version'], folder);
+    const version = await run(['--version']);
     expect(version.out).toMatch(/^rowfold \d+\.\d+\.\d+\n$/);
     expect([help.code, version.code]).toEqual([0, 0]);
   });

@@ -96,6 +96,10 @@ describe('the excerpt', () => {
     expect(line).toMatch(/^1 \| ….*zz in next st.*…$/);
     const [column, length] = strokes(underline);
     expect(line.slice(column, column + length)).toBe('zz');
+    const [lastLine = ''] = excerptOf(text, at(text, 'turn.'));
+    expect(lastLine).toMatch(/turn\.$/);
+    // No more is cut off than must be.
+    expect(lastLine.length).toBeGreaterThan(95);
   });
 
   test('never lets a file steer the terminal', () => {
@@ -130,7 +134,12 @@ describe('the whole message', () => {
   const text = 'terms: US\nterms: UK\n';
   const texts = new Map([['a.yaml', text]]);
   const error = { ...at(text, 'terms'), span: { start: 10, end: 15 }, sizes: ['small', 'large'] };
-  const warning: Diagnostic = { ...at(text, 'US'), severity: 'warning', code: 'yaml/hash' };
+  const warning: Diagnostic = {
+    ...at(text, 'US'),
+    span: { start: 7, end: 19 },
+    severity: 'warning',
+    code: 'yaml/hash',
+  };
 
   test('says place, weight, code, sizes, what is so, why it matters and what to try', () => {
     expect(renderDiagnostic(error, texts)).toBe(

@@ -82,6 +82,13 @@ describe('every letter of a text leads back to where it stands in the file', () 
     expect(fileOffset(text, text.text.indexOf('s choice'))).toBe(file.indexOf('s choice'));
   });
 
+  test('blanks in a row within a line lead back each to its own', () => {
+    const file = 'work: sc   in st\n';
+    const { text } = textAt(file, 'work');
+    const first = file.indexOf('   ');
+    expect([2, 3, 4, 5].map((at) => fileOffset(text, at))).toEqual([first, first + 1, first + 2, first + 3]);
+  });
+
   test('leading blanks of a line after | lead back to themselves', () => {
     const file = 'work: |\n  a\n    b\n';
     const { text } = textAt(file, 'work');
@@ -225,6 +232,7 @@ describe('mistakes', () => {
       ['starts with at "[Sc in next st] twice."'],
     ],
     ['a quote never closed', 'title: "A\nhook: 5 mm\n', ['not closed at "\\""']],
+    ['a last quote that a backslash makes part of the text', 'title: "A\\\\\\"\n', ['not closed at "\\""']],
     ['a bracket never closed', 'gauge: {stitches: 5\nhook: 5 mm\n', ['not closed at "{"']],
     ['a colour code without quotes', 'A: {hex: #abc, weight: 4}\n', ['hash at "#abc"']],
     ['a title lost to a remark', 'title: #1 square\n', ['hash at "#1"']],

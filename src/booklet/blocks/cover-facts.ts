@@ -59,7 +59,13 @@ function facts(input: BookletInput): Fact[] {
   );
   return [
     ...(skill
-      ? [{ label: 'Project level', share: 6, runs: [bold(`${skill.name}: `), text(skill.meaning)] }]
+      ? [
+          {
+            label: 'Project level (Craft Yarn Council)',
+            share: 6,
+            runs: [bold(`${skill.name}: `), text(skill.meaning)],
+          },
+        ]
       : []),
     ...(pattern.designer ? [{ label: 'Design', share: 4, runs: [text(pattern.designer)] }] : []),
     ...(version.length > 0 ? [{ label: 'Version', share: 4, runs: [text(version.join(', '))] }] : []),

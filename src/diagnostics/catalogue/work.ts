@@ -18,7 +18,10 @@ export const workFaults = {
   'row/used-up': ({ row, wanted, below }: UsedUp): Wording => ({
     severity: 'error',
     message: `${row} asks for another ${wanted}, but the row below has none left`,
-    why: below === null ? 'There is nowhere to put the stitch.' : `The row below has ${below} to work into and they are all used.`,
+    why:
+      below === null
+        ? 'There is nowhere to put the stitch.'
+        : `The row below has ${below} to work into and they are all used.`,
     try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
   }),
   'row/passed-over': ({ row, count, wanted }: PassedOver): Wording => ({
@@ -66,8 +69,14 @@ export const workFaults = {
   'place/not-there': ({ row, wanted, found, nth }: NotThere): Wording => ({
     severity: 'error',
     message: `${row} goes into the next ${wanted}, but ${found === 'nothing' ? 'there is none' : `what comes next is a ${found}`}`,
-    why: nth === null ? 'A stitch can only go into what is there.' : `It is number ${nth} along the row below; a maker following the words would be lost there.`,
-    try: found === 'nothing' ? 'name a place that is there.' : `name the ${found}, or skip to the ${wanted} first.`,
+    why:
+      nth === null
+        ? 'A stitch can only go into what is there.'
+        : `It is number ${nth} along the row below; a maker following the words would be lost there.`,
+    try:
+      found === 'nothing'
+        ? 'name a place that is there.'
+        : `name the ${found}, or skip to the ${wanted} first.`,
   }),
   'place/no-chain': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
     severity: 'error',
@@ -87,7 +96,15 @@ export const workFaults = {
     why: 'Only a flat piece that begins with a chain has two sides and a foundation.',
     try: 'check the order: last row, one side, foundation, other side.',
   }),
-  'stitch/legs': ({ stitch, legs, given }: { readonly stitch: string; readonly legs: number; readonly given: number }): Wording => ({
+  'stitch/legs': ({
+    stitch,
+    legs,
+    given,
+  }: {
+    readonly stitch: string;
+    readonly legs: number;
+    readonly given: number;
+  }): Wording => ({
     severity: 'error',
     message: `${stitch} draws ${legs} together, but is worked over ${given}`,
     why: `It takes ${legs} places, so ${given} do not divide.`,
@@ -97,7 +114,10 @@ export const workFaults = {
     severity: 'error',
     message: `the repeat in ${row} does not come out even: ${arithmetic(uses, available, leaving, passes, over, unit)}`,
     why: 'A maker would end in the middle of a repeat.',
-    try: uses > 0 ? `make the ${things(2, unit)} it goes over a multiple of ${uses}${leaving > 0 ? ` plus ${leaving}` : ''}, or change where the repeat ends.` : 'change where the repeat ends.',
+    try:
+      uses > 0
+        ? `make the ${things(2, unit)} it goes over a multiple of ${uses}${leaving > 0 ? ` plus ${leaving}` : ''}, or change where the repeat ends.`
+        : 'change where the repeat ends.',
   }),
   'repeat/endless': ({ row }: RowOnly): Wording => ({
     severity: 'error',
@@ -111,13 +131,29 @@ export const workFaults = {
     why: 'Published patterns use it in both senses, so makers will differ.',
     try: `write "${times} more times", or put the repeat in brackets with "${times} times" for ${times} in all.`,
   }),
-  'join/not-there': ({ row, wanted, found }: { readonly row: string; readonly wanted: string; readonly found: string }): Wording => ({
+  'join/not-there': ({
+    row,
+    wanted,
+    found,
+  }: {
+    readonly row: string;
+    readonly wanted: string;
+    readonly found: string;
+  }): Wording => ({
     severity: 'error',
     message: `${row} joins in the ${wanted}, but it begins with a ${found}`,
     why: 'A round closes where it began.',
     try: `join in the first ${found}.`,
   }),
-  'chain/unstated': ({ chains, as, counts }: { readonly chains: number; readonly as: string; readonly counts: boolean }): Wording => ({
+  'chain/unstated': ({
+    chains,
+    as,
+    counts,
+  }: {
+    readonly chains: number;
+    readonly as: string;
+    readonly counts: boolean;
+  }): Wording => ({
     severity: 'warning',
     message: `it is not said whether ch ${chains} counts as a ${as}; it was taken ${counts ? 'to count' : 'not to count'}`,
     why: 'Habits differ, and makers who read it the other way end a stitch out.',
@@ -197,7 +233,14 @@ interface TwoSenses extends RowOnly {
 }
 
 /** `it uses 6 stitches; 38 are there, 6 repeats use 36, which leaves 2 over`. */
-function arithmetic(uses: number, available: number, leaving: number, passes: number, over: number, unit: 'stitch' | 'space'): string {
+function arithmetic(
+  uses: number,
+  available: number,
+  leaving: number,
+  passes: number,
+  over: number,
+  unit: 'stitch' | 'space',
+): string {
   if (uses === 0) return `${things(available, unit)} are there and not one repeat fits`;
   const room = leaving > 0 ? `${available} - ${leaving} = ${available - leaving}` : `${available}`;
   const used = passes * uses;

@@ -1,0 +1,10 @@
+/** A chart of one piece as the site, the booklet and the commands take it. */
+
+import type { Scene } from '../scene/scene.ts';
+
+export interface PartChart {
+  /** The part's name; of a piece made of several, theirs together. */
+  readonly part: string;
+  /** Its key is drawn in it, in the terms asked for. */
+  readonly scene: Scene;
+}
