@@ -6,6 +6,8 @@ export default function configure(config: EleventyConfig): void {
   config.setTemplateFormats(['njk']);
   config.setIncludesDirectory('../parts');
   config.setQuietMode(true);
+  // While it serves, one process sets the pages again and again, and a changed layout has to be seen.
+  config.setUseTemplateCache(false);
   // A layout that names something the page data does not have is a mistake, so the build stops there.
   config.setNunjucksEnvironmentOptions({
     autoescape: true,

@@ -8,6 +8,7 @@ import { unprintableCharacters } from './booklet/unprintable.ts';
 import { chartParts } from './chart/chart-parts.ts';
 import type { PartChart } from './chart/part-chart.ts';
 import { checkPublication } from './check/check-publication.ts';
+import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
@@ -26,7 +27,8 @@ import type { DialectKey, WordedPattern } from './wording/words.ts';
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
 export function compilePattern(source: Source, slug: string): CompiledPattern {
   const { pattern, diagnostics: ofFile } = readPattern(source, slug);
-  if (pattern === null) return { slug, pattern, sizes: [], allSizes: null, diagnostics: inFileOrder(ofFile) };
+  if (pattern === null)
+    return { slug, pattern, sizes: [], allSizes: null, diagnostics: mergeRepeated(inFileOrder(ofFile)) };
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
@@ -39,12 +41,14 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
     sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const diagnostics = inFileOrder([
-    ...ofFile,
-    ...mergeSizes(ofWork),
-    ...checkPublication(pattern, fabrics),
-    ...unprintableCharacters(pattern),
-  ]);
+  const diagnostics = mergeRepeated(
+    inFileOrder([
+      ...ofFile,
+      ...mergeSizes(ofWork, pattern.sizes.length),
+      ...checkPublication(pattern, fabrics),
+      ...unprintableCharacters(pattern),
+    ]),
+  );
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
   return { slug, pattern, sizes, allSizes, diagnostics };
 }

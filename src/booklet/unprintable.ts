@@ -12,7 +12,8 @@ export function unprintableCharacters(pattern: Pattern): Diagnostic[] {
   for (const place of valuePlaces(pattern)) {
     let start = place.start;
     for (const character of text.slice(place.start, place.end)) {
-      if (!isPrintable(character) && !found.has(character)) {
+      // Letters lost in saving have a fault of their own.
+      if (!isPrintable(character) && character !== '\uFFFD' && !found.has(character)) {
         found.set(character, { start, end: start + character.length });
       }
       start += character.length;

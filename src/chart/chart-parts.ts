@@ -2,7 +2,7 @@
 
 import type { Fabric } from '../fabric/fabric.ts';
 import { boundsOf } from '../scene/bounds.ts';
-import type { Ink, Scene, Shape } from '../scene/scene.ts';
+import type { Scene, Shape } from '../scene/scene.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { alternativeText } from './alternative.ts';
@@ -14,7 +14,7 @@ import { emptyLayout, type Layout } from './layout.ts';
 import { KEY_MM, MARGIN_MM } from './metrics.ts';
 import type { PartChart } from './part-chart.ts';
 import { type PlacedPiece, placePiece } from './place-part.ts';
-import { penOf, type RowPen, rowPens, yarnTint } from './row-pens.ts';
+import { penOf, type RowPen, rowPens, type YarnInk, yarnInkOf } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
 
 export interface ChartOptions {
@@ -29,6 +29,9 @@ export interface ChartOptions {
 
 export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
   const rows = stitchRows(fabric);
+  // One yarn's colour would say nothing that the two inks do not.
+  const severalYarns = fabric.yarns.length > 1;
+  const yarnInks = fabric.yarns.map((letter) => (severalYarns ? yarnInkOf(options.yarnInk?.[letter]) : null));
   const layout = emptyLayout(fabric.count);
   const pens = rowPens(fabric);
   return pieces(fabric).map((parts) => {
@@ -36,7 +39,7 @@ export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
     const names = parts.map((part) => fabric.parts[part]?.name ?? '');
     return {
       part: names[0] ?? '',
-      scene: chartScene({ fabric, rows, layout, pens, parts, placed, names }, options),
+      scene: chartScene({ fabric, rows, layout, pens, yarnInks, parts, placed, names }, options),
     };
   });
 }
@@ -66,6 +69,8 @@ interface PieceChart {
   readonly rows: readonly StitchRow[];
   readonly layout: Layout;
   readonly pens: readonly RowPen[];
+  /** By the fabric's own numbering of yarns; null for those drawn in the chart's two inks. */
+  readonly yarnInks: readonly (YarnInk | null)[];
   readonly parts: readonly number[];
   readonly placed: PlacedPiece;
   readonly names: readonly string[];
@@ -75,7 +80,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   const { fabric, rows, parts, placed, pens, names } = piece;
   const book = new SymbolBook();
   const rowIndices = rowsOfParts(fabric, parts);
-  const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row, options.yarnInk));
+  const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row));
   if (placed.bareRing) {
     shapes.push(
       book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), {
@@ -87,8 +92,14 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
       }),
     );
   }
-  const yarnLetters = fabric.yarns.length > 1;
-  const labels = labelRows({ fabric, layout: piece.layout, rows: placed.rows, pens });
+  // Beside stitches in their yarns' colours the numbers keep to one ink.
+  const coloured = piece.yarnInks.some((inks) => inks !== null);
+  const labels = labelRows({
+    fabric,
+    layout: piece.layout,
+    rows: placed.rows,
+    inks: coloured ? [] : pens.map(({ ink }) => ink),
+  });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 
   const bounds = boundsOf(shapes, book.all()) ?? { left: 0, top: 0, right: 0, bottom: 0 };
@@ -97,7 +108,8 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     fabric.rows[row]?.first ?? 0,
     fabric.rows[row]?.end ?? 0,
   ]);
-  const secondInk = new Set(rowIndices.map((row) => pens[row]?.ink)).size > 1;
+  const secondInk =
+    piece.yarnInks.some((inks) => inks === null) && new Set(rowIndices.map((row) => pens[row]?.ink)).size > 1;
   const key = options.key
     ? chartKey(
         {
@@ -108,10 +120,10 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
           terms: options.terms,
           labels,
           bareRing: placed.bareRing,
-          yarnLetters,
+          yarnInks: piece.yarnInks,
           secondInk,
         },
-        chartWidth,
+        chartWidth * KEY_MM.widerThanChart,
       )
     : null;
   const width = Math.max(chartWidth, key?.widthMm ?? 0);
@@ -157,15 +169,14 @@ function titled(title: string, names: readonly string[]): string {
   return parts === '' || parts === title ? title : `${title}: ${parts}`;
 }
 
-function drawRow(piece: PieceChart, book: SymbolBook, row: number, yarnInk: ChartOptions['yarnInk']): Shape {
-  const { fabric, rows, layout, pens } = piece;
+function drawRow({ fabric, rows, layout, pens, yarnInks }: PieceChart, book: SymbolBook, row: number): Shape {
   const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
   const drawing = { fabric, rows, layout, book };
-  const tints = fabric.yarns.map((letter): Ink | null => yarnTint(yarnInk?.[letter]));
   const shapes: Shape[] = [];
   for (let i = first; i < end; i += 1) {
-    const own = penOf(fabric, pens, i);
-    shapes.push(drawStitch(drawing, i, { pen: own.pen, ink: tints[fabric.yarn[i] ?? 0] ?? own.ink }));
+    const { pen, ink } = penOf(fabric, pens, i);
+    const yarn = yarnInks[fabric.yarn[i] ?? 0];
+    shapes.push(drawStitch(drawing, i, { pen, ink: yarn?.[pen] ?? ink }));
   }
   return { kind: 'group', transform: null, data: { row: String(row) }, shapes };
 }

@@ -66,9 +66,18 @@ export function gapAfter(column: Column, next: Column): number {
   if (next.element.kind === 'post' && next.element.onLaid) return 0;
   if (column.element.kind === 'laid' && next.widthU > 0.8) return PITCH_U.laid;
   const side = (column.widthU + next.widthU) / 2;
-  if (column.chainsAfter === 0) return side;
+  if (column.chainsAfter === 0) return apart(column, next) ? side * CLOSER : side;
   // Room for the bars at its two ends; an arch may bow to half again of what it spans.
   return Math.max(side, column.chainsAfter * PITCH_U.chain * 0.68 + 0.58);
+}
+
+/** Stitches in places of their own may stand closer than those of a fan, which spread. */
+const CLOSER = 0.87;
+
+function apart(column: Column, next: Column): boolean {
+  const place = column.footing?.place ?? -1;
+  const bothPlain = column.element.kind === 'stitch' && next.element.kind === 'stitch';
+  return bothPlain && (place < 0 || place !== next.footing?.place) && !column.footing?.inRing;
 }
 
 function columnOf(

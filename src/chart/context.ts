@@ -19,6 +19,8 @@ export interface ChartContext {
   readonly cornerChains: ReadonlySet<number>;
   /** The one chain in the middle of a round piece that begins in a chain; -1 for other beginnings. */
   readonly centreChain: number;
+  /** Side of the piece that lies under its foundation: see `roundTrack`. */
+  readonly underside: number;
   /** Distance from the middle at which stitches into the ring begin. */
   readonly ringOffset: number;
   /** Stitches that stand in a corner though the fabric does not say so. */

@@ -8,15 +8,13 @@ import { stitchRows } from './elements.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { U_MM } from './metrics.ts';
 import { placePiece } from './place-part.ts';
-import { contrastWithWhite } from './row-pens.ts';
+import { contrast } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
 
-/** Papers that pale and dark yarns stand out from. */
-const PAPERS = { forDark: '#f0eadf', forPale: '#4c4a47' } as const;
+/** A paper for dark yarns and one for pale ones. */
+const PAPERS = { pale: '#f0eadf', dark: '#45423f' } as const;
 /** A yarn whose file gives no colour. */
 const UNKNOWN: Ink = '#7d6f5e';
-/** Yarns nearer to white than this are pale. */
-const PALE_BELOW = 2.2;
 
 /** Of rows, a piece this many stitches wide shows the pattern; a round piece is shown whole up to this size. */
 const ROWS_SHOWN_U = 15;
@@ -55,7 +53,7 @@ export function coverScene(
     kind: 'path',
     parts: [['M', 0, 0], ['L', widthMm, 0], ['L', widthMm, heightMm], ['L', 0, heightMm], ['Z']],
     stroke: null,
-    fill: paperFor(fabric, inks, inside),
+    fill: paperFor(inks),
   };
   return {
     widthMm,
@@ -147,10 +145,8 @@ function hexInk(hex: string | null | undefined): Ink | null {
   return hex && /^#[0-9a-f]{6}$/i.test(hex) ? `#${hex.slice(1)}` : null;
 }
 
-/** The paper that most of the yarn stands out from. */
-function paperFor(fabric: Fabric, inks: readonly Ink[], stitches: readonly number[]): Ink {
-  const pale = stitches.filter(
-    (i) => contrastWithWhite(inks[fabric.yarn[i] ?? 0] ?? UNKNOWN) < PALE_BELOW,
-  ).length;
-  return pale * 2 > stitches.length ? PAPERS.forPale : PAPERS.forDark;
+/** The paper that the yarn nearest to it stands out from most. */
+function paperFor(inks: readonly Ink[]): Ink {
+  const least = (paper: string): number => Math.min(...inks.map((ink) => contrast(ink, paper)));
+  return least(PAPERS.dark) > least(PAPERS.pale) ? PAPERS.dark : PAPERS.pale;
 }

@@ -77,7 +77,7 @@ function footing(context: ChartContext, i: number, rank: number, sharing: number
       return { ...plain, ...rowEndFooting(context, target, rank, sharing) };
     case INTO.underside: {
       const foot = under(layout, target);
-      return { ...plain, middle: foot, foot, side: SIDE.bottom };
+      return { ...plain, middle: foot, foot, side: context.underside };
     }
     default:
       return into.length > 1 ? { ...plain, place: -1 } : plain;

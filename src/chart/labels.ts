@@ -1,20 +1,20 @@
 /** Placed rows in, their numbers, arrows and start marks out. */
 
 import type { Fabric } from '../fabric/fabric.ts';
-import type { Shape } from '../scene/scene.ts';
+import type { Ink, Shape } from '../scene/scene.ts';
 import { arrowShapes, startMark } from './arrow.ts';
 import type { Layout, Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
 import { rowLabel } from './row-label.ts';
-import type { RowPen } from './row-pens.ts';
-import { ROW_TRACK } from './track.ts';
+import { numberedWithin, ROW_TRACK } from './track.ts';
 
 export interface Labelling {
   readonly fabric: Fabric;
   readonly layout: Layout;
   readonly rows: readonly PlacedRow[];
-  readonly pens: readonly RowPen[];
+  /** By row; the first ink where there is none. */
+  readonly inks: readonly Ink[];
 }
 
 export interface Labels {
@@ -53,7 +53,7 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: rea
     const out = { x: at.upY * placed.way, y: -at.upX * placed.way };
     const reach =
       placed.track === ROW_TRACK ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), round) : 0;
-    const ink = labelling.pens[placed.row]?.ink ?? 'ink';
+    const ink = labelling.inks[placed.row] ?? 'ink';
     const tip: [number, number] = [
       (at.x + out.x * reach) * U_MM + out.x * LABEL_MM.gap,
       -at.y * U_MM - out.y * LABEL_MM.gap,
@@ -82,14 +82,14 @@ function rowReach(x: number, outX: number, near: readonly PlacedRow[], round: re
   return Math.max(...beyond, ...edging.map((edge) => edge + 0.4)) - outX * x;
 }
 
-function flatStart({ fabric, layout, pens }: Labelling, flat: readonly PlacedRow[]): Shape[] {
+function flatStart({ fabric, layout, inks }: Labelling, flat: readonly PlacedRow[]): Shape[] {
   const first = flat.find(({ row }) => fabric.rows[row]?.number === null && fabric.rows[row]?.onto === null);
   if (first === undefined) return [];
   const i = fabric.rows[first.row]?.first ?? 0;
   const x = layout.footX[i] ?? 0;
   const y = layout.footY[i] ?? 0;
   const ux = Math.sign((layout.headX[i] ?? 0) - x) || 1;
-  return [startMark(x * U_MM - ux * 3.2, -y * U_MM, ux, 0, pens[first.row]?.ink ?? 'ink')];
+  return [startMark(x * U_MM - ux * 3.2, -y * U_MM, ux, 0, inks[first.row] ?? 'ink')];
 }
 
 function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[] {
@@ -97,7 +97,7 @@ function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[]
   return round.flatMap((placed): Shape[] => {
     const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
-    const within = placed.track.circle || placed.track.corners > 0;
+    const within = standsWithin(placed, round);
     const at = within ? besideStart(placed, text.length) : beyond(placed, round, outside);
     if (!within) outside += 1;
     return [
@@ -109,41 +109,58 @@ function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[]
         sizeMm: LABEL_MM.size,
         face: 'text-bold',
         align: 'middle',
-        ink: labelling.pens[placed.row]?.ink ?? 'ink',
+        ink: labelling.inks[placed.row] ?? 'ink',
       },
     ];
   });
 }
 
+function standsWithin(placed: PlacedRow, round: readonly PlacedRow[]): boolean {
+  return numberedWithin(placed.track) && placed !== round.at(-1);
+}
+
 /** Where a round's number stands: on the side of its start that it comes back from, under an arch that leads across. */
 function besideStart(
-  { track, level, startS, way, low, high, archOverSeam }: PlacedRow,
+  { track, level, startS, startHalfU, way, low, high, archOverSeam }: PlacedRow,
   figures: number,
 ): Point {
-  const aside = 0.54 + (figures * FIGURE_U) / 2;
-  const at = track.point(startS, level, archOverSeam ? low + 0.25 : Math.max(low + 0.4, high - 0.42));
+  const aside = startHalfU + 0.12 + (figures * FIGURE_U) / 2;
+  const at = track.point(startS, level, labelOffset(low, high, archOverSeam));
   return { x: at.x + at.upY * aside * way, y: at.y - at.upX * aside * way };
 }
 
-/** Rounds of an edging are numbered outside them all, in the order they lie. */
+/** Near the heads, where the gap is widest; lower where chains arch across it. */
+function labelOffset(low: number, high: number, archOverSeam: boolean): number {
+  if (!archOverSeam) return Math.max(low + 0.4, high - 0.58);
+  return high - low > 1.2 ? low + (high - low) * 0.45 : low + 0.3;
+}
+
+/** Room between numbers that stand one outside another. */
+const NUMBERS_APART_U = 0.95;
+
+/** The last round is numbered outside it, and so are those of an edging, in the order they lie. */
 function beyond(placed: PlacedRow, round: readonly PlacedRow[], before: number): Point {
   const outer = Math.max(...round.map(({ level, high }) => Math.max(level, high)));
-  return placed.track.point(placed.startS + 0.9 * placed.way, placed.level, outer + 0.75 + before * 0.95);
+  const aside = numberedWithin(placed.track) ? 0 : 0.9;
+  const out = 0.75 + before * NUMBERS_APART_U;
+  return placed.track.point(placed.startS + aside * placed.way, placed.level, outer + out);
 }
 
 /** How long the arrow is that shows the way round, and how far outside the last round it runs. */
-const ROUND_ARROW_U = { length: 3.4, out: 0.95 } as const;
+const ROUND_ARROW_U = { length: 3.4, out: 0.7 } as const;
 
 function roundArrow(round: readonly PlacedRow[]): Shape[] {
   const last = round.at(-1);
   if (last === undefined) return [];
   const steps = 10;
-  const within = last.track.circle || last.track.corners > 0;
-  const numbered = within ? 0 : round.filter(({ track }) => !track.circle && track.corners === 0).length;
-  const offset = Math.max(last.level, last.high) + ROUND_ARROW_U.out + numbered * 0.95;
+  const outside = round.filter((placed) => !standsWithin(placed, round)).length;
+  const offset = Math.max(last.level, last.high) + ROUND_ARROW_U.out + outside * NUMBERS_APART_U;
+  // Along the middle of a straight side rather than round a corner.
+  const { corners } = last.track;
+  const from = corners > 0 ? last.track.around(last.level) / corners / 2 : last.startS;
   const points = Array.from({ length: steps + 1 }, (_, k): [number, number] => {
     const along = ((k / steps) * ROUND_ARROW_U.length - ROUND_ARROW_U.length * 0.3) * last.way;
-    const at = last.track.point(last.startS + along, last.level, offset);
+    const at = last.track.point(from + along, last.level, offset);
     return [at.x * U_MM, -at.y * U_MM];
   });
   return arrowShapes(points, 'ink');

@@ -22,7 +22,7 @@ const SEAM_ALONE_U = 1;
 
 /** Room left in a round between its last stitch and its first, where its number of so many figures stands. */
 export function seamU(figures: number): number {
-  return figures === 0 ? SEAM_ALONE_U : 1.16 + figures * FIGURE_U;
+  return figures === 0 ? SEAM_ALONE_U : 0.86 + figures * FIGURE_U;
 }
 
 /** How far a stem may shrink or stretch to keep the top of its row level. */

@@ -1,6 +1,6 @@
 /** The ring or first chain in the middle of a round piece in, placed about the origin out. */
 
-import type { Fabric, FabricPart } from '../fabric/fabric.ts';
+import type { Fabric } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import { MAGIC_RING_RADIUS_U } from '../symbols/magic-ring.ts';

@@ -5,6 +5,7 @@ import type { StitchRow } from '../stitches/stitch-row.ts';
 import { type ChartContext, type Reach, widest } from './context.ts';
 import { hasFlag, type RowElement, rowElements } from './elements.ts';
 import { findCorners, NO_CORNERS } from './find-corners.ts';
+import { SIDE } from './footing.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 import { seamU } from './metrics.ts';
 import { cornerChains, firstCorner, firstFacing } from './piece-corners.ts';
@@ -14,7 +15,7 @@ import { centreEndOf, placeCentre, ringOffset } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
 import { type RowReading, readRow } from './read-row.ts';
 import { rowLabel } from './row-label.ts';
-import { polygonTrack, ROW_TRACK, roundTrack, type Track } from './track.ts';
+import { numberedWithin, polygonTrack, ROW_TRACK, roundTrack, type Track } from './track.ts';
 
 export interface PlacedPiece {
   readonly rows: readonly PlacedRow[];
@@ -77,6 +78,8 @@ function pieceOf(
     cornerChains: cornerChains(fabric, rowIndices, corners),
     cornerStitches: found.stitches,
     centreChain: start === 'chain' && round && !oval ? firstStitch : -1,
+    // An oval has two sides, a flat piece four.
+    underside: oval ? 1 : SIDE.bottom,
     ringOffset: ringOffset(centreEnd - firstStitch, start),
     reach: new Map(),
   };
@@ -100,6 +103,8 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
   let cornered = false;
   let inEdging = false;
   let bareRing = piece.magicRing;
+  // The number of the last round stands outside it, where there is room.
+  const outermost = piece.rowIndices.at(-1);
   for (const row of piece.rowIndices) {
     const elements = rowElements(fabric, rows, row, piece.centreEnd);
     placeCentre(context, elements, startAngle);
@@ -128,7 +133,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
       way: wayOf(piece, row, elements),
       closed,
       foundation: fabric.rows[row]?.onto === null && elements.some((element) => element.kind === 'laid'),
-      seamU: seamU(along.circle || along.corners > 0 ? rowLabel(fabric, row).length : 0),
+      seamU: seamU(numberedWithin(along) && row !== outermost ? rowLabel(fabric, row).length : 0),
       edgesHeld: !closed && columnsUnder(fabric, row, placed) >= standing(reading.columns),
       base: baseOf(piece, row),
       firstSide,

@@ -24,6 +24,8 @@ export interface PlacedRow {
   /** The line it runs along, and where on it its first and last columns stand. */
   readonly track: Track;
   readonly startS: number;
+  /** Half the width that the first column is drawn with. */
+  readonly startHalfU: number;
   readonly endS: number;
   /** Chains lead across from its last column to its first. */
   readonly archOverSeam: boolean;
@@ -122,6 +124,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     archOverSeam: closed && (columns.at(-1)?.chainsAfter ?? 0) > 0,
     reach: reachOf(context.layout, columns),
     startS: along[0] ?? 0,
+    startHalfU: columns[0]?.element.kind === 'post' ? 0.2 : 0.3,
     endS: along[columns.length - 1] ?? 0,
     low,
     high,

@@ -6,7 +6,7 @@ import type { Pen } from '../symbols/stitch-symbol.ts';
 import { hasFlag } from './elements.ts';
 
 export interface RowPen {
-  readonly pen: Pen;
+  readonly pen: Exclude<Pen, 'strand'>;
   readonly ink: Ink;
 }
 
@@ -35,20 +35,48 @@ export function penOf(fabric: Fabric, pens: readonly RowPen[], i: number): RowPe
   return early ? (own === FIRM ? LIGHT : FIRM) : own;
 }
 
+/** A yarn's colour as the two pens draw it. */
+export type YarnInk = Readonly<Record<'firm' | 'light', Ink>>;
+
 /** Least contrast of a sign against the paper (WCAG 2.2, success criterion 1.4.11). */
 const LEAST_CONTRAST = 3;
+/** How far the two pens' shades of one yarn lie apart, so that rows can be told apart in grey too. */
+const SHADE = 0.45;
+/** A yarn darker than this has no room for a darker shade. */
+const DARK = 9;
 
-/** The yarn's colour where it stands out from white paper, otherwise null. */
-export function yarnTint(hex: string | undefined): Ink | null {
+/** The inks of a yarn that stands out from white paper; null for a pale one and for no colour. */
+export function yarnInkOf(hex: string | undefined): YarnInk | null {
   if (hex === undefined || !/^#[0-9a-f]{6}$/i.test(hex)) return null;
-  return contrastWithWhite(hex) >= LEAST_CONTRAST ? `#${hex.slice(1)}` : null;
+  const onPaper = contrast(hex, '#ffffff');
+  if (onPaper < LEAST_CONTRAST) return null;
+  const own: Ink = `#${hex.slice(1)}`;
+  if (onPaper < DARK) return { firm: mixed(hex, 0), light: own };
+  return { firm: own, light: mixed(hex, 255) };
+}
+
+/** Towards black or white. */
+function mixed(hex: string, towards: 0 | 255): Ink {
+  const parts = [1, 3, 5].map((at) => {
+    const part = Number.parseInt(hex.slice(at, at + 2), 16);
+    return Math.round(part + (towards - part) * SHADE)
+      .toString(16)
+      .padStart(2, '0');
+  });
+  return `#${parts.join('')}`;
 }
 
 /** (L1 + 0.05) / (L2 + 0.05) of relative luminances, by WCAG 2.2. */
-export function contrastWithWhite(hex: string): number {
+export function contrast(a: string, b: string): number {
+  const one = luminance(a);
+  const other = luminance(b);
+  return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+}
+
+function luminance(hex: string): number {
   const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
     const share = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
     return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
   });
-  return 1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05);
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }

@@ -192,3 +192,8 @@ function outOf(piece: Side | Bend | undefined, x: number, y: number): number {
 export function mod(value: number, by: number): number {
   return ((value % by) + by) % by;
 }
+
+/** Rounds about a centre have their numbers among their stitches; those of an edging or an oval stand outside. */
+export function numberedWithin({ circle, corners }: Track): boolean {
+  return circle || corners > 0;
+}

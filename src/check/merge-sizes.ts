@@ -2,8 +2,11 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 
-/** The words are those of the first size it was found in; a fault that names no size holds for all. */
-export function mergeSizes(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+/**
+ * The words are those of the first size it was found in; a fault that names no size holds for all. Where there is
+ * only one size its name says nothing.
+ */
+export function mergeSizes(diagnostics: readonly Diagnostic[], sizes: number): Diagnostic[] {
   const merged = new Map<string, Diagnostic>();
   for (const diagnostic of diagnostics) {
     const key = `${diagnostic.code} ${diagnostic.span.start} ${diagnostic.span.end}`;
@@ -11,5 +14,6 @@ export function mergeSizes(diagnostics: readonly Diagnostic[]): Diagnostic[] {
     if (before === undefined) merged.set(key, diagnostic);
     else merged.set(key, { ...before, sizes: [...new Set([...before.sizes, ...diagnostic.sizes])] });
   }
-  return [...merged.values()];
+  const all = [...merged.values()];
+  return sizes > 1 ? all : all.map((diagnostic) => ({ ...diagnostic, sizes: [] }));
 }

@@ -63,7 +63,7 @@ export function findNext(worker: Worker, what: What, span: Span): number {
     else
       stuck(worker, {
         kind: 'not there',
-        wanted: describeWhat(what, worker.terms),
+        wanted: `next ${describeWhat(what, worker.terms)}`,
         found: describeSite(site, worker.terms),
         nth: ordinalOf(sites, i),
         span,
@@ -81,7 +81,7 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
     stuck(worker, { kind: 'no foundation', span });
     return -1;
   }
-  const wanted = describeWhat(what, worker.terms);
+  const wanted = `last ${describeWhat(what, worker.terms)}`;
   let left = fromEnd;
   for (let i = sites.length - 1; i >= 0; i -= 1) {
     const site = sites[i];
@@ -100,17 +100,17 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
       return -1;
     }
     if (i < worker.next && i !== worker.last) {
-      stuck(worker, { kind: 'used up', wanted, span });
+      stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
       return -1;
     }
     const between = countOwed(sites, worker.next, i);
     if (between > 0 && isOwed(site)) {
-      stuck(worker, { kind: 'passed over', count: between, wanted: `last ${wanted}`, span });
+      stuck(worker, { kind: 'passed over', count: between, wanted, span });
       return -1;
     }
     return i;
   }
-  stuck(worker, { kind: 'used up', wanted, span });
+  stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return -1;
 }
 
@@ -130,7 +130,7 @@ export function findFirst(worker: Worker, what: What, nth: number, span: Span): 
     if (isA(site, what)) return i;
     stuck(worker, {
       kind: 'not there',
-      wanted: describeWhat(what, worker.terms),
+      wanted: `first ${describeWhat(what, worker.terms)}`,
       found: describeSite(site, worker.terms),
       nth,
       span,

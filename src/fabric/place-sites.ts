@@ -114,7 +114,7 @@ function findAny(worker: Worker, what: What, span: Span): number {
 function fromHook(worker: Worker, nth: number, span: Span): Site | null {
   const site = worker.sites?.[nth - 1];
   if (site === undefined || site.kind !== 'chain' || site.space !== NONE) {
-    stuck(worker, { kind: 'no chain', wanted: `${nth} ch`, span });
+    stuck(worker, { kind: 'no chain', wanted: `a ${ordinal(nth)} ch from hook`, span });
     return null;
   }
   passPlace(worker, nth - 1);
@@ -130,7 +130,7 @@ function turningChainSite(worker: Worker, span: Span): Site | null {
     site.kind !== 'unknown' &&
     !(site.kind === 'stitch' && hasFlag(worker.builder, site.node, FLAG.turningChain))
   ) {
-    stuck(worker, { kind: 'not there', wanted: 'turning ch', found: 'st', nth: index + 1, span });
+    stuck(worker, { kind: 'not there', wanted: 'top of the turning ch', found: 'st', nth: index + 1, span });
     return null;
   }
   passPlace(worker, index);
@@ -152,7 +152,7 @@ function siteOfSpecial(
   while (first < end && sites[first]?.special !== special) {
     const site = sites[first];
     if (site !== undefined && isOwed(site)) {
-      stuck(worker, { kind: 'not there', wanted: special, found: 'st', nth: first + 1, span });
+      stuck(worker, { kind: 'not there', wanted: `next ${special}`, found: 'st', nth: first + 1, span });
       return null;
     }
     first += 1;
@@ -191,4 +191,9 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
     if (what.kind === 'space' ? site.space !== NONE : isOwed(site) || what.kind === 'ch') return true;
   }
   return false;
+}
+
+function ordinal(n: number): string {
+  const teen = n % 100 >= 11 && n % 100 <= 13;
+  return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
 }

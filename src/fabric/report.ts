@@ -25,7 +25,7 @@ export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | n
     case 'used up':
       return diagnose('row/used-up', at, { row, wanted: trouble.wanted, below: place.below });
     case 'not there':
-      if (trouble.wanted.startsWith('first '))
+      if (trouble.join === true)
         return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });
       return diagnose('place/not-there', at, {
         row,

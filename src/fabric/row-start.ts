@@ -1,6 +1,6 @@
 /** How a row begins: which way it goes, which side faces, and in what order it meets the places below. */
 
-import type { ChainStep, Line, Step, Unit } from '../notation/tree.ts';
+import type { ChainStep, Step, Unit } from '../notation/tree.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 
@@ -134,10 +134,10 @@ function isAfterJoin(step: Step | undefined): boolean {
 }
 
 /** Whether the work is turned after this row: rows are unless it says not, rounds are not unless it says so. */
-export function turnsAfter(line: Line, steps: readonly Step[], unit: Unit | null): boolean {
+export function turnsAfter(steps: readonly Step[], unit: Unit | null): boolean {
   const said = steps.findLast((step) => step.kind === 'turn' && step.what !== 'do not join');
   if (said !== undefined && said.kind === 'turn') return said.what === 'turn';
-  return unit === 'row' && line.label !== null;
+  return unit === 'row';
 }
 
 /** Whether the first thing worked goes into a magic ring, chains left aside. */

@@ -78,7 +78,7 @@ export function skippedChains(
   const stated = counts !== null;
   const does = stated ? counts.as !== null : (worker.chainReading ?? habit);
   if (!stated && tall && row.turningChain?.counts !== 'no') {
-    worker.chainAssumed = { chains: nth - 1, counts: does, as: stitchId, span };
+    worker.chainAssumed = { chains: nth - 1, counts: does, as: stitchId, skipped: true, span };
   }
   if (!does) return;
   const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
@@ -140,7 +140,7 @@ function habit(
   const tall = row.turningChain;
   if (tall === null || tall.counts === 'no' || length < tall.chains) return { as: null, plusChains: 0 };
   const counts = worker.chainReading ?? tall.counts === 'yes';
-  worker.chainAssumed = { chains: length, counts, as: row.legOf, span };
+  worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, span };
   return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
 }
 

@@ -20,7 +20,7 @@ export function workJoin(worker: Worker, step: JoinStep): boolean {
   if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
   const chainOnly = !worker.rowBegun && sites.every((site) => site.kind === 'chain' && site.space === NONE);
   if (step.ring || chainOnly) {
-    if (!chainOnly) return stuck(worker, { kind: 'no chain', wanted: 'first ch', span: step.span });
+    if (!chainOnly) return stuck(worker, { kind: 'no chain', wanted: 'a chain to close into a ring', span: step.span });
     closeRing(worker);
     return true;
   }
@@ -71,7 +71,7 @@ function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, sp
     if (first >= 0) return first;
     const chain = lastTurningChain(worker);
     if (chain < 0) {
-      stuck(worker, { kind: 'no chain', wanted: 'beg ch', span });
+      stuck(worker, { kind: 'no chain', wanted: 'a beg ch', span });
       return null;
     }
     return -chain - 1;
@@ -83,12 +83,20 @@ function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, sp
   );
   const site = top[index];
   if (site === undefined) {
-    stuck(worker, { kind: 'used up', wanted: `first ${describeWhat(what, worker.terms)}`, span });
+    stuck(worker, {
+      kind: 'not there',
+      join: true,
+      wanted: `first ${describeWhat(what, worker.terms)}`,
+      found: 'nothing',
+      nth: 1,
+      span,
+    });
     return null;
   }
   if (isA(site, what)) return index;
   stuck(worker, {
     kind: 'not there',
+    join: true,
     wanted: `first ${describeWhat(what, worker.terms)}`,
     found: describeSite(site, worker.terms),
     nth: 1,

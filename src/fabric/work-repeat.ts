@@ -1,12 +1,13 @@
 /** Repeats: a number of times, to the end with room for what follows, or up to a place. */
 
 import type { BracketStep, RepeatStep, Step, Stop } from '../notation/tree.ts';
+import { describeWhat } from './describe.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces, reach } from './find-site.ts';
 import type { WorkSteps } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { limitOf } from './stop-limit.ts';
-import type { Mark, Trouble, Worker } from './worker.ts';
+import type { Mark, Trouble, UpTo, Worker } from './worker.ts';
 import { markWorker, restore, stuck, valueFor } from './worker.ts';
 
 /**
@@ -94,24 +95,32 @@ function toEnd(
   if (trail === null) return false;
   const { ends, failed } = trail;
   const usesUp = following.some(worksSomething);
+  const comesOut = (): boolean => work(worker, following) && !(trail.midway && owedLeft(worker));
   for (let i = ends.length - 1; i >= 0; i -= 1) {
     const end = ends[i];
     if (end === undefined) break;
     restore(worker, end);
-    if (work(worker, following) && worker.fits()) return true;
+    if (comesOut() && worker.fits()) return true;
     // Without anything more to work, fewer passes only leave more over.
     if (!usesUp) break;
     if (i < ends.length - MOST_PASSES_BACK) break;
   }
   const last = ends[ends.length - 1] ?? start;
   restore(worker, last);
-  if ((failed === null || leftOver(worker) === 0) && work(worker, following)) return true;
+  if ((failed === null || leftOver(worker) === 0) && comesOut()) return true;
   // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
   const wrong = worker.trouble;
+  if (failed !== null && (failed.kind !== 'used up' || ends.length === 0)) {
+    restore(worker, last);
+    return stuck(worker, failed);
+  }
+  if (failed === null && wrong !== null && wrong.kind !== 'used up') {
+    restore(worker, last);
+    return stuck(worker, wrong);
+  }
+  const trouble = unevenness(worker, step, { start, trail, following, upTo: null }, work);
   restore(worker, last);
-  if (failed !== null && (failed.kind !== 'used up' || ends.length === 0)) return stuck(worker, failed);
-  if (failed === null && wrong !== null && wrong.kind !== 'used up') return stuck(worker, wrong);
-  return stuck(worker, unevenness(worker, step, start, ends, 0));
+  return stuck(worker, trouble);
 }
 
 /** What follows a repeat takes few passes' room; further back nothing new can fit. */
@@ -122,8 +131,9 @@ function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
   const outer = worker.limit;
   const limit = limitOf(worker, step.stop);
   const start = markWorker(worker);
-  const leaving = step.stop.kind === 'leaving' ? (valueFor(worker, step.stop.n.values) ?? 0) : 0;
-  if (limit < 0) return stuck(worker, unevenness(worker, step, start, [], leaving));
+  const uneven = (trail: Trail): Trouble =>
+    unevenness(worker, step, { start, trail, following: [], upTo: upToOf(worker, step.stop) }, work);
+  if (limit < 0) return stuck(worker, uneven({ ends: [], failed: null, midway: false }));
   worker.limit = Math.min(outer, limit);
   // A narrow size may leave the repeat no room at all: it is then not worked.
   if (nothingLeft(worker)) {
@@ -135,54 +145,77 @@ function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
     worker.limit = outer;
     return false;
   }
-  const { ends, failed } = trail;
+  const { ends, failed, midway } = trail;
   const last = ends[ends.length - 1] ?? start;
   restore(worker, last);
-  const over = leftOver(worker);
+  const over = midway ? countOwed(worker.sites ?? [], worker.next, reach(worker)) : leftOver(worker);
   worker.limit = outer;
   if (over === 0) return true;
   if (failed !== null && failed.kind !== 'used up') return stuck(worker, failed);
   worker.limit = Math.min(outer, limit);
-  const trouble = unevenness(worker, step, start, ends, leaving);
+  const trouble = uneven(trail);
   worker.limit = outer;
   return stuck(worker, trouble);
+}
+
+function upToOf(worker: Worker, stop: Stop): UpTo | null {
+  if (stop.kind === 'leaving') return { kind: 'last', n: valueFor(worker, stop.n.values) ?? 0 };
+  return stop.kind === 'before' ? { kind: 'next', what: describeWhat(stop.what, worker.terms) } : null;
+}
+
+/** How the passes of a repeat went. */
+interface Trail {
+  /** The state after each pass that could be finished. */
+  readonly ends: readonly Mark[];
+  /** Why the next could not. */
+  readonly failed: Trouble | null;
+  /** The one that could not be finished had worked into a stitch already: it wanted what is left over. */
+  readonly midway: boolean;
 }
 
 /**
  * Works passes until one cannot be finished: the state after each pass that could, and why the next could not.
  * With `**` a pass may end there, so the state at each `**` is an end too, and only those are.
  */
-function trailOf(
-  worker: Worker,
-  step: RepeatStep | BracketStep,
-  work: WorkSteps,
-): { ends: Mark[]; failed: Trouble | null } | null {
+function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps): Trail | null {
   const ends: Mark[] = [];
   const half = step.kind === 'repeat' ? step.lastPassEnds : null;
   for (;;) {
     const before = markWorker(worker);
     const at = progress(worker);
-    if (ends.length > 0 && nothingLeft(worker)) return { ends, failed: null };
+    if (ends.length > 0 && nothingLeft(worker)) return { ends, failed: null, midway: false };
     const first = half === null ? step.body : step.body.slice(0, half);
     if (!work(worker, first)) {
       const failed = worker.trouble;
+      const midway = stoppedMidway(worker, before);
       restore(worker, before);
-      return { ends, failed };
+      return { ends, failed, midway };
     }
     if (progress(worker) === at) {
       restore(worker, before);
       stuck(worker, { kind: 'endless', span: step.span });
       return null;
     }
-    ends.push(markWorker(worker));
+    const end = markWorker(worker);
+    ends.push(end);
     if (half === null) continue;
     if (!work(worker, step.body.slice(half))) {
       const failed = worker.trouble;
-      const end = ends[ends.length - 1];
-      if (end !== undefined) restore(worker, end);
-      return { ends, failed };
+      const midway = stoppedMidway(worker, end);
+      restore(worker, end);
+      return { ends, failed, midway };
     }
   }
+}
+
+function stoppedMidway(worker: Worker, before: Mark): boolean {
+  return worker.last !== before.last && worker.sites?.[worker.last]?.space === NONE;
+}
+
+/** Whether stitches of the row below are left behind the last place worked. */
+function owedLeft(worker: Worker): boolean {
+  const { sites, next } = worker.below ?? worker;
+  return sites !== null && countOwed(sites, next, sites.length) > 0;
 }
 
 /** How far along the row below the work has come. */
@@ -206,29 +239,58 @@ export function unworked(sites: readonly Site[], next: number, end: number, last
   return lastWasSpace ? countSpaces(sites, next, end) : countOwed(sites, next, end);
 }
 
-function unevenness(
-  worker: Worker,
-  step: RepeatStep | BracketStep,
-  start: Mark,
-  ends: readonly Mark[],
-  leaving: number,
-): Trouble {
+interface Uneven {
+  readonly start: Mark;
+  readonly trail: Trail;
+  readonly following: readonly Step[];
+  readonly upTo: UpTo | null;
+}
+
+/** What the passes use, what follows them, and what there is, so that a maker can see where it goes wrong. */
+function unevenness(worker: Worker, step: RepeatStep | BracketStep, found: Uneven, work: WorkSteps): Trouble {
+  const { start, trail, following, upTo } = found;
+  const { ends } = trail;
   const sites = start.sites ?? [];
-  const end = Math.min(sites.length, worker.limit);
   const first = ends[0];
-  const firstEnd = first?.next ?? start.next;
-  const spaces = first?.lastWasSpace === true || (first === undefined && sites[start.next]?.space !== NONE);
+  const bySpaces = first?.lastWasSpace === true || (first === undefined && sites[start.next]?.space !== NONE);
+  const spaces = bySpaces && !trail.midway;
   const count = spaces ? countSpaces : countOwed;
+  const firstEnd = first?.next ?? start.next;
+  const second = ends[1];
+  const short = step.kind === 'repeat' && step.lastPassEnds !== null;
   const uses =
-    ends.length > 1 ? count(sites, firstEnd, ends[1]?.next ?? firstEnd) : count(sites, start.next, firstEnd);
-  const lastEnd = ends[ends.length - 1]?.next ?? start.next;
+    second !== undefined
+      ? count(sites, firstEnd, second.next)
+      : short
+        ? 0
+        : count(sites, start.next, firstEnd);
+  const available = count(sites, start.next, Math.min(sites.length, start.limit, worker.limit));
+  let passes = ends.length;
+  let after = 0;
+  // As many passes as leave room for what follows them.
+  for (let i = ends.length - 1; i >= 0; i -= 1) {
+    const end = ends[i];
+    if (end === undefined) break;
+    restore(worker, end);
+    const done = work(worker, following);
+    const { trouble } = worker;
+    const passedOver = trouble?.kind === 'passed over' && !spaces ? trouble.count : null;
+    if (!done && passedOver === null) continue;
+    passes = i + 1;
+    const state = worker.below ?? worker;
+    if (passedOver !== null) after = available - count(sites, start.next, end.next) - passedOver;
+    else if (state.sites === start.sites) after = count(sites, end.next, state.next);
+    break;
+  }
+  const end = ends[passes - 1]?.next ?? start.next;
   return {
     kind: 'uneven',
     uses,
-    available: count(sites, start.next, end),
-    leaving,
-    passes: ends.length,
-    over: count(sites, lastEnd, end),
+    passes,
+    used: count(sites, start.next, end),
+    after,
+    available,
+    upTo,
     unit: spaces ? 'space' : 'stitch',
     span: step.span,
   };

@@ -215,7 +215,7 @@ function finish(
         sites,
         closing,
         side,
-        turned: turnsAfter(plan.line, plan.steps, plan.unit),
+        turned: turnsAfter(plan.steps, plan.unit),
         travelled: joined && worker.travelled,
         stitches: made.stitches,
       };
@@ -253,8 +253,10 @@ function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): D
   const left = unworked(sites, next, sites.length, lastWasSpace);
   if (left === 0) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
-  const span = plan.steps[plan.steps.length - 1]?.span ?? plan.line.span;
-  const whole = { start: plan.line.span.start, end: Math.max(span.end, plan.line.span.start) };
+  const { start, end } = plan.line.span;
+  const last = plan.steps[plan.steps.length - 1]?.span.end ?? end;
+  // Of a row that is repeated the steps stand in another line.
+  const whole = { start, end: last > start && last <= end ? last : end };
   return diagnose(
     'row/unworked',
     { file, span: whole, sizes: [size] },
@@ -287,6 +289,6 @@ export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string
   return diagnose(
     'chain/unstated',
     { file, span: assumed.span },
-    { chains: assumed.chains, as, counts: assumed.counts },
+    { chains: assumed.chains, as, counts: assumed.counts, skipped: assumed.skipped },
   );
 }

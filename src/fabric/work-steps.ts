@@ -1,6 +1,6 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
-import type { GroupStep, Place, SkipStep, Step, WorkStep } from '../notation/tree.ts';
+import type { GroupStep, Place, SkipStep, Step, What, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
 import { findFirst, findNext, passPlace } from './find-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
@@ -11,6 +11,7 @@ import { magicRing, skippedChains, workChain } from './work-chain.ts';
 import { workAlong, workEvenly } from './work-edge.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
+import { chainJustMade, workAsDecrease, workStanding } from './work-special.ts';
 import { workYarn } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -77,6 +78,10 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
   const { place } = step;
   const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st';
   if (slips && (worker.joined || worker.travel.has(step))) return workTravel(worker, step);
+  const bySpecial =
+    workStanding(worker, step) ??
+    workAsDecrease(worker, step, (one) => workNext(worker, one, 1, whatOf(one.place)));
+  if (bySpecial !== null) return bySpecial;
   const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
   if (place === null) {
     if (worker.into !== null) return repeatAt(worker, step, times, worker.into);
@@ -87,6 +92,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     case 'next':
       return workNextPlaces(worker, step, times, place);
     case 'each':
+      if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
       while (eachGoesOn(worker, place.what, place.stop)) {
         worker.effort += 1;
         if (!workNext(worker, step, times, place.what)) return false;
@@ -107,6 +113,8 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       return workSingle(worker, step, times, place);
     case 'from-hook': {
       const nth = howMany(worker, place.nth);
+      const made = chainJustMade(worker, nth);
+      if (made !== null) return repeatAt(worker, step, times, made);
       const site = singleSite(worker, place);
       if (site === null) return false;
       if (step.stitch.kind === 'stitch') skippedChains(worker, nth, step.stitch.id, step.skipped, place.span);
@@ -115,6 +123,10 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     default:
       return workSingle(worker, step, times, place);
   }
+}
+
+function whatOf(place: Place | null): What {
+  return place !== null && 'what' in place ? place.what : { kind: 'st' };
 }
 
 function workSingle(worker: Worker, step: WorkStep, times: number, place: Place): boolean {
@@ -232,6 +244,7 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
     return true;
   };
   if (place.kind === 'each') {
+    if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
     while (eachGoesOn(worker, place.what, place.stop)) {
       const site = nextSite(worker, place.what, place.span);
       if (site === null || !into(site)) return false;

@@ -1,8 +1,11 @@
 /** A pattern and one of its sizes in, the fabric worked stitch by stitch and every fault of the work out. */
 
+import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { ChainStep, Step } from '../notation/tree.ts';
-import type { Part, Pattern } from '../pattern/pattern.ts';
+import type { Part, Pattern, Special } from '../pattern/pattern.ts';
+import { emptyBuilder } from './builder.ts';
+import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
@@ -44,6 +47,8 @@ interface PartEnd {
 
 export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): Worked {
   const size = pattern.sizes[sizeIndex]?.name ?? 'one size';
+  const circular = circularSpecials(pattern.specials);
+  if (circular.length > 0) return unworkable(pattern, size, circular);
   const worker = newWorker(pattern.specials, pattern.terms, sizeIndex, plan.repeats, workSteps);
   const first = pattern.yarns[0];
   if (first !== undefined) yarnIndex(worker, first.letter);
@@ -96,6 +101,15 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     });
   }
   return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole };
+}
+
+/** With a special stitch that is described by itself nothing can be worked. */
+function unworkable(pattern: Pattern, size: string, circular: readonly Special[]): Worked {
+  const { file } = pattern.source;
+  const diagnostics = circular.map(({ name, span }) =>
+    diagnose('special/circular', { file, span }, { name }),
+  );
+  return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false };
 }
 
 interface PartSetting {

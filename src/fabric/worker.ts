@@ -6,6 +6,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import type { Builder, BuilderMark } from './builder.ts';
 import { backToMark, emptyBuilder, markBuilder } from './builder.ts';
 import { NONE } from './fabric.ts';
+import { atPlaceOfUse } from './place-of-use.ts';
 import type { Site } from './site.ts';
 
 /** Why a row could not go on, in facts; `src/fabric/report.ts` words it. */
@@ -16,6 +17,8 @@ export type Trouble =
   | {
       readonly kind: 'not there';
       readonly wanted: string;
+      /** It is a join that goes there. */
+      readonly join?: true;
       readonly found: string;
       readonly nth: number;
       readonly span: Span;
@@ -23,11 +26,16 @@ export type Trouble =
   /** A repeat to the end leaves some over. */
   | {
       readonly kind: 'uneven';
+      /** By one whole pass; 0 when not one could be worked. */
       readonly uses: number;
-      readonly available: number;
-      readonly leaving: number;
       readonly passes: number;
-      readonly over: number;
+      /** By all the passes together: the last may be a short one. */
+      readonly used: number;
+      /** By what follows the repeat. */
+      readonly after: number;
+      readonly available: number;
+      /** Where it stops short: the last so many, or the next place of a sort. */
+      readonly upTo: UpTo | null;
       readonly unit: 'stitch' | 'space';
       readonly span: Span;
     }
@@ -56,6 +64,10 @@ export type Trouble =
       readonly given: number;
       readonly span: Span;
     };
+
+export type UpTo =
+  | { readonly kind: 'last'; readonly n: number }
+  | { readonly kind: 'next'; readonly what: string };
 
 /** A special stitch: its steps, worked wherever it is used. */
 export interface SpecialWork {
@@ -145,6 +157,7 @@ export interface ChainAssumed {
   readonly chains: number;
   readonly counts: boolean;
   readonly as: string;
+  readonly skipped: boolean;
   readonly span: Span;
 }
 
@@ -200,7 +213,7 @@ export function newWorker(
   return {
     terms,
     builder: emptyBuilder(),
-    specials: new Map(specials.map((special) => [special.name, special])),
+    specials: new Map(specials.map(({ name, steps }) => [name, { name, steps: atPlaceOfUse(steps) }])),
     sizeIndex,
     repeats,
     throughout: new Map(),

@@ -111,7 +111,8 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
     skipToBoundary(cursor);
     if (cursor.faults.length > before) return null;
     // "rep from * to * once" says how far, in a way that is not read.
-    if (cursor.at > said) reportUnread(cursor, said - 3, 'how often or how far, such as "across" or "5 more times",');
+    if (cursor.at > said)
+      reportUnread(cursor, said - 3, 'how often or how far, such as "across" or "5 more times",');
     else
       cursor.faults.push(
         diagnose('repeat/no-stop', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),
@@ -121,7 +122,9 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   const endsAtMark = readEndingLast(cursor);
   if (cursor.faults.length > before) return null;
   if (endsAtMark !== (body.markAt !== null)) {
-    const expected = endsAtMark ? 'a ** in the repeat, where the last pass ends,' : '"ending last rep at **" after the repeat';
+    const expected = endsAtMark
+      ? 'a ** in the repeat, where the last pass ends,'
+      : '"ending last rep at **" after the repeat';
     reportUnread(cursor, from, expected);
     return null;
   }

@@ -211,8 +211,7 @@ function readChainName(cursor: Cursor): { chains: number | null; where: 'beginni
     const length = chainLength(cursor);
     if (named !== null && named !== 'first') return { chains: length, where };
     // A bare `ch-3` is the turning chain only where no "sp" follows.
-    if (length !== null && !SPACE_AFTER_CHAIN.includes(wordAt(cursor)))
-      return { chains: length, where };
+    if (length !== null && !SPACE_AFTER_CHAIN.includes(wordAt(cursor))) return { chains: length, where };
   } else if (
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind !== 'dash' &&

@@ -115,6 +115,8 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   }
   const stitch = readStitchName(cursor);
   if (stitch === null) return null;
+  const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
+  if (times === null && crossed) cursor.at += 1;
   if (times === null && isNumber(cursor) && peek(cursor, 1).kind !== 'dash') times = readNumber(cursor);
   return readPlaces(cursor, from, stitch, times, leadingLoop);
 }

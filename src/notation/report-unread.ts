@@ -91,13 +91,13 @@ export function reportUnknownWord(cursor: Cursor): void {
   }
   const word = cursor.mapped.text.slice(token.start, token.end);
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
-    cursor.faults.push(
-      diagnose(
-        'special/undefined',
-        { file, span: spanOf(cursor, token) },
-        { word: specialName(cursor, word) },
-      ),
-    );
+    const named = specialName(cursor, word);
+    const facts = {
+      word: named,
+      nearest: nearest(named, cursor.context.specials),
+      example: exampleOf(named, terms),
+    };
+    cursor.faults.push(diagnose('special/undefined', { file, span: spanOf(cursor, token) }, facts));
     return;
   }
   const known = [
@@ -132,4 +132,17 @@ function specialName(cursor: Cursor, word: string): string {
   if (word.toLowerCase() === 'beg' && next.kind === 'word') return `${word} ${next.text}`;
   if (word.toLowerCase() === 'v') return `${word}-st`;
   return word;
+}
+
+/** A description that would do for a stitch of that name, in the pattern's own terms. */
+function exampleOf(name: string, terms: Terms): string {
+  const abbr = (id: string): string => termsOf(stitchById(id), terms).abbr;
+  const word = name.toLowerCase();
+  if (word.startsWith('beg')) return `ch 2, ${abbr('dc2tog')} in same st`;
+  if (word.startsWith('inc')) return `2 ${abbr('sc')} in same st`;
+  if (word.startsWith('dec')) return abbr('sc2tog');
+  if (word.startsWith('v-')) return `(${abbr('dc')}, ch 1, ${abbr('dc')}) in same st`;
+  if (/^(cl|puff|ps|pc|pop|bob?$|bobble|berry)/.test(word)) return `${abbr('dc3tog')} in same st`;
+  if (/^p(icot)?s?$/.test(word)) return `ch 3, ${abbr('sl-st')} in 3rd ch from hook`;
+  return `5 ${abbr('dc')} in same st`;
 }

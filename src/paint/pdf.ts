@@ -191,23 +191,21 @@ export class PdfPainting {
 
 /** A symbol holds lines and circles, no type: charts draw nothing else. */
 function symbolOperators(shapes: readonly Shape[]): string {
-  return shapes
-    .map((shape) => {
-      switch (shape.kind) {
-        case 'path':
-        case 'circle':
-          return pathOperators(shape, { inSymbol: true });
-        case 'group':
-          return ['q', matrixOperator(shape.transform ?? UNMOVED), symbolOperators(shape.shapes), 'Q'].join(
-            '\n',
-          );
-        case 'text':
-        case 'use':
-        case 'link':
-          throw new Error(`A symbol cannot hold a ${shape.kind}.`);
-      }
-    })
-    .join('\n');
+  return shapes.map(symbolShapeOperators).join('\n');
+}
+
+function symbolShapeOperators(shape: Shape): string {
+  switch (shape.kind) {
+    case 'path':
+    case 'circle':
+      return pathOperators(shape, { inSymbol: true });
+    case 'group':
+      return ['q', matrixOperator(shape.transform ?? UNMOVED), symbolOperators(shape.shapes), 'Q'].join('\n');
+    case 'text':
+    case 'use':
+    case 'link':
+      throw new Error(`A symbol cannot hold a ${shape.kind}.`);
+  }
 }
 
 function joinBytes(chunks: readonly Uint8Array[]): Uint8Array {

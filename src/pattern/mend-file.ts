@@ -6,7 +6,7 @@ import { type Issue, leavesOf, misspeltPaths, pathOf } from './issues.ts';
 /** What is only shown: without it every row is still worked as meant. Anything else is not guessed at. */
 const ONLY_SHOWN = [
   /^(?:title|about|designer|skill|hook|notions|notes|finishing|for|licence|version|date)\b/,
-  /^yarn\.[^.]+\.(?:colour|hex|fibre|ball)\b/,
+  /^yarn\.[^.]+\.(?:colour|hex|weight|fibre|ball)\b/,
   /^(?:parts|sizes)\.\d+\.name$/,
 ];
 
@@ -40,17 +40,18 @@ function wholeOf(path: YamlPath): YamlPath {
 }
 
 /** What stands in for a value that must be there. */
-function standIn(path: YamlPath, slug: string): string | undefined {
+function standIn(path: YamlPath, slug: string): string | number | undefined {
   const [first, second] = path;
   const last = path.at(-1);
   if (first === 'title') return slug === '' ? 'Untitled' : slug;
   if (last === 'colour') return `yarn ${second}`;
+  if (last === 'weight') return 4;
   if (last === 'fibre') return 'any fibre';
   if (last !== 'name') return undefined;
   return `${first === 'parts' ? 'Part' : 'Size'} ${Number(second) + 1}`;
 }
 
-function put(holder: unknown, path: YamlPath, value: string | undefined): void {
+function put(holder: unknown, path: YamlPath, value: string | number | undefined): void {
   const [step, ...rest] = path;
   if (typeof holder !== 'object' || holder === null || step === undefined) return;
   if (rest.length > 0) put(Reflect.get(holder, step), rest, value);

@@ -71,10 +71,10 @@ async function writeSite(
   for (const [i, compiled] of collection.entries()) {
     if (compiled.pattern === null) continue;
     progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);
-    for await (const file of sizeFiles(compiled, compiled.pattern)) {
-      await writeFiles(folder, [file]);
-      if (file.file.endsWith('.pdf')) booklets++;
-      else if (!file.file.endsWith('-cover.svg')) charts++;
+    for (const { file, content } of sizeFiles(compiled, compiled.pattern)) {
+      await writeFiles(folder, [{ file, content: await content() }]);
+      if (file.endsWith('.pdf')) booklets++;
+      else if (!file.endsWith('-cover.svg')) charts++;
     }
   }
   return {

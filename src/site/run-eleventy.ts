@@ -17,14 +17,18 @@ export interface EleventyConfig {
   setNunjucksEnvironmentOptions(options: Readonly<Record<string, boolean>>): void;
   setQuietMode(quiet: boolean): void;
   setIncludesDirectory(folder: string): void;
+  setUseTemplateCache(use: boolean): void;
   setTemplateFormats(formats: readonly string[]): void;
 }
 
-export async function runEleventy(pages: SitePages): Promise<SiteFile[]> {
+export async function runEleventy(
+  pages: SitePages,
+  layouts = path.join(PROJECT_FOLDER, 'layouts'),
+): Promise<SiteFile[]> {
   const { Eleventy } = await import('@11ty/eleventy');
-  const style = await readFile(path.join(PROJECT_FOLDER, 'layouts/assets/not-found.css'), 'utf8');
+  const style = await readFile(path.join(layouts, 'assets/not-found.css'), 'utf8');
   const outputFolder = '_site';
-  const eleventy = new Eleventy(path.join(PROJECT_FOLDER, 'layouts/pages'), outputFolder, {
+  const eleventy = new Eleventy(path.join(layouts, 'pages'), outputFolder, {
     // The settings are handed over rather than looked for, so that they are the project's from any folder.
     configPath: false,
     quietMode: true,

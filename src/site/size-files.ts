@@ -13,22 +13,14 @@ import type { SiteFile } from './site-file.ts';
 /** Booklets are set in abbreviated words; `rowfold booklet` makes those in full. */
 const BOOKLET_DIALECTS = ['us', 'uk'] as const;
 
-/** One file at a time, so that a large collection never stands in memory whole. */
-export async function* sizeFiles(compiled: CompiledPattern, pattern: Pattern): AsyncGenerator<SiteFile> {
-  for (const size of compiled.sizes) {
-    for (const { file, content } of filesOf(compiled, size, pattern))
-      yield { file, content: await content() };
-  }
-}
-
-/** Their names alone. */
-export function sizeFileNames(compiled: CompiledPattern, pattern: Pattern): string[] {
-  return compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern).map(({ file }) => file));
-}
-
-interface FileToMake {
+/** A file's name, and how it is made when its turn comes: a large collection never stands in memory whole. */
+export interface FileToMake {
   readonly file: string;
   readonly content: () => Promise<SiteFile['content']>;
+}
+
+export function sizeFiles(compiled: CompiledPattern, pattern: Pattern): FileToMake[] {
+  return compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern));
 }
 
 function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {

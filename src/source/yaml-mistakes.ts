@@ -13,10 +13,7 @@ export function mistakesOf(
   text: string,
   found: readonly YamlMistake[],
 ): readonly YamlMistake[] {
-  const complaints = [...document.errors, ...document.warnings]
-    // Two keys of one name are found in the walk, which knows both places.
-    .filter((complaint) => complaint.code !== 'DUPLICATE_KEY')
-    .slice(0, MOST_COMPLAINTS);
+  const complaints = [...document.errors, ...document.warnings].slice(0, MOST_COMPLAINTS);
   const all = [...found, ...complaints.map((complaint) => read(complaint, complaints, text))];
   return eachOnce(
     all.map((mistake) => hashInstead(mistake, text)).sort((a, b) => a.span.start - b.span.start),

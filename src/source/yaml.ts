@@ -20,7 +20,7 @@ import { doubleQuotedText, foldedText, literalText, plainScalarText, singleQuote
 import type { YamlEntry, YamlFile, YamlMistake, YamlNode, YamlText } from './yaml-tree.ts';
 
 /** Aliases may make a short file stand for an endless one, or for one that holds itself; no pattern has this many values, or this depth. */
-const MOST_VALUES = 50_000;
+const MOST_VALUES = 10_000;
 const DEEPEST = 60;
 
 /** A folder of patterns is read file by file: one larger than this is no pattern. */
@@ -39,8 +39,14 @@ export function readYaml(text: string): YamlFile {
 /** Null when the file is nested so deep that it can't be read at all. */
 function parse(text: string): Document.Parsed | null {
   try {
-    // Any log level but silent, or a second document in the file goes unnoticed.
-    return parseDocument(text, { keepSourceTokens: true, prettyErrors: false, logLevel: 'error' });
+    return parseDocument(text, {
+      keepSourceTokens: true,
+      prettyErrors: false,
+      // Any level but silent, or a second document in the file goes unnoticed.
+      logLevel: 'error',
+      // Looked for in the walk, which knows both places; the library's search takes ten seconds for 40,000 keys.
+      uniqueKeys: false,
+    });
   } catch {
     // The library runs out of stack on thousands of open brackets; it has no other reason to throw.
     return null;

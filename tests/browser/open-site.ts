@@ -39,10 +39,10 @@ export async function openSite(): Promise<OpenSite> {
   const browser = await openBrowser();
   const site = await demoSite();
   // Served under a folder, as many hosts do.
-  const server = createServer((request, response) => {
+  const server = createServer(async (request, response) => {
     const asked = decodeURIComponent((request.url ?? '/').replace(/^\/somewhere\//, '').split('?')[0] ?? '');
     const file = asked === '' || asked.endsWith('/') ? `${asked}index.html` : asked;
-    const content = site.pages.get(file) ?? site.files.get(file);
+    const content = site.pages.get(file) ?? site.files.get(file) ?? (await site.sizeFiles.get(file)?.());
     const type = TYPES[path.extname(file)] ?? 'application/octet-stream';
     response.writeHead(content === undefined ? 404 : 200, {
       'content-type': content === undefined ? 'text/html' : type,

@@ -2,16 +2,16 @@
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { checkPattern } from '../../src/compile.ts';
 import { allCodes, isCode } from '../../src/diagnostics/catalogue.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { renderDiagnostics } from '../../src/diagnostics/render.ts';
-import { readPattern } from '../../src/pattern/read-pattern.ts';
 
 const here = import.meta.dirname;
 
 function check(code: string, name: 'bad' | 'good'): { text: string; diagnostics: readonly Diagnostic[] } {
   const text = readFileSync(`${here}/${code}/${name}.yaml`, 'utf8');
-  return { text, diagnostics: readPattern({ file: `${name}.yaml`, text }, 'square').diagnostics };
+  return { text, diagnostics: checkPattern({ file: `${name}.yaml`, text }, 'square') };
 }
 
 describe.each(allCodes())('%s', (code) => {

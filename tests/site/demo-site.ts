@@ -8,12 +8,15 @@ import { readPatterns } from '../../src/site/read-patterns.ts';
 import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
 import type { SiteFile } from '../../src/site/site-file.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
+import { type FileToMake, sizeFiles } from '../../src/site/size-files.ts';
 
 export interface DemoSite {
   /** HTML by file: `eelgrass/small/index.html`. */
   readonly pages: ReadonlyMap<string, string>;
   /** Style sheet, fonts and ornaments, as the pages ask for them. */
   readonly files: ReadonlyMap<string, SiteFile['content']>;
+  /** Booklets and pictures, made when they are asked for. */
+  readonly sizeFiles: ReadonlyMap<string, FileToMake['content']>;
   readonly collection: ReturnType<typeof compilePatterns>;
 }
 
@@ -23,6 +26,11 @@ export async function demoSite(): Promise<DemoSite> {
   return {
     pages: new Map(pages.map(({ file, content }) => [file, text(content)])),
     files: new Map((await pageFiles()).map(({ file, content }) => [file, content])),
+    sizeFiles: new Map(
+      collection
+        .flatMap(({ compiled }) => (compiled.pattern === null ? [] : sizeFiles(compiled, compiled.pattern)))
+        .map(({ file, content }) => [file, content]),
+    ),
     collection,
   };
 }

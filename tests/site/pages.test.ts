@@ -2,7 +2,6 @@ import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { sizeFileNames } from '../../src/site/size-files.ts';
 import { type DemoSite, demoSite, text } from './demo-site.ts';
 
 let site: DemoSite;
@@ -82,9 +81,7 @@ test('every link leads to a page or file of the site, and every fragment to a pl
     ...site.pages.keys(),
     ...site.files.keys(),
     'pattern.schema.json',
-    ...site.collection.flatMap(({ compiled }) =>
-      compiled.pattern === null ? [] : sizeFileNames(compiled, compiled.pattern),
-    ),
+    ...site.sizeFiles.keys(),
   ]);
   eachPage((html, file) => {
     for (const address of addressesIn(html)) {

@@ -232,7 +232,7 @@ describe('mistakes', () => {
       ['starts with at "[Sc in next st] twice."'],
     ],
     ['a quote never closed', 'title: "A\nhook: 5 mm\n', ['not closed at "\\""']],
-    ['a last quote that a backslash makes part of the text', 'title: "A\\\\\\"\n', ['not closed at "\\""']],
+    ['a last quote that a backslash makes part of the text', 'title: "A\\\\\\"', ['not closed at "\\""']],
     ['a bracket never closed', 'gauge: {stitches: 5\nhook: 5 mm\n', ['not closed at "{"']],
     ['a colour code without quotes', 'A: {hex: #abc, weight: 4}\n', ['hash at "#abc"']],
     ['a title lost to a remark', 'title: #1 square\n', ['hash at "#1"']],

@@ -111,9 +111,9 @@ describe('imports', () => {
   });
 
   test('never leave src, and always name the file with its ending', () => {
-    const astray = inner.filter(
-      ({ to }) => !to.startsWith(join(root, 'src')) && !/\/shared\/[a-z-]+\.json$/.test(to),
-    );
+    // Data for other programs to read stands in shared/; the site starts Eleventy with the settings at the top.
+    const allowed = /^(?:src\/|shared\/[a-z-]+\.json$|eleventy\.config\.ts$)/;
+    const astray = inner.filter(({ to }) => !allowed.test(named(to)));
     expect(astray.map(told)).toEqual([]);
     expect(inner.filter(({ to }) => !/\.(?:ts|json)$/.test(to)).map(told)).toEqual([]);
   });

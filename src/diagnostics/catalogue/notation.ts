@@ -18,11 +18,14 @@ export const notationFaults = {
     why: `The same letters name different stitches in the two, so a maker would not know which is meant.`,
     try: `write "${here}" (${name}), or set terms: ${other} if the whole text is in ${other} terms.`,
   }),
-  'special/undefined': ({ word }: { readonly word: string }): Wording => ({
+  'special/undefined': ({ word, nearest, example }: UndefinedSpecial): Wording => ({
     severity: 'error',
     message: `"${word}" is used but not described`,
     why: 'It has no single meaning in the trade: makers would work different stitches and get different counts.',
-    try: `add it under special:, for example  ${word}: 5 dc in same st`,
+    try:
+      nearest === null
+        ? `add it under special:, for example  ${word}: ${example}`
+        : `write "${nearest}", which is described, or add ${word} under special:`,
   }),
   'phrase/unread': ({ words, expected }: Unread): Wording => ({
     severity: 'error',
@@ -119,6 +122,11 @@ export const notationFaults = {
 interface UnknownWord {
   readonly word: string;
   readonly nearest: string | null;
+}
+
+interface UndefinedSpecial extends UnknownWord {
+  /** A description that would do. */
+  readonly example: string;
 }
 
 interface OtherTerms {

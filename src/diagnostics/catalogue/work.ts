@@ -50,25 +50,25 @@ export const workFaults = {
   }),
   'row/how-many': ({ row, size }: { readonly row: string; readonly size: string }): Wording => ({
     severity: 'error',
-    message: `${row} goes on to a height that size ${size} does not give`,
+    message: `${row} goes on to a height that ${sizeName(size)} does not give`,
     why: 'It cannot be told how many rows to work.',
     try: 'give the size a height: (with a gauge) or rows:.',
   }),
   'row/ending': ({ rows, size, ending, ends }: Ending): Wording => ({
     severity: 'error',
-    message: `size ${size} has ${rows} rows and would end with a Row ${ends}, not a Row ${ending}`,
+    message: `${sizeName(size)} has ${rows} rows and would end with a Row ${ends}, not a Row ${ending}`,
     why: 'The instructions say which row comes last.',
     try: `give it ${rows - 1} or ${rows + 1} rows, whichever ends with a Row ${ending}.`,
   }),
   'size/no-repeats': ({ size }: { readonly size: string }): Wording => ({
     severity: 'error',
-    message: `size ${size} does not say how many pattern repeats it has`,
+    message: `${sizeName(size)} does not say how many pattern repeats it has`,
     why: 'The foundation is "a multiple of" some stitches, and it cannot be told which.',
     try: 'give the size repeats:, or a width: together with a gauge:.',
   }),
   'place/not-there': ({ row, wanted, found, nth }: NotThere): Wording => ({
     severity: 'error',
-    message: `${row} goes into the next ${wanted}, but ${found === 'nothing' ? 'there is none' : `what comes next is a ${found}`}`,
+    message: `${row} goes into the ${wanted}, but ${found === 'nothing' ? 'there is none' : `what comes next is a ${found}`}`,
     why:
       nth === null
         ? 'A stitch can only go into what is there.'
@@ -110,14 +110,11 @@ export const workFaults = {
     why: `It takes ${legs} places, so ${given} do not divide.`,
     try: `write "over next ${legs} sts".`,
   }),
-  'repeat/uneven': ({ row, uses, available, leaving, passes, over, unit }: Uneven): Wording => ({
+  'repeat/uneven': (facts: Uneven): Wording => ({
     severity: 'error',
-    message: `the repeat in ${row} does not come out even: ${arithmetic(uses, available, leaving, passes, over, unit)}`,
+    message: `the repeat in ${facts.row} does not come out even: ${arithmetic(facts)}`,
     why: 'A maker would end in the middle of a repeat.',
-    try:
-      uses > 0
-        ? `make the ${things(2, unit)} it goes over a multiple of ${uses}${leaving > 0 ? ` plus ${leaving}` : ''}, or change where the repeat ends.`
-        : 'change where the repeat ends.',
+    try: evenly(facts),
   }),
   'repeat/endless': ({ row }: RowOnly): Wording => ({
     severity: 'error',
@@ -145,19 +142,13 @@ export const workFaults = {
     why: 'A round closes where it began.',
     try: `join in the first ${found}.`,
   }),
-  'chain/unstated': ({
-    chains,
-    as,
-    counts,
-  }: {
-    readonly chains: number;
-    readonly as: string;
-    readonly counts: boolean;
-  }): Wording => ({
+  'chain/unstated': ({ chains, as, counts, skipped }: ChainUnstated): Wording => ({
     severity: 'warning',
-    message: `it is not said whether ch ${chains} counts as a ${as}; it was taken ${counts ? 'to count' : 'not to count'}`,
+    message: `it is not said whether ${skipped ? `the ${chains} chains skipped count` : `ch ${chains} counts`} as a ${as}; ${skipped ? 'they were' : 'it was'} taken ${counts ? 'to count' : 'not to count'}`,
     why: 'Habits differ, and makers who read it the other way end a stitch out.',
-    try: `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
+    try: skipped
+      ? `write "(skipped ${chains} ch count as ${as})" or "(skipped ${chains} ch do not count as a st)" after it.`
+      : `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
   }),
   'yarn/unused': ({ letter }: { readonly letter: string }): Wording => ({
     severity: 'warning',
@@ -171,6 +162,12 @@ export const workFaults = {
     why: 'Readers would look for it in the rows.',
     try: 'use it, or take it out.',
   }),
+  'special/circular': ({ name }: { readonly name: string }): Wording => ({
+    severity: 'error',
+    message: `"${name}" is described by way of itself`,
+    why: 'It never comes down to stitches that a maker could work.',
+    try: 'describe it in stitches, such as "5 dc in same st".',
+  }),
   'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
     severity: 'error',
     message: `${row} passes ${limit.toLocaleString('en')} stitches`,
@@ -182,6 +179,14 @@ export const workFaults = {
 interface RowOnly {
   /** `Row 3`, as the pattern writes it. */
   readonly row: string;
+}
+
+interface ChainUnstated {
+  readonly chains: number;
+  readonly as: string;
+  readonly counts: boolean;
+  /** Chains skipped before the first stitch of row 1, rather than a turning chain. */
+  readonly skipped: boolean;
 }
 
 interface CountMismatch extends RowOnly {
@@ -219,11 +224,18 @@ interface NotThere extends RowOnly {
 }
 
 interface Uneven extends RowOnly {
+  /** By one whole pass; 0 when not one fits. */
   readonly uses: number;
-  readonly available: number;
-  readonly leaving: number;
   readonly passes: number;
-  readonly over: number;
+  /** By all of them together: the last may be a short one. */
+  readonly used: number;
+  /** By what follows the repeat. */
+  readonly after: number;
+  readonly available: number;
+  readonly upTo:
+    | { readonly kind: 'last'; readonly n: number }
+    | { readonly kind: 'next'; readonly what: string }
+    | null;
   readonly unit: 'stitch' | 'space';
 }
 
@@ -232,20 +244,40 @@ interface TwoSenses extends RowOnly {
   readonly fits: 'both' | 'neither';
 }
 
-/** `it uses 6 stitches; 38 are there, 6 repeats use 36, which leaves 2 over`. */
-function arithmetic(
-  uses: number,
-  available: number,
-  leaving: number,
-  passes: number,
-  over: number,
-  unit: 'stitch' | 'space',
-): string {
-  if (uses === 0) return `${things(available, unit)} are there and not one repeat fits`;
-  const room = leaving > 0 ? `${available} - ${leaving} = ${available - leaving}` : `${available}`;
-  const used = passes * uses;
-  const left = leaving > 0 ? available - leaving - used : over;
-  return `it uses ${things(uses, unit)}, and ${passes} times ${uses} is ${used} of ${room}, which leaves ${left} over`;
+/** `it uses 6 stitches, so 6 times is 36 of 38, which leaves 2 over`. */
+function arithmetic({ uses, passes, used, after, available, upTo, unit }: Uneven): string {
+  if (upTo?.kind === 'last' && passes === 0 && available < upTo.n)
+    return `it stops before the last ${upTo.n}, but ${available === 0 ? 'none are' : available === 1 ? 'only 1 is' : `only ${available} are`} left`;
+  if (uses === 0) return `no whole repeat fits into ${things(available, unit)}`;
+  const short = used - passes * uses;
+  const each = `it uses ${things(uses, unit)}${short < 0 ? `, the last time ${uses + short}` : ''}`;
+  const followed = after > 0 ? `, and with ${after} for what follows ${used + after}` : '';
+  const room =
+    upTo === null
+      ? available
+      : `the ${available} ${upTo.kind === 'last' ? `before the last ${upTo.n}` : `up to the next ${upTo.what}`}`;
+  return `${each}, so ${passes === 1 ? 'once' : `${passes} times`} is ${used}${followed} of ${room}, which leaves ${available - used - after} over`;
+}
+
+function evenly({ uses, passes, used, after, available, upTo, unit }: Uneven): string {
+  const otherwise = 'change where the repeat ends, or what the row below makes.';
+  if (uses === 0) return otherwise;
+  const rest = (used + after - passes * uses + uses) % uses;
+  // The number is right as it is; something else in the row below is not as the repeat has it.
+  if (available % uses === rest) return otherwise;
+  const over = unit === 'stitch' ? 'stitches' : 'spaces';
+  const where =
+    upTo === null
+      ? 'it goes over'
+      : upTo.kind === 'last'
+        ? `before the last ${upTo.n}`
+        : `up to the ${upTo.what}`;
+  return `make the ${over} ${where} a multiple of ${uses}${rest > 0 ? ` plus ${rest}` : ''}, or change where the repeat ends.`;
+}
+
+/** A pattern that lists no sizes has one, which nobody would call by a name. */
+function sizeName(size: string): string {
+  return size === 'one size' ? 'the pattern' : `size ${size}`;
 }
 
 function things(n: number, unit: 'stitch' | 'space'): string {

@@ -1,0 +1,26 @@
+/** Faults of words in, the same word's fault once with its other places named out. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+
+/** A word that is wrong once is wrong wherever it stands: putting it right is one thing to do. */
+const OF_WORDS: ReadonlySet<string> = new Set([
+  'special/undefined',
+  'word/other-terms',
+  'word/unknown',
+  'yarn/unlisted',
+]);
+
+export function mergeRepeated(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+  const merged: Diagnostic[] = [];
+  const firstAt = new Map<string, number>();
+  for (const diagnostic of diagnostics) {
+    const key = `${diagnostic.code} ${diagnostic.message}`;
+    const at = OF_WORDS.has(diagnostic.code) ? firstAt.get(key) : undefined;
+    const first = at === undefined ? undefined : merged[at];
+    if (at === undefined || first === undefined) {
+      firstAt.set(key, merged.length);
+      merged.push(diagnostic);
+    } else merged[at] = { ...first, labels: [...first.labels, { span: diagnostic.span, text: 'and here' }] };
+  }
+  return merged;
+}

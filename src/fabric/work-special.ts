@@ -1,0 +1,92 @@
+/** Special stitches that do not simply go into one place: decreases by another name, and picots that stand on the last stitch. */
+
+import type { Step, WorkStep } from '../notation/tree.ts';
+import { stitchById } from '../stitches/table.ts';
+import type { Builder } from './builder.ts';
+import { closeGroup, kindId, openGroup } from './builder.ts';
+import { makeInto } from './make-stitch.ts';
+import { eachGoesOn, howMany } from './place-sites.ts';
+import type { Site } from './site.ts';
+import { plainSite } from './site.ts';
+import type { SpecialWork, Worker } from './worker.ts';
+import { valueFor } from './worker.ts';
+
+/** The one decrease a special stitch is another name for, such as `dec: sc2tog`; null for any other. */
+function decreaseOf(special: SpecialWork): WorkStep | null {
+  const [only, more] = special.steps;
+  if (only === undefined || more !== undefined || only.kind !== 'work' || only.stitch.kind !== 'stitch')
+    return null;
+  const own = only.place === null || only.place.kind === 'next';
+  return own && stitchById(only.stitch.id).uses > 1 ? only : null;
+}
+
+/**
+ * Works `dec`, `dec over next 4 sts` or `dec around` where that is a decrease's other name: each over places of its
+ * own. Null when it is something else, or is put into one place, as a cluster is.
+ */
+export function workAsDecrease(
+  worker: Worker,
+  step: WorkStep,
+  workNext: (step: WorkStep) => boolean,
+): boolean | null {
+  if (step.stitch.kind !== 'special' || worker.into !== null) return null;
+  const special = worker.specials.get(step.stitch.name);
+  const decrease = special === undefined ? null : decreaseOf(special);
+  if (special === undefined || decrease === null || decrease.stitch.kind !== 'stitch') return null;
+  const legs = stitchById(decrease.stitch.id).uses;
+  const { place } = step;
+  const one = (): boolean => {
+    const before = worker.group;
+    worker.group = openGroup(worker.builder, special.name);
+    const opened = worker.group;
+    const done = workNext({ ...decrease, place: place ?? decrease.place, times: null });
+    closeGroup(worker.builder, opened);
+    worker.group = before;
+    return done;
+  };
+  if (place !== null && place.kind === 'each') {
+    while (eachGoesOn(worker, place.what, place.stop)) if (!one()) return false;
+    return true;
+  }
+  const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
+  const places = place === null ? times * legs : place.kind === 'next' ? howMany(worker, place.n) : 1;
+  if (places < legs || places % legs !== 0) return null;
+  for (let n = 0; n < places / legs; n += 1) if (!one()) return false;
+  return true;
+}
+
+/** Works a special stitch that goes into nothing below, such as a picot: it stands on the stitch before it. */
+export function workStanding(worker: Worker, step: WorkStep): boolean | null {
+  if (step.stitch.kind !== 'special' || step.place !== null) return null;
+  const special = worker.specials.get(step.stitch.name);
+  if (special === undefined || !special.steps.every(standsByItself)) return null;
+  const site = worker.into ?? worker.sites?.[Math.max(0, worker.last)];
+  if (site === undefined) return null;
+  const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
+  for (let n = 0; n < times; n += 1)
+    if (!makeInto(worker, special.steps, site, special.name, worker.workSteps)) return false;
+  return true;
+}
+
+function standsByItself(step: Step): boolean {
+  return (
+    step.kind === 'chain' ||
+    step.kind === 'note' ||
+    (step.kind === 'work' && step.place?.kind === 'from-hook')
+  );
+}
+
+/** The nth chain from the hook among those just made in this row; null when so many were not. */
+export function chainJustMade(worker: Worker, nth: number): Site | null {
+  const { builder } = worker;
+  if (!worker.rowBegun && worker.into === null) return null;
+  return nth >= 1 && trailingChains(builder, worker.rowFirst) >= nth
+    ? plainSite('chain', builder.kind.length - nth, 'ch')
+    : null;
+}
+
+function trailingChains(builder: Builder, rowFirst: number): number {
+  let chains = 0;
+  for (let i = builder.kind.length - 1; i >= rowFirst && kindId(builder, i) === 'ch'; i -= 1) chains += 1;
+  return chains;
+}
