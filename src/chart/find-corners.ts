@@ -53,6 +53,7 @@ function placesOf(fabric: Fabric, rows: readonly StitchRow[], row: number): numb
   const places: number[][] = [];
   let kind = NONE;
   let before = NONE;
+  let start = NONE;
   for (let i = first; i < end; i += 1) {
     const counted = fabric.countsAs[i] ?? NONE;
     if (counted === NONE) continue;
@@ -62,7 +63,11 @@ function placesOf(fabric: Fabric, rows: readonly StitchRow[], row: number): numb
     const place = places.at(-1);
     if (place && into !== NONE && into === before) place.push(i);
     else places.push([i]);
+    if (places.length === 1) start = into;
     before = into;
   }
+  // A round begun in the middle of a place comes back to it at its end.
+  const last = places.length > 1 && start !== NONE && before === start ? places.pop() : undefined;
+  if (last !== undefined) places[0]?.unshift(...last);
   return places;
 }

@@ -3,7 +3,7 @@
 import type { Scene } from '../scene/scene.ts';
 
 export interface PartChart {
-  /** The part's name; of a piece made of several, theirs together. */
+  /** The part's name; of a piece made of several, the first's, which the others are worked onto. */
   readonly part: string;
   /** Its key is drawn in it, in the terms asked for. */
   readonly scene: Scene;

@@ -1,30 +1,14 @@
 /** Rounds in, where the true corners of their piece are out. */
 
-import { type Fabric, INTO, targets } from '../fabric/fabric.ts';
+import type { Fabric } from '../fabric/fabric.ts';
 import type { Corner } from './corners.ts';
 import type { Point } from './layout.ts';
 import type { RowReading } from './read-row.ts';
 import { mod } from './track.ts';
 
-/** First chains of corner spaces. What the corners of a round are worked into are the corners of the round before. */
-export function cornerChains(
-  fabric: Fabric,
-  rowIndices: readonly number[],
-  corners: number,
-): ReadonlySet<number> {
-  const chains = new Set(fabric.spaces.flatMap((space) => (space.corner ? [space.first] : [])));
-  if (corners === 0) return chains;
-  for (const row of [...rowIndices].reverse()) {
-    const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
-    const under = new Set<number>();
-    for (let i = first; i < end; i += 1) {
-      const into =
-        chains.has(i) && fabric.where[i - 1] === INTO.space ? targets(fabric, i - 1)[0] : undefined;
-      if (into !== undefined) under.add(into);
-    }
-    if (under.size === corners) for (const chain of under) chains.add(chain);
-  }
-  return chains;
+/** First chains of the spaces at corners. */
+export function cornerChains(fabric: Fabric): ReadonlySet<number> {
+  return new Set(fabric.spaces.flatMap((space) => (space.corner ? [space.first] : [])));
 }
 
 /** Direction from the middle of what a corner is worked into; null in the ring. */

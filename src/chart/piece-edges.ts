@@ -62,14 +62,18 @@ export function roundedTrack(corners: number, level: number): Track {
   );
 }
 
-/** Several stitches in one place this near to a corner go round it. */
-const NEAR_CORNER_U = 2.2;
+/** How many ends or corners a piece has, and from how many stitches in one place how near to one go round it. */
+export const BENDS = {
+  edging: { bends: 4, several: 2, nearU: 2.2 },
+  oval: { bends: 2, several: 3, nearU: 0.6 },
+} as const;
 
-/** The corner of a flat piece that each stitch of an edging is worked round; null for those along its sides. */
+/** The corner of a flat piece, or the end of an oval, that each stitch is worked round; null for those along its sides. */
 export function bendsOf(
   fabric: Fabric,
   columns: readonly Column[],
   track: Track,
+  { bends, several, nearU }: (typeof BENDS)[keyof typeof BENDS],
 ): (column: Column) => number | null {
   const shared = sharing(columns);
   return (column) => {
@@ -77,7 +81,7 @@ export function bendsOf(
     if (element.kind !== 'stitch' || footing === null || !ontoFlat(fabric, column.stitch)) return null;
     let best = 0;
     let nearest = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < 4; k += 1) {
+    for (let k = 0; k < bends; k += 1) {
       const corner = track.point(track.cornerAt(k, 1), 1, 0);
       const away = Math.hypot(corner.x - footing.middle.x, corner.y - footing.middle.y);
       if (away < nearest) {
@@ -85,8 +89,8 @@ export function bendsOf(
         best = k;
       }
     }
-    const several = (shared.get(footing.place) ?? 0) > 1 && nearest < NEAR_CORNER_U;
-    return several || hasFlag(fabric, column.stitch, FLAG.corner) ? best : null;
+    const isGroup = (shared.get(footing.place) ?? 0) >= several && nearest < nearU;
+    return isGroup || hasFlag(fabric, column.stitch, FLAG.corner) ? best : null;
   };
 }
 

@@ -9,7 +9,7 @@ import { SIDE } from './footing.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 import { seamU } from './metrics.ts';
 import { cornerChains, firstCorner, firstFacing } from './piece-corners.ts';
-import { bendsOf, edgeTrack, ovalTrack, roundedTrack } from './piece-edges.ts';
+import { BENDS, bendsOf, edgeTrack, ovalTrack, roundedTrack } from './piece-edges.ts';
 import { placeLastArch } from './place-arches.ts';
 import { centreEndOf, placeCentre, ringOffset } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
@@ -75,7 +75,7 @@ function pieceOf(
     fabric,
     rows,
     layout,
-    cornerChains: cornerChains(fabric, rowIndices, corners),
+    cornerChains: cornerChains(fabric),
     cornerStitches: found.stitches,
     centreChain: start === 'chain' && round && !oval ? firstStitch : -1,
     // An oval has two sides, a flat piece four.
@@ -137,7 +137,10 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
       edgesHeld: !closed && columnsUnder(fabric, row, placed) >= standing(reading.columns),
       base: baseOf(piece, row),
       firstSide,
-      bendOf: inEdging ? bendsOf(fabric, reading.columns, along) : () => null,
+      bendOf:
+        inEdging || (oval && closed)
+          ? bendsOf(fabric, reading.columns, along, inEdging ? BENDS.edging : BENDS.oval)
+          : () => null,
     });
     if (done === null) continue;
     placed.push(done);

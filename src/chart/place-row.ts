@@ -84,7 +84,6 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     seamU: setting.seamU,
   } as const;
   const along = sides.length > 0 ? spreadSides(spreading, sides) : spreadAlong(spreading);
-  pinCorners(corners, sides, setting, level, way, along);
   const footAlong = Float64Array.from(columns, ({ footing }, k) =>
     footing === null || footing.inRing
       ? (along[k] ?? 0)
@@ -98,6 +97,8 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     corners: new Set(sides.length > 0 ? corners.map(({ after }) => after) : []),
     extra: level - natural,
   });
+
+  pinCorners(corners, setting, level, along, heads);
 
   columns.forEach((column, k) => {
     placeColumn(context, column, {
@@ -183,18 +184,22 @@ function offsetOf(
   return track.locate(point.x, point.y, 0, on).offset;
 }
 
-/** Stitches that stand in a corner itself. */
+/** Stitches that stand in a corner itself, where the two sides beside them meet. */
 function pinCorners(
   corners: readonly Corner[],
-  sides: readonly Side[],
-  setting: RowSetting,
+  { track, firstSide, way }: RowSetting,
   level: number,
-  way: 1 | -1,
   along: Float64Array,
+  heads: Float64Array,
 ): void {
-  if (sides.length === 0) return;
-  corners.forEach((corner, q) => {
-    const side = setting.firstSide + q * way;
-    if (corner.pinned) along[corner.after] = setting.track.cornerAt(way === 1 ? side : side - 1, level);
+  if (track.corners === 0) return;
+  corners.forEach(({ after, pinned }, q) => {
+    if (!pinned) return;
+    const head = Math.max(heads[after - 1] ?? 0, heads[after] ?? 0, heads[after + 1] ?? 0);
+    const side = firstSide + q * way;
+    // Half a side is shorter at the height of the heads than at the level the sides are measured at.
+    const shorter = (track.around(level) - track.around(head)) / (2 * track.corners);
+    along[after] = track.cornerAt(way === 1 ? side : side - 1, level) + shorter;
+    heads[after] = head;
   });
 }

@@ -20,7 +20,8 @@ export function workJoin(worker: Worker, step: JoinStep): boolean {
   if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
   const chainOnly = !worker.rowBegun && sites.every((site) => site.kind === 'chain' && site.space === NONE);
   if (step.ring || chainOnly) {
-    if (!chainOnly) return stuck(worker, { kind: 'no chain', wanted: 'a chain to close into a ring', span: step.span });
+    if (!chainOnly)
+      return stuck(worker, { kind: 'no chain', wanted: 'a chain to close into a ring', span: step.span });
     closeRing(worker);
     return true;
   }

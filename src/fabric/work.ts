@@ -106,9 +106,10 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
 /** With a special stitch that is described by itself nothing can be worked. */
 function unworkable(pattern: Pattern, size: string, circular: readonly Special[]): Worked {
   const { file } = pattern.source;
-  const diagnostics = circular.map(({ name, span }) =>
-    diagnose('special/circular', { file, span }, { name }),
-  );
+  // Of several that lead round in one ring the first is enough.
+  const diagnostics = circular
+    .slice(0, 1)
+    .map(({ name, span }) => diagnose('special/circular', { file, span }, { name }));
   return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false };
 }
 

@@ -32,6 +32,8 @@ export interface Cursor {
   readonly faults: Diagnostic[];
   /** Open brackets and asterisks that the reader is inside of, so that depth is bounded. */
   depth: number;
+  /** Brackets alone among them: a closing one outside of all was never opened. */
+  brackets: number;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
   readonly readSteps: (cursor: Cursor, until: Until) => StepsRead;
 }

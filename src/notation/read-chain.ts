@@ -6,6 +6,8 @@ import { findName } from './lexicon.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { ChainStep, Counts, Multiple, Num } from './tree.ts';
 
+const CHAIN_WORDS = ['ch', 'chs', 'chain', 'chains'];
+
 /** `ch 3`, `chain 3`, `ch a multiple of 6 plus 2`; null when the word is there but no number follows. */
 export function readChain(cursor: Cursor): ChainStep | null {
   const from = cursor.at;
@@ -100,6 +102,14 @@ export function readCounts(cursor: Cursor): Counts | null {
       if (takeAny(cursor, 'ch') !== null) {
         if (peek(cursor).kind === 'dash') cursor.at += 1;
         plusChains = readNumber(cursor)?.values[0] ?? 0;
+        takeAny(cursor, 'sp');
+      } else if (
+        isNumber(cursor) &&
+        CHAIN_WORDS.includes(wordAt(cursor, peek(cursor, 1).kind === 'dash' ? 2 : 1))
+      ) {
+        // UK: `and 2 ch`, `and 2-ch sp`.
+        plusChains = peek(cursor).value;
+        cursor.at += peek(cursor, 1).kind === 'dash' ? 3 : 2;
         takeAny(cursor, 'sp');
       }
     }

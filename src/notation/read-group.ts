@@ -24,9 +24,16 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   if (cursor.depth >= DEEPEST) return unclosed(cursor, from, open.text);
   cursor.depth += 1;
   const before = cursor.faults.length;
+  cursor.brackets += 1;
   const body = cursor.readSteps(cursor, 'bracket');
+  cursor.brackets -= 1;
   cursor.depth -= 1;
-  if (peek(cursor).kind !== 'close') return unclosed(cursor, from, open.text);
+  if (peek(cursor).kind !== 'close') {
+    // "3 times" at the end of what was left open is no fault of its own.
+    const inside = cursor.faults.splice(before).filter(({ code }) => code !== 'phrase/unread');
+    cursor.faults.push(...inside);
+    return unclosed(cursor, from, open.text);
+  }
   cursor.at += 1;
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
@@ -69,6 +76,8 @@ function readAside(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   if (readCounts(cursor) !== null)
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  // What begins with one of these is work, whatever follows.
+  if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
   let ahead = 1;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
     const token = peek(cursor, ahead);
@@ -78,7 +87,7 @@ function readAside(cursor: Cursor): readonly Step[] | null {
   const follows = peek(cursor, ahead + 1);
   if (
     isNumber(cursor, ahead + 1) ||
-    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across'].includes(follows.text))
+    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across', 'to'].includes(follows.text))
   )
     return null;
   cursor.at += ahead + 1;

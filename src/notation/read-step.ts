@@ -55,11 +55,22 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
     else {
       // The word is known, what it is used for here is not.
       skipStep(cursor);
-      reportUnread(cursor, from, null);
+      reportUnread(cursor, from, EXPECTED.get(token.text) ?? null);
     }
   }
   return skipStep(cursor);
 }
+
+/** What should follow a word that is known. */
+const EXPECTED: ReadonlyMap<string, string> = new Map([
+  ['rep', '"from *" or the number of a row, such as "rep Row 2",'],
+  ['repeat', '"from *" or the number of a row, such as "repeat Row 2",'],
+  ['as', 'the number of a row, such as "as Row 2",'],
+  ['ch', 'a number, such as "ch 3",'],
+  ['chain', 'a number, such as "chain 3",'],
+  ['with', 'a yarn\'s letter, such as "with A",'],
+  ['change', 'a yarn\'s letter, such as "change to B in last yo",'],
+]);
 
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {

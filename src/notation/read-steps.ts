@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
-import { peek, spanOf, takeAny, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanOf, takeAny, wordAt } from './cursor.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
 import type { StatedCount, Step } from './tree.ts';
@@ -30,17 +30,12 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       continue;
     }
     if (kind === 'close') {
-      if (until === 'bracket') break;
+      if (cursor.brackets > 0) break;
+      const at = { file: cursor.context.file, span: spanOf(cursor, token) };
+      cursor.faults.push(diagnose('bracket/unopened', at, { close: token.text }));
+      // "] 3 times" belongs to the bracket that is missing.
       cursor.at += 1;
-      if (until === 'line')
-        cursor.faults.push(
-          diagnose(
-            'bracket/unopened',
-            { file: cursor.context.file, span: spanOf(cursor, token) },
-            { close: token.text },
-          ),
-        );
-      else break;
+      skipToBoundary(cursor);
       continue;
     }
     if (kind === 'mark' && until !== 'line' && token.text === '**') {

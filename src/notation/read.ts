@@ -32,6 +32,7 @@ export function readInstructions(
       lexicon,
       faults,
       depth: 0,
+      brackets: 0,
       readSteps,
     };
     const line = readLine(cursor);
@@ -55,6 +56,7 @@ export function readPhrase(
     lexicon,
     faults,
     depth: 0,
+    brackets: 0,
     readSteps,
   };
   return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
@@ -112,6 +114,7 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
     lexicon: lexiconOf(context.terms, []),
     faults: [],
     depth: 0,
+    brackets: 0,
     readSteps,
   };
   const ranges: [number, number][] = [];

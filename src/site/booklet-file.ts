@@ -7,7 +7,9 @@ import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintPdf } from '../paint/pdf.ts';
 import { type TextRuler, textRuler } from '../paint/text-width.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import { sentencesIn } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
+import { coverOf } from './cover-picture.ts';
 import { readFontFiles } from './font-files.ts';
 
 export interface BookletChoice {
@@ -40,11 +42,11 @@ export async function bookletFile(
 function inputFor(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {
   const charts = size.charts[DIALECTS[dialect].terms];
   return {
-    pattern,
+    pattern: sentencesIn(pattern, dialect),
     sizes: [{ name: size.size.name, ...size.measures }],
     words: size.words[dialect],
     charts,
-    cover: null,
+    cover: coverOf(pattern, size),
   };
 }
 

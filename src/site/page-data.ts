@@ -101,6 +101,7 @@ export interface PatternText extends PageFrame {
   readonly glossary: Glossary;
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
+  readonly safety: readonly string[];
   readonly parts: readonly PartText[];
   readonly finishing: readonly string[];
   readonly colophon: readonly string[];

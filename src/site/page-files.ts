@@ -43,6 +43,9 @@ export async function pageFiles(): Promise<SiteFile[]> {
     file: `${FILES_FOLDER}/${name}`,
     content: await readFile(path.join(folder, name)),
   }));
+  const styles = path.join(PROJECT_FOLDER, 'layouts/styles');
+  const sheets = (await readdir(styles)).sort().map((name) => readFile(path.join(styles, name), 'utf8'));
+  const sheet = { file: `${FILES_FOLDER}/site.css`, content: (await Promise.all(sheets)).join('\n') };
   const fonts = FACES.map(async ({ file, family, face, licence }) => {
     const copyright = (await licenceText(licence)).split('\n')[0] ?? '';
     const names = { family, copyright, licence: LICENCE };
@@ -54,6 +57,7 @@ export async function pageFiles(): Promise<SiteFile[]> {
   const licences = await Promise.all([...new Set(FACES.map(({ licence }) => licence))].map(licenceText));
   return [
     ...(await Promise.all([...assets, ...fonts])),
+    sheet,
     { file: `${FILES_FOLDER}/fonts-licence.txt`, content: licences.join('\n\n') },
   ];
 }

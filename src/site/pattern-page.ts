@@ -8,7 +8,7 @@ import { ownDialect } from './dialect-names.ts';
 import { colophonLines, finishedSize, patternFacts, wholeNumber, yarnCell } from './facts.ts';
 import type { PatternPage, SizeTable } from './page-data.ts';
 import { partTexts } from './part-text.ts';
-import { materials, patternCautions } from './supplies.ts';
+import { materials, pageCautions } from './supplies.ts';
 
 export function patternPage(compiled: CompiledPattern, pattern: Pattern): PatternPage {
   const place = pagePlace([compiled.slug]);
@@ -29,7 +29,7 @@ export function patternPage(compiled: CompiledPattern, pattern: Pattern): Patter
     sizeTable: sizeTable(compiled, pattern, place),
     sizesNote: sizesNote(compiled.sizes.map(({ size }) => size.name)),
     materials: materials(pattern, null, pattern.terms),
-    cautions: patternCautions(pattern),
+    ...pageCautions(pattern),
     notes: pattern.notes,
     glossary: words ?? { abbreviations: [], specials: [] },
     parts: partTexts(words?.parts ?? [], () => null),

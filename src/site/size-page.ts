@@ -3,6 +3,7 @@
 import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import { ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import { bookletFileName, chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { chartFigure } from './chart-figure.ts';
@@ -11,7 +12,7 @@ import { abbreviated, DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-
 import { colophonLines, sizeFacts } from './facts.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
 import { partTexts } from './part-text.ts';
-import { materials, ownSentences, patternCautions } from './supplies.ts';
+import { materials, pageCautions } from './supplies.ts';
 
 /** The parts of the page that a maker comes back to. */
 const SECTIONS = [
@@ -71,7 +72,7 @@ function sizePage(
       ([text, id]) => ({ text, href: `#${id}`, current: false }),
     ),
     materials: materials(pattern, size, terms),
-    cautions: patternCautions(pattern),
+    ...pageCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),
     glossary: words,
     parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place)),

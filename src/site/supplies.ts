@@ -3,11 +3,8 @@
 import type { CompiledSize } from '../compiled.ts';
 import { materialsList } from '../measure/materials.ts';
 import type { Measures } from '../measure/measures.ts';
-import { cautionsFor } from '../pattern/cautions.ts';
+import { cautionGroups } from '../pattern/cautions.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { ownWords } from '../wording/own-words.ts';
-import { voiceOf } from '../wording/voice.ts';
-import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import type { Materials } from './page-data.ts';
 import { swatch } from './swatch.ts';
 
@@ -23,15 +20,21 @@ export function materials(pattern: Pattern, size: CompiledSize | null, terms: 'U
   };
 }
 
-export function patternCautions(pattern: Pattern): readonly string[] {
-  return cautionsFor(
+export interface PageCautions {
+  /** What this thing or its yarn calls for: stands out before the rows. */
+  readonly cautions: readonly string[];
+  /** What holds for all crochet: said quietly at the end. */
+  readonly safety: readonly string[];
+}
+
+export function pageCautions(pattern: Pattern): PageCautions {
+  const groups = cautionGroups(
     pattern.uses,
     pattern.yarns.map(({ fibre }) => fibre),
   );
-}
-
-/** Notes and finishing, in the terms of the page: a `dc` in a note is another stitch to half of the readers. */
-export function ownSentences(pattern: Pattern, sentences: readonly string[], key: DialectKey): string[] {
-  const voice = voiceOf(DIALECTS[key], 'all', pattern.specials, pattern.terms);
-  return sentences.map((sentence) => ownWords(sentence, voice));
+  const said = (general: boolean): string[] =>
+    groups
+      .filter(({ of }) => (of === 'general') === general)
+      .flatMap(({ texts, localRules }) => [...texts, localRules]);
+  return { cautions: said(false), safety: said(true) };
 }

@@ -4,9 +4,11 @@ import type { Shape } from '../scene/scene.ts';
 import { drawn, FOOT_GAP_U, line, type Pen, type StitchSymbol } from './stitch-symbol.ts';
 
 const ARM_U = 0.58;
+const ARMS_BELOW_U = 0.5;
 
 const upright = (lengthU: number, from: number, pen: Pen): Shape[] => {
-  const middle = (from + lengthU) / 2;
+  // On a stretched stem the arms stay near the head, where there is room for them.
+  const middle = Math.max((from + lengthU) / 2, lengthU - ARMS_BELOW_U);
   return [
     drawn([...line(0, -from, 0, -lengthU + 0.02), ...line(-ARM_U / 2, -middle, ARM_U / 2, -middle)], pen),
   ];

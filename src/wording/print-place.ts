@@ -52,9 +52,16 @@ function placeWords(place: Place, voice: Voice): string {
       return place.magic ? 'magic ring' : 'ring';
     case 'below': {
       const unit = form(place.unit === 'row' ? phrases.row : phrases.round, place.rows !== 1).toLowerCase();
-      return `${place.pick} ${printWhat(place.what, false, voice)} ${place.rows} ${unit} below`;
+      return `${belowWords(place, voice)} ${place.rows} ${unit} below`;
     }
   }
+}
+
+/** `next 2 sc`, `skipped sc`, `next 2 skipped sc`. */
+function belowWords({ n, pick, what }: Extract<Place, { kind: 'below' }>, voice: Voice): string {
+  if (pick === 'next') return `next ${printAmount(n, what, voice)}`;
+  const skipped = `skipped ${printWhat(what, n !== null && isMany(n, voice.numbers), voice)}`;
+  return n === null ? skipped : `next ${printNumber(n, voice.numbers)} ${skipped}`;
 }
 
 /** `beg ch-3`, `tch`, `turning ch-3`. */

@@ -1,6 +1,6 @@
 /** Pieces of every sort that a chart must draw. */
 
-import { FLAG, type Fabric, INTO } from '../../src/fabric/fabric.ts';
+import { type Fabric, FLAG, INTO } from '../../src/fabric/fabric.ts';
 import { buildFabric, type Worked } from '../measure/build-fabric.ts';
 import { workText } from './work-text.ts';
 
@@ -55,6 +55,30 @@ export const solidSquare = (): Fabric =>
       Rnd 3: Ch 1, sc in same st, sc in next st, 3 sc in next st, *sc in next 3 sts, 3 sc in next st; rep from * 2 more times, sc in next st, join with sl st in first sc.`,
   });
 
+/** Eight single crochet in a ring, then a square whose round starts in the middle of a corner and comes back to it. */
+export function cornerStart(): Fabric {
+  const chains: Worked[] = Array.from({ length: 5 }, () => ({ id: 'ch' }));
+  const join = (into: number): Worked => ({ id: 'sl-st', into: [into], flags: FLAG.join });
+  const inRing: Worked[] = Array.from({ length: 8 }, () => ({
+    id: 'sc',
+    into: [0, 1, 2, 3, 4],
+    where: INTO.ring,
+  }));
+  // The ring is stitches 0 to 5, round 1 is 6 to 13 and its join 14.
+  const round2 = [6, 6, 7, 8, 8, 8, 9, 10, 10, 10, 11, 12, 12, 12, 13, 6].map(
+    (into): Worked => ({ id: 'sc', into: [into] }),
+  );
+  const round = { unit: 'round', side: 'RS', closing: 'joined' } as const;
+  return buildFabric(
+    [
+      { work: [...chains, join(0)], label: 'Foundation', onto: null },
+      { ...round, work: [...inRing, join(6)], label: 'Rnd 1', number: 1 },
+      { ...round, work: [...round2, join(15)], label: 'Rnd 2', number: 2 },
+    ],
+    [{ name: 'Square', firstRow: 0, endRow: 3, shape: 'round', start: 'chain ring' }],
+  );
+}
+
 export const clusters = (): Fabric =>
   workText({
     Panel: `Foundation: Ch 11.
@@ -92,7 +116,12 @@ export const edged = (): Fabric =>
 export function oval(): Fabric {
   const chain: Worked[] = Array.from({ length: 6 }, () => ({ id: 'ch' }));
   const turning: Worked = { id: 'ch', flags: FLAG.turningChain };
-  const sc = (into: number, where: number = INTO.top): Worked => ({ id: 'sc', into: [into], where, flags: FLAG.counted });
+  const sc = (into: number, where: number = INTO.top): Worked => ({
+    id: 'sc',
+    into: [into],
+    where,
+    flags: FLAG.counted,
+  });
   const work = [
     ...[5, 4, 3, 2, 1, 0, 0, 0].map((chainAt) => sc(chainAt)),
     ...[1, 2, 3, 4, 5, 5].map((chainAt) => sc(chainAt, INTO.underside)),
@@ -114,6 +143,7 @@ export const SAMPLES: Readonly<Record<string, () => Fabric>> = {
   spiral,
   hexagon,
   'solid square': solidSquare,
+  'square begun in a corner': cornerStart,
   clusters,
   'long stitches': longStitches,
   mesh,

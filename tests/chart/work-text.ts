@@ -22,7 +22,10 @@ sizes:
 export function workText(parts: Readonly<Record<string, string>>, special = ''): Fabric {
   const blocks = Object.entries(parts).map(([names, work]) => {
     const [name, onto] = names.split(':');
-    const lines = work.trim().split('\n').map((line) => `      ${line.trim()}`);
+    const lines = work
+      .trim()
+      .split('\n')
+      .map((line) => `      ${line.trim()}`);
     return [`  - name: ${name}`, ...(onto ? [`    onto: ${onto}`] : []), '    work: |', ...lines].join('\n');
   });
   const text = `${HEAD}${special}parts:\n${blocks.join('\n')}\n`;
@@ -37,7 +40,12 @@ export function workText(parts: Readonly<Record<string, string>>, special = ''):
 /** Every stitch of the first piece placed, in stitch units, y up. */
 export function placed(fabric: Fabric): Layout {
   const layout = emptyLayout(fabric.count);
-  placePiece(fabric, stitchRows(fabric), layout, fabric.parts.map((_, index) => index));
+  placePiece(
+    fabric,
+    stitchRows(fabric),
+    layout,
+    fabric.parts.map((_, index) => index),
+  );
   return layout;
 }
 
@@ -50,7 +58,9 @@ export function onlyChart(fabric: Fabric, terms: 'US' | 'UK' = 'US'): Scene {
 /** Indices of a row's stitches of one kind. */
 export function stitchesOf(fabric: Fabric, row: number, id: string): number[] {
   const { first = 0, end = 0 } = fabric.rows[row] ?? {};
-  return Array.from({ length: end - first }, (_, k) => first + k).filter((i) => fabric.stitches[fabric.kind[i] ?? 0] === id);
+  return Array.from({ length: end - first }, (_, k) => first + k).filter(
+    (i) => fabric.stitches[fabric.kind[i] ?? 0] === id,
+  );
 }
 
 export function rowNamed(fabric: Fabric, label: string): number {
@@ -59,13 +69,17 @@ export function rowNamed(fabric: Fabric, label: string): number {
 
 /** All shapes, groups opened. */
 export function allShapes(shapes: readonly Shape[]): Shape[] {
-  return shapes.flatMap((shape) => (shape.kind === 'group' || shape.kind === 'link' ? [shape, ...allShapes(shape.shapes)] : [shape]));
+  return shapes.flatMap((shape) =>
+    shape.kind === 'group' || shape.kind === 'link' ? [shape, ...allShapes(shape.shapes)] : [shape],
+  );
 }
 
 /** Numbers of the stitches drawn, in order, once for each drawing of one. */
 export function drawnStitches(scene: Scene): number[] {
   return allShapes(scene.shapes)
-    .flatMap((shape) => ('data' in shape && shape.data?.stitch !== undefined ? [Number(shape.data.stitch)] : []))
+    .flatMap((shape) =>
+      'data' in shape && shape.data?.stitch !== undefined ? [Number(shape.data.stitch)] : [],
+    )
     .sort((a, b) => a - b);
 }
 

@@ -1,0 +1,211 @@
+import { describe, expect, test } from 'vitest';
+import { chartParts } from '../../src/chart/chart-parts.ts';
+import { coverScene } from '../../src/chart/cover.ts';
+import { contrast, yarnInkOf } from '../../src/chart/row-pens.ts';
+import { textRuler } from '../../src/paint/text-width.ts';
+import { boundsOf } from '../../src/scene/bounds.ts';
+import { readFontFiles } from '../../src/site/font-files.ts';
+import { clusters, edged, granny, longStitches, rows, SAMPLES, shells, spiral } from './samples.ts';
+import { allShapes, drawnStitches, onlyChart, textsOf, workText } from './work-text.ts';
+
+const ruler = textRuler(readFontFiles());
+
+describe.each(Object.entries(SAMPLES))('the chart of %s', (_name, make) => {
+  const fabric = make();
+  const scene = onlyChart(fabric);
+
+  test('draws every stitch once', () => {
+    expect(drawnStitches(scene)).toEqual(Array.from({ length: fabric.count }, (_, i) => i));
+  });
+
+  test('uses only symbols it defines', () => {
+    for (const shape of allShapes(scene.shapes))
+      if (shape.kind === 'use') expect(scene.symbols).toHaveProperty([shape.symbol]);
+  });
+
+  test('without its key lies wholly inside its scene', () => {
+    const [bare] = chartParts(fabric, { terms: 'US', title: 'Test', key: false });
+    const box = boundsOf(bare?.scene.shapes ?? [], bare?.scene.symbols);
+    expect(box?.left).toBeGreaterThanOrEqual(0);
+    expect(box?.top).toBeGreaterThanOrEqual(0);
+    expect(box?.right).toBeLessThanOrEqual(bare?.scene.widthMm ?? 0);
+    expect(box?.bottom).toBeLessThanOrEqual(bare?.scene.heightMm ?? 0);
+  });
+
+  test('has room for every word of its key', () => {
+    const key = scene.shapes.find((shape) => shape.kind === 'group' && shape.data?.labels === 'key');
+    if (key?.kind !== 'group' || key.transform === null) throw new Error('no key');
+    const [, , , , left, top] = key.transform;
+    for (const shape of key.shapes) {
+      if (shape.kind !== 'text') continue;
+      const right = left + shape.x + ruler.measureText(shape.text, shape.face, shape.sizeMm);
+      expect(right, shape.text).toBeLessThanOrEqual(scene.widthMm);
+      expect(top + shape.y, shape.text).toBeLessThan(scene.heightMm);
+    }
+  });
+
+  test('holds no length that is not a number', () => {
+    expect(JSON.stringify(scene)).not.toContain('null,null');
+    for (const shape of allShapes(scene.shapes)) {
+      if (shape.kind === 'use')
+        for (const number of shape.transform) expect(Number.isFinite(number)).toBe(true);
+    }
+  });
+
+  test('numbers each row once', () => {
+    const numbers = fabric.rows.flatMap(({ number }) => (number === null ? [] : [number]));
+    const labels = scene.shapes.flatMap((shape) => (shape.kind === 'group' ? allShapes(shape.shapes) : []));
+    const inLabels = labels.find((shape) => shape.kind === 'group' && shape.data?.labels === 'rows');
+    const texts =
+      inLabels?.kind === 'group'
+        ? inLabels.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []))
+        : [];
+    expect(texts.map((text) => Number.parseInt(text, 10)).sort()).toEqual(numbers.sort());
+  });
+});
+
+describe('the key', () => {
+  test('names just the stitches drawn, in the terms asked for', () => {
+    const us = textsOf(onlyChart(clusters()));
+    expect(us).toEqual(expect.arrayContaining(['sc', 'single crochet', 'dc2tog', 'dc3tog']));
+    expect(us).not.toContain('treble crochet');
+    const uk = textsOf(onlyChart(clusters(), 'UK'));
+    expect(uk).toEqual(expect.arrayContaining(['dc', 'double crochet', 'tr2tog', 'tr3tog', 'tr']));
+    expect(uk).not.toContain('single crochet');
+  });
+
+  test('tells a cluster in one place from a decrease over several', () => {
+    const texts = textsOf(onlyChart(clusters()));
+    expect(texts).toContain('double crochet 3 together, in one place');
+    expect(texts).toContain('double crochet 2 together');
+  });
+
+  test('explains the marks the chart has and no others', () => {
+    const flat = textsOf(onlyChart(rows()));
+    expect(flat).toContain('start here');
+    expect(flat).toContain('row number and its direction');
+    expect(flat).not.toContain('direction of the rounds');
+    expect(flat).not.toContain('feet apart: into the space');
+    const round = textsOf(onlyChart(granny()));
+    expect(round).toContain('direction of the rounds');
+    expect(round).toContain('feet apart: into the space');
+    expect(round).not.toContain('start here');
+  });
+
+  test('gives the loop as it is seen from the right side', () => {
+    // Row 4 is a wrong-side row worked in the back loop.
+    expect(textsOf(onlyChart(longStitches()))).toContain('front loop, seen from the right side');
+  });
+
+  test('can be left out', () => {
+    const [chart] = chartParts(spiral(), { terms: 'US', title: 'Test', key: false });
+    expect(textsOf(chart?.scene ?? onlyChart(spiral()))).not.toContain('single crochet');
+  });
+});
+
+describe('rows told apart', () => {
+  test('neighbouring rows differ in ink and in weight', () => {
+    const uses = allShapes(onlyChart(rows()).shapes).flatMap((shape) =>
+      shape.kind === 'use' && shape.data ? [shape] : [],
+    );
+    const fabric = rows();
+    const looks = [1, 2, 3].map((row) => {
+      const { first = 0, end = 0 } = fabric.rows[row] ?? {};
+      const own = uses.filter(({ data }) => Number(data?.stitch) >= first && Number(data?.stitch) < end);
+      return [
+        ...new Set(own.map(({ ink, symbol }) => `${ink} ${symbol.includes('light') ? 'light' : 'firm'}`)),
+      ];
+    });
+    expect(looks).toEqual([['ink firm'], ['second light'], ['ink firm']]);
+  });
+
+  test('yarns are told by letter, and by colour only where it stands out from paper', () => {
+    const fabric = longStitches();
+    const [chart] = chartParts(fabric, {
+      terms: 'US',
+      title: 'T',
+      key: true,
+      yarnInk: { A: '#f6efc2', B: '#1f6b52' },
+    });
+    const scene = chart?.scene ?? onlyChart(fabric);
+    expect(textsOf(scene)).toEqual(expect.arrayContaining(['1 A', '3 B', 'yarn A', 'yarn B']));
+    const inks = new Set(
+      allShapes(scene.shapes).flatMap((shape) => (shape.kind === 'use' ? [shape.ink] : [])),
+    );
+    expect(inks).not.toContain('#f6efc2');
+    expect([...inks].some((ink) => ink.startsWith('#'))).toBe(true);
+  });
+
+  // WCAG 2.2, success criterion 1.4.11: at least 3 to 1 for what carries meaning.
+  test('both shades of a yarn have at least three to one against paper', () => {
+    for (const hex of ['#1f6b52', '#0a0a12', '#a04040', '#d0c9a0', '#7d7d7d']) {
+      const inks = yarnInkOf(hex);
+      if (inks === null) continue;
+      for (const ink of [inks.firm, inks.light])
+        expect(contrast(ink, '#ffffff'), `${hex} as ${ink}`).toBeGreaterThanOrEqual(3);
+      expect(inks.firm).not.toBe(inks.light);
+    }
+    expect(yarnInkOf('#d0c9a0')).toBeNull();
+    expect(yarnInkOf('#1f6b52')).not.toBeNull();
+  });
+
+  test('black on white is 21 to 1', () => {
+    expect(contrast('#000000', '#ffffff')).toBeCloseTo(21);
+  });
+});
+
+describe('charts and their titles', () => {
+  test('an edging is drawn with the panel it goes round, titled by both', () => {
+    const charts = chartParts(edged(), { terms: 'US', title: 'Harbour', key: true });
+    expect(charts.map(({ part }) => part)).toEqual(['Panel']);
+    expect(charts[0]?.scene.title).toBe('Chart of Harbour: Panel and Edging');
+  });
+
+  test('parts of their own get charts of their own', () => {
+    const fabric = workText({
+      Sole: 'Rnd 1: 6 sc in magic ring, do not join.',
+      Strap: 'Foundation: Ch 4.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.',
+    });
+    const charts = chartParts(fabric, { terms: 'US', title: 'Shoe', key: true });
+    expect(charts.map(({ part }) => part)).toEqual(['Sole', 'Strap']);
+    const drawn = charts.flatMap(({ scene }) => drawnStitches(scene)).sort((a, b) => a - b);
+    expect(drawn).toEqual(Array.from({ length: fabric.count }, (_, i) => i));
+  });
+
+  test('the words for who cannot see it go through every row', () => {
+    const { alternative } = onlyChart(rows());
+    expect(alternative).toContain('4 rows');
+    expect(alternative).toContain('Row 1, right side, right to left: 10 stitches');
+    expect(alternative).toContain('Row 2, wrong side, left to right: 10 stitches');
+    expect(onlyChart(granny()).alternative).toContain(
+      'Rnd 2, right side, anticlockwise: 24 stitches and 8 chain spaces',
+    );
+  });
+});
+
+describe('the picture for covers', () => {
+  test('draws stitches of the fabric, each at most once, inside its paper', () => {
+    const fabric = shells();
+    const scene = coverScene(fabric, { A: '#446644' }, 60, 60);
+    const drawn = drawnStitches(scene ?? onlyChart(fabric));
+    expect(drawn.length).toBeGreaterThan(40);
+    expect(new Set(drawn).size).toBe(drawn.length);
+    const box = boundsOf(scene?.shapes ?? [], scene?.symbols);
+    expect(box).toEqual({ left: 0, top: 0, right: 60, bottom: 60 });
+  });
+
+  test('lays pale yarn on dark paper and dark yarn on pale paper', () => {
+    const paper = (hex: string): string => {
+      const first = coverScene(granny(), { A: hex }, 60, 60)?.shapes[0];
+      return first?.kind === 'path' ? first.fill : '';
+    };
+    expect(contrast(paper('#f4ecd8'), '#f4ecd8')).toBeGreaterThan(4.5);
+    expect(contrast(paper('#22304a'), '#22304a')).toBeGreaterThan(4.5);
+  });
+
+  test('there is none of a fabric without stitches', () => {
+    const fabric = rows();
+    const none = { ...fabric, count: 0, rows: [], parts: [] };
+    expect(coverScene(none, {}, 60, 60)).toBeNull();
+  });
+});

@@ -1,0 +1,23 @@
+/** Lines that read without a fault in US terms with three sizes: what random edits start from. */
+export const GOOD_LINES: readonly string[] = [
+  'Foundation: With A, ch a multiple of 6 plus 2.',
+  'Row 1 (RS): Sc in 2nd ch from hook, *sk next 2 ch, shell in next ch, sk next 2 ch, sc in next ch; rep from * across, turn.',
+  'Row 2: Ch 3 (counts as dc), 2 dc in first sc, *sk next 2 dc, sc in next dc; rep from * to last 6 sts, 3 dc in last sc, turn. (37 (49, 61) sts)',
+  'Row 3 (WS): Ch 1 (does not count as a st), sc in first dc, 2 shells in next sc, sc in each st across.',
+  'Rows 4 on: Rep Rows 2 and 3 to height, ending with a Row 3.',
+  'Row 5: Dc in 4th ch from hook (skipped 3 ch count as dc), dc in each ch to last 2 ch, turn. (24 dc)',
+  'Rnd 1: 6 sc in magic ring, pull ring closed, do not join. (6 sc)',
+  'Rnd 2: Sl st in next ch-2 sp, (beg cl, ch 3, cl) in same sp, ch 2, *(cl, ch 3, cl) in next ch-2 sp; rep from * 2 more times, join with sl st in first cl. (12 cl, 4 ch-3 sps)',
+  'Rnd 3: Ch 5 (counts as dc and ch 2), [3 dc in next sp, ch 1] 3 times, join with sl st in 3rd ch of beg ch-5, do not turn. (24 dc, 4 ch-2 sps)',
+  'Rnd 4: *Dc in next 3 sts, ch 2, sk next 2 sts**, tr in next st; rep from * around, ending last rep at **, join with sl st in top of beg ch-3.',
+  'Rnds 5-6 (8, 10): Rep Rnds 2-4. (48 (72, 96) dc, 6 ch-2 sps)',
+  'Rnd - (7, 9): Dc in back loop only of each st around. (36 (48, 60) dc)',
+  'Rep Rows 2 and 3 12 more times.',
+  'Rnd 9: *Sc in next 2 sts, †ch 1, sk next st, dc in next st; rep from † twice more, sc in next 2 sts; rep from * around. (16 sc, 12 dc, 12 ch-1 sps)',
+  'Row 10: Sc2tog over next 2 sts, sc in BLO of next 3 sts, hdc in FLO of each st to next corner, sc in next st 2 rows below, dc in skipped st 1 row below, turn.',
+  'Row 11: With B, dc in center dc of next shell, sc in 3rd dc of next shell, dc in top of tch, change to A in last yo, drop B, carry A.',
+  'Rnd 12: Join B with sl st in any ch-2 sp, ch 3, 3 sc in next corner, sc in each of next 4 sts, sk first 2 sts, 35 (44, 53) sc in next st.',
+  'Edging: Ch 1, work 21 sc evenly along row ends, working along opposite side of foundation ch, sc in next ch, place marker in first st, do not join. Fasten off A.',
+  'Ch 4, join with sl st in first ch to form ring.',
+  'Next rnd: [Sc in next 4 sts, sc2tog] around, *sc in next st, ch 1; rep from * 5 more times, 2 sc in last st (corner made). Fasten off.',
+];
