@@ -35,6 +35,8 @@ export function describeSite(site: Site, terms: Terms): string {
     case 'chain':
     case 'underside':
       return 'ch';
+    case 'gap':
+      return 'sp between sts';
     case 'ring':
       return 'ring';
     case 'row end':

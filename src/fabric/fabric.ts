@@ -20,6 +20,10 @@ export const INTO = {
   rowEnd: 4,
   /** Into the other side of the foundation chain it names. */
   underside: 5,
+  /** Around the post of the stitch it names; the table says from the front or the back. */
+  post: 6,
+  /** Into the gap before the stitch it names, between it and the stitch before. */
+  between: 7,
 } as const;
 export type Into = (typeof INTO)[keyof typeof INTO];
 

@@ -33,7 +33,7 @@ export function makeStitch(
     countsAs: counted ? id : null,
     row: worker.row,
     yarn: worker.yarn,
-    where: first === undefined ? INTO.nothing : intoOf(first),
+    where: first === undefined ? INTO.nothing : entersPost(id) ? INTO.post : intoOf(first),
     loop,
     flags: extraFlags,
     group: worker.group,
@@ -83,6 +83,11 @@ export function markCorner(worker: Worker, first: number): void {
   if (middle !== undefined) addFlag(builder, middle, FLAG.corner);
 }
 
+function entersPost(id: string): boolean {
+  const { enters } = stitchById(id);
+  return enters === 'front post' || enters === 'back post';
+}
+
 export function intoOf(site: Site): Into {
   if (site.space !== NONE) return INTO.space;
   switch (site.kind) {
@@ -92,6 +97,8 @@ export function intoOf(site: Site): Into {
       return INTO.rowEnd;
     case 'underside':
       return INTO.underside;
+    case 'gap':
+      return INTO.between;
     default:
       return INTO.top;
   }

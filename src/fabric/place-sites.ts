@@ -33,7 +33,9 @@ export function singleSite(worker: Worker, place: Place): Site | null {
   const { sites } = worker;
   switch (place.kind) {
     case 'same':
-      return sameSite(worker, place.what, place.span);
+      return place.asJoin && worker.into === null
+        ? passed(worker, (sites?.length ?? 0) > 0 ? 0 : -1)
+        : sameSite(worker, place.what, place.span);
     case 'ring': {
       const ring = sites?.[0];
       if (ring?.kind === 'ring') {
@@ -64,7 +66,9 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'next':
     case 'each':
       return nextSite(worker, place.what, place.span);
+    // Found by files of their own.
     case 'below':
+    case 'gap':
       return null;
   }
 }

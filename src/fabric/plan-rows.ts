@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Label, Line, Num, RepeatRowsStep, Step, Unit } from '../notation/tree.ts';
+import type { Label, Line, Num, RepeatRowsStep, Step, Unit, WorkStep } from '../notation/tree.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -34,6 +34,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
   const byNumber = new Map<number, Line>();
   let last = 0;
   let lastUnit: Unit | null = null;
+  // Rows in the order they are worked, for "rep last 2 rows".
+  const history: Line[] = [];
+  const listed = lines.some(({ label }) => label?.kind === 'numbered' && label.others !== undefined);
   for (const [lineIndex, line] of lines.entries()) {
     const { label } = line;
     const rep = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
@@ -44,22 +47,25 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
       const restarts = first === 1 && (last === 0 || unit !== lastUnit);
-      if (first !== last + 1 && !restarts) {
+      if (first !== last + 1 && !restarts && !listed) {
         const names = { row: `${label.word} ${first}`, expected: `${label.word} ${last + 1}` };
         faults.push(diagnose('row/out-of-order', { file: setting.file, span: label.span }, names));
       }
     }
-    if (rep !== undefined) {
+    if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       for (const [i, number] of numbers.entries()) {
         const wanted = rep.rows[i % rep.rows.length] ?? 0;
-        const source = byNumber.get(wanted);
+        const source = rep.last === undefined ? byNumber.get(wanted) : lastRow(history, rep, i);
         if (source === undefined) {
           faults.push(
             diagnose(
               'row/no-such',
               { file: setting.file, span: rep.span },
-              { row: `${word} ${number}`, wanted: `${word} ${wanted}` },
+              {
+                row: `${word} ${number}`,
+                wanted: rep.last === undefined ? `${word} ${wanted}` : 'a row before it',
+              },
             ),
           );
           return { plans, faults };
@@ -78,7 +84,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           steps,
           statedSide: null,
           checksCount: isLast,
+          meant: source.stated,
         });
+        byNumber.set(number, source);
+      }
+      if (rep.last === undefined || rep.even === true) {
+        for (const number of numbers) history.push(byNumber.get(number) ?? line);
       }
       const ends = numbers.length > 0 ? rep.rows[(numbers.length - 1) % rep.rows.length] : undefined;
       if (
@@ -105,7 +116,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
             : label.kind === 'named'
               ? label.name
               : label.kind === 'next'
-                ? `Next ${label.word}`
+                ? label.n === undefined
+                  ? `Next ${label.word}`
+                  : `${label.word} ${number}`
                 : `${label.word} ${number}`;
         const isLast = i === numbers.length - 1;
         const numbered = label !== null && label.kind !== 'named' ? number : null;
@@ -119,16 +132,64 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           statedSide: i === 0 ? line.side : null,
           checksCount: isLast,
         });
-        if (numbered !== null) byNumber.set(numbered, line);
+        if (numbered !== null) {
+          byNumber.set(numbered, line);
+          history.push(line);
+        }
       }
     }
     if (label?.kind === 'numbered' || label?.kind === 'next' || rep !== undefined) {
-      last = numbers[numbers.length - 1] ?? last;
+      last = listed ? Math.max(last, ...numbers) : (numbers[numbers.length - 1] ?? last);
       lastUnit = unit;
     }
     if (!line.readable) return { plans: plans.slice(0, plans.length - numbers.length), faults };
   }
-  return { plans, faults };
+  return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+/** Rows given in lists (`Rnds 5, 7 and 9`) put between the others by their numbers; what has none stays behind its row. */
+function inOrder(plans: readonly Plan[]): Plan[] {
+  let last = 0;
+  const keyed = plans.map((plan, i) => {
+    last = plan.number ?? last;
+    return { plan, number: last, i };
+  });
+  return keyed.sort((a, b) => a.number - b.number || a.i - b.i).map(({ plan }) => plan);
+}
+
+/** The row that `rep last 2 rows` comes to at its ith; for "work even" the last row with one stitch in each. */
+function lastRow(history: readonly Line[], { last = 1, even }: RepeatRowsStep, i: number): Line | undefined {
+  const source = history[history.length - last + (i % last)];
+  if (source === undefined || even !== true) return source;
+  const worked = firstWork(source.steps);
+  if (worked === null) return undefined;
+  const place = {
+    kind: 'each',
+    what: { kind: 'st' },
+    stop: { kind: 'end', word: 'across', span: worked.span },
+    span: worked.span,
+  } as const;
+  const before = source.steps.slice(0, source.steps[0]?.kind === 'chain' ? 1 : 0);
+  const after = source.steps.filter((step) => step.kind === 'join' || step.kind === 'turn');
+  const each: Step = {
+    kind: 'work',
+    stitch: worked.stitch,
+    times: null,
+    place,
+    loop: 'both',
+    skipped: null,
+    span: worked.span,
+  };
+  return { ...source, steps: [...before, each, ...after], stated: null };
+}
+
+function firstWork(steps: readonly Step[]): WorkStep | null {
+  for (const step of steps) {
+    if (step.kind === 'work') return step;
+    const inside = 'body' in step ? firstWork(step.body) : null;
+    if (inside !== null) return inside;
+  }
+  return null;
 }
 
 /** The numbers of the rows a line works; one entry for a line that is no numbered row. Null ends the part. */
@@ -165,8 +226,14 @@ function rowNumbers(
   }
   if (rep !== null && rep.until.kind === 'times') {
     const times = forSize(rep.until.n, sizeIndex) ?? 0;
-    return range(from, from + times * rep.rows.length - 1);
+    return range(from, from + times * (rep.last ?? rep.rows.length) - 1);
   }
+  if (label?.kind === 'next' && label.n !== undefined) {
+    const n = forSize(label.n, sizeIndex);
+    return n === null ? [] : range(from, from + n - 1);
+  }
+  if (label?.kind === 'numbered' && label.others !== undefined)
+    return [from, ...label.others.flatMap((other) => forSize(other, sizeIndex) ?? [])];
   return [from];
 }
 
@@ -189,7 +256,7 @@ export function openEnd(
     }
     if (label?.kind === 'numbered')
       last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;
-    else if (label?.kind === 'next') last += 1;
+    else if (label?.kind === 'next') last += label.n === undefined ? 1 : (forSize(label.n, sizeIndex) ?? 0);
   }
   return null;
 }

@@ -2,6 +2,7 @@
 
 import type { StatedCount, StatedEntry, What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
 import { describeWhat } from './describe.ts';
@@ -92,7 +93,10 @@ export function differences(
     const said = statedNumber(entry, sizeIndex);
     if (said === null) continue;
     const is = madeOf(entry.what, made);
-    if (is === said) continue;
+    // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
+    const sides = entry.perSide === true ? Math.max(1, made.corners) : 1;
+    if (is === said * sides || is === said * sides + (sides > 1 ? sides : 0)) continue;
+    if (entry.what?.kind === 'stitch' && familySum(entry.what.id, made) === said * sides) continue;
     // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
     if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
     found.push({
@@ -102,6 +106,13 @@ export function differences(
     });
   }
   return found;
+}
+
+/** Decreases are counted among the stitches they are made of: `(42 sc)` takes in the sc2tog. */
+function familySum(id: string, made: RowCount): number {
+  let sum = 0;
+  for (const [each, n] of Object.entries(made.byStitch)) if (stitchById(each).legOf === id) sum += n;
+  return sum;
 }
 
 /** How many stitches a stated count leaves to work into, where it says so without spaces; null otherwise. */

@@ -13,6 +13,8 @@ export type SiteKind =
   | 'row end'
   /** The other side of a foundation chain. */
   | 'underside'
+  /** The gap before a stitch. */
+  | 'gap'
   /** A stitch known only by a stated count, where the row that should have made it could not be worked. */
   | 'unknown';
 

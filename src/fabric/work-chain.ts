@@ -3,7 +3,7 @@
 import type { ChainStep, Counts, Multiple, Num, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { STITCHES, stitchById } from '../stitches/table.ts';
-import { addFlag, addStitch, countChainAs, MOST_STITCHES } from './builder.ts';
+import { addFlag, addStitch, countChainAs, hasFlag, MOST_STITCHES } from './builder.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace } from './find-site.ts';
 import { intoOf, nodesOf } from './make-stitch.ts';
@@ -24,11 +24,17 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
   if (worker.builder.kind.length + length > MOST_STITCHES)
     return stuck(worker, { kind: 'too many', span: step.span });
   if (worker.sites === null) return foundation(worker, length);
-  if (!worker.rowBegun && !worker.joined && worker.into === null)
+  if (!worker.rowBegun && !worker.joined && worker.into === null && !afterTurningChain(worker))
     return turningChain(worker, length, step, following);
   const flags = !worker.rowBegun && worker.inSpecial ? FLAG.turningChain : 0;
   pushChains(worker, length, flags, []);
   return true;
+}
+
+/** `Ch 3 (counts as dc), ch 1`: a second chain leaves a space, it makes the turning chain no longer. */
+function afterTurningChain(worker: Worker): boolean {
+  const last = worker.builder.kind.length - 1;
+  return last >= worker.rowFirst && hasFlag(worker.builder, last, FLAG.turningChain);
 }
 
 /** A ring from the foundation chain just made, or a magic ring. */

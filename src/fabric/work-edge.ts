@@ -2,18 +2,20 @@
 
 import type { Edge, EvenlyStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { countedId, hasFlag } from './builder.ts';
+import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
 import { makeInto, makeStitch } from './make-stitch.ts';
 import type { Site } from './site.ts';
-import { plainSite } from './site.ts';
+import { isOwed, plainSite } from './site.ts';
 import { spread } from './spread.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
 /** `working along row ends`: the edge the next steps go into. What came before must have been used up. */
-export function workAlong(worker: Worker, edge: Edge, span: Span): boolean {
+export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number): boolean {
+  if (edge === 'all round') return true;
+  if (edge === 'unused loops') return alongLoops(worker, ofRow ?? null, span);
   worker.edges ??= edgesOf(worker);
   const { edges, sites } = worker;
   const along = edge === 'foundation' ? edges?.foundation : edges?.sides[edges.sidesDone];
@@ -39,9 +41,12 @@ export function workAlong(worker: Worker, edge: Edge, span: Span): boolean {
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
   if (!workAlong(worker, step.edge, step.span)) return false;
   const sites = worker.sites ?? [];
-  const counts = spread(valueFor(worker, step.n.values) ?? 0, sites.length);
-  for (const [i, site] of sites.entries()) {
-    for (let n = 0; n < (counts[i] ?? 0); n += 1) {
+  const along = sites.flatMap((site, i) => (i >= worker.next && isOwed(site) ? [i] : []));
+  const counts = spread(valueFor(worker, step.n.values) ?? 0, along.length);
+  for (const [nth, i] of along.entries()) {
+    const site = sites[i];
+    if (site === undefined) continue;
+    for (let n = 0; n < (counts[nth] ?? 0); n += 1) {
       const { stitch } = step;
       const special = stitch.kind === 'special' ? worker.specials.get(stitch.name) : undefined;
       const made =
@@ -63,12 +68,46 @@ function edgesOf(worker: Worker): PieceEdges | null {
   const rows = worker.rowRanges
     .slice(worker.pieceFirst)
     .filter((range) => range.flat && range.first < range.end && range.number !== null);
-  if (rows.length === 0) return null;
+  if (rows.length === 0) return otherSideOfChain(worker);
   const far = worker.direction === 'left' ? 'left' : 'right';
   const near = far === 'left' ? 'right' : 'left';
   const down = [...rows].reverse().map((row) => rowEnd(worker, row, far));
   const up = rows.map((row) => rowEnd(worker, row, near));
   return { sides: [down, up], foundation: foundationSites(worker, rows[0], far), sidesDone: 0 };
+}
+
+/** Both sides of a chain: the last chain, already turned, is the end; the rest comes back from there. */
+function otherSideOfChain(worker: Worker): PieceEdges | null {
+  const { foundation } = worker;
+  if (foundation === null) return null;
+  const sites: Site[] = [];
+  for (let i = foundation.first + 1; i < foundation.end - skippedAtHook(worker); i += 1)
+    sites.push(plainSite('underside', i, 'ch'));
+  return { sides: [], foundation: sites, sidesDone: 0 };
+}
+
+/** The stitches of a row whose other loop was left free by the row worked on it. */
+function alongLoops(worker: Worker, ofRow: number | null, span: Span): boolean {
+  const { builder, rowRanges } = worker;
+  const candidates = rowRanges
+    .slice(worker.pieceFirst)
+    .filter((range) => ofRow === null || range.number === ofRow);
+  for (const range of candidates.reverse()) {
+    const free = new Set<number>();
+    for (let i = range.end; i < worker.rowFirst; i += 1) {
+      const target = firstTarget(builder, i);
+      if ((builder.loop[i] ?? 0) !== 0 && target >= range.first && target < range.end) free.add(target);
+    }
+    if (free.size === 0) continue;
+    const sites = [...free]
+      .sort((a, b) => a - b)
+      .map((node) => plainSite('stitch', node, countedId(builder, node) ?? 'ch'));
+    worker.sites = range.direction === worker.direction || !range.flat ? sites : sites.reverse();
+    worker.next = 0;
+    worker.last = -1;
+    return true;
+  }
+  return stuck(worker, { kind: 'no edge', edge: 'unused loops', span });
 }
 
 /** The stitch at one side of a row: seen from the right side, a row worked to the left ends at the left. */

@@ -96,14 +96,22 @@ function toEnd(
   const { ends, failed } = trail;
   const usesUp = following.some(worksSomething);
   const comesOut = (): boolean => work(worker, following) && !(trail.midway && owedLeft(worker));
+  let only: Mark | null = null;
   for (let i = ends.length - 1; i >= 0; i -= 1) {
     const end = ends[i];
     if (end === undefined) break;
     restore(worker, end);
-    if (comesOut() && worker.fits()) return true;
+    const done = comesOut();
+    if (done && worker.fits()) return true;
+    // It uses the row up and does not make what is stated: then the count is what is wrong.
+    if (done && only === null && usedUp(worker)) only = end;
     // Without anything more to work, fewer passes only leave more over.
     if (!usesUp) break;
     if (i < ends.length - MOST_PASSES_BACK) break;
+  }
+  if (only !== null) {
+    restore(worker, only);
+    return comesOut();
   }
   const last = ends[ends.length - 1] ?? start;
   restore(worker, last);
@@ -210,6 +218,11 @@ function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
 
 function stoppedMidway(worker: Worker, before: Mark): boolean {
   return worker.last !== before.last && worker.sites?.[worker.last]?.space === NONE;
+}
+
+function usedUp(worker: Worker): boolean {
+  const { sites, next, lastWasSpace } = worker.below ?? worker;
+  return sites === null || unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
 /** Whether stitches of the row below are left behind the last place worked. */

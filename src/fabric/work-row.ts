@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Line, Step, Unit } from '../notation/tree.ts';
+import type { Line, StatedCount, Step, Unit } from '../notation/tree.ts';
 import { abbreviation } from './describe.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
@@ -32,6 +32,8 @@ export interface RowPlan {
   readonly statedSide: 'RS' | 'WS' | null;
   /** Whether the count the line states is this row's: in a range it is the last one's. */
   readonly checksCount: boolean;
+  /** Of a row that repeats another: the count stated where it is written. */
+  readonly meant?: StatedCount | null;
   readonly part: number;
   readonly partHasFoundation: boolean;
 }
@@ -107,6 +109,8 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.lastWasSpace = false;
   worker.below = null;
   worker.top = null;
+  worker.rowLoop = 'both';
+  worker.leaves = false;
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =
@@ -179,6 +183,9 @@ function finish(
       );
       doubt = statedStitches(plan.line.stated, worker.sizeIndex);
     }
+    // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
+    const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
+    if (meant !== null && meant !== made.stitches) doubt ??= meant;
   }
   const closing = joined ? 'joined' : plan.unit === 'round' && !foundation ? 'spiral' : 'flat';
   const side = start?.side ?? plan.statedSide ?? 'RS';
@@ -243,13 +250,13 @@ function belowState(worker: Worker): {
 
 function usedUp(worker: Worker): boolean {
   const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null || !worker.rowBegun) return true;
+  if (sites === null || !worker.rowBegun || worker.leaves) return true;
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
 function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): Diagnostic | null {
   const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null) return null;
+  if (sites === null || worker.leaves) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
   if (left === 0) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);

@@ -3,6 +3,7 @@
 import type { GroupStep, Place, SkipStep, Step, What, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
 import { findFirst, findNext, passPlace } from './find-site.ts';
+import { gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
@@ -61,9 +62,15 @@ function workStep(
     case 'yarn':
       return workYarn(worker, step);
     case 'along':
-      return workAlong(worker, step.edge, step.span);
+      return workAlong(worker, step.edge, step.span, step.row);
     case 'evenly':
       return workEvenly(worker, step);
+    case 'loops':
+      worker.rowLoop = step.loop;
+      return true;
+    case 'leave':
+      worker.leaves = true;
+      return true;
     // What a row does at its end, and whole rows, are seen to by the row; notes work nothing.
     case 'turn':
     case 'fasten off':
@@ -83,11 +90,21 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     workAsDecrease(worker, step, (one) => workNext(worker, one, 1, whatOf(one.place)));
   if (bySpecial !== null) return bySpecial;
   const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
+  if (step.stitch.kind === 'stitch' && stitchById(step.stitch.id).enters === 'own chain') {
+    // It makes the chain it stands on, so it needs nothing below.
+    const first = worker.builder.kind.length;
+    for (let n = 0; n < times; n += 1)
+      if (!makeStitch(worker, step.stitch.id, [], 0, step.span)) return false;
+    worker.sites ??= [];
+    worker.foundation = { first: worker.foundation?.first ?? first, end: worker.builder.kind.length };
+    return true;
+  }
   if (place === null) {
     if (worker.into !== null) return repeatAt(worker, step, times, worker.into);
     for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
     return true;
   }
+  if (goesToRowEnds(worker, place) && !workAlong(worker, 'row ends', place.span)) return false;
   switch (place.kind) {
     case 'next':
       return workNextPlaces(worker, step, times, place);
@@ -96,8 +113,13 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       while (eachGoesOn(worker, place.what, place.stop)) {
         worker.effort += 1;
         if (!workNext(worker, step, times, place.what)) return false;
+        if (place.every === 2 && eachGoesOn(worker, place.what, place.stop)) skipTo(worker, worker.next);
       }
       return true;
+    case 'gap': {
+      const site = gapSite(worker, place);
+      return site !== null && repeatAt(worker, step, times, site);
+    }
     case 'first':
     case 'last':
       return workEnds(worker, step, times, place);
@@ -123,6 +145,11 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     default:
       return workSingle(worker, step, times, place);
   }
+}
+
+/** A row end named while the work is elsewhere: the side comes next. */
+function goesToRowEnds(worker: Worker, place: Place): boolean {
+  return whatOf(place).kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
 }
 
 function whatOf(place: Place | null): What {
@@ -184,7 +211,7 @@ function workNext(
     if (site === null) return false;
     sites.push(site);
   }
-  return makeStitch(worker, step.stitch.id, sites, LOOPS[step.loop], step.span);
+  return makeStitch(worker, step.stitch.id, sites, loopOf(worker, step), step.span);
 }
 
 /** `in first st`, `in last 2 sts`: `last` may only name what comes next. */
@@ -224,7 +251,7 @@ function repeatAt(worker: Worker, step: WorkStep, times: number, site: Site): bo
     } else {
       const id = step.stitch.id;
       if (id === 'ch') continue;
-      if (!makeStitch(worker, id, [site], LOOPS[step.loop], step.span)) return false;
+      if (!makeStitch(worker, id, [site], loopOf(worker, step), step.span)) return false;
     }
   }
   return true;
@@ -253,7 +280,12 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
   }
   const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
   for (let i = 0; i < n; i += 1) {
-    const site = place.kind === 'below' ? siteBelow(worker, place) : singleSite(worker, place);
+    const site =
+      place.kind === 'below'
+        ? siteBelow(worker, place)
+        : place.kind === 'gap'
+          ? gapSite(worker, place)
+          : singleSite(worker, place);
     if (site === null || !into(site)) return false;
   }
   return true;
@@ -288,6 +320,10 @@ function skipTo(worker: Worker, index: number, whole = false): void {
   }
   worker.last = last;
   worker.lastWasSpace = lastWasSpace;
+}
+
+function loopOf(worker: Worker, step: WorkStep): number {
+  return LOOPS[step.loop === 'both' ? worker.rowLoop : step.loop];
 }
 
 function legsOf(step: WorkStep): number {

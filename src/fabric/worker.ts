@@ -1,6 +1,6 @@
 /** The state of one size while it is worked: the fabric so far, the row in hand, and the places it is worked into. */
 
-import type { Step } from '../notation/tree.ts';
+import type { Loop, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Builder, BuilderMark } from './builder.ts';
@@ -141,6 +141,10 @@ export interface Worker {
   readonly workSteps: (worker: Worker, steps: readonly Step[]) => boolean;
   /** Whether the row in hand, as far as it is worked, uses up the row below and makes what it states. */
   fits: () => boolean;
+  /** The loop every stitch of the row goes under where its own words name none. */
+  rowLoop: Loop;
+  /** The row says that it stops short. */
+  leaves: boolean;
   /** A round along the edges of a flat piece. */
   edging: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
@@ -245,6 +249,8 @@ export function newWorker(
     below: null,
     top: null,
     travel: new Set(),
+    rowLoop: 'both',
+    leaves: false,
     edging: false,
     round: false,
     foundation: null,

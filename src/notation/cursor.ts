@@ -7,7 +7,7 @@ import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Token } from './tokens.ts';
-import type { StatedCount, Step } from './tree.ts';
+import type { StatedCount, Step, Unit } from './tree.ts';
 
 /** What the words are read against. */
 export interface Context {
@@ -30,10 +30,14 @@ export interface Cursor {
   readonly context: Context;
   readonly lexicon: Lexicon;
   readonly faults: Diagnostic[];
+  /** What `R3` and a bare `3.` number here: the part is worked in rows or in rounds. */
+  readonly unit: Unit;
   /** Open brackets and asterisks that the reader is inside of, so that depth is bounded. */
   depth: number;
   /** Brackets alone among them: a closing one outside of all was never opened. */
   brackets: number;
+  /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
+  marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
   readonly readSteps: (cursor: Cursor, until: Until) => StepsRead;
 }
@@ -45,6 +49,8 @@ export interface StepsRead {
   readonly steps: readonly Step[];
   /** How many steps stood before `**`; null when there is none. */
   readonly markAt: number | null;
+  /** The same mark again closed what it opened: `*sc in next st*`. */
+  readonly closedByMark: boolean;
   readonly stated: StatedCount | null;
 }
 

@@ -41,13 +41,25 @@ function readEntries(cursor: Cursor): StatedEntry[] | null {
     if (n === null) return null;
     const what = readWhat(cursor);
     takeAny(cursor, 'made', 'total', 'rem', 'remain');
-    entries.push({ n, what, span: spanSince(cursor, from) });
+    const side = readPerSide(cursor);
+    const span = spanSince(cursor, from);
+    entries.push(side ? { n, what, perSide: true, span } : { n, what, span });
     const { kind } = peek(cursor);
     const more = kind === 'comma' || kind === 'semicolon' || takeAny(cursor, 'and') !== null;
     if (!more) return entries;
     if (kind === 'comma' || kind === 'semicolon') cursor.at += 1;
     takeAny(cursor, 'and');
   }
+}
+
+/** `each side`, `on each side`, `along each side`. */
+function readPerSide(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'on', 'along', 'per');
+  takeAny(cursor, 'each');
+  if (takeAny(cursor, 'side', 'edge') !== null) return true;
+  cursor.at = from;
+  return false;
 }
 
 function back(cursor: Cursor, at: number): null {

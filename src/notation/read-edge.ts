@@ -1,11 +1,12 @@
 /** Working along the sides of a piece: `work 21 sc evenly along row ends`, `working along opposite side of foundation ch`. */
 
 import type { Cursor } from './cursor.ts';
-import { spanSince, takeAny, takeWords, textSince } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { readPlace } from './read-place.ts';
+import { readLoop, readPlace } from './read-place.ts';
+import { unitAt } from './read-rows.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, Edge, EvenlyStep, NoteStep } from './tree.ts';
+import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, Num, StitchName } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -21,10 +22,47 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
   return null;
 }
 
-/** `working along row ends`, `working along opposite side of foundation ch`. */
-export function readWorking(cursor: Cursor): AlongStep | NoteStep | null {
+/** `sc evenly along side, working 21 sts` has its number behind: `21 sc evenly around`, after the stitch's name. */
+export function readEvenlyAfter(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  n: Num | null,
+): EvenlyStep | null {
+  if (wordAt(cursor) !== 'evenly' || n === null) return null;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'spaced');
+  const edge = readEdge(cursor);
+  if (edge !== null) return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `working along row ends`, `working in back loops only`, `working evenly 21 sc along side`. */
+export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep | NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
+  const evenlyFirst = wordAt(cursor) === 'evenly';
+  if (evenlyFirst) cursor.at += 1;
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const stitch = n === null ? null : readStitchName(cursor);
+  if (n !== null && stitch !== null && (evenlyFirst || wordAt(cursor) === 'evenly')) {
+    takeAny(cursor, 'evenly');
+    const along = readEdge(cursor);
+    if (along !== null) return { kind: 'evenly', stitch, n, edge: along, span: spanSince(cursor, from) };
+  }
+  cursor.at = from + 1;
+  if (takeAny(cursor, 'in', 'through') !== null) {
+    const loop = readLoop(cursor);
+    if (loop !== null) {
+      takeAny(cursor, 'throughout');
+      return { kind: 'loops', loop, span: spanSince(cursor, from) };
+    }
+    const free = readUnusedLoops(cursor, from);
+    if (free !== null) return free;
+  }
+  cursor.at = from + 1;
   if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
     // `working last dc in top of tch` works nothing more: it says what the last place of "each st across" is.
     const place = readPlace(cursor);
@@ -40,11 +78,40 @@ export function readWorking(cursor: Cursor): AlongStep | NoteStep | null {
   return { kind: 'along', edge, span: spanSince(cursor, from) };
 }
 
+/** `unused loops of Row 3`, `free lps of foundation ch`; null when neither stands here. */
+export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null {
+  const start = cursor.at;
+  takeAny(cursor, 'the');
+  const free = takeAny(cursor, 'unused', 'free', 'unworked') !== null;
+  takeAny(cursor, 'front', 'back');
+  if (free && takeAny(cursor, 'loops', 'lps', 'loop', 'lp') !== null) {
+    if (takeAny(cursor, 'of') === null)
+      return { kind: 'along', edge: 'unused loops', span: spanSince(cursor, from) };
+    takeAny(cursor, 'the');
+    if (
+      takeAny(cursor, 'foundation', 'base', 'beg', 'beginning', 'starting', 'fdn', 'ch', 'chain') !== null
+    ) {
+      takeAny(cursor, 'ch', 'chain');
+      return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
+    }
+    if (unitAt(cursor) !== null && peek(cursor, 1).kind === 'number') {
+      const row = peek(cursor, 1).value;
+      cursor.at += 2;
+      return { kind: 'along', edge: 'unused loops', row, span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
 /** `along row ends`, `in row ends along side`, `along opposite side of foundation ch`. */
 function readEdge(cursor: Cursor): Edge | null {
   const from = cursor.at;
-  takeAny(cursor, 'along', 'in', 'across', 'down', 'up', 'over');
-  takeAny(cursor, 'the', 'next');
+  if (takeAny(cursor, 'around', 'across') !== null && atBoundary(cursor)) return 'all round';
+  cursor.at = from;
+  takeAny(cursor, 'along', 'in', 'across', 'down', 'up', 'over', 'around');
+  takeAny(cursor, 'the', 'next', 'each');
+  const afterWay = cursor.at;
   if (takeAny(cursor, 'row', 'rows') !== null && takeAny(cursor, 'ends', 'end') !== null) {
     if (takeAny(cursor, 'along', 'of', 'across') !== null) {
       takeAny(cursor, 'the', 'next', 'first', 'second', 'left', 'right', 'other');
@@ -52,7 +119,9 @@ function readEdge(cursor: Cursor): Edge | null {
     }
     return 'row ends';
   }
-  if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side') !== null) return 'row ends';
+  takeAny(cursor, 'long', 'short', 'left', 'right', 'second', 'first', 'other');
+  if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) return 'row ends';
+  cursor.at = afterWay;
   const opposite = takeAny(cursor, 'opposite', 'other') !== null;
   if (opposite) {
     takeAny(cursor, 'side', 'edge');

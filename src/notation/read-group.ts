@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
 import { isNumber } from './read-number.ts';
@@ -78,10 +78,13 @@ function readAside(cursor: Cursor): readonly Step[] | null {
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   // What begins with one of these is work, whatever follows.
   if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
+  // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
+  const telling = ['holding', 'see', 'counting', 'including', 'where'].includes(wordAt(cursor, 1));
   let ahead = 1;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
     const token = peek(cursor, ahead);
     const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash';
+    if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
     if (!words || findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null) return null;
   }
   const follows = peek(cursor, ahead + 1);
@@ -104,6 +107,10 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   const before = cursor.faults.length;
   const body = cursor.readSteps(cursor, star);
   cursor.depth -= 1;
+  if (body.closedByMark) {
+    cursor.marked = body.steps;
+    return cursor.faults.length > before ? null : body.steps;
+  }
   const rep = takeAny(cursor, 'rep', 'repeat');
   if (rep === null) {
     const token = cursor.tokens[from];
@@ -114,6 +121,7 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
     return null;
   }
   cursor.at += 2;
+  const toMark = body.markAt !== null && readToMark(cursor, '**');
   const stop = readStop(cursor);
   if (stop === null) {
     const said = cursor.at;
@@ -128,17 +136,87 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
       );
     return null;
   }
-  const endsAtMark = readEndingLast(cursor);
+  const span = spanSince(cursor, from);
+  if (toMark) {
+    if (cursor.faults.length > before) return null;
+    // All of it once as it is met, then as often as said only what stands before `**`.
+    return [
+      ...body.steps,
+      { kind: 'bracket', body: body.steps.slice(0, body.markAt ?? 0), stop: asWritten(stop), span },
+    ];
+  }
+  const omitted = readOmitting(cursor, body.steps);
+  const endsAtMark = omitted === null && readEndingLast(cursor);
   if (cursor.faults.length > before) return null;
-  if (endsAtMark !== (body.markAt !== null)) {
+  if (omitted === null && endsAtMark !== (body.markAt !== null)) {
     const expected = endsAtMark
       ? 'a ** in the repeat, where the last pass ends,'
       : '"ending last rep at **" after the repeat';
     reportUnread(cursor, from, expected);
     return null;
   }
-  const lastPassEnds = body.markAt;
+  const lastPassEnds = omitted ?? body.markAt;
   return [{ kind: 'repeat', body: body.steps, lastPassEnds, stop, span: spanSince(cursor, from) }];
+}
+
+/** `rep from * to * once`, `rep between *s 3 times` (the word "rep" already read); null when neither stands here. */
+export function readBetweenMarks(cursor: Cursor, from: number): readonly Step[] | null {
+  const start = cursor.at;
+  const { marked } = cursor;
+  if (marked === null) return null;
+  const named =
+    (takeAny(cursor, 'from') !== null && takeMark(cursor) && (readToMark(cursor, '*') || true)) ||
+    (takeAny(cursor, 'between', 'bet', 'btw') !== null &&
+      (takeMark(cursor) || takeAny(cursor, 'asterisks') !== null));
+  if (named && wordAt(cursor) === 's' && peek(cursor).glued) cursor.at += 1;
+  if (named && takeAny(cursor, 'and') !== null) takeMark(cursor);
+  const stop = named ? readStop(cursor) : null;
+  if (stop === null) {
+    cursor.at = start;
+    return null;
+  }
+  return [{ kind: 'bracket', body: marked, stop: asWritten(stop), span: spanSince(cursor, from) }];
+}
+
+/** What is repeated has been worked once already: "once more" and "once" are then one more pass. */
+function asWritten(stop: Stop): Stop {
+  return stop.kind === 'times' ? { ...stop, more: false } : stop;
+}
+
+function takeMark(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'mark') return false;
+  cursor.at += 1;
+  return true;
+}
+
+/** `to **`. */
+function readToMark(cursor: Cursor, mark: string): boolean {
+  if (wordAt(cursor) !== 'to' || peek(cursor, 1).text !== mark) return false;
+  cursor.at += 2;
+  return true;
+}
+
+/**
+ * `, omitting last ch 2 [on last rep]`: how many steps of the body the last pass works; null when nothing is omitted.
+ * Something that is not the body's last step is left for the fault on words that could not be read.
+ */
+function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  const last = body[body.length - 1];
+  if (takeAny(cursor, 'omitting', 'omit') !== null && last !== undefined) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'last', 'final');
+    const faults = cursor.faults.length;
+    const what = wordAt(cursor);
+    const isChain = what === 'ch' || what === 'chain';
+    const matches = last.kind === 'chain' ? isChain : !isChain;
+    while (!atBoundary(cursor)) cursor.at += 1;
+    cursor.faults.length = faults;
+    if (matches) return body.length - 1;
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `, ending last rep at **`. */

@@ -1,11 +1,11 @@
-/** Labels at the start of a line: `Row 3 (RS):`, `Rnds 5-6 (8, 10):`, `Rows 4 on:`, `Next row:`, `Foundation:`. */
+/** Labels at the start of a line: `Row 3 (RS):`, `Rnds 5-6 (8, 10):`, `R3.`, `3rd row:`, `Rows 4 on:`, `Next row:`, `Foundation:`. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
-import { isNumberOrSkip, readNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
-import type { Label } from './tree.ts';
+import type { Label, Num, Unit } from './tree.ts';
 
 export interface LabelRead {
   readonly label: Label;
@@ -18,15 +18,21 @@ const LONGEST_NAME = 4;
 /** Reads a label with its colon, or null with the cursor where it was. */
 export function readLabel(cursor: Cursor): LabelRead | null {
   const from = cursor.at;
-  const label = readNumbered(cursor) ?? readNext(cursor) ?? readNamed(cursor);
+  const label =
+    readNumbered(cursor) ??
+    readOrdinalLabel(cursor) ??
+    readBareNumber(cursor) ??
+    readNext(cursor) ??
+    readNamed(cursor);
   if (label === null) {
     cursor.at = from;
     return null;
   }
   const side = readSide(cursor);
-  // `Row 3 – Ch 1` is a label as much as `Row 3: Ch 1`.
-  const dashed = label.kind === 'numbered' && peek(cursor).kind === 'dash';
-  if (peek(cursor).kind === 'colon' || dashed) cursor.at += 1;
+  const { kind } = peek(cursor);
+  // `Row 3 – Ch 1` and `R3. Ch 1` are labels as much as `Row 3: Ch 1`.
+  const closed = kind === 'colon' || (label.kind !== 'named' && (kind === 'dash' || kind === 'stop'));
+  if (closed) cursor.at += 1;
   else if (label.kind === 'named') {
     cursor.at = from;
     return null;
@@ -36,62 +42,128 @@ export function readLabel(cursor: Cursor): LabelRead | null {
 
 /** True when a label stands here; the cursor and the faults stay as they were. */
 export function isLabel(cursor: Cursor): boolean {
-  const from = cursor.at;
-  const faults = cursor.faults.length;
-  const read = readLabel(cursor);
-  cursor.at = from;
-  cursor.faults.length = faults;
-  return read !== null;
+  return probe(cursor, () => true);
 }
 
 /** True when a row's or round's number stands here with its colon. */
 export function isNumberedLabel(cursor: Cursor): boolean {
-  if (unitAt(cursor) === null) return false;
+  return probe(cursor, ({ label }) => label.kind === 'numbered' && peek(cursor, -1).kind === 'colon');
+}
+
+function probe(cursor: Cursor, holds: (read: LabelRead) => boolean): boolean {
   const from = cursor.at;
   const faults = cursor.faults.length;
   const read = readLabel(cursor);
-  const colon = peek(cursor, -1).kind === 'colon';
+  const held = read !== null && holds(read);
   cursor.at = from;
   cursor.faults.length = faults;
-  return read?.label.kind === 'numbered' && colon;
+  return held;
 }
 
+/** `Row 3`, `Rnds 5-7`, `Rnds 5, 7 and 9`, `Rows 4 on`, `R3`. */
 function readNumbered(cursor: Cursor): Label | null {
   const from = cursor.at;
-  const unit = unitAt(cursor);
+  const unit = unitAt(cursor) ?? shortUnit(cursor);
   if (unit === null || !isNumberOrSkip(cursor, 1)) return null;
   const word = asWritten(cursor);
   cursor.at += 1;
   const first = readNumber(cursor);
   if (first === null) return null;
-  if (takeAny(cursor, 'on', 'onwards', 'onward') !== null) {
-    return { kind: 'numbered', unit, word, from: first, to: 'on', span: spanSince(cursor, from) };
+  const span = (): ReturnType<typeof spanSince> => spanSince(cursor, from);
+  if (takeAny(cursor, 'on', 'onwards', 'onward') !== null)
+    return { kind: 'numbered', unit, word, from: first, to: 'on', span: span() };
+  const plural = cursor.tokens[from]?.text.endsWith('s') === true;
+  const two = wordAt(cursor) === 'and' || peek(cursor).text === '&';
+  if ((peek(cursor).kind === 'comma' || two) && peek(cursor, 1).kind === 'number' && plural) {
+    const others: Num[] = [];
+    while (peek(cursor, 1).kind === 'number' && isListJoint(cursor)) {
+      cursor.at += 1;
+      const other = readNumber(cursor);
+      if (other !== null) others.push(other);
+    }
+    return withOthers(unit, word, first, others, span());
   }
-  const ranged =
-    peek(cursor).kind === 'dash' || ['to', 'and', '&'].includes(wordAt(cursor)) || peek(cursor).text === '&';
+  const ranged = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
   if (ranged && peek(cursor, 1).kind === 'number') {
     cursor.at += 1;
     const to = readNumber(cursor);
-    const span = spanSince(cursor, from);
     const low = first.values[0] ?? 0;
     const high = to?.values[0] ?? low;
     if (high !== null && low !== null && high < low)
       cursor.faults.push(
-        diagnose('row/number-order', { file: cursor.context.file, span }, { from: low, to: high }),
+        diagnose('row/number-order', { file: cursor.context.file, span: span() }, { from: low, to: high }),
       );
-    return { kind: 'numbered', unit, word, from: first, to, span };
+    return { kind: 'numbered', unit, word, from: first, to, span: span() };
   }
-  return { kind: 'numbered', unit, word, from: first, to: null, span: spanSince(cursor, from) };
+  return { kind: 'numbered', unit, word, from: first, to: null, span: span() };
 }
 
+function isListJoint(cursor: Cursor): boolean {
+  return peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || peek(cursor).text === '&';
+}
+
+/** Two neighbours are a range; anything else is a list. */
+function withOthers(unit: Unit, word: string, from: Num, others: readonly Num[], span: Label['span']): Label {
+  const [only, more] = others;
+  const first = from.values[0];
+  if (only !== undefined && more === undefined && first !== null && only.values[0] === (first ?? 0) + 1)
+    return { kind: 'numbered', unit, word, from, to: only, span };
+  return { kind: 'numbered', unit, word, from, to: null, others, span };
+}
+
+/** `R3`: a row or a round, whichever the part is worked in. */
+function shortUnit(cursor: Cursor): Unit | null {
+  const word = wordAt(cursor);
+  if (word !== 'r' && word !== 'rd' && word !== 'rw') return null;
+  if (!isNumber(cursor, 1)) return null;
+  return word === 'rd' ? 'round' : word === 'rw' ? 'row' : cursor.unit;
+}
+
+/** `3rd row`, `1st rnd`. */
+function readOrdinalLabel(cursor: Cursor): Label | null {
+  const from = cursor.at;
+  const token = peek(cursor);
+  const unit = unitAt(cursor, 1);
+  if (token.kind !== 'ordinal' || unit === null) return null;
+  cursor.at += 1;
+  const word = asWritten(cursor);
+  cursor.at += 1;
+  const span = spanSince(cursor, from);
+  return { kind: 'numbered', unit, word, from: { values: [token.value], span }, to: null, span };
+}
+
+/** `3.` or `3)` at the start of a line, before an instruction. */
+function readBareNumber(cursor: Cursor): Label | null {
+  const from = cursor.at;
+  const token = peek(cursor);
+  const mark = peek(cursor, 1);
+  const after = peek(cursor, 2);
+  if (token.kind !== 'number' || !mark.glued || after.glued) return null;
+  const closes =
+    mark.kind === 'stop' || (mark.kind === 'close' && mark.text === ')') || mark.kind === 'colon';
+  if (!closes || after.kind === 'end' || after.kind === 'newline') return null;
+  // The stop is left for the label's own end.
+  cursor.at += mark.kind === 'close' ? 2 : 1;
+  const span = spanSince(cursor, from);
+  const word = cursor.unit === 'round' ? 'Rnd' : 'Row';
+  return { kind: 'numbered', unit: cursor.unit, word, from: { values: [token.value], span }, to: null, span };
+}
+
+/** `Next row`, `Next 4 rnds`. */
 function readNext(cursor: Cursor): Label | null {
   const from = cursor.at;
   if (wordAt(cursor) !== 'next') return null;
-  const unit = unitAt(cursor, 1);
-  if (unit === null) return null;
-  const word = capital(cursor.mapped.text.slice(peek(cursor, 1).start, peek(cursor, 1).end));
-  cursor.at += 2;
-  return { kind: 'next', unit, word, span: spanSince(cursor, from) };
+  cursor.at += 1;
+  const n = readNumber(cursor);
+  const unit = unitAt(cursor);
+  if (unit === null) {
+    cursor.at = from;
+    return null;
+  }
+  const word = asWritten(cursor);
+  cursor.at += 1;
+  const span = spanSince(cursor, from);
+  return n === null ? { kind: 'next', unit, word, span } : { kind: 'next', unit, word, n, span };
 }
 
 /** A word or a few before a colon: `Foundation`, `Base chain`, `Edging`. */

@@ -38,7 +38,7 @@ function isSkippingList(cursor: Cursor, ahead = 0): boolean {
   return (
     peek(cursor, ahead).kind === 'dash' &&
     peek(cursor, ahead + 1).kind === 'open' &&
-    peek(cursor, ahead + 2).kind === 'number'
+    ['number', 'dash'].includes(peek(cursor, ahead + 2).kind)
   );
 }
 

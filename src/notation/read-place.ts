@@ -13,7 +13,7 @@ export interface PlaceRead {
   readonly loop: Loop | null;
 }
 
-const INTO_WORDS = ['in', 'into', 'over', 'to', 'on'];
+const INTO_WORDS = ['in', 'into', 'over', 'to', 'on', 'between'];
 
 /** True when a word that leads to a place stands here. */
 export function leadsToPlace(cursor: Cursor): boolean {
@@ -23,7 +23,7 @@ export function leadsToPlace(cursor: Cursor): boolean {
 /** Reads `in …`; null with the cursor where it was when no place can be read after it. */
 export function readPlace(cursor: Cursor): PlaceRead | null {
   const from = cursor.at;
-  if (takeAny(cursor, ...INTO_WORDS) === null) return null;
+  if (wordAt(cursor) !== 'between' && takeAny(cursor, ...INTO_WORDS) === null) return null;
   let loop = readLoop(cursor);
   if (loop !== null) {
     takeAny(cursor, 'of', 'in');
@@ -73,9 +73,14 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     takeAny(cursor, 'the');
     if (takeAny(cursor, 'next', 'nxt') !== null) return readNext(cursor, from, true);
     if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
+    const other = takeAny(cursor, 'other', 'second', '2nd') !== null;
     takeAny(cursor, 'remaining', 'rem');
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
+    if (other) {
+      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
+      return { kind: 'each', what, stop, every: 2, span: span() };
+    }
     if (what.kind === 'row-end' && takeAny(cursor, 'along') !== null) {
       takeAny(cursor, 'the');
       takeAny(cursor, 'side', 'edge');
@@ -84,7 +89,13 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (stop !== null) return { kind: 'each', what, stop, span: span() };
     return { kind: 'each', what, stop: { kind: 'end', word: 'across', span: span() }, span: span() };
   }
+  const gap = readGap(cursor, from);
+  if (gap !== null) return gap;
   if (takeAny(cursor, 'next', 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
+  if (takeAny(cursor, 'joining', 'joined') !== null) {
+    const what = readWhat(cursor);
+    return what === null ? backTo(cursor, start) : { kind: 'same', what, asJoin: true, span: span() };
+  }
   if (takeAny(cursor, 'same') !== null) {
     const what = readWhat(cursor) ?? (takeAny(cursor, 'place') === null ? null : ANY_STITCH);
     if (what === null) return backTo(cursor, start);
@@ -144,6 +155,28 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (what === null) return backTo(cursor, start);
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, span: span() };
+}
+
+/** `between next 2 sts`, `sp before next dc`, `sp between shells`; null when none stands here. */
+function readGap(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'next');
+  takeAny(cursor, 'sp', 'space', 'gap');
+  if (takeAny(cursor, 'before') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'next');
+    const what = readWhat(cursor);
+    if (what !== null) return { kind: 'gap', what, apart: null, span: spanSince(cursor, from) };
+  } else if (takeAny(cursor, 'between', 'bet', 'btw') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'next');
+    const at = cursor.at;
+    const n = isNumber(cursor) ? readNumber(cursor) : null;
+    const what = readWhat(cursor);
+    const apart = n ?? { values: [2], span: spanSince(cursor, at) };
+    if (what !== null) return { kind: 'gap', what, apart, span: spanSince(cursor, from) };
+  }
+  return backTo(cursor, start);
 }
 
 /** `next st`, `next 3 sts`, `next 2-ch sp`, `next st 2 rows below`; `each` for "each of next 3 sts". */

@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
-import { isNumber, LARGEST_NUMBER } from './read-number.ts';
+import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
 import type { RepeatRowsStep, Unit } from './tree.ts';
 
@@ -23,6 +23,8 @@ export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
 /** Reads from the word `Row` after `rep`, `as`, `work as for`; null with the cursor where it was when it does not stand here. */
 export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
+  const lastRows = readLastRows(cursor, from);
+  if (lastRows !== null) return lastRows;
   const unit = unitAt(cursor);
   if (unit === null || !isNumber(cursor, 1)) return null;
   cursor.at += 1;
@@ -33,6 +35,68 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   }
   const until = readUntil(cursor);
   return { kind: 'repeat rows', unit, rows, until, span: spanSince(cursor, from) };
+}
+
+/** `last row`, `last 2 rnds`, `these 2 rows`, `the last row`. */
+function readLastRows(cursor: Cursor, from: number): RepeatRowsStep | null {
+  const start = cursor.at;
+  takeAny(cursor, 'the');
+  const named = takeAny(cursor, 'last', 'these', 'previous', 'prev');
+  const n = named === null || !isNumber(cursor) ? 1 : peek(cursor).value || 1;
+  if (named !== null && isNumber(cursor)) cursor.at += 1;
+  const unit = unitAt(cursor);
+  if (named === null || unit === null) {
+    cursor.at = start;
+    return null;
+  }
+  cursor.at += 1;
+  return {
+    kind: 'repeat rows',
+    unit,
+    rows: [],
+    last: n,
+    until: readUntil(cursor),
+    span: spanSince(cursor, from),
+  };
+}
+
+/** `even for 5 rows`, `straight for 3 rnds` after "work": null when that is not what stands here. */
+export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'even', 'straight') !== null) {
+    takeAny(cursor, 'in');
+    takeAny(cursor, 'patt', 'pattern');
+    takeAny(cursor, 'for');
+    const n = readNumber(cursor);
+    const unit = unitAt(cursor);
+    if (n !== null && unit !== null) {
+      cursor.at += 1;
+      takeAny(cursor, 'more');
+      const until = { kind: 'times', n, more: false } as const;
+      return {
+        kind: 'repeat rows',
+        unit,
+        rows: [],
+        last: 1,
+        even: true,
+        until,
+        span: spanSince(cursor, from),
+      };
+    }
+    const label = { kind: 'label' } as const;
+    if (n === null)
+      return {
+        kind: 'repeat rows',
+        unit: cursor.unit,
+        rows: [],
+        last: 1,
+        even: true,
+        until: label,
+        span: spanSince(cursor, from),
+      };
+  }
+  cursor.at = start;
+  return null;
 }
 
 /** `2`, `2 and 3`, `2-5`, `2, 3 and 4`. */
@@ -72,6 +136,7 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
     takeWords(cursor, 'to', 'size') ||
     takeWords(cursor, 'to', 'length') ||
     takeWords(cursor, 'until', 'piece', 'reaches', 'height') ||
+    takeWords(cursor, 'until', 'piece', 'is', 'tall', 'enough') ||
     takeWords(cursor, 'for', 'patt') ||
     takeWords(cursor, 'for', 'pattern')
   ) {

@@ -5,11 +5,11 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
-import { readEvenly, readWorking } from './read-edge.ts';
-import { readOpened, readStar } from './read-group.ts';
+import { readEvenly, readEvenlyAfter, readWorking } from './read-edge.ts';
+import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { leadsToPlace, readLoop, readPlace, readPlaceWords } from './read-place.ts';
-import { readRepeatRows } from './read-rows.ts';
+import { readRepeatRows, readWorkEven } from './read-rows.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import { readChange, readFastenOff, readJoin, readStitchName, readWithYarn, takeRing } from './read-yarn.ts';
@@ -28,11 +28,12 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['change', 'changing', 'drop', 'carry'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
-  ...entries(['work'], readWork),
+  ...entries(['work', 'make'], readWork),
   ...entries(['working'], readWorking),
-  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm', 'leaving'], readMakerNote),
+  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm'], readMakerNote),
   ...entries(['rs', 'ws'], readFacing),
-  ...entries(['ending'], readEnding),
+  ...entries(['ending', 'end'], readEnding),
+  ...entries(['leave', 'leaving'], readLeave),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
@@ -147,11 +148,22 @@ function readPlaces(
     steps.push({ kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, start) });
   };
   const bare = wordAt(cursor);
-  if (bare === 'across' || bare === 'around' || bare === 'each') {
+  const evenly = readEvenlyAfter(cursor, from, stitch, times);
+  if (evenly !== null) return [evenly];
+  if (bare === 'around' && !endsRow(cursor)) {
+    // `FPdc around next dc`, `FPdc around the post of next dc`.
     const placeFrom = cursor.at;
-    const stop = bare === 'each' ? null : readStop(cursor);
+    cursor.at += 1;
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'post', 'posts') !== null) takeAny(cursor, 'of');
+    const place = readPlaceWords(cursor, placeFrom);
+    if (place === null) return reportNoPlace(cursor);
+    add(place, from);
+  } else if (bare === 'across' || bare === 'around' || bare === 'each' || bare === 'next') {
+    const placeFrom = cursor.at;
+    const stop = bare === 'each' || bare === 'next' ? null : readStop(cursor);
     const place: Place | null =
-      bare === 'each'
+      bare === 'each' || bare === 'next'
         ? readPlaceWords(cursor, placeFrom)
         : stop === null
           ? null
@@ -187,7 +199,23 @@ function readPlaces(
 /** "and in each st across", "and each ch across", but not "and ch 2". */
 function continuesPlaces(cursor: Cursor): boolean {
   const next = wordAt(cursor, 1);
-  return next === 'in' || next === 'each' || next === 'into';
+  return next === 'in' || next === 'each' || next === 'into' || (next === 'next' && placeFollows(cursor));
+}
+
+/** "and next ch-1 sp" goes on with the stitch; "and next 2 dc …" of another step does not occur. */
+function placeFollows(cursor: Cursor): boolean {
+  const from = cursor.at;
+  cursor.at += 1;
+  const place = readPlaceWords(cursor, cursor.at);
+  cursor.at = from;
+  return place !== null;
+}
+
+/** "around" that goes to the end of the round rather than around a post. */
+function endsRow(cursor: Cursor): boolean {
+  const next = peek(cursor, 1);
+  if (next.kind !== 'word') return true;
+  return !['next', 'the', 'post', 'posts', 'each', 'same', 'first', 'last'].includes(next.text);
 }
 
 /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
@@ -259,11 +287,12 @@ function readTurn(cursor: Cursor): Step | null {
 }
 
 /** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */
-function readRepeat(cursor: Cursor): Step | null {
+function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   const word = take(cursor).text;
   if (word !== 'as') {
-    takeAny(cursor, 'last');
+    const between = readBetweenMarks(cursor, from);
+    if (between !== null) return between;
     if (wordAt(cursor) === 'from' && peek(cursor, 1).kind === 'mark') {
       cursor.at += 2;
       readStop(cursor);
@@ -282,12 +311,20 @@ function readRepeat(cursor: Cursor): Step | null {
 function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
+  if (takeWords(cursor, 'last', 'st', 'to') || takeWords(cursor, 'to', 'last', 'yo')) {
+    // `work last st to 2 lps on hook`: the place of a colour change, told the long way.
+    skipStep(cursor);
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
   if (takeWords(cursor, 'as', 'for')) {
     const rows = readRepeatRows(cursor, from);
     if (rows !== null) return rows;
   }
-  const evenly = readEvenly(cursor, from);
-  if (evenly !== null) return evenly;
+  const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
+  if (even !== null) return even;
+  // "work last rnd twice": editors strike it, but there is only one thing it can mean.
+  const rows = readRepeatRows(cursor, from);
+  if (rows !== null) return rows;
   if (peek(cursor).kind === 'open') return readOpened(cursor);
   const worked = readWorkStep(cursor);
   if (worked === null) cursor.at = from;
@@ -314,14 +351,28 @@ function readFacing(cursor: Cursor): Step | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-/** `ending with …` belongs to the phrase before it: where that could not be read, this is part of the same fault. */
-function readEnding(cursor: Cursor): readonly Step[] {
+/** `ending with dc in top of tch`: what follows the repeat; its words are read as any others. */
+function readEnding(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'last', 'final');
+  takeAny(cursor, 'rep', 'repeat');
+  if (takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return readStep(cursor);
   const before = cursor.faults[cursor.faults.length - 1];
+  cursor.at = from;
   skipStep(cursor);
+  // Where the phrase before it could not be read, this is part of the same fault.
   const echo = before !== undefined && spanSince(cursor, from).start - before.span.end <= 2;
   if (!echo) reportUnread(cursor, from, null);
   return [];
+}
+
+/** `leaving rem sts unworked`, `leave last 3 sts unworked`; a tail left for sewing is a note. */
+function readLeave(cursor: Cursor): Step {
+  const from = cursor.at;
+  skipStep(cursor);
+  if (wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
 function entries(words: readonly string[], reader: Reader): [string, Reader][] {

@@ -38,7 +38,11 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       skipToBoundary(cursor);
       continue;
     }
-    if (kind === 'mark' && until !== 'line' && token.text === '**') {
+    if (kind === 'mark' && token.text === until && steps.length > 0) {
+      cursor.at += 1;
+      return { steps, markAt, stated, closedByMark: true };
+    }
+    if (kind === 'mark' && until !== 'line' && token.text === '**' && !opensInner(cursor)) {
       markAt = steps.length;
       cursor.at += 1;
       continue;
@@ -55,7 +59,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     // Whatever happens, the reader moves on.
     if (cursor.at === at) cursor.at += 1;
   }
-  return { steps, markAt, stated };
+  return { steps, markAt, stated, closedByMark: false };
 }
 
 /** `rep from *` with the mark that began the repeat; `rep from *` with another mark belongs to an outer one. */
@@ -64,4 +68,13 @@ function isRepeatFrom(cursor: Cursor, mark: string): boolean {
   return (
     (word === 'rep' || word === 'repeat') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark
   );
+}
+
+/** Whether `**` begins a repeat inside another: `rep from **` comes before anything is repeated from `*`. */
+function opensInner(cursor: Cursor): boolean {
+  for (let ahead = 1; ; ahead += 1) {
+    const token = peek(cursor, ahead);
+    if (token.kind === 'end') return false;
+    if (token.kind === 'mark' && wordAt(cursor, ahead - 1) === 'from') return token.text === '**';
+  }
 }

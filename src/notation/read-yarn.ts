@@ -52,6 +52,11 @@ export function readWithYarn(cursor: Cursor): Step | null {
     cursor.at = from;
     return null;
   }
+  if (wordAt(cursor) === 'yo' || wordAt(cursor) === 'yrh') {
+    // `with B yo and draw through`: a change of colour in the last yarn over.
+    skipToBoundary(cursor);
+    return yarnStep('change', yarn, null, null, cursor, from);
+  }
   return yarnStep('with', yarn, null, null, cursor, from);
 }
 

@@ -10,7 +10,7 @@ import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
 import { readSteps } from './read-steps.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
-import type { Instructions, Line, Step } from './tree.ts';
+import type { Instructions, Line, Step, Unit } from './tree.ts';
 
 export type { Context } from './cursor.ts';
 
@@ -22,6 +22,7 @@ export function readInstructions(
   const tokens = tokenise(mapped.text);
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
+  const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   for (const [first, end] of splitLines(mapped, tokens, context)) {
     const cursor: Cursor = {
@@ -31,12 +32,25 @@ export function readInstructions(
       context,
       lexicon,
       faults,
+      unit,
       depth: 0,
       brackets: 0,
+      marked: null,
       readSteps,
     };
     const line = readLine(cursor);
-    if (line !== null) lines.push(line);
+    if (line === null) continue;
+    const before = lines[lines.length - 1];
+    // A count on a line of its own belongs to the row above it.
+    if (
+      line.label === null &&
+      line.steps.length === 0 &&
+      line.stated !== null &&
+      before !== undefined &&
+      before.stated === null
+    )
+      lines[lines.length - 1] = { ...before, stated: line.stated };
+    else lines.push(line);
   }
   return { instructions: { lines }, diagnostics: faults };
 }
@@ -55,8 +69,10 @@ export function readPhrase(
     context,
     lexicon,
     faults,
+    unit: 'row',
     depth: 0,
     brackets: 0,
+    marked: null,
     readSteps,
   };
   return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
@@ -113,8 +129,10 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
     context,
     lexicon: lexiconOf(context.terms, []),
     faults: [],
+    unit: unitOf(mapped.text),
     depth: 0,
     brackets: 0,
+    marked: null,
     readSteps,
   };
   const ranges: [number, number][] = [];
@@ -153,4 +171,11 @@ function closed(tokens: readonly Token[], first: number, end: number): Token[] {
   const at = last?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;
+}
+
+/** What a part is worked in, told by its words, for labels that do not say: `R3`, `3.` */
+function unitOf(text: string): Unit {
+  if (/\b(?:rnds?|rounds?)\b/i.test(text)) return 'round';
+  if (/\brows?\b/i.test(text)) return 'row';
+  return /\b(?:ring|circle|mr|around|join)\b/i.test(text) ? 'round' : 'row';
 }

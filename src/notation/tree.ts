@@ -48,7 +48,14 @@ export type Place =
       readonly span: Span;
     }
   /** `in each st across`, `in each ch to last 2 ch`. */
-  | { readonly kind: 'each'; readonly what: What; readonly stop: Stop; readonly span: Span }
+  | {
+      readonly kind: 'each';
+      readonly what: What;
+      readonly stop: Stop;
+      /** `in every other st`: one is skipped after each. */
+      readonly every?: 2;
+      readonly span: Span;
+    }
   /** `in same st`; `asJoin` for `in same st as joining`. */
   | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
   | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
@@ -74,6 +81,8 @@ export type Place =
       readonly span: Span;
     }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
+  /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */
+  | { readonly kind: 'gap'; readonly what: What; readonly apart: Num | null; readonly span: Span }
   /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
   | {
       readonly kind: 'below';
@@ -123,6 +132,8 @@ export type Step =
   | AlongStep
   | EvenlyStep
   | RepeatRowsStep
+  | LoopsStep
+  | LeaveStep
   | NoteStep;
 
 /** `sc in next 3 sts`, `3 dc in ring`, `shell in next ch`, `sc2tog`, and bare `6 sc`. */
@@ -220,10 +231,18 @@ export interface FastenOffStep {
 export interface AlongStep {
   readonly kind: 'along';
   readonly edge: Edge;
+  /** The row whose loops were left free, for `unused loops of Row 3`. */
+  readonly row?: number;
   readonly span: Span;
 }
 
-export type Edge = 'row ends' | 'foundation';
+export type Edge =
+  | 'row ends'
+  | 'foundation'
+  /** The stitches below, for a spread over all of them: `work 48 sc evenly around`. */
+  | 'all round'
+  /** Loops left free by stitches worked in one loop only. */
+  | 'unused loops';
 
 /** `work 21 sc evenly along row ends`: the spread is worked out and printed. */
 export interface EvenlyStep {
@@ -239,11 +258,28 @@ export interface RepeatRowsStep {
   readonly kind: 'repeat rows';
   readonly unit: 'row' | 'round';
   readonly rows: readonly number[];
+  /** `rep last 2 rows`: that many before this one, `rows` being empty. */
+  readonly last?: number;
+  /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
+  readonly even?: true;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
     | { readonly kind: 'height'; readonly endingWith: number | null };
+  readonly span: Span;
+}
+
+/** `working in back loops only`: every stitch after it in the row goes under that loop. */
+export interface LoopsStep {
+  readonly kind: 'loops';
+  readonly loop: Loop;
+  readonly span: Span;
+}
+
+/** `leave rem sts unworked`: the row may stop short. */
+export interface LeaveStep {
+  readonly kind: 'leave';
   readonly span: Span;
 }
 
@@ -258,6 +294,8 @@ export interface NoteStep {
 export interface StatedEntry {
   readonly n: Num;
   readonly what: What | null;
+  /** `12 dc each side`: so many between two corners. */
+  readonly perSide?: true;
   readonly span: Span;
 }
 
@@ -280,9 +318,18 @@ export type Label =
       readonly word: string;
       readonly from: Num;
       readonly to: Num | 'on' | null;
+      /** Further numbers of a list: 7 and 9 of `Rnds 5, 7 and 9`. */
+      readonly others?: readonly Num[];
       readonly span: Span;
     }
-  | { readonly kind: 'next'; readonly unit: Unit; readonly word: string; readonly span: Span }
+  /** `Next row`; `n` for `Next 4 rows`. */
+  | {
+      readonly kind: 'next';
+      readonly unit: Unit;
+      readonly word: string;
+      readonly n?: Num;
+      readonly span: Span;
+    }
   /** `Foundation`, `Base chain`, `Edging`: a word of the pattern's own before a colon. */
   | { readonly kind: 'named'; readonly name: string; readonly span: Span };
 

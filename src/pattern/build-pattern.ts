@@ -82,7 +82,14 @@ function specialsOf(
     const given = values.special?.[name];
     const described = typeof given === 'object' ? given : null;
     const span = places.get(`special.${name}`) ?? { start: 0, end: 0 };
-    return { name, fullName: described?.name ?? name, steps, how: described?.how ?? null, span };
+    const implied = texts.implied.find((one) => one.name === name);
+    return {
+      name,
+      fullName: described?.name ?? implied?.fullName ?? name,
+      steps,
+      how: described?.how ?? null,
+      span,
+    };
   });
 }
 

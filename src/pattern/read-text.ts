@@ -4,32 +4,39 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { readInstructions, readPhrase } from '../notation/read.ts';
 import type { Instructions, Step } from '../notation/tree.ts';
+import { plainText } from '../source/mapped-text.ts';
 import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
 
 export interface ReadTexts {
   /** By the part's place in the list; one without readable text is absent. */
   readonly parts: ReadonlyMap<number, Instructions>;
   readonly specials: ReadonlyMap<string, readonly Step[]>;
+  /** Those of them that the file does not describe but the trade fixes. */
+  readonly implied: readonly ImpliedSpecial[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
 /** Nothing is read when the file does not say in which terms it is written: dc is a different stitch in each. */
 export function readTexts(file: string, root: YamlNode): ReadTexts {
   const terms = termsOf(root);
-  if (terms === null) return { parts: new Map(), specials: new Map(), diagnostics: [] };
+  if (terms === null) return { parts: new Map(), specials: new Map(), implied: [], diagnostics: [] };
+  const described = keysOf(root, 'special');
+  const implied = impliedSpecials(workTexts(root), terms, described);
   const context = {
     file,
     terms,
     sizes: sizeCount(root),
-    specials: keysOf(root, 'special'),
+    specials: [...described, ...implied.map(({ name }) => name)],
     yarns: keysOf(root, 'yarn'),
   };
   const parts = new Map<number, Instructions>();
   const specials = new Map<string, readonly Step[]>();
   const diagnostics: Diagnostic[] = [];
-  for (const name of context.specials) {
+  for (const { name, work } of implied) specials.set(name, readPhrase(plainText(work), context).steps);
+  for (const name of described) {
     const given = yamlAt(root, ['special', name]);
     const path: YamlPath = given?.kind === 'map' ? ['special', name, 'work'] : ['special', name];
     const text = textAt(file, root, path, diagnostics);
@@ -45,7 +52,15 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     parts.set(index, read.instructions);
     diagnostics.push(...read.diagnostics);
   }
-  return { parts, specials, diagnostics };
+  return { parts, specials, implied, diagnostics };
+}
+
+/** The words of all parts, for what they tell together. */
+function workTexts(root: YamlNode): string[] {
+  return Array.from({ length: itemCount(root, 'parts') }, (_, index) => {
+    const node = yamlAt(root, ['parts', index, 'work']);
+    return node?.kind === 'text' ? node.text.text : '';
+  });
 }
 
 function textAt(file: string, root: YamlNode, path: YamlPath, diagnostics: Diagnostic[]) {

@@ -12,7 +12,21 @@ export interface StitchTerms {
   readonly alsoRead: readonly string[];
 }
 
-export type StitchFamily = 'chain' | 'slip' | 'basic' | 'extended' | 'together' | 'start';
+export type StitchFamily =
+  | 'chain'
+  | 'slip'
+  | 'basic'
+  | 'extended'
+  | 'together'
+  | 'start'
+  | 'foundation'
+  | 'post'
+  | 'gathered'
+  | 'linked'
+  | 'fancy';
+
+/** Where the hook enters, when it is not the top of a stitch. */
+export type Enters = 'front post' | 'back post' | 'own chain' | 'surface';
 
 /** Names of the chart symbols; `src/symbols/` draws one of each. */
 export type SymbolId =
@@ -53,6 +67,10 @@ export interface StitchRow {
   readonly counted: boolean;
   /** The chain that takes its place at the start of a row, and whether the trade counts it as the stitch. */
   readonly turningChain: { readonly chains: number; readonly counts: 'yes' | 'no' | 'varies' } | null;
+  /** Where the hook enters when it is not the top of a stitch: around a post, into a chain it makes itself. */
+  readonly enters?: Enters;
+  /** All its legs go into one place: popcorn, puff, bobble. */
+  readonly inOnePlace?: true;
   /** The stitch each leg is a part-worked one of, for decreases; itself otherwise. */
   readonly legOf: string;
   readonly symbol: SymbolId;

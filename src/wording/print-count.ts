@@ -22,7 +22,9 @@ export function printSkipped(counts: Counts, skipped: number | null, voice: Voic
 
 /** `37 sts`, `24 dc, 4 ch-2 sps`, without brackets. */
 export function printStated(stated: StatedCount, voice: Voice): string {
-  return stated.entries.map((entry) => printEntry(entry.n, entry.what, voice)).join(', ');
+  return stated.entries
+    .map((entry) => printEntry(entry.n, entry.what, voice) + (entry.perSide ? ' each side' : ''))
+    .join(', ');
 }
 
 function printEntry(n: Num, what: StatedCount['entries'][number]['what'], voice: Voice): string {

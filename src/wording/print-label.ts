@@ -3,7 +3,7 @@
 import type { Label, Line, Unit } from '../notation/tree.ts';
 import { ownWords } from './own-words.ts';
 import { form } from './print-name.ts';
-import { printNumber, printValues } from './print-number.ts';
+import { isMany, printNumber, printValues } from './print-number.ts';
 import type { Voice } from './voice.ts';
 
 /** Null for a line that stands outside rows. */
@@ -28,8 +28,15 @@ export function printRange(
 function labelWords(label: Label, voice: Voice): string {
   if (label.kind === 'named') return ownWords(label.name, voice);
   const noun = label.unit === 'row' ? voice.phrases.row : voice.phrases.round;
-  if (label.kind === 'next') return `Next ${noun.one.toLowerCase()}`;
+  if (label.kind === 'next') {
+    if (label.n === undefined) return `Next ${noun.one.toLowerCase()}`;
+    return `Next ${printNumber(label.n, voice.numbers)} ${form(noun, isMany(label.n, voice.numbers)).toLowerCase()}`;
+  }
   const from = printNumber(label.from, voice.numbers);
+  if (label.others !== undefined) {
+    const all = [from, ...label.others.map((other) => printNumber(other, voice.numbers))];
+    return `${noun.many} ${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
+  }
   if (label.to === null) return `${noun.one} ${from}`;
   if (label.to === 'on') return `${noun.many} ${from} on`;
   const to = printNumber(label.to, voice.numbers);

@@ -6,8 +6,8 @@ import { isMany, ordinal, printNumber } from './print-number.ts';
 import { printStop } from './print-stop.ts';
 import type { Voice } from './voice.ts';
 
-/** `lead` is "in" or "over". */
-export function printPlace(place: Place, loop: Loop, lead: 'in' | 'over', voice: Voice): string {
+/** `lead` is "in", "over" for a decrease, "around" for a post. */
+export function printPlace(place: Place, loop: Loop, lead: 'in' | 'over' | 'around', voice: Voice): string {
   const where = placeWords(place, voice);
   if (loop === 'both') return `${lead} ${where}`;
   return `${lead} ${printLoop(loop, voice)} of ${where}`;
@@ -29,7 +29,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'next':
       return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}`;
     case 'each':
-      return `each ${printWhat(place.what, false, voice)} ${printStop(place.stop, voice)}`;
+      return `${place.every === 2 ? 'every other' : 'each'} ${printWhat(place.what, false, voice)} ${printStop(place.stop, voice)}`;
     case 'same':
       return `same ${printWhat(place.what, false, voice)}${place.asJoin ? ' as joining' : ''}`;
     case 'first':
@@ -48,6 +48,10 @@ function placeWords(place: Place, voice: Voice): string {
       const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
       return `${which} ${printWhat(place.what, false, voice)} of next ${printSpecial(place.special, false, voice)}`;
     }
+    case 'gap':
+      return place.apart === null
+        ? `${voice.phrases.sp.one} before next ${printWhat(place.what, false, voice)}`
+        : `${voice.phrases.sp.one} between next ${printAmount(place.apart, place.what, voice)}`;
     case 'ring':
       return place.magic ? 'magic ring' : 'ring';
     case 'below': {

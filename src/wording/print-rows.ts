@@ -1,23 +1,38 @@
 /** A step that repeats rows in, its words out: `rep Rows 2 and 3 to height`; how far is left out where the label says it. */
 
-import type { RepeatRowsStep } from '../notation/tree.ts';
+import type { Num, RepeatRowsStep } from '../notation/tree.ts';
 import { form } from './print-name.ts';
+import { isMany, printNumber } from './print-number.ts';
 import { printTimes } from './print-stop.ts';
 import type { Voice } from './voice.ts';
 
 export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
-  const unit = step.unit === 'row' ? voice.phrases.row : voice.phrases.round;
-  const again = `${voice.phrases.repeat} ${form(unit, step.rows.length > 1)} ${rowList(step.rows)}`;
+  const again = againWords(step, voice);
   const { until } = step;
   if (voice.rowsInLabel) return `${again}${endingWords(step, voice)}`;
   switch (until.kind) {
     case 'label':
       return again;
     case 'times':
+      if (step.even === true) return `${again} for ${printAmountOfRows(step, until.n, voice)}`;
       return `${again} ${printTimes(until.n, until.more, voice)}`;
     case 'height':
       return `${again} to height${endingWords(step, voice)}`;
   }
+}
+
+function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): string {
+  const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  return `${printNumber(n, voice.numbers)} ${form(noun, isMany(n, voice.numbers)).toLowerCase()}`;
+}
+
+/** `rep Rows 2 and 3`, `rep last 2 rows`, `work even`. */
+function againWords({ unit, rows, last, even }: RepeatRowsStep, voice: Voice): string {
+  const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  if (even === true) return voice.terms === 'UK' ? 'work straight' : 'work even';
+  if (last === undefined) return `${voice.phrases.repeat} ${form(noun, rows.length > 1)} ${rowList(rows)}`;
+  const words = form(noun, last > 1).toLowerCase();
+  return `${voice.phrases.repeat} last ${last > 1 ? `${last} ` : ''}${words}`;
 }
 
 function endingWords({ until, unit }: RepeatRowsStep, voice: Voice): string {

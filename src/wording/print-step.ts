@@ -3,6 +3,7 @@
 import type {
   BracketStep,
   ChainStep,
+  Edge,
   EvenlyStep,
   JoinStep,
   RepeatStep,
@@ -49,7 +50,11 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'fasten off':
       return step.yarn === null ? 'fasten off' : `fasten off ${step.yarn}`;
     case 'along':
-      return `working along ${edgeWords(step.edge, voice)}`;
+      return `working ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
+    case 'loops':
+      return step.loop === 'both' ? 'working in both loops' : `working in ${printLoop(step.loop, voice)}`;
+    case 'leave':
+      return `leave ${voice.form === 'full' ? 'remaining' : 'rem'} ${voice.phrases.st.many} unworked`;
     case 'evenly':
       return printEvenly(step, voice, depth);
     case 'repeat rows':
@@ -71,9 +76,11 @@ function printWork(step: WorkStep, voice: Voice): string {
   return `${worked} ${printSkipped(step.skipped, nth === null ? null : nth - 1, voice)}`;
 }
 
-/** A decrease goes over its stitches, anything else in them. */
-function leadOf(step: WorkStep): 'in' | 'over' {
-  const legs = step.stitch.kind === 'stitch' ? stitchById(step.stitch.id).uses : 1;
+/** A decrease goes over its stitches, a post stitch around one, anything else in them. */
+function leadOf(step: WorkStep): 'in' | 'over' | 'around' {
+  const row = step.stitch.kind === 'stitch' ? stitchById(step.stitch.id) : null;
+  if (row?.enters === 'front post' || row?.enters === 'back post') return 'around';
+  const legs = row?.uses ?? 1;
   return legs > 1 && step.place?.kind === 'next' && step.place.n !== null ? 'over' : 'in';
 }
 
@@ -127,16 +134,29 @@ function printYarn(step: YarnStep, voice: Voice): string {
 
 function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
   const name = printName(step.stitch, isMany(step.n, voice.numbers), voice);
-  const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly along ${edgeWords(step.edge, voice)}`;
+  const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
   const spread = voice.spreads.get(step);
   if (spread === undefined) return total;
   const place = step.edge === 'row ends' ? voice.phrases.rowEnd : voice.phrases.ch;
   return `${total}: ${printSpread(spread, step.stitch, place, MARKS[depth] ?? '*', voice)}`;
 }
 
-function edgeWords(edge: EvenlyStep['edge'], voice: Voice): string {
-  if (edge === 'row ends') return voice.phrases.rowEnd.many;
-  return `opposite side of foundation ${printWhat({ kind: 'ch' }, false, voice)}`;
+function edgeLead(edge: Edge): string {
+  if (edge === 'all round') return '';
+  return edge === 'unused loops' ? 'in ' : 'along ';
+}
+
+function edgeWords({ edge, ...step }: { readonly edge: Edge; readonly row?: number }, voice: Voice): string {
+  switch (edge) {
+    case 'row ends':
+      return voice.phrases.rowEnd.many;
+    case 'foundation':
+      return `opposite side of foundation ${printWhat({ kind: 'ch' }, false, voice)}`;
+    case 'all round':
+      return 'around';
+    case 'unused loops':
+      return `unused loops${step.row === undefined ? '' : ` of ${voice.phrases.row.one} ${step.row}`}`;
+  }
 }
 
 function bodyOf(steps: readonly Step[], voice: Voice, depth: number): string {

@@ -1,0 +1,147 @@
+/** A designer's words for a stitch of her own in, the same told in stitches out: `(Yo, insert hook …) 3 times …` -> dc3tog. */
+
+import { readPhrase } from '../notation/read.ts';
+import type { Step } from '../notation/tree.ts';
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import { findStitch, STITCHES, stitchById, termsOf } from '../stitches/table.ts';
+import { insertedText, sliceText, trimText } from './mapped-pieces.ts';
+
+export interface DeriveContext {
+  readonly terms: Terms;
+  readonly sizes: number;
+  /** Names of special stitches that are already told in stitches. */
+  readonly specials: readonly string[];
+}
+
+export interface Derived {
+  readonly work: MappedText;
+  /** The words say how the hook moves, which the stitches do not. */
+  readonly loses: boolean;
+}
+
+/** Null where the words do not come to stitches that are known. */
+export function deriveWork(words: MappedText, context: DeriveContext): Derived | null {
+  for (const candidate of candidatesIn(words)) {
+    const direct = inStitches(candidate, context);
+    if (direct !== null) return { work: direct, loses: false };
+  }
+  const moved = fromMovements(words.text, context.terms);
+  if (moved === null) return null;
+  const work = insertedText(moved, fileOffset(words, 0));
+  return isWork(work, context) ? { work, loses: true } : null;
+}
+
+/** The whole, and what stands behind a colon, a dash, or within brackets. */
+function candidatesIn(words: MappedText): MappedText[] {
+  const { text } = words;
+  const cuts: [number, number][] = [[0, text.length]];
+  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g)) cuts.push([found.index + found[0].length, text.length]);
+  const bracketed = /^[^()]*\(([^()]+)\)\.?$/.exec(text);
+  if (bracketed?.[1] !== undefined) {
+    const start = text.indexOf('(') + 1;
+    cuts.push([start, start + bracketed[1].length]);
+  }
+  return cuts.slice(0, 6).map(([start, end]) => trimText(sliceText(words, start, end)));
+}
+
+const PLACE =
+  /\b(?:all\s+)?(?:worked\s+)?(?:in|into)\s+(?:the\s+|a\s+)?(?:(?:same|next|one|indicated|specified|designated|stated|given|single)\s+)*(?:st|stitch|sp|space|place|ch-?sp)(?:\s*(?:or|\/)\s*(?:sp|space|st|stitch|ch-?\d*\s*sp))?(?:\s+(?:indicated|specified|stated|given|designated|noted|named))?\b/i;
+
+/** Words that are themselves stitches and a place, once "work" before and "counts as" behind are taken off. */
+function inStitches(words: MappedText, context: DeriveContext): MappedText | null {
+  let start = /^(?:(?:to\s+)?(?:work|make|crochet)\s+)?/i.exec(words.text)?.[0].length ?? 0;
+  let end = words.text.length;
+  const sentence = /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete)\b|.{0,24}\b(?:made|completed?)\b)/i.exec(words.text);
+  if (sentence !== null) end = sentence.index;
+  const aside = /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(words.text.slice(start, end));
+  if (aside !== null && aside.index > 0) end = start + aside.index;
+  while (end > start && /[.,;\s]/.test(words.text.charAt(end - 1))) end -= 1;
+  while (start < end && /\s/.test(words.text.charAt(start))) start += 1;
+  const core = sliceText(words, start, end);
+  if (core.text === '' || core.text.length > 160) return null;
+  const placed = PLACE.exec(core.text);
+  const said =
+    placed !== null && placed.index + placed[0].length === core.text.length
+      ? insertedPlace(core, placed.index)
+      : core;
+  if (isWork(said, context)) return said;
+  if (placed !== null || /\bin\b/.test(core.text)) return null;
+  const withPlace = insertedPlace(core, core.text.length);
+  return isWork(withPlace, context) ? withPlace : null;
+}
+
+function insertedPlace(core: MappedText, at: number): MappedText {
+  const before = trimText(sliceText(core, 0, at));
+  const offset = fileOffset(core, Math.max(0, at - 1)) + 1;
+  return {
+    text: `${before.text} in same st`,
+    runs: [...before.runs, { at: before.text.length, offset }],
+  };
+}
+
+/** It reads without a fault, and works something. */
+function isWork(words: MappedText, { terms, sizes, specials }: DeriveContext): boolean {
+  const { steps, diagnostics } = readPhrase(words, { file: '', terms, sizes, specials, yarns: [] });
+  return diagnostics.length === 0 && steps.some(works) && steps.every(isOfStitch);
+}
+
+function works(step: Step): boolean {
+  return step.kind === 'work' || step.kind === 'group' || step.kind === 'chain';
+}
+
+function isOfStitch(step: Step): boolean {
+  return works(step) || step.kind === 'bracket' || step.kind === 'skip' || step.kind === 'join';
+}
+
+const TIMES: Readonly<Record<string, number>> = { twice: 2, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7 };
+
+/** `(Yo, insert hook, yo, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all 4 loops`. */
+function fromMovements(text: string, terms: Terms): string | null {
+  if (!/\binsert\b/i.test(text)) return null;
+  const chain = /^\s*(?:ch|chain)\s*(\d)\b/i.exec(text)?.[1];
+  const invisible = /front loops?\b/i.test(text) && /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
+  if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6))) return termsOf(stitchById('sc2tog'), terms).abbr;
+  const times = legsIn(text);
+  if (times === null) return null;
+  const one = text.slice(0, text.search(/\btimes\b|\btwice\b|\brep\b/i));
+  const wraps = wrapsBefore(one);
+  const after = one.slice(one.search(/\binsert\b/i));
+  const pairs = (after.match(/through\s+(?:first\s+)?(?:2|two)\b/gi) ?? []).length * (/\bthrough\s+(?:2|two)\s+(?:lps?|loops?)\s*(?:on hook\s*)?(?:,|\s)?\s*twice\b/i.test(after) ? 2 : 1);
+  const leg = wraps === 0 ? 'sc' : wraps === 1 ? (pairs === 0 ? 'hdc' : 'dc') : STITCHES.find((row) => row.family === 'basic' && row.yarnOvers === wraps)?.id;
+  const expected = leg === 'sc' || leg === 'hdc' ? 0 : wraps;
+  if (leg === undefined || pairs !== expected) return null;
+  const id = `${leg}${times}tog`;
+  const row = STITCHES.find((stitch) => stitch.id === id);
+  if (row === undefined) return null;
+  const stitch = `${termsOf(row, terms).abbr} in same st`;
+  return chain === undefined ? stitch : `ch ${chain}, ${stitch}`;
+}
+
+function legsIn(text: string): number | null {
+  const rest = /\brep(?:eat)?\s+from\s+\*\s+(\d|once|twice|two|three|four)(?:\s+more)?(?:\s+times?)?/i.exec(text)?.[1]?.toLowerCase();
+  if (rest !== undefined) return (rest === 'once' ? 1 : (TIMES[rest] ?? Number(rest))) + 1;
+  const said = /[)\]]\s*(?:(\d|two|three|four|five|six|seven)\s*(?:times|x)|(twice))/i.exec(text);
+  const word = (said?.[1] ?? said?.[2])?.toLowerCase();
+  return word === undefined ? null : (TIMES[word] ?? Number(word));
+}
+
+/** How often the yarn is wrapped before the hook goes in: `yo`, `yo twice`, `yarn over 2 times`, `yrh`. */
+function wrapsBefore(text: string): number {
+  const before = text.slice(0, text.search(/\binsert\b/i));
+  const wrap = /\b(?:yo|yoh|yrh|yarn over|yarn round hook|wrap yarn)\b\s*(?:hook\s*)?(twice|\d(?=\s*times)|two times|three times)?/i.exec(before);
+  if (wrap === null) return 0;
+  const count = wrap[1]?.toLowerCase();
+  if (count === undefined) return 1;
+  return TIMES[count.replace(/ times$/, '')] ?? Number(count);
+}
+
+/** The stitch of the table that words name, with brackets and plurals about them taken off. */
+export function stitchNamed(words: string, terms: Terms): ReturnType<typeof findStitch> {
+  const plain = words.replace(/\((?:s|es)\)/gi, '').replace(/[.;,]+$/, '').trim();
+  return (
+    findStitch(plain, terms) ??
+    findStitch(plain.replace(/\s*\([^)]*\)\s*/g, ' ').trim(), terms) ??
+    findStitch(plain.replace(/\s+(?:stitch|st)(?:es|s)?$/i, ''), terms)
+  );
+}

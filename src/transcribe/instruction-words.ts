@@ -1,0 +1,84 @@
+/** A line of pasted text in, whether it tells what to work out: by the words of the trade it begins with and holds. */
+
+import { STITCHES } from '../stitches/table.ts';
+
+/** Words an instruction begins with, besides the names of stitches. */
+const VERBS = [
+  ...['ch', 'chs', 'chain', 'sk', 'skip', 'miss', 'turn', 'do', 'join', 'joining', 'with', 'using', 'change'],
+  ...[
+    'fasten',
+    'break',
+    'cut',
+    'rep',
+    'repeat',
+    'work',
+    'working',
+    'make',
+    'begin',
+    'beginning',
+    'beg',
+    'start',
+  ],
+  ...['place', 'pm', 'pull', 'in', 'into', 'inc', 'increase', 'dec', 'decrease', 'continue', 'cont', 'magic'],
+  ...[
+    'from',
+    'attach',
+    'drop',
+    'carry',
+    'rs',
+    'ws',
+    'slip',
+    'starting',
+    'then',
+    'next',
+    'foundation',
+    'as',
+    'for',
+  ],
+];
+
+/** Words that only instructions have, whatever the dialect. */
+const WORKED =
+  /\b(?:sts?|stitch(?:es)?|chs?|chain|sps?|turn|fasten off|break yarn|rings?|shells?|cl|clusters?|picots?|inc|dec|invdec|v-?sts?|fpdc|bpdc|pm|sl|ss|fsc|fdc|fhdc)\b|\b(?:rep|repeat|work)\b.*\b(?:rows?|rnds?|rounds?|\*)\s*\d*/i;
+
+const STITCH_WORDS: ReadonlySet<string> = new Set(
+  STITCHES.flatMap(({ us, uk }) => [us, uk])
+    .flatMap(({ abbr, name }) => [abbr, name.split(' ')[0] ?? ''])
+    .map((word) => word.toLowerCase()),
+);
+const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
+
+/** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.` */
+export function isInstruction(text: string): boolean {
+  return beginsAsInstruction(text) && namesWork(text);
+}
+
+/** A stitch, a place or a turn is named. */
+export function namesWork(text: string): boolean {
+  if (WORKED.test(text)) return true;
+  return (text.toLowerCase().match(/[a-z]+(?:\d*tog)?/g) ?? []).some((word) => isStitchWord(word));
+}
+
+/** Words that speak to the maker about the work rather than say what to work. */
+export function isProse(text: string): boolean {
+  const words = text.split(' ').length;
+  return (
+    words > 3 &&
+    /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|please|remember|is|are|was)\b/i.test(
+      text,
+    )
+  );
+}
+
+function beginsAsInstruction(text: string): boolean {
+  const found = /^[*([{†‡\s]*(?:\d+\s*(?:x\s*)?)?([a-z]+)/i.exec(text);
+  const word = found?.[1]?.toLowerCase();
+  if (word === undefined) return /^\*/.test(text);
+  return FIRST_WORDS.has(word) || isStitchWord(word);
+}
+
+function isStitchWord(word: string): boolean {
+  if (STITCH_WORDS.has(word)) return true;
+  const legs = /^([a-z]+?)\d*tog$/.exec(word)?.[1];
+  return legs !== undefined && STITCH_WORDS.has(legs);
+}

@@ -1,0 +1,114 @@
+/** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
+
+import { isInstruction } from './instruction-words.ts';
+import { rowLabel } from './row-labels.ts';
+import { type TextLine, withoutOrnament } from './tidy-lines.ts';
+
+/** What pieces are called. */
+const PIECES =
+  /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
+
+export interface PartHeading {
+  readonly name: string;
+  readonly make: number;
+}
+
+const NUMBERS = [
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+/** Null for a line that is no heading. `strict` where other short lines are to be expected, as among materials. */
+export function partHeading(lines: readonly TextLine[], index: number, strict: boolean): PartHeading | null {
+  const line = lines[index];
+  if (line === undefined || line.cells.length > 1) return null;
+  const written = withoutOrnament(line.text.text);
+  const colon = /:$/.test(written);
+  const text = written.replace(/\s*[:–—-]+$/, '');
+  if (!isShort(text) || /[.;,!?]$/.test(text) || rowLabel(written) !== null) return null;
+  if (/^(?:turn|fasten off|join|do not turn|repeat|break yarn)\b/i.test(text) && !colon) return null;
+  const capitals = text === text.toUpperCase() && /\p{L}{2}/u.test(text);
+  const made = madeIn(text);
+  const named = PIECES.test(text) && isTitled(text);
+  const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
+  if (!marked && /\d/.test(text)) return null;
+  if (!marked && !named && (strict || !isTitled(text) || !line.gap)) return null;
+  return leadsToWork(lines, index + 1) && made.name !== '' ? made : null;
+}
+
+function isShort(text: string): boolean {
+  return text !== '' && text.length <= 60 && text.split(' ').length <= 8;
+}
+
+/** Its words begin with capitals, small words between them aside. */
+export function isTitled(text: string): boolean {
+  const words = text.split(/\s+/).filter((word) => /\p{L}/u.test(word));
+  const small = /^(?:of|the|a|an|and|for|in|with|to|on|by|from|or|st|sts|sc|dc|hdc|tr|&)$/i;
+  return (
+    words.length > 0 &&
+    words.every((word, i) => /^[^\p{L}]*\p{Lu}/u.test(word) || (i > 0 && small.test(word)))
+  );
+}
+
+/** A row, or an instruction before one, comes next; a sentence or two may stand between. */
+function leadsToWork(lines: readonly TextLine[], from: number): boolean {
+  let sentences = 0;
+  for (let i = from; i < Math.min(lines.length, from + 6); i += 1) {
+    const line = lines[i];
+    if (line === undefined || line.isRule) continue;
+    const { text } = line.text;
+    if (rowLabel(text) !== null || isInstruction(text)) return true;
+    sentences += 1;
+    if (sentences > 2 || line.mark === 'heading') return false;
+  }
+  return false;
+}
+
+/** `Sleeves (make 2)`, `Make 9 squares`, `SQUARE – make nine`. */
+function madeIn(text: string): PartHeading {
+  const found =
+    /\s*[([–—-]?\s*\bmake\s+(\d{1,4}|[a-z]+)\b(?:\s+(?:alike|the same|of each|in each colou?r))?\s*[)\]]?\s*/i.exec(
+      text,
+    );
+  const make = found === null ? 1 : numberOf(found[1] ?? '');
+  if (found === null || make === null || make < 1) return { name: capitalised(text), make: 1 };
+  const rest = `${text.slice(0, found.index)} ${text.slice(found.index + found[0].length)}`
+    .replace(/\s+/g, ' ')
+    .trim();
+  return { name: capitalised(rest.replace(/[\s:,–—-]+$/, '')), make };
+}
+
+function numberOf(words: string): number | null {
+  if (/^\d+$/.test(words)) return Number(words);
+  const at = NUMBERS.indexOf(words.toLowerCase());
+  return at === -1 ? null : at + 1;
+}
+
+/** Capitals that only made a heading are taken back: `FIRST SQUARE` -> `First Square`. */
+export function capitalised(text: string): string {
+  if (text !== text.toUpperCase()) return text.charAt(0).toUpperCase() + text.slice(1);
+  const small = /^(?:of|the|a|an|and|for|in|with|to|on|by|from|or)$/i;
+  return text
+    .split(' ')
+    .map((word, i) => {
+      if (/^[IVX]+$/.test(word) || /^[A-Z]$/.test(word)) return word;
+      if (i > 0 && small.test(word)) return word.toLowerCase();
+      return word
+        .toLowerCase()
+        .replace(
+          /(^|[-('"“/])(\p{L})/gu,
+          (_, before: string, letter: string) => before + letter.toUpperCase(),
+        );
+    })
+    .join(' ');
+}

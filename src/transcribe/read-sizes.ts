@@ -1,0 +1,85 @@
+/** The lines under a pasted text's sizes in, names and finished measures out: `S (M, L)`, `Small: 15 cm square`. */
+
+import { sidesIn } from './read-measures.ts';
+import type { Item } from './sorted-lines.ts';
+import type { TranscribedSize } from './transcript.ts';
+
+const SIZE_WORD =
+  /^(?:one size|newborn|preemie|baby|infant|toddler|child|children|kids?|teen|youth|adult|women|men|ladies|mini|tiny|petite|small|medium|large|extra[- ]large|extra[- ]small|short|long|x{0,5}s|s|m|l|x{0,5}l|\d+xl?|x[- ]?(?:small|large)|throw|lap|twin|full|queen|king|crib|pram|cot|single|double|s\/m|m\/l|l\/xl|\d{1,2}\s*[-–]\s*\d{1,2}\s*(?:m|mos?|months?|yrs?|years?)|\d{1,3}(?:\s*(?:months?|years?|yrs?))?|(?:adult|child|baby|toddler|extra|xtra|women[’']s|men[’']s|ladies)\s+(?:small|medium|large|s|m|l|xl))$/i;
+
+export interface SizesRead {
+  readonly sizes: readonly TranscribedSize[];
+  /** Lines that the sizes do not say whole: kept as notes. */
+  readonly rest: readonly Item[];
+}
+
+export function readSizes(items: readonly Item[]): SizesRead {
+  let sizes: TranscribedSize[] = [];
+  const rest: Item[] = [];
+  for (const item of items) {
+    const { text } = item.text;
+    const listed = listIn(text);
+    if (sizes.length === 0 && listed !== null) {
+      sizes = listed.names.map((name) => ({ name, width: null, height: null, span: item.span }));
+      if (listed.behind !== '') rest.push(item);
+      continue;
+    }
+    const named = namedSize(text);
+    if (named !== null) {
+      const known = sizes.findIndex(({ name }) => name.toLowerCase() === named.name.toLowerCase());
+      const size = { name: named.name, ...(named.sides ?? { width: null, height: null }), span: item.span };
+      if (known === -1) sizes.push(size);
+      else sizes[known] = { ...size, name: sizes[known]?.name ?? named.name };
+      if (!named.whole) rest.push(item);
+      continue;
+    }
+    const measured = measuresIn(text);
+    if (measured !== null && (sizes.length === 0 || sizes.length === measured.length)) {
+      sizes = measured.map((side, i) => ({
+        name: sizes[i]?.name ?? side,
+        width: side,
+        height: side,
+        span: sizes[i]?.span ?? item.span,
+      }));
+      continue;
+    }
+    const sides = sizes.length === 0 && items.length === 1 ? sidesIn(text) : null;
+    if (sides !== null) sizes = [{ name: 'one size', ...sides, span: item.span }];
+    // The one size's own words often say more than its sides.
+    if (sides === null || !/^\W*(?:approx\w*\.?\s*)?[\d.,\s]+(?:cm|in|mm|")?\s*(?:x|×|by|square)/i.test(text)) rest.push(item);
+  }
+  return { sizes: new Set(sizes.map(({ name }) => name.toLowerCase())).size === sizes.length ? sizes : [], rest: sizes.length === 0 ? items : rest };
+}
+
+/** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */
+function listIn(text: string): { names: string[]; behind: string } | null {
+  const bracketed = /^([^\s()[\],:][^()[\],:]{0,24}?)\s*[([]([^()[\]]{1,80})[)\]]\s*(.*)$/.exec(text);
+  if (bracketed !== null) {
+    const [, first = '', others = '', behind = ''] = bracketed;
+    const names = [first, ...others.split(/\s*[,:/]\s*/)].map((name) => name.trim().replace(/\.$/, ''));
+    if (names.length > 1 && names.every((name) => SIZE_WORD.test(name)) && !/^\s*(?:cm|in|mm|"|”)/i.test(behind))
+      return { names, behind: behind.replace(/^[.,;]$/, '') };
+  }
+  const names = text
+    .replace(/\.$/, '')
+    .split(/\s*(?:,|;|\band\b|&)\s*/)
+    .filter((name) => name !== '');
+  return names.length > 1 && names.every((name) => SIZE_WORD.test(name) && !/^\d+$/.test(name)) ? { names, behind: '' } : null;
+}
+
+/** `Small: 15 cm x 20 cm`, `Large – 30 cm square`. */
+function namedSize(text: string): { name: string; sides: ReturnType<typeof sidesIn>; whole: boolean } | null {
+  const found = /^(.{1,24}?)\s*(?::|=|\s[–—-])\s*(.+)$/.exec(text);
+  const [, name, said] = found ?? [];
+  if (name === undefined || said === undefined || !SIZE_WORD.test(name.trim())) return null;
+  const sides = sidesIn(said);
+  return { name: name.trim(), sides, whole: sides !== null && !/\bor\b|\bcirc|\bto fit\b/i.test(said) };
+}
+
+/** `15 (20, 30) cm square`: a side for each size. */
+function measuresIn(text: string): string[] | null {
+  const found = /^(?:approx\w*\.?\s+)?(\d+(?:\.\d+)?)\s*[([]([\d.,:\s]+)[)\]]\s*(cm|in|mm|")\.?\s*square\b/i.exec(text);
+  const [, first, others, unit] = found ?? [];
+  if (first === undefined || others === undefined || unit === undefined) return null;
+  return [first, ...others.split(/[,:]/)].map((amount) => `${amount.trim()} ${unit === '"' ? 'in' : unit.toLowerCase()}`);
+}

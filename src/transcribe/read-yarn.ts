@@ -1,0 +1,187 @@
+/** Lines of materials that tell of yarn in; letter, colour, weight, fibre and ball of each yarn out. */
+
+import { findMeasure } from './read-measures.ts';
+import type { Item } from './sorted-lines.ts';
+import type { TranscribedYarn } from './transcript.ts';
+
+/** Names of weights with their Craft Yarn Council numbers, the longer first; shop names are common practice. */
+const WEIGHTS: readonly (readonly [RegExp, number])[] = [
+  [/\bsuper[- ]?(?:bulky|chunky)\b/i, 6],
+  [/\bsuper[- ]?fine\b|\bfingering\b|\bsock\b|\b[34][- ]?ply\b/i, 1],
+  [/\blight worsted\b|\bd\.?k\.?\b|\bdouble[- ]knit(?:ting)?\b|\b8[- ]?ply\b/i, 3],
+  [/\bworsted\b|\baran\b|\bafghan\b|\b10[- ]?ply\b|\bmedium[- ]weight\b/i, 4],
+  [/\bbulky\b|\bchunky\b|\b12[- ]?ply\b/i, 5],
+  [/\bsport\b|\b5[- ]?ply\b/i, 2],
+  [/\bjumbo\b/i, 7],
+  [/\blace(?:weight)?\b|\b2[- ]?ply\b/i, 0],
+  [/\blight[- ]weight\b/i, 3],
+];
+const NUMBERED_WEIGHT =
+  /(?:\b(?:weight|category|cat\.?|cyc|size)\s*#?\s*|#)([0-7])\b|[([]\s*#?([0-7])\s*[)\]]|\b([0-7])\s*[-–/]?\s*(?:lace|super fine|fine|light|medium|bulky|super bulky|jumbo)\b/i;
+
+const FIBRES =
+  /\b(?:\d{1,3}\s*%\s*)?(?:(?:merino|lambs?|superwash|mercerised|mercerized|organic|recycled|baby|pure|new|virgin|egyptian)\s+)*(?:wool|cotton|acrylic|merino|alpaca|linen|flax|silk|bamboo|nylon|polyamide|polyester|mohair|cashmere|viscose|hemp|jute|raffia|angora|rayon|lyocell|elastane)\b(?:\s+blend\b)?/gi;
+
+const LETTERED =
+  /^(?:(?:yarn|colou?r|col\.?|shade|contrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
+const LETTER_IN =
+  /(?:^|[:;,(]\s*|\band\s+)(?:(?:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+
+const YARN_WORDS =
+  /\b(?:yarns?|balls?|skeins?|hanks?|cakes?|cones?|wool|cotton|acrylic|alpaca|merino|worsted|aran|d\.?k\.?|chunky|bulky|fingering|double knitting|\d+[- ]?ply)\b/i;
+const OTHER_THINGS =
+  /\b(?:needles?|markers?|scissors|pins?|tape|stuffing|fibrefill|fiberfill|filling|eyes?|buttons?|zip|zipper|lining|fabric|ribbon|elastic|hook)\b/i;
+
+/** A line of materials that is about yarn. */
+export function isYarnLine(text: string, field: Item['field']): boolean {
+  if (OTHER_THINGS.test(text) && !/\bballs?\b|\bskeins?\b|%/i.test(text)) return false;
+  return field === 'yarn' || LETTERED.test(text) || YARN_WORDS.test(text);
+}
+
+export function readYarns(items: readonly Item[]): TranscribedYarn[] {
+  const yarns: TranscribedYarn[] = [];
+  /** A line without a letter gives what the lettered lines after it do not say. */
+  let shared: Details | null = null;
+  let sharedItem: Item | null = null;
+  for (const item of items) {
+    const { text } = item.text;
+    const several = lettersIn(text);
+    const details = detailsIn(text);
+    if (several.length > 1) {
+      const head = detailsIn(text.slice(0, several[0]?.start ?? 0));
+      for (const { letter, words } of several)
+        yarns.push(yarnOf(letter, filled(detailsIn(words), filled(head, shared)), item));
+      continue;
+    }
+    const lettered = LETTERED.exec(text);
+    if (lettered?.[1] !== undefined) {
+      yarns.push(yarnOf(lettered[1], filled(detailsIn(text.slice(lettered[0].length)), shared), item));
+      continue;
+    }
+    if (shared !== null && sharedItem !== null && !items.some((other) => isLettered(other)))
+      yarns.push(yarnOf('', shared, sharedItem));
+    shared = filled(
+      details,
+      shared !== null && details.weight === null && details.fibre === null ? shared : null,
+    );
+    sharedItem = item;
+  }
+  if (shared !== null && sharedItem !== null && !items.some(isLettered))
+    yarns.push(yarnOf('', shared, sharedItem));
+  return withLetters(yarns);
+}
+
+function isLettered({ text }: Item): boolean {
+  return LETTERED.test(text.text) || lettersIn(text.text).length > 1;
+}
+
+/** `A 3 balls, B 2 balls`: each letter with the words up to the next. */
+function lettersIn(text: string): { letter: string; words: string; start: number }[] {
+  const found = [...text.matchAll(LETTER_IN)];
+  return found.map((match, i) => ({
+    letter: match[1] ?? '',
+    start: match.index,
+    words: text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length),
+  }));
+}
+
+interface Details {
+  readonly colour: string | null;
+  readonly weight: number | null;
+  readonly fibre: string | null;
+  readonly ballLength: string | null;
+  readonly ballMass: string | null;
+}
+
+function detailsIn(text: string): Details {
+  const fibres = text.match(FIBRES);
+  const length = findMeasure(text, ['m', 'yd']);
+  const mass = findMeasure(text, ['g', 'oz']);
+  const perBall =
+    length !== null && mass !== null
+      ? Math.min(Math.abs(length.start - mass.end), Math.abs(mass.start - length.end)) <= 24
+      : /\b(?:balls?|skeins?|hanks?|cakes?)\b/i.test(text) && length === null;
+  return {
+    colour: colourIn(text),
+    weight: weightIn(text),
+    fibre:
+      fibres === null
+        ? null
+        : [...new Set(fibres.map((fibre) => fibre.replace(/\s+/g, ' ').toLowerCase()))].join(', '),
+    ballLength: perBall ? (length?.measure ?? null) : null,
+    ballMass: perBall ? (mass?.measure ?? null) : null,
+  };
+}
+
+function weightIn(text: string): number | null {
+  const numbered = NUMBERED_WEIGHT.exec(text);
+  const number = numbered?.[1] ?? numbered?.[2] ?? numbered?.[3];
+  if (number !== undefined) return Number(number);
+  return WEIGHTS.find(([words]) => words.test(text))?.[1] ?? null;
+}
+
+/** `in reed`, `shade: reed`, `reed, 2 balls`, `2 balls of reed`. */
+function colourIn(text: string): string | null {
+  const said =
+    /\b(?:in|shade|colou?r(?:way)?)\s*:?\s+(?:(?:the )?(?:shade|colou?r)\s*:?\s+)?([\p{L}’' -]{2,30}?)(?=\s*(?:[,;.()/\d–—]|$|\bfor\b))/iu.exec(
+      text,
+    )?.[1];
+  const plain = said ?? colourAlone(text);
+  const colour = plain?.trim() ?? '';
+  return colour === '' ||
+    /^(?:any|your|the|a|each|total|one|two|three|colou?r|shade|weight|size|approx\w*)\b/i.test(colour)
+    ? null
+    : colour;
+}
+
+/** What is left of a lettered line once figures, balls and fibres are taken away; null when it is more than a name. */
+function colourAlone(text: string): string | null {
+  const left = text
+    .replace(/\([^)]*\)/g, ' ')
+    .replace(FIBRES, ' ')
+    .replace(/\b\d+\s*(?:x|×)\s*/gi, ' ')
+    .replace(
+      /\b(?:approx(?:imately)?\.?|about)?\s*[\d.,/¼½¾]+\s*(?:g|gr|grams?|m|metres?|meters?|yds?|yards?|oz)\b\.?/gi,
+      ' ',
+    )
+    .replace(
+      /\b(?:\d+|one|two|three|four|five|six)?\s*(?:balls?|skeins?|hanks?|cakes?|yarns?)\b(?:\s+(?:of|in|each))?/gi,
+      ' ',
+    )
+    .replace(/[–—:;,./\s-]+/g, ' ')
+    .trim();
+  const words = left.split(' ');
+  if (left === '' || words.length > 3 || !/^[\p{L}’' ]+$/u.test(left)) return null;
+  return WEIGHTS.some(([weight]) => weight.test(left)) || /\b(?:yarn|weight|of|or|used)\b/i.test(left)
+    ? null
+    : left;
+}
+
+function filled(own: Details, from: Details | null): Details {
+  if (from === null) return own;
+  return {
+    colour: own.colour,
+    weight: own.weight ?? from.weight,
+    fibre: own.fibre ?? from.fibre,
+    ballLength: own.ballLength ?? from.ballLength,
+    ballMass: own.ballMass ?? from.ballMass,
+  };
+}
+
+function yarnOf(letter: string, details: Details, item: Item): TranscribedYarn {
+  return { letter, ...details, described: true, span: item.span };
+}
+
+/** Yarns without a letter take the first that is free; a letter given twice keeps its first yarn. */
+function withLetters(yarns: readonly TranscribedYarn[]): TranscribedYarn[] {
+  const taken = new Set(yarns.map(({ letter }) => letter));
+  const seen = new Set<string>();
+  return yarns.flatMap((yarn) => {
+    const free = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.has(one));
+    const letter = yarn.letter === '' ? (free ?? '') : yarn.letter;
+    taken.add(letter);
+    if (letter === '' || seen.has(letter)) return [];
+    seen.add(letter);
+    return [{ ...yarn, letter }];
+  });
+}

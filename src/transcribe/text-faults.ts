@@ -1,0 +1,60 @@
+/** What a pasted text leaves for its designer to settle in, the words of a fault out. */
+
+import type { Diagnostic, Wording } from '../diagnostics/diagnostic.ts';
+import type { Span } from '../source/span.ts';
+
+const textFaults = {
+  'text/no-rows': (): Wording => ({
+    severity: 'error',
+    message: 'no instructions were found in this text',
+    why: 'A pattern needs rows or rounds to work and count.',
+    try: 'begin each row with its label, such as "Row 1:" or "Rnd 1:".',
+  }),
+  'text/terms-untold': ({ assumed }: { readonly assumed: string }): Wording => ({
+    severity: 'warning',
+    message: `nothing tells whether this text is in US or UK terms; it was read in ${assumed} terms`,
+    why: 'The same letters name different stitches in the two, so the piece could come out another height.',
+    try: 'write "US terms" or "UK terms" near the title.',
+  }),
+  'text/terms-mixed': ({ word, terms }: { readonly word: string; readonly terms: string }): Wording => ({
+    severity: 'warning',
+    message: `"${word}" is not a word of ${terms} terms, in which this text was read`,
+    why: 'A maker would not know which of the two is meant.',
+    try: 'use the words of one, and state which near the title.',
+  }),
+  'text/special-unread': ({ name }: { readonly name: string }): Wording => ({
+    severity: 'error',
+    message: `${name} is described, but not in stitches that could be counted`,
+    why: 'Rows that use it cannot be worked or counted.',
+    try: `say what it is in stitches, such as "${name}: 5 dc in same st".`,
+  }),
+  'text/abbreviation': ({ abbr, here, usual }: { readonly abbr: string; readonly here: string; readonly usual: string }): Wording => ({
+    severity: 'warning',
+    message: `${abbr} is explained as "${here}"; it was read as ${usual}`,
+    why: 'A row that means the other would be worked in the wrong stitch.',
+    try: 'choose an abbreviation that has no other meaning, or correct the explanation.',
+  }),
+  'text/sizes-unnamed': ({ sizes }: { readonly sizes: number }): Wording => ({
+    severity: 'warning',
+    message: `numbers are given for ${sizes} sizes, and the sizes are not named`,
+    why: 'A reader could not tell which number is hers.',
+    try: 'name them near the top, such as "Sizes: small (medium, large)".',
+  }),
+  'text/hook': ({ read, also }: { readonly read: string; readonly also: string }): Wording => ({
+    severity: 'warning',
+    message: `the hook was read as ${read}, and ${also} is named as well`,
+    why: 'Another hook makes another size.',
+    try: 'name one hook for the pattern; a second one is told in the notes.',
+  }),
+} as const;
+
+type TextFaults = typeof textFaults;
+export type TextFaultCode = keyof TextFaults;
+type Facts<C extends TextFaultCode> = Parameters<TextFaults[C]> extends readonly [infer F] ? F : Record<string, never>;
+type Catalogue = { readonly [C in TextFaultCode]: (facts: Facts<C>) => Wording };
+
+const catalogue: Catalogue = textFaults;
+
+export function textFault<C extends TextFaultCode>(code: C, file: string, span: Span, facts: Facts<C>): Diagnostic {
+  return { code, ...catalogue[code](facts), file, span, labels: [], sizes: [] };
+}
