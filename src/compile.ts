@@ -18,15 +18,25 @@ import type { Fabric } from './fabric/fabric.ts';
 import { workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
 import type { Pattern } from './pattern/pattern.ts';
-import { readPattern } from './pattern/read-pattern.ts';
+import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import type { Source } from './source/span.ts';
+import { readTranscript } from './transcribe/read-transcript.ts';
+import { transcribe } from './transcribe/transcribe.ts';
 import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
 export function compilePattern(source: Source, slug: string): CompiledPattern {
-  const { pattern, diagnostics: ofFile } = readPattern(source, slug);
+  return compileRead(readPattern(source, slug), slug);
+}
+
+/** The same for instructions pasted as plain text, with no file of keys around them. */
+export function compileText(source: Source, slug: string): CompiledPattern {
+  return compileRead(readTranscript(transcribe(source), slug), slug);
+}
+
+function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string): CompiledPattern {
   if (pattern === null)
     return { slug, pattern, sizes: [], allSizes: null, diagnostics: mergeRepeated(inFileOrder(ofFile)) };
   const slugs = sizeSlugs(pattern.sizes);

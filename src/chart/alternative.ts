@@ -1,11 +1,20 @@
 /** A piece of a fabric in, its chart in words out, for who cannot see it. */
 
-import type { Fabric, FabricRow } from '../fabric/fabric.ts';
+import { type Fabric, type FabricRow, INTO } from '../fabric/fabric.ts';
+import type { StitchRow } from '../stitches/stitch-row.ts';
+import { postFace } from './foot-marks.ts';
 
-export function alternativeText(fabric: Fabric, title: string, rows: readonly number[]): string {
+export function alternativeText(
+  fabric: Fabric,
+  table: readonly StitchRow[],
+  title: string,
+  rows: readonly number[],
+): string {
   const lines = rows.flatMap((index) => {
     const row = fabric.rows[index];
-    return row === undefined || row.end === row.first ? [] : [rowText(row)];
+    return row === undefined || row.end === row.first
+      ? []
+      : [`${rowText(row)}${postText(fabric, table, row)}`];
   });
   const numbered = rows.filter((index) => fabric.rows[index]?.number !== null).length;
   const unit = rows.some((index) => fabric.rows[index]?.unit === 'round') ? 'round' : 'row';
@@ -30,6 +39,17 @@ function countText(row: FabricRow): string {
   if (row.spaces > 0) parts.push(plural(row.spaces, 'chain space', 'chain spaces'));
   if (parts.length === 0) parts.push(plural(row.end - row.first, 'chain', 'chains'));
   return parts.join(' and ');
+}
+
+/** Hooks are all that a chart shows posts by, as seen from the right side. */
+function postText(fabric: Fabric, rows: readonly StitchRow[], { first, end }: FabricRow): string {
+  if (!fabric.where.subarray(first, end).includes(INTO.post)) return '';
+  const faces = Array.from({ length: end - first }, (_, k) => postFace({ fabric, rows }, first + k));
+  const said = (['front', 'back'] as const).flatMap((face) => {
+    const count = faces.filter((each) => each === face).length;
+    return count === 0 ? [] : [`${count} round the ${face} of a post`];
+  });
+  return `, of them ${said.join(' and ')}, seen from the right side`;
 }
 
 function plural(count: number, one: string, many: string): string {

@@ -133,7 +133,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     widthMm: width + 2 * MARGIN_MM,
     heightMm: chartHeight + 2 * MARGIN_MM + (key === null ? 0 : KEY_MM.gap + key.heightMm),
     title: `Chart of ${title}`,
-    alternative: alternativeText(fabric, title, rowIndices),
+    alternative: alternativeText(fabric, rows, title, rowIndices),
     symbols: book.all(),
     shapes: [
       {

@@ -2,11 +2,12 @@
 
 import { type Fabric, FLAG, INTO, NONE, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
-import { lensWidthU } from '../symbols/gathered.ts';
+import { OWN_CHAIN_LENGTH_U } from '../symbols/own-chain.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { hasFlag, type RowColumn, type RowElement } from './elements.ts';
 import type { Footing } from './footing.ts';
 import { PITCH_U } from './metrics.ts';
+import { chainsLong, legsInOnePlace, ownChainU, stitchForm } from './stitch-form.ts';
 
 export interface Column {
   readonly element: RowColumn;
@@ -15,7 +16,7 @@ export interface Column {
   readonly footing: Footing | null;
   readonly heightU: number;
   readonly widthU: number;
-  /** Chains between this column and the next. */
+  /** Chains between this column and the next, or as many as what lies there is long. */
   readonly chainsAfter: number;
   /** Worked into a row under the one this row stands on. */
   readonly long: boolean;
@@ -39,7 +40,7 @@ export function columnsOf(
       if (before)
         columns[columns.length - 1] = {
           ...before,
-          chainsAfter: before.chainsAfter + element.end - element.first,
+          chainsAfter: before.chainsAfter + lengthInChains(fabric, rows, element),
         };
     }
     if (!isColumn(element)) continue;
@@ -52,19 +53,22 @@ export function isColumn(element: RowElement): element is RowColumn {
   return element.kind === 'stitch' || element.kind === 'post' || element.kind === 'laid';
 }
 
-/** A decrease with all its legs in one place: drawn as a lens. */
-export function isCluster(fabric: Fabric, rows: readonly StitchRow[], i: number): boolean {
-  const row = rows[fabric.kind[i] ?? 0];
-  if (row === undefined || row.uses < 2) return false;
-  const into = targets(fabric, i);
-  return fabric.where[i] !== INTO.top || new Set(into).size <= 1;
+function lengthInChains(
+  fabric: Fabric,
+  rows: readonly StitchRow[],
+  { first, end }: { readonly first: number; readonly end: number },
+): number {
+  let chains = 0;
+  for (let i = first; i < end; i += 1) chains += chainsLong(rows[fabric.kind[i] ?? 0]);
+  return chains;
 }
 
 /** Least distance between a column and the one after it. */
 export function gapAfter(column: Column, next: Column): number {
-  if (column.element.kind === 'laid' && next.element.kind === 'laid') return PITCH_U.laid;
+  if (column.element.kind === 'laid' && next.element.kind === 'laid')
+    return (column.widthU + next.widthU) / 2;
   if (next.element.kind === 'post' && next.element.onLaid) return 0;
-  if (column.element.kind === 'laid' && next.widthU > 0.8) return PITCH_U.laid;
+  if (column.element.kind === 'laid' && next.widthU > 0.8) return (column.widthU + PITCH_U.laid) / 2;
   const side = (column.widthU + next.widthU) / 2;
   if (column.chainsAfter === 0) return apart(column, next) ? side * CLOSER : side;
   // Room for the bars at its two ends; an arch may bow to half again of what it spans.
@@ -91,13 +95,16 @@ function columnOf(
     case 'stitch': {
       const i = element.stitch;
       const row = rows[fabric.kind[i] ?? 0];
-      const wide = row !== undefined && isCluster(fabric, rows, i) ? lensWidthU(row.uses) * 0.75 + 0.36 : 0;
+      const legs = legsInOnePlace(fabric, rows, i);
+      const form = row === undefined ? null : stitchForm(row, legs);
+      // Ovals and bulges fill their room: they may not stand closer, as stems may.
+      const filled = ownChainU(row) > 0 ? OWN_CHAIN_LENGTH_U : legs > 0 ? (form?.widthU ?? 0) : 0;
       return {
         element,
         stitch: i,
         footing: footingOf(i),
         heightU: stitchHeight(fabric, rows, i),
-        widthU: Math.max(wide, row === undefined ? 1 : SYMBOLS[row.symbol].widthU),
+        widthU: Math.max(filled / CLOSER, form?.widthU ?? 1),
         chainsAfter: 0,
         long: isLong(fabric, i),
       };
@@ -122,7 +129,7 @@ function columnOf(
         stitch: element.stitch,
         footing: null,
         heightU: 0,
-        widthU: PITCH_U.laid,
+        widthU: PITCH_U.laid * chainsLong(rows[fabric.kind[element.stitch] ?? 0]),
         chainsAfter: 0,
         long: false,
       };
@@ -131,19 +138,21 @@ function columnOf(
 
 function stitchHeight(fabric: Fabric, rows: readonly StitchRow[], i: number): number {
   const row = rows[fabric.kind[i] ?? 0];
-  return row === undefined ? 0 : SYMBOLS[row.symbol].heightU;
+  if (row === undefined) return 0;
+  return stitchForm(row, legsInOnePlace(fabric, rows, i)).heightU + ownChainU(row);
 }
 
 /** Worked into a row under the one that its own row stands on. */
 export function isLong(fabric: Fabric, i: number): boolean {
   const target = targets(fabric, i)[0];
   const row = fabric.rows[fabric.row[i] ?? 0];
+  const where = fabric.where[i];
   if (
     target === undefined ||
     row === undefined ||
     row.edging ||
     row.onto === null ||
-    fabric.where[i] !== INTO.top
+    (where !== INTO.top && where !== INTO.post)
   )
     return false;
   // The chain that row 1 begins with may have been made with the foundation.

@@ -1,60 +1,43 @@
 /** A placed stitch in, the shape it is drawn as out: every stitch one shape that carries its number. */
 
-import { type Fabric, LOOP, targets } from '../fabric/fabric.ts';
-import type { Ink, PathPart, Shape } from '../scene/scene.ts';
+import { targets } from '../fabric/fabric.ts';
+import type { PathPart, Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
-import { drawLens } from '../symbols/gathered.ts';
-import { LOOP_MARKS } from '../symbols/loop-marks.ts';
-import { FOOT_GAP_U, type Pen, penStroke } from '../symbols/stitch-symbol.ts';
+import { FOOT_GAP_U, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
-import { isCluster, isLong } from './columns.ts';
-import type { Layout } from './layout.ts';
+import { isLong } from './columns.ts';
+import type { Drawing, StitchPen } from './drawing.ts';
+import { footMarks } from './foot-marks.ts';
 import { U_MM } from './metrics.ts';
-import type { Between, SymbolBook } from './symbol-book.ts';
+import { legsInOnePlace, ownChainU, type StitchForm, stitchForm } from './stitch-form.ts';
+import type { Between } from './symbol-book.ts';
 
-export interface Drawing {
-  readonly fabric: Fabric;
-  readonly rows: readonly StitchRow[];
-  readonly layout: Layout;
-  readonly book: SymbolBook;
-}
-
-export interface StitchPen {
-  readonly pen: Pen;
-  readonly ink: Ink;
-}
-
-export function drawStitch(drawing: Drawing, i: number, { pen, ink }: StitchPen): Shape {
-  const { fabric, rows, book } = drawing;
+export function drawStitch(drawing: Drawing, i: number, pen: StitchPen): Shape {
+  const { fabric, rows } = drawing;
   const row = rows[fabric.kind[i] ?? 0];
   if (row === undefined) throw new Error(`Stitch ${i} has no row in the stitch table.`);
-  const symbol = SYMBOLS[row.symbol];
-  const at = between(drawing, i);
+  const shapes = [...bodyOf(drawing, i, row, pen), ...footMarks(drawing, i, pen)];
   const data = { stitch: String(i) };
-  const loop = loopMark(drawing, i);
-  if (row.uses > 1 && !isCluster(fabric, rows, i)) return drawDecrease(drawing, i, row, { pen, ink });
-  if (isLong(fabric, i)) return drawLongStitch(drawing, i, row, { pen, ink });
-  const name = row.uses > 1 ? `${row.symbol}-${row.uses}-${pen}` : `${row.symbol}-${pen}`;
-  const make =
-    row.uses > 1 ? (u: number) => drawLens(symbol, row.uses, u, pen) : (u: number) => symbol.draw(u, pen);
-  if (loop === null) return book.stretched(name, make, at, ink, data);
-  const mark = book.use(`${loop}-loop-${pen}`, () => LOOP_MARKS[loop](pen), {
-    x: at.footX,
-    y: at.footY,
-    upX: drawing.layout.upX[i] ?? 0,
-    upY: drawing.layout.upY[i] ?? 1,
-    ink,
-  });
-  return { kind: 'group', transform: null, data, shapes: [book.stretched(name, make, at, ink), mark] };
+  const [only, ...more] = shapes;
+  if (only?.kind === 'use' && more.length === 0) return { ...only, data };
+  return { kind: 'group', transform: null, data, shapes };
 }
 
-/** The loop as seen from the right side: what is worked in the front loop of a wrong-side row is the back one. */
-export function loopMark({ fabric }: { readonly fabric: Fabric }, i: number): 'front' | 'back' | null {
-  const loop = fabric.loop[i];
-  if (loop === undefined || loop === LOOP.both) return null;
-  const wrongSide = fabric.rows[fabric.row[i] ?? 0]?.side === 'WS';
-  return (loop === LOOP.front) === wrongSide ? 'back' : 'front';
+function bodyOf(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: StitchPen): Shape[] {
+  const { fabric, rows, layout, book } = drawing;
+  const legs = legsInOnePlace(fabric, rows, i);
+  if (row.uses > 1 && legs === 0) return decrease(drawing, i, row, { pen, ink });
+  const form = stitchForm(row, legs);
+  if (isLong(fabric, i)) return longStitch(drawing, i, form, { pen, ink });
+  const at = between(drawing, i);
+  const lift = ownChainU(row);
+  const lifted = {
+    ...at,
+    footX: at.footX + (layout.upX[i] ?? 0) * lift,
+    footY: at.footY + (layout.upY[i] ?? 1) * lift,
+  };
+  return [book.stretched(`${form.name}-${pen}`, (u) => form.draw(u, pen), lifted, ink)];
 }
 
 function between({ layout }: Drawing, i: number): Between {
@@ -67,7 +50,7 @@ function between({ layout }: Drawing, i: number): Between {
 }
 
 /** Legs apart at the foot, met at the head under one bar. */
-function drawDecrease(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: StitchPen): Shape {
+function decrease(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: StitchPen): Shape[] {
   const { fabric, layout, book } = drawing;
   const symbol = SYMBOLS[row.symbol];
   const { headX, headY } = between(drawing, i);
@@ -75,7 +58,7 @@ function drawDecrease(drawing: Drawing, i: number, row: StitchRow, { pen, ink }:
     const leg = { footX: layout.anchorX[target] ?? 0, footY: layout.anchorY[target] ?? 0, headX, headY };
     return book.stretched(`${row.symbol}-leg-${pen}`, (u) => symbol.leg(u, null, pen), leg, ink);
   });
-  if (!symbol.barred) return { kind: 'group', transform: null, data: { stitch: String(i) }, shapes: legs };
+  if (!symbol.barred) return legs;
   const bar = book.use(`bar-${pen}`, () => [topBar(0, pen)], {
     x: headX,
     y: headY,
@@ -83,21 +66,20 @@ function drawDecrease(drawing: Drawing, i: number, row: StitchRow, { pen, ink }:
     upY: layout.upY[i] ?? 1,
     ink,
   });
-  return { kind: 'group', transform: null, data: { stitch: String(i) }, shapes: [...legs, bar] };
+  return [...legs, bar];
 }
 
 /** How far beside the column the stem of a long stitch runs down. */
 const LONG_ASIDE_U = 0.48;
 
 /** The stitch itself at the height of its row, its stem carried down beside what was worked between. */
-function drawLongStitch(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: StitchPen): Shape {
+function longStitch(drawing: Drawing, i: number, form: StitchForm, { pen, ink }: StitchPen): Shape[] {
   const { layout, book } = drawing;
-  const symbol = SYMBOLS[row.symbol];
   const { footX, footY, headX, headY } = between(drawing, i);
   const upX = layout.upX[i] ?? 0;
   const upY = layout.upY[i] ?? 1;
-  const standX = headX - upX * symbol.heightU;
-  const standY = headY - upY * symbol.heightU;
+  const standX = headX - upX * form.heightU;
+  const standY = headY - upY * form.heightU;
   const stand = { footX: standX, footY: standY, headX, headY };
   const down = Math.hypot(standX - footX, standY - footY);
   // The stem runs down in one bow, clear of what was worked between; a cubic goes three quarters of the way to its controls.
@@ -113,15 +95,10 @@ function drawLongStitch(drawing: Drawing, i: number, row: StitchRow, { pen, ink 
     ],
   ];
   const stroke = { ...penStroke(pen), ink, widthMm: penStroke(pen).widthMm * U_MM };
-  return {
-    kind: 'group',
-    transform: null,
-    data: { stitch: String(i) },
-    shapes: [
-      { kind: 'path', parts, stroke, fill: 'none' },
-      book.stretched(`${row.symbol}-${pen}`, (u) => symbol.draw(u, pen), stand, ink),
-    ],
-  };
+  return [
+    { kind: 'path', parts, stroke, fill: 'none' },
+    book.stretched(`${form.name}-${pen}`, (u) => form.draw(u, pen), stand, ink),
+  ];
 }
 
 function onPaper(x: number, y: number): [number, number] {

@@ -49,7 +49,7 @@ export function rowElements(
   centreEnd: number,
 ): RowElement[] {
   const { first, end, onto } = fabric.rows[row] ?? { first: 0, end: 0, onto: null };
-  const isChain = (i: number): boolean => rows[fabric.kind[i] ?? 0]?.family === 'chain';
+  const isChain = (i: number): boolean => rows[fabric.kind[i] ?? 0]?.lies === true;
   const elements: RowElement[] = [];
   const beginsHere = onto === null || !someStitch(first, end, (i) => !isChain(i));
   let i = first;
@@ -86,6 +86,9 @@ export function rowElements(
     } else if (next < end && closesLoop(fabric, i, next)) {
       elements.push({ kind: 'picot', first: i, end: next });
       next += 1;
+    } else if (beginsHere && atStart && next < end && rows[fabric.kind[next] ?? 0]?.enters === 'own chain') {
+      // Foundation stitches make their own chain: the ones before them stand as high as they do.
+      elements.push(post(i, next, NONE));
     } else if ((beginsHere && atStart) || (next === end && fabric.rows[row]?.closing === 'flat')) {
       for (let k = i; k < next; k += 1) elements.push({ kind: 'laid', stitch: k });
     } else {

@@ -1,6 +1,6 @@
 /** A stitch in, the place it is worked into out: one point for all that share a stitch, points apart for a space. */
 
-import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, NONE, targets } from '../fabric/fabric.ts';
 import { type ChartContext, widest } from './context.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 
@@ -75,6 +75,8 @@ function footing(context: ChartContext, i: number, rank: number, sharing: number
       return { ...plain, foot: footInArch(context, i, into, rank, sharing), inSpace: true };
     case INTO.rowEnd:
       return { ...plain, ...rowEndFooting(context, target, rank, sharing) };
+    case INTO.between:
+      return { ...plain, ...betweenFooting(context, target) };
     case INTO.underside: {
       const foot = under(layout, target);
       return { ...plain, middle: foot, foot, side: context.underside };
@@ -118,6 +120,32 @@ function footInArch(
     x: anchor.x + ((layout.headX[chain] ?? 0) - (layout.footX[chain] ?? 0)) * t,
     y: anchor.y + ((layout.headY[chain] ?? 0) - (layout.footY[chain] ?? 0)) * t,
   };
+}
+
+/** How far under the heads on both sides of a gap a foot in it reaches. */
+const BETWEEN_DOWN_U = 0.3;
+
+/** In the gap between a stitch and the one worked before it. */
+function betweenFooting({ fabric, layout }: ChartContext, target: number): { middle: Point; foot: Point } {
+  const here = anchorOf(layout, target);
+  const before = stitchBefore(fabric, target);
+  const there = before < 0 ? here : anchorOf(layout, before);
+  const middle = { x: (here.x + there.x) / 2, y: (here.y + there.y) / 2 };
+  const down = {
+    x: (layout.upX[target] ?? 0) * BETWEEN_DOWN_U,
+    y: (layout.upY[target] ?? 1) * BETWEEN_DOWN_U,
+  };
+  return { middle, foot: { x: middle.x - down.x, y: middle.y - down.y } };
+}
+
+/** Before the first of a round comes its last; -1 where nothing does. */
+function stitchBefore(fabric: Fabric, i: number): number {
+  const { first = 0, end = 0, closing = 'flat' } = fabric.rows[fabric.row[i] ?? 0] ?? {};
+  const counted = (k: number): boolean => (fabric.countsAs[k] ?? NONE) !== NONE;
+  for (let k = i - 1; k >= first; k -= 1) if (counted(k)) return k;
+  if (closing === 'flat') return -1;
+  for (let k = end - 1; k > i; k -= 1) if (counted(k)) return k;
+  return -1;
 }
 
 /** Beyond what stands outermost in the row, by this much. */

@@ -6,7 +6,7 @@ import { LOOP_MARKS } from '../symbols/loop-marks.ts';
 import { type Pen, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { arrowShapes, startMark } from './arrow.ts';
-import { loopMark } from './draw-stitch.ts';
+import { loopMark } from './foot-marks.ts';
 import type { KeyEntry, KeyInput } from './key-entry.ts';
 import { KEY_MM, U_MM } from './metrics.ts';
 import type { SymbolBook } from './symbol-book.ts';
@@ -29,6 +29,12 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   if (someStitch(input, (i) => fabric.where[i] === INTO.space)) {
     // Two ways that feet may stand, worth telling apart.
     entries.push({ ...mark('feet apart: into the space', spaceFeet(book)), heightMm: 1.5 * U_MM });
+  }
+  if (someStitch(input, (i) => fabric.where[i] === INTO.between)) {
+    entries.push({
+      ...mark('foot in the gap between two stitches', betweenFeet(book)),
+      heightMm: 1.7 * U_MM,
+    });
   }
   if (labels.startMark) entries.push(mark('start here', [startMark(-0.5, 0, 1, 0, 'ink')]));
   if (labels.rowArrows) entries.push(mark('row number and its direction', arrowShapes(ROW_ARROW, 'ink')));
@@ -80,6 +86,16 @@ function spaceFeet(book: SymbolBook): Shape[] {
     ...[-0.3, 0.3].map((x) =>
       book.stretched('half-double-firm', stem, { footX: x, footY: 0.3, headX: x * 1.5, headY: 1.5 }, 'ink'),
     ),
+  ];
+}
+
+function betweenFeet(book: SymbolBook): Shape[] {
+  const stem = (u: number): readonly Shape[] => SYMBOLS['half-double'].draw(u, 'firm');
+  return [
+    ...[-0.42, 0.42].map((x) =>
+      book.stretched('half-double-firm', stem, { footX: x, footY: 0, headX: x, headY: 0.6 }, 'ink'),
+    ),
+    book.stretched('half-double-firm', stem, { footX: 0, footY: 0.3, headX: 0, headY: 1.7 }, 'ink'),
   ];
 }
 

@@ -9,6 +9,7 @@ import type { RowElement } from './elements.ts';
 import { anchorOf, headOf, type Layout, type Point, place } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
 import type { RowReading } from './read-row.ts';
+import { chainsLong, enteredShare } from './stitch-form.ts';
 import type { Track } from './track.ts';
 
 interface ArchSetting {
@@ -37,7 +38,6 @@ export function placeArches(
     const isLast = column + 1 >= columns.length;
     const after = isLast ? columns[0] : columns[column + 1];
     if (before === undefined || after === undefined) return;
-    const chains = element.end - element.first;
     const from = headOf(layout, before.stitch);
     const s0 = setting.along[k] ?? 0;
     let s1 = setting.along[isLast ? 0 : column + 1] ?? 0;
@@ -52,24 +52,26 @@ export function placeArches(
     } else if (isLast && setting.onNext) {
       return;
     } else if (isLast) {
-      s1 = s0 + setting.way * chains * PITCH_U.chain;
+      const length = lengthsOf(context, element.first, element.end).reduce((a, b) => a + b, 0);
+      s1 = s0 + setting.way * length;
       to = setting.track.point(s1, setting.level, setting.heads[k] ?? 0);
     }
     const offset = ((setting.heads[k] ?? 0) + (setting.heads[isLast ? k : column + 1] ?? 0)) / 2;
     const crest = setting.track.point((s0 + s1) / 2, setting.level, offset);
-    placeArch(layout, element.first, element.end, from, to, crest);
+    placeArch(context, element.first, element.end, from, to, crest);
   });
 }
 
 /** The chains at the end of a foundation that lead across to the first stitch of the row on it. */
-export function placeLastArch(layout: Layout, foundation: RowReading, onIt: RowReading): void {
+export function placeLastArch(context: ChartContext, foundation: RowReading, onIt: RowReading): void {
+  const { layout } = context;
   const arch = foundation.elements.at(-1);
   const before = foundation.columns.at(-1);
   const after = onIt.columns[0];
   if (arch?.kind !== 'arch' || before === undefined || after === undefined) return;
   const from = headOf(layout, before.stitch === arch.end - 1 ? arch.first - 1 : before.stitch);
   const to = headOf(layout, after.stitch);
-  placeArch(layout, arch.first, arch.end, from, to, {
+  placeArch(context, arch.first, arch.end, from, to, {
     x: (from.x + to.x) / 2,
     y: (from.y + to.y) / 2,
     upX: 0,
@@ -81,18 +83,28 @@ export function placeLastArch(layout: Layout, foundation: RowReading, onIt: RowR
 /** Air between an arch and the heads it hangs between, at most and as a share of the distance. */
 const ARCH_END_U = 0.34;
 const ARCH_END_SHARE = 0.17;
-/** A chain is never drawn longer than this. */
-const LONGEST_CHAIN_U = 1.15;
+/** A chain is never drawn longer than this many times its length. */
+const LONGEST_CHAIN = 1.15 / PITCH_U.chain;
+
+/** Of each chain, or what else lies there. */
+function lengthsOf({ fabric, rows }: ChartContext, first: number, end: number): number[] {
+  return Array.from(
+    { length: end - first },
+    (_, k) => PITCH_U.chain * chainsLong(rows[fabric.kind[first + k] ?? 0]),
+  );
+}
 
 function placeArch(
-  layout: Layout,
+  context: ChartContext,
   first: number,
   end: number,
   from: Point,
   to: Point,
   crest: Point & { upX: number; upY: number },
 ): void {
-  const chains = end - first;
+  const { layout } = context;
+  const lengths = lengthsOf(context, first, end);
+  const length = lengths.reduce((a, b) => a + b, 0);
   const chord = Math.hypot(to.x - from.x, to.y - from.y) || 1e-6;
   const trim = Math.min(ARCH_END_U, chord * ARCH_END_SHARE) / chord;
   const fromX = from.x + (to.x - from.x) * trim;
@@ -101,7 +113,7 @@ function placeArch(
   const toY = to.y + (from.y - to.y) * trim;
   // Round a centre it bows at least as far as the round itself.
   const round = (crest.x - (from.x + to.x) / 2) * crest.upX + (crest.y - (from.y + to.y) / 2) * crest.upY;
-  const least = Math.max(Math.min(round, chord), chord * (chains >= 3 ? 0.17 : 0.05));
+  const least = Math.max(Math.min(round, chord), chord * (length >= 3 * PITCH_U.chain ? 0.17 : 0.05));
   const at = archPoints({
     fromX,
     fromY,
@@ -109,19 +121,19 @@ function placeArch(
     toY,
     upX: crest.upX,
     upY: crest.upY,
-    length: chains * PITCH_U.chain,
+    length,
     leastBow: least,
   });
   // Few chains over a long way keep their size and lie in the middle of it.
-  const share = Math.min(
-    1,
-    (chains * LONGEST_CHAIN_U) / Math.max(1e-6, Math.hypot(toX - fromX, toY - fromY)),
-  );
+  const share = Math.min(1, (length * LONGEST_CHAIN) / Math.max(1e-6, Math.hypot(toX - fromX, toY - fromY)));
   const along = (t: number): number => 0.5 + (t - 0.5) * share;
-  for (let k = 0; k < chains; k += 1) {
-    const start = at(along(k / chains));
-    const stop = at(along((k + 1) / chains));
-    const middle = at(along((k + 0.5) / chains));
+  let before = 0;
+  for (const [k, own] of lengths.entries()) {
+    const start = at(along(before / length));
+    const stop = at(along((before + own) / length));
+    const entered = enteredShare(context.rows[context.fabric.kind[first + k] ?? 0]);
+    const middle = at(along((before + own * entered) / length));
+    before += own;
     place(layout, first + k, {
       footX: start.x,
       footY: start.y,

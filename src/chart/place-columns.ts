@@ -3,8 +3,8 @@
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import type { Column } from './columns.ts';
 import type { ChartContext } from './context.ts';
-import { type Layout, type Point, place } from './layout.ts';
-import { PITCH_U } from './metrics.ts';
+import { type Point, place } from './layout.ts';
+import { enteredShare } from './stitch-form.ts';
 import type { Track } from './track.ts';
 
 export interface ColumnPlace {
@@ -26,7 +26,7 @@ export function placeColumn(context: ChartContext, column: Column, at: ColumnPla
       placePost(context, element.first, element.end, footing, at);
       return;
     case 'laid':
-      placeLaid(context.layout, element.stitch, at);
+      placeLaid(context, element.stitch, column.widthU, at);
       return;
   }
 }
@@ -91,11 +91,18 @@ function placePost(
   }
 }
 
-function placeLaid(layout: Layout, stitch: number, at: ColumnPlace): void {
-  const half = (PITCH_U.laid / 2) * at.way;
+function placeLaid(
+  { fabric, rows, layout }: ChartContext,
+  stitch: number,
+  lengthU: number,
+  at: ColumnPlace,
+): void {
+  const half = (lengthU / 2) * at.way;
   const from = at.track.point(at.s - half, at.level, at.foot);
   const to = at.track.point(at.s + half, at.level, at.foot);
-  const middle = at.track.point(at.s, at.level, at.foot + CHAIN_THICKNESS_U / 2);
+  const enteredAt = enteredShare(rows[fabric.kind[stitch] ?? 0]);
+  const entered = at.s + 2 * half * (enteredAt - 0.5);
+  const middle = at.track.point(entered, at.level, at.foot + CHAIN_THICKNESS_U / 2);
   place(layout, stitch, {
     footX: from.x,
     footY: from.y,

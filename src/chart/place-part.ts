@@ -145,7 +145,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     if (done === null) continue;
     placed.push(done);
     const under = readings.get(fabric.rows[row]?.onto ?? -1);
-    if (under !== undefined) placeLastArch(context.layout, under, reading);
+    if (under !== undefined) placeLastArch(context, under, reading);
     if (placed.length === 1) readings.set(row, reading);
     if (!closed && !inEdging) context.reach.set(row, reachWithPost(context, row, done));
   }

@@ -125,7 +125,9 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     archOverSeam: closed && (columns.at(-1)?.chainsAfter ?? 0) > 0,
     reach: reachOf(context.layout, columns),
     startS: along[0] ?? 0,
-    startHalfU: columns[0]?.element.kind === 'post' ? 0.2 : 0.3,
+    // Of the room it has, what its neighbour has as well is air.
+    startHalfU:
+      columns[0]?.element.kind === 'post' ? 0.2 : Math.max(0.3, (columns[0]?.widthU ?? 0) / 2 - 0.12),
     endS: along[columns.length - 1] ?? 0,
     low,
     high,
@@ -137,9 +139,18 @@ export function standing(columns: readonly Column[]): number {
   return columns.filter(({ element }) => element.kind !== 'post' || element.counted !== NONE).length;
 }
 
+/** Half the width of a stitch that is all stem and bar: what is wider reaches further. */
+const SLIM_U = 0.5;
+
 function reachOf(layout: Layout, columns: readonly Column[]): Reach {
-  const xs = columns.map(({ stitch }) => layout.headX[stitch] ?? 0);
-  return { left: xs.reduce((a, b) => Math.min(a, b)), right: xs.reduce((a, b) => Math.max(a, b)) };
+  const reach = { left: Number.POSITIVE_INFINITY, right: Number.NEGATIVE_INFINITY };
+  for (const { stitch, widthU, element } of columns) {
+    const x = layout.headX[stitch] ?? 0;
+    const beside = element.kind === 'stitch' ? Math.max(0, widthU / 2 - SLIM_U) : 0;
+    reach.left = Math.min(reach.left, x - beside);
+    reach.right = Math.max(reach.right, x + beside);
+  }
+  return reach;
 }
 
 function footOffsets(

@@ -38,6 +38,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
   const history: Line[] = [];
   const listed = lines.some(({ label }) => label?.kind === 'numbered' && label.others !== undefined);
   for (const [lineIndex, line] of lines.entries()) {
+    if (line.sizes !== undefined && !line.sizes.includes(setting.sizeIndex)) continue;
     const { label } = line;
     const rep = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
     const unit: Unit | null = label === null || label.kind === 'named' ? (rep?.unit ?? null) : label.unit;
@@ -243,7 +244,8 @@ export function openEnd(
   sizeIndex: number,
 ): { readonly from: number; readonly allows: (rows: number) => boolean } | null {
   let last = 0;
-  for (const { label, steps } of lines) {
+  for (const { label, steps, sizes } of lines) {
+    if (sizes !== undefined && !sizes.includes(sizeIndex)) continue;
     const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
     const from = label?.kind === 'numbered' ? (forSize(label.from, sizeIndex) ?? last + 1) : last + 1;
     const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';

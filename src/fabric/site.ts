@@ -106,8 +106,15 @@ function pushSpace(builder: Builder, sites: Site[], first: number, end: number, 
 function sharesFoot(builder: Builder, before: number, after: number, rowFirst: number): boolean {
   const closing = after >= builder.kind.length;
   const left = footOf(builder, before, rowFirst);
-  const right = footOf(builder, closing ? rowFirst : after, rowFirst);
+  const right = footOf(builder, closing ? firstWorked(builder, rowFirst) : after, rowFirst);
   return left >= 0 && left === right;
+}
+
+/** The first stitch of a row that is neither its ring nor a slip stitch on the way to where it starts. */
+function firstWorked(builder: Builder, rowFirst: number): number {
+  let at = rowFirst;
+  while (kindId(builder, at) === 'mr' || hasFlag(builder, at, FLAG.travel) || hasFlag(builder, at, FLAG.join)) at += 1;
+  return at;
 }
 
 /** What a stitch stands on; of a turning chain, what its first chain stands on. */

@@ -16,6 +16,8 @@ export interface Context {
   readonly terms: Terms;
   /** How many sizes the pattern has. */
   readonly sizes: number;
+  /** Their names, for headings such as `Sizes M and L only`. */
+  readonly sizeNames?: readonly string[];
   /** Names of the special stitches the pattern defines. */
   readonly specials: readonly string[];
   /** Letters of the yarns the pattern lists. */

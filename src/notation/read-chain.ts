@@ -74,7 +74,12 @@ export function readCounts(cursor: Cursor): Counts | null {
   const opened = peek(cursor).kind === 'open';
   if (opened) cursor.at += 1;
   const inner = cursor.at;
-  if (takeAny(cursor, 'skipped', 'first', 'beg', 'the', 'these') !== null) skipSubject(cursor);
+  const subject = ['skipped', 'missed', 'first', 'beg', 'the', 'these'].includes(wordAt(cursor));
+  const counted = isNumber(cursor) && ['skipped', 'missed', ...CHAIN_WORDS].includes(wordAt(cursor, 1));
+  if (subject || counted) {
+    takeAny(cursor, 'the', 'these');
+    skipSubject(cursor);
+  }
   const negative =
     takeWords(cursor, 'does', 'not') ||
     takeWords(cursor, 'do', 'not') ||
@@ -97,22 +102,7 @@ export function readCounts(cursor: Cursor): Counts | null {
       as = found.named.id;
       cursor.at += found.length;
     } else if (takeAny(cursor, 'st', 'stitch', 'sts') !== null) as = ANY_COUNT;
-    if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor)) {
-      takeAny(cursor, 'a');
-      if (takeAny(cursor, 'ch') !== null) {
-        if (peek(cursor).kind === 'dash') cursor.at += 1;
-        plusChains = readNumber(cursor)?.values[0] ?? 0;
-        takeAny(cursor, 'sp');
-      } else if (
-        isNumber(cursor) &&
-        CHAIN_WORDS.includes(wordAt(cursor, peek(cursor, 1).kind === 'dash' ? 2 : 1))
-      ) {
-        // UK: `and 2 ch`, `and 2-ch sp`.
-        plusChains = peek(cursor).value;
-        cursor.at += peek(cursor, 1).kind === 'dash' ? 3 : 2;
-        takeAny(cursor, 'sp');
-      }
-    }
+    plusChains = readFurther(cursor);
   }
   if (negative) as = null;
   let throughout = readThroughout(cursor);
@@ -134,10 +124,44 @@ export function readCounts(cursor: Cursor): Counts | null {
 export const ANY_COUNT = 'st';
 
 function skipSubject(cursor: Cursor): void {
-  takeAny(cursor, 'skipped');
+  takeAny(cursor, 'skipped', 'missed', 'first', 'beg');
   if (isNumber(cursor)) readNumber(cursor);
-  takeAny(cursor, 'ch', 'chs', 'chain', 'chains');
+  takeAny(cursor, 'skipped', 'missed');
+  takeAny(cursor, ...CHAIN_WORDS);
   if (isNumber(cursor)) readNumber(cursor);
+}
+
+/** `and ch 2`, `, 2 ch and 2 skipped ch`: how many chains beyond the stitch make a space. */
+function readFurther(cursor: Cursor): number {
+  let chains = 0;
+  for (;;) {
+    const start = cursor.at;
+    const joined = takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor) || takeComma(cursor);
+    takeAny(cursor, 'a', 'and');
+    if (joined && takeAny(cursor, 'ch') !== null) {
+      if (peek(cursor).kind === 'dash') cursor.at += 1;
+      chains += readNumber(cursor)?.values[0] ?? 0;
+      takeAny(cursor, 'sp');
+      continue;
+    }
+    const n = joined && isNumber(cursor) ? (readNumber(cursor)?.values[0] ?? 0) : 0;
+    const skipped = takeAny(cursor, 'skipped', 'missed') !== null;
+    if (peek(cursor).kind === 'dash') cursor.at += 1;
+    if (n > 0 && takeAny(cursor, ...CHAIN_WORDS) !== null) {
+      takeAny(cursor, 'sp');
+      // Chains skipped at the foot of it stand for nothing.
+      if (!skipped) chains += n;
+      continue;
+    }
+    cursor.at = start;
+    return chains;
+  }
+}
+
+function takeComma(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'comma') return false;
+  cursor.at += 1;
+  return true;
 }
 
 function readThroughout(cursor: Cursor): boolean {

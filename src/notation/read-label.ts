@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
-import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
 import type { Label, Num, Unit } from './tree.ts';
 
@@ -84,8 +84,9 @@ function readNumbered(cursor: Cursor): Label | null {
     return withOthers(unit, word, first, others, span());
   }
   const ranged = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
-  if (ranged && peek(cursor, 1).kind === 'number') {
-    cursor.at += 1;
+  const named = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r';
+  if (ranged && (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))) {
+    cursor.at += named ? 2 : 1;
     const to = readNumber(cursor);
     const low = first.values[0] ?? 0;
     const high = to?.values[0] ?? low;
@@ -119,17 +120,22 @@ function shortUnit(cursor: Cursor): Unit | null {
   return word === 'rd' ? 'round' : word === 'rw' ? 'row' : cursor.unit;
 }
 
-/** `3rd row`, `1st rnd`. */
+/** `3rd row`, `4th to 9th rnds`, `15th (20th) row`. */
 function readOrdinalLabel(cursor: Cursor): Label | null {
   const from = cursor.at;
-  const token = peek(cursor);
-  const unit = unitAt(cursor, 1);
-  if (token.kind !== 'ordinal' || unit === null) return null;
-  cursor.at += 1;
+  const first = readOrdinals(cursor);
+  if (first === null) return null;
+  const joined = wordAt(cursor) === 'to' || wordAt(cursor) === 'and' || peek(cursor).kind === 'dash';
+  if (joined && peek(cursor, 1).kind === 'ordinal') cursor.at += 1;
+  const to = joined ? readOrdinals(cursor) : null;
+  if (unitAt(cursor) === null) {
+    cursor.at = from;
+    return null;
+  }
+  const unit = unitAt(cursor) ?? 'row';
   const word = asWritten(cursor);
   cursor.at += 1;
-  const span = spanSince(cursor, from);
-  return { kind: 'numbered', unit, word, from: { values: [token.value], span }, to: null, span };
+  return { kind: 'numbered', unit, word, from: first, to, span: spanSince(cursor, from) };
 }
 
 /** `3.` or `3)` at the start of a line, before an instruction. */

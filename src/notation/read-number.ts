@@ -99,6 +99,31 @@ export function readOrdinal(cursor: Cursor): number | null {
   return value;
 }
 
+/** `15th`, `15th (20th)`: an ordinal with the sizes that may follow it; null when none stands here. */
+export function readOrdinals(cursor: Cursor): Num | null {
+  const from = cursor.at;
+  if (peek(cursor).kind !== 'ordinal') return null;
+  const values = [peek(cursor).value];
+  cursor.at += 1;
+  if (peek(cursor).kind === 'open' && peek(cursor, 1).kind === 'ordinal') {
+    while (peek(cursor, 1).kind === 'ordinal') {
+      values.push(peek(cursor, 1).value);
+      cursor.at += 2;
+    }
+    if (peek(cursor).kind === 'close') cursor.at += 1;
+  }
+  const span = spanSince(cursor, from);
+  const { sizes } = cursor.context;
+  if (values.length > 1 && values.length !== sizes) {
+    cursor.faults.push(
+      diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }),
+    );
+    while (values.length < sizes) values.push(values[values.length - 1] ?? 0);
+    values.length = Math.max(1, sizes);
+  }
+  return { values, span };
+}
+
 /** A number that is not written as one, such as the one in "a shell". */
 export function impliedNumber(value: number, cursor: Cursor, at: number): Num {
   const end = cursor.at;

@@ -81,7 +81,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
       const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
       return { kind: 'each', what, stop, every: 2, span: span() };
     }
-    if (what.kind === 'row-end' && takeAny(cursor, 'along') !== null) {
+    if (what.kind === 'row-end' && takeAny(cursor, 'along', 'down', 'up') !== null) {
       takeAny(cursor, 'the');
       takeAny(cursor, 'side', 'edge');
     }
@@ -130,11 +130,18 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     }
     return { kind: 'ring', magic: false, span: span() };
   }
+  if (takeWords(cursor, 'top', 'right', 'corner') || takeWords(cursor, 'top', 'right-hand', 'corner')) {
+    // Seen from the side that faces, the top begins at the right.
+    const what = readWhat(cursor) ?? ANY_STITCH;
+    return { kind: 'first', n: null, what, span: span() };
+  }
   if (takeAny(cursor, 'top') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
     const chain = readChainName(cursor);
     if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: span() };
+    const far = readChainAtBeginning(cursor);
+    if (far !== null) return { kind: 'of-chain', nth: null, chains: far, where: 'beginning', span: span() };
     takeAny(cursor, 'first');
     // "top of beg cl": the round's first stitch, named.
     const what = readWhat(cursor);
@@ -263,6 +270,25 @@ function readChainName(cursor: Cursor): { chains: number | null; where: 'beginni
     const length = peek(cursor).value;
     cursor.at += 3;
     return { chains: length, where };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `2 ch at beg of round`: how many chains; null when that is not what stands here. */
+function readChainAtBeginning(cursor: Cursor): number | null {
+  const start = cursor.at;
+  const n = peek(cursor).kind === 'number' ? peek(cursor).value : null;
+  if (n !== null) cursor.at += 1;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  if (n !== null && takeAny(cursor, 'ch', 'chain') !== null) {
+    if (takeAny(cursor, 'at') !== null) {
+      takeAny(cursor, 'the');
+      takeAny(cursor, 'beg', 'beginning', 'start');
+      takeAny(cursor, 'of');
+      takeAny(cursor, 'row', 'rnd', 'round');
+    }
+    return n;
   }
   cursor.at = start;
   return null;

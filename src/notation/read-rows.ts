@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
 import type { RepeatRowsStep, Unit } from './tree.ts';
@@ -25,7 +26,9 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   const start = cursor.at;
   const lastRows = readLastRows(cursor, from);
   if (lastRows !== null) return lastRows;
-  const unit = unitAt(cursor);
+  const byOrdinal = readOrdinalRows(cursor, from);
+  if (byOrdinal !== null) return byOrdinal;
+  const unit = unitAt(cursor) ?? (wordAt(cursor) === 'r' ? cursor.unit : null);
   if (unit === null || !isNumber(cursor, 1)) return null;
   cursor.at += 1;
   const rows = readRowNumbers(cursor);
@@ -64,8 +67,10 @@ function readLastRows(cursor: Cursor, from: number): RepeatRowsStep | null {
 export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
   if (takeAny(cursor, 'even', 'straight') !== null) {
-    takeAny(cursor, 'in');
-    takeAny(cursor, 'patt', 'pattern');
+    if (takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') === null) {
+      const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+      if (found !== null) cursor.at += found.length;
+    }
     takeAny(cursor, 'for');
     const n = readNumber(cursor);
     const unit = unitAt(cursor);
@@ -106,9 +111,12 @@ function readRowNumbers(cursor: Cursor): number[] {
     const token = peek(cursor);
     if (token.kind !== 'number') return rows;
     cursor.at += 1;
-    const range = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to' ? peek(cursor, 1) : null;
-    if (range !== null && range.kind === 'number') {
-      cursor.at += 2;
+    const joint = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
+    const named = joint && (unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r') ? 1 : 0;
+    const range = joint ? peek(cursor, 1 + named) : null;
+    // `Rep Rows 2 and 3 - 31 sts` ends in a count.
+    if (range !== null && range.kind === 'number' && !isCount(cursor, 1 + named)) {
+      cursor.at += 2 + named;
       const last = Math.min(range.value, token.value + LARGEST_NUMBER);
       for (let row = token.value; row <= last; row += 1) rows.push(row);
     } else rows.push(token.value);
@@ -118,6 +126,32 @@ function readRowNumbers(cursor: Cursor): number[] {
     if (next.kind !== 'number' || isTimes(cursor, 2)) return rows;
     cursor.at += 1;
   }
+}
+
+/** `2nd row`, `2nd and 3rd rows`; null when neither stands here. */
+function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
+  const start = cursor.at;
+  const rows: number[] = [];
+  while (peek(cursor).kind === 'ordinal') {
+    rows.push(peek(cursor).value);
+    cursor.at += 1;
+    const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma';
+    if (joined && peek(cursor, 1).kind === 'ordinal') cursor.at += 1;
+  }
+  const unit = unitAt(cursor);
+  if (rows.length === 0 || unit === null) {
+    cursor.at = start;
+    return null;
+  }
+  cursor.at += 1;
+  return { kind: 'repeat rows', unit, rows, until: readUntil(cursor), span: spanSince(cursor, from) };
+}
+
+/** A number that counts stitches: sizes or a kind of stitch come behind it. */
+function isCount(cursor: Cursor, ahead: number): boolean {
+  const next = peek(cursor, ahead + 1);
+  if (next.kind === 'open') return true;
+  return next.kind === 'word' && !['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'].includes(next.text);
 }
 
 /** `2 and 3 twelve more times`: the number after the list belongs to "times". */

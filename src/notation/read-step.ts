@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanOf, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
 import { readEvenly, readEvenlyAfter, readWorking } from './read-edge.ts';
@@ -30,7 +30,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], readWorking),
-  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm'], readMakerNote),
+  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm', 'stuff', 'rotate', 'making', 'being', 'taking', 'cut', 'block', 'sew', 'continue', 'note'], readMakerNote),
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'end'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
@@ -142,6 +142,7 @@ function readPlaces(
   leading: Loop | null,
 ): readonly Step[] | null {
   const steps: WorkStep[] = [];
+  takeAny(cursor, 'loosely', 'firmly', 'tightly');
   let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
   const add = (place: Place | null, start: number): void => {
     const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
@@ -281,6 +282,8 @@ function readTurn(cursor: Cursor): Step | null {
   if (takeAny(cursor, 'turn') !== null) return { kind: 'turn', what: 'turn', span: spanSince(cursor, from) };
   if (takeWords(cursor, 'do', 'not', 'turn'))
     return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
+  if (takeWords(cursor, 'do', 'not', 'fasten', 'off') || takeWords(cursor, 'do', 'not', 'cut', 'yarn'))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   if (takeWords(cursor, 'do', 'not', 'join'))
     return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
   return null;
@@ -354,15 +357,15 @@ function readFacing(cursor: Cursor): Step | null {
 /** `ending with dc in top of tch`: what follows the repeat; its words are read as any others. */
 function readEnding(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
+  const before = cursor.faults[cursor.faults.length - 1];
+  // Where the phrase before it could not be read, this is part of the same fault.
+  const echo = before !== undefined && Math.abs(spanOf(cursor, peek(cursor)).start - before.span.end) <= 2;
   cursor.at += 1;
   takeAny(cursor, 'last', 'final');
   takeAny(cursor, 'rep', 'repeat');
-  if (takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return readStep(cursor);
-  const before = cursor.faults[cursor.faults.length - 1];
+  if (!echo && takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return readStep(cursor);
   cursor.at = from;
   skipStep(cursor);
-  // Where the phrase before it could not be read, this is part of the same fault.
-  const echo = before !== undefined && spanSince(cursor, from).start - before.span.end <= 2;
   if (!echo) reportUnread(cursor, from, null);
   return [];
 }

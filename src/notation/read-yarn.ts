@@ -123,6 +123,7 @@ function onlyYarn(cursor: Cursor): string | null {
 export function readFastenOff(cursor: Cursor): Step | null {
   const from = cursor.at;
   if (!takeWords(cursor, 'fasten', 'off') && !takeWords(cursor, 'break', 'yarn')) return null;
+  if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
   const yarn = readYarnLetter(cursor);
   return { kind: 'fasten off', yarn, span: spanSince(cursor, from) };
 }

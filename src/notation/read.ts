@@ -4,10 +4,12 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
-import { spanSince } from './cursor.ts';
+import { peek, spanSince, textSince } from './cursor.ts';
 import { lexiconOf } from './lexicon.ts';
 import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
+import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
+import { looksLikeInstruction } from './report-unread.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
 import type { Instructions, Line, Step, Unit } from './tree.ts';
@@ -24,6 +26,7 @@ export function readInstructions(
   const lexicon = lexiconOf(context.terms, context.specials);
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
+  let scope: readonly number[] | null = null;
   for (const [first, end] of splitLines(mapped, tokens, context)) {
     const cursor: Cursor = {
       mapped,
@@ -38,11 +41,20 @@ export function readInstructions(
       marked: null,
       readSteps,
     };
-    const line = readLine(cursor);
-    if (line === null) continue;
+    const heading = readScope(cursor);
+    const alone = heading !== null && peek(cursor).kind === 'end';
+    if (alone) {
+      scope = heading.sizes;
+      continue;
+    }
+    const read = readLine(cursor);
+    if (read === null) continue;
+    const sizes = heading === null ? scope : heading.sizes;
+    const line = sizes === null ? read : { ...read, sizes };
     const before = lines[lines.length - 1];
     // A count on a line of its own belongs to the row above it.
     if (
+      line.readable &&
       line.label === null &&
       line.steps.length === 0 &&
       line.stated !== null &&
@@ -80,6 +92,8 @@ export function readPhrase(
 
 function readLine(cursor: Cursor): Line | null {
   const before = cursor.faults.length;
+  const heading = readHeading(cursor);
+  if (heading !== null) return heading;
   const read = readLabel(cursor);
   const noteFrom = cursor.at;
   if (read?.label.kind === 'named' && /^notes?$/i.test(read.label.name)) {
@@ -117,6 +131,19 @@ function readLine(cursor: Cursor): Line | null {
   return { label: read?.label ?? null, side: read?.side ?? null, steps, stated, readable, span };
 }
 
+/** A line of a few words that name no stitch and instruct nothing: `Shape cap`. It is kept as a note. */
+function readHeading(cursor: Cursor): Line | null {
+  const words = cursor.tokens.slice(cursor.at, -1);
+  const plain = words.length >= 2 && words.length <= LONGEST_HEADING && words.every(({ kind }) => kind === 'word');
+  if (cursor.at > 0 || !plain || words.some(({ text }, i) => looksLikeInstruction(cursor, text, i))) return null;
+  cursor.at = cursor.tokens.length - 1;
+  const span = spanSince(cursor, 0);
+  const text = textSince(cursor, 0);
+  return { label: null, side: null, steps: [{ kind: 'note', text, span }], stated: null, readable: true, span };
+}
+
+const LONGEST_HEADING = 5;
+
 /**
  * The token ranges of the lines. A label begins a line; so does a blank line, and a physical line after one that
  * was finished by a full stop or a count. Everything else goes on with the line before.
@@ -150,7 +177,7 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
     if (token === undefined || token.kind !== 'newline') continue;
     const blank = tokens[i + 1]?.kind === 'newline';
     probe.at = i + 1;
-    if (blank || isFinished(tokens[i - 1]) || isLabel(probe)) {
+    if (blank || isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe)) {
       if (i > first) ranges.push([first, i]);
       first = i + 1;
     }
@@ -158,6 +185,37 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
   const last = tokens.length - 1;
   if (last > first) ranges.push([first, last]);
   return ranges;
+}
+
+/** Words that begin a sentence of their own, so that a line with no full stop before them is finished. */
+const SENTENCE_STARTS = new Set([
+  'fasten',
+  'rep',
+  'repeat',
+  'work',
+  'with',
+  'join',
+  'change',
+  'weave',
+  'do',
+  'note',
+  'stuff',
+  'continue',
+  'cut',
+  'size',
+  'sizes',
+  'all',
+  'both',
+]);
+
+/** A capital begins a sentence, unless what comes before it is not finished: a comma, an "and". */
+function startsSentence(mapped: MappedText, tokens: readonly Token[], newline: number): boolean {
+  const next = tokens[newline + 1];
+  const before = tokens[newline - 1];
+  if (next === undefined || next.kind !== 'word' || !SENTENCE_STARTS.has(next.text)) return false;
+  if (before === undefined || before.kind === 'comma' || before.kind === 'semicolon' || before.text === 'and') return false;
+  const first = mapped.text.charAt(next.start);
+  return first !== first.toLowerCase();
 }
 
 function isFinished(token: Token | undefined): boolean {

@@ -146,3 +146,13 @@ function exampleOf(name: string, terms: Terms): string {
   if (/^p(icot)?s?$/.test(word)) return `ch 3, ${abbr('sl-st')} in 3rd ch from hook`;
   return `5 ${abbr('dc')} in same st`;
 }
+
+/** Whether a word is, or may be meant for, a stitch or an instruction. */
+export function looksLikeInstruction(cursor: Cursor, word: string, ahead: number): boolean {
+  if (findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null) return true;
+  const { terms, specials } = cursor.context;
+  const other: Terms = terms === 'US' ? 'UK' : 'US';
+  if (findName(lexiconOf(other, []), cursor.tokens, cursor.at + ahead) !== null) return true;
+  if (UNSETTLED.has(word)) return true;
+  return nearest(word, [...INSTRUCTION_WORDS, ...specials]) !== null || INSTRUCTION_WORDS.includes(word);
+}

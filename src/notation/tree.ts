@@ -340,6 +340,8 @@ export interface Line {
   readonly side: 'RS' | 'WS' | null;
   readonly steps: readonly Step[];
   readonly stated: StatedCount | null;
+  /** Places of the sizes it is for, where a heading says `Sizes M and L only`; all of them when absent. */
+  readonly sizes?: readonly number[];
   /** False when some of its words could not be read: it is not worked, so that one fault does not cause more. */
   readonly readable: boolean;
   readonly span: Span;

@@ -29,6 +29,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     file,
     terms,
     sizes: sizeCount(root),
+    sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
     yarns: keysOf(root, 'yarn'),
   };
@@ -80,6 +81,13 @@ function termsOf(root: YamlNode): Terms | null {
 /** A pattern without sizes has one. */
 function sizeCount(root: YamlNode): number {
   return Math.max(1, itemCount(root, 'sizes'));
+}
+
+function sizeNames(root: YamlNode): string[] {
+  return Array.from({ length: itemCount(root, 'sizes') }, (_, index) => {
+    const node = yamlAt(root, ['sizes', index, 'name']);
+    return node?.kind === 'text' ? node.text.text.trim() : '';
+  });
 }
 
 function itemCount(root: YamlNode, key: string): number {

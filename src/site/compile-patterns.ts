@@ -1,9 +1,9 @@
 /** Pattern files as read -> every pattern compiled; a file that could not be read is a pattern with one fault. */
 
-import { compilePattern } from '../compile.ts';
+import { compilePattern, compileText } from '../compile.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { ReadPattern } from './read-patterns.ts';
+import { isPlainText, type ReadPattern } from './read-patterns.ts';
 
 export interface CompiledFile {
   readonly file: string;
@@ -18,7 +18,7 @@ export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
       ? {
           file: entry.source.file,
           text: entry.source.text,
-          compiled: compilePattern(entry.source, entry.slug),
+          compiled: (isPlainText(entry.source.file) ? compileText : compilePattern)(entry.source, entry.slug),
         }
       : { file: entry.file, text: '', compiled: unreadPattern(entry.slug, entry.fault) },
   );

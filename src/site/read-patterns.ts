@@ -4,6 +4,7 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Source } from '../source/span.ts';
+import { fragment } from './addresses.ts';
 import { diskFault } from './disk-faults.ts';
 
 export const PATTERN_FILE = 'pattern.yaml';
@@ -11,6 +12,11 @@ export const PATTERN_FILE = 'pattern.yaml';
 export type ReadPattern =
   | { readonly kind: 'read'; readonly slug: string; readonly source: Source }
   | { readonly kind: 'unread'; readonly slug: string; readonly file: string; readonly fault: Diagnostic };
+
+/** Instructions as they were pasted, rather than a pattern's file of keys. */
+export function isPlainText(file: string): boolean {
+  return /\.te?xt$/i.test(file);
+}
 
 /** A path may be a pattern's file, its folder, or a folder of such folders. Each file is given once. */
 export async function readPatterns(paths: readonly string[]): Promise<ReadPattern[]> {
@@ -67,8 +73,9 @@ async function readFound(found: Found): Promise<ReadPattern> {
   }
 }
 
-/** The folder's name is the pattern's address. */
+/** The folder's name is the pattern's address; a plain text is named after its file. */
 function patternSlug(file: string): string {
+  if (isPlainText(file)) return fragment(path.basename(file).replace(/\.[^.]*$/, ''));
   return path.basename(path.dirname(path.resolve(file)));
 }
 

@@ -18,6 +18,7 @@ export const CHAIN = [
     makes: 1,
     counted: false,
     turningChain: null,
+    lies: true,
     legOf: 'ch',
     symbol: 'chain',
     how: 'Wrap the yarn round the hook and draw it through the loop on the hook.',

@@ -50,6 +50,8 @@ function exchangeInto(to: Terms): Exchange {
     // Names are often said without their last word: `treble` for `treble crochet`.
     const short = own.name.replace(/ crochet$/, '');
     if (short !== own.name && /treble/.test(short)) add(short, other.name);
+    // `FPtr` is the UK form of a stitch printed `RtrF`, and another stitch in US terms: it must not stand as it is.
+    if (row.enters !== undefined) for (const spelling of own.alsoRead) add(spelling, other.abbr);
   }
   for (const pair of OTHER_WORDS) add(pair[from], pair[to]);
   const longestFirst = [...exchanged.keys()].sort((a, b) => b.length - a.length);

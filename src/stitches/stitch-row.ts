@@ -43,10 +43,16 @@ export type SymbolId =
   | 'extended-half-double'
   | 'extended-double'
   | 'extended-treble'
+  | 'reverse-single'
+  | 'looped-single'
+  | 'linked-double'
+  | 'linked-treble'
+  | 'love-knot'
+  | 'bullion'
   | 'magic-ring';
 
 export interface StitchRow {
-  /** The US abbreviation without spaces, which the rest of the code knows the stitch by: `sc`, `sl-st`, `dc3tog`. */
+  /** What the rest of the code knows the stitch by, from its US terms: `sc`, `sl-st`, `dc3tog`, `dc5-popcorn`. */
   readonly id: string;
   readonly family: StitchFamily;
   readonly us: StitchTerms;
@@ -71,7 +77,18 @@ export interface StitchRow {
   readonly enters?: Enters;
   /** All its legs go into one place: popcorn, puff, bobble. */
   readonly inOnePlace?: true;
-  /** The stitch each leg is a part-worked one of, for decreases; itself otherwise. */
+  /** How many legs that is, where they all go into one place; those of a decrease over several are its `uses`. */
+  readonly legs?: number;
+  /** Each leg is a whole stitch, and their tops are pulled together afterwards: popcorn. */
+  readonly wholeLegs?: true;
+  /** Lies along the way the yarn goes, from one stitch to the next, rather than standing on something. */
+  readonly lies?: true;
+  /** Reaches into a row further down, which its place has to name: `long dc in next st 2 rows below`. */
+  readonly reachesDown?: true;
+  /**
+   * The plain stitch it is a form of: what each leg of a decrease or cluster is begun as, what a post, standing or
+   * linked stitch would be without that. "Next dc" finds it, and a stated `12 dc` takes it in. Itself otherwise.
+   */
   readonly legOf: string;
   readonly symbol: SymbolId;
   /** How it is made, one sentence in words that are the same in both dialects. */

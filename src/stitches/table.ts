@@ -3,11 +3,29 @@
 import { BASIC } from './basic.ts';
 import { CHAIN } from './chain.ts';
 import { EXTENDED } from './extended.ts';
+import { FANCY } from './fancy.ts';
+import { FOUNDATION } from './foundation.ts';
+import { GATHERED } from './gathered.ts';
+import { LINKED } from './linked.ts';
+import { POST } from './post.ts';
+import { STANDING } from './standing.ts';
 import { START } from './start.ts';
 import type { StitchRow, StitchTerms, Terms } from './stitch-row.ts';
 import { TOGETHER } from './together.ts';
 
-const FAMILIES: readonly (readonly StitchRow[])[] = [CHAIN, BASIC, EXTENDED, TOGETHER, START];
+const FAMILIES: readonly (readonly StitchRow[])[] = [
+  CHAIN,
+  BASIC,
+  EXTENDED,
+  TOGETHER,
+  START,
+  FOUNDATION,
+  POST,
+  GATHERED,
+  LINKED,
+  STANDING,
+  FANCY,
+];
 
 export const STITCHES: readonly StitchRow[] = FAMILIES.flat();
 

@@ -1,12 +1,10 @@
 /** Rows of the stitch table for decreases: 2 to 7 stitches worked together, made from the stitch each leg is. */
 
-import { BASIC } from './basic.ts';
+import { capital, type PlainId, plainRow, round2 } from './plain-row.ts';
 import type { StitchRow, StitchTerms } from './stitch-row.ts';
 
-type LegId = 'sc' | 'hdc' | 'dc' | 'tr' | 'dtr';
-
 interface Leg {
-  readonly id: LegId;
+  readonly id: PlainId;
   /** How one leg is left unfinished, for each of n places. */
   readonly begin: (n: number) => string;
   /** Loops on the hook once n legs are there. */
@@ -50,20 +48,25 @@ export const TOGETHER: readonly StitchRow[] = LEGS.flatMap((leg) =>
 );
 
 function togetherRow(leg: Leg, n: number): StitchRow {
-  const one = legRow(leg.id);
+  const one = plainRow(leg.id);
   return {
     ...one,
     id: `${leg.id}${n}tog`,
     family: 'together',
     us: togetherTerms(one.us, n),
     uk: togetherTerms(one.uk, n),
-    yarnInSc: round2(n * one.yarnInSc - (n - 1) * CLOSING_LOOP_IN_SC),
+    yarnInSc: togetherYarn(one, n),
     uses: n,
     turningChain: decreaseTurningChain(one),
     makes: 1,
     how: `${capital(leg.begin(n))}, then wrap the yarn and draw it through all ${leg.loops(n)} loops.`,
     source: leg.published.includes(n) ? 'published: lists of terms; figures from memory' : 'memory',
   };
+}
+
+/** Of n legs closed by one draw through. */
+export function togetherYarn(leg: StitchRow, n: number): number {
+  return round2(n * leg.yarnInSc - (n - 1) * CLOSING_LOOP_IN_SC);
 }
 
 /** The chain is its leg's; whether it counts as a leg of the decrease is for the pattern to say, but for sc. */
@@ -92,18 +95,4 @@ function togetherTerms(leg: StitchTerms, n: number): StitchTerms {
 
 function partWorked(n: number, wraps: string, pairs: string): string {
   return `in each of the next ${n} places wrap the yarn ${wraps}, pull up a loop and draw the yarn through 2 loops ${pairs}`;
-}
-
-function legRow(id: LegId): StitchRow {
-  const row = BASIC.find((basic) => basic.id === id);
-  if (row === undefined) throw new Error(`No basic stitch ${id} to work together.`);
-  return row;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-function round2(value: number): number {
-  return Math.round(value * 100) / 100;
 }

@@ -16,6 +16,8 @@ export interface StitchSymbol {
    * null for a leg that stands free, as in a decrease.
    */
   readonly leg: (lengthU: number, bulgeU: number | null, pen: Pen) => readonly Shape[];
+  /** Where a later stitch goes into it, as a share of its length, for what lies along the row: the middle unless said. */
+  readonly enteredAt?: number;
   /** Whether its head has a bar, which legs worked together then share. */
   readonly barred: boolean;
 }

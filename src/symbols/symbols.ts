@@ -1,6 +1,7 @@
 /** A symbol's name in, its drawing out: the chart symbol of every stitch. */
 
 import type { SymbolId } from '../stitches/stitch-row.ts';
+import { bullion } from './bullion.ts';
 import { chain } from './chain.ts';
 import { double } from './double.ts';
 import { doubleTreble } from './double-treble.ts';
@@ -9,8 +10,13 @@ import { extendedHalfDouble } from './extended-half-double.ts';
 import { extendedSingle } from './extended-single.ts';
 import { extendedTreble } from './extended-treble.ts';
 import { halfDouble } from './half-double.ts';
+import { linkedDouble } from './linked-double.ts';
+import { linkedTreble } from './linked-treble.ts';
+import { loopedSingle } from './looped-single.ts';
+import { loveKnot } from './love-knot.ts';
 import { magicRing } from './magic-ring.ts';
 import { quadrupleTreble } from './quadruple-treble.ts';
+import { reverseSingle } from './reverse-single.ts';
 import { single } from './single.ts';
 import { slipStitch } from './slip-stitch.ts';
 import type { StitchSymbol } from './stitch-symbol.ts';
@@ -31,5 +37,11 @@ export const SYMBOLS: Readonly<Record<SymbolId, StitchSymbol>> = {
   'extended-half-double': extendedHalfDouble,
   'extended-double': extendedDouble,
   'extended-treble': extendedTreble,
+  'reverse-single': reverseSingle,
+  'looped-single': loopedSingle,
+  'linked-double': linkedDouble,
+  'linked-treble': linkedTreble,
+  'love-knot': loveKnot,
+  bullion,
   'magic-ring': magicRing,
 };

@@ -36,7 +36,8 @@ export function deriveWork(words: MappedText, context: DeriveContext): Derived |
 function candidatesIn(words: MappedText): MappedText[] {
   const { text } = words;
   const cuts: [number, number][] = [[0, text.length]];
-  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g)) cuts.push([found.index + found[0].length, text.length]);
+  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g))
+    cuts.push([found.index + found[0].length, text.length]);
   const bracketed = /^[^()]*\(([^()]+)\)\.?$/.exec(text);
   if (bracketed?.[1] !== undefined) {
     const start = text.indexOf('(') + 1;
@@ -52,9 +53,15 @@ const PLACE =
 function inStitches(words: MappedText, context: DeriveContext): MappedText | null {
   let start = /^(?:(?:to\s+)?(?:work|make|crochet)\s+)?/i.exec(words.text)?.[0].length ?? 0;
   let end = words.text.length;
-  const sentence = /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete)\b|.{0,24}\b(?:made|completed?)\b)/i.exec(words.text);
+  const sentence =
+    /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete)\b|.{0,24}\b(?:made|completed?)\b)/i.exec(
+      words.text,
+    );
   if (sentence !== null) end = sentence.index;
-  const aside = /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(words.text.slice(start, end));
+  const aside =
+    /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(
+      words.text.slice(start, end),
+    );
   if (aside !== null && aside.index > 0) end = start + aside.index;
   while (end > start && /[.,;\s]/.test(words.text.charAt(end - 1))) end -= 1;
   while (start < end && /\s/.test(words.text.charAt(start))) start += 1;
@@ -94,21 +101,41 @@ function isOfStitch(step: Step): boolean {
   return works(step) || step.kind === 'bracket' || step.kind === 'skip' || step.kind === 'join';
 }
 
-const TIMES: Readonly<Record<string, number>> = { twice: 2, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7 };
+const TIMES: Readonly<Record<string, number>> = {
+  twice: 2,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+};
 
 /** `(Yo, insert hook, yo, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all 4 loops`. */
 function fromMovements(text: string, terms: Terms): string | null {
   if (!/\binsert\b/i.test(text)) return null;
   const chain = /^\s*(?:ch|chain)\s*(\d)\b/i.exec(text)?.[1];
-  const invisible = /front loops?\b/i.test(text) && /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
-  if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6))) return termsOf(stitchById('sc2tog'), terms).abbr;
+  const invisible =
+    /front loops?\b/i.test(text) &&
+    /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
+  if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6)))
+    return termsOf(stitchById('sc2tog'), terms).abbr;
   const times = legsIn(text);
   if (times === null) return null;
   const one = text.slice(0, text.search(/\btimes\b|\btwice\b|\brep\b/i));
   const wraps = wrapsBefore(one);
   const after = one.slice(one.search(/\binsert\b/i));
-  const pairs = (after.match(/through\s+(?:first\s+)?(?:2|two)\b/gi) ?? []).length * (/\bthrough\s+(?:2|two)\s+(?:lps?|loops?)\s*(?:on hook\s*)?(?:,|\s)?\s*twice\b/i.test(after) ? 2 : 1);
-  const leg = wraps === 0 ? 'sc' : wraps === 1 ? (pairs === 0 ? 'hdc' : 'dc') : STITCHES.find((row) => row.family === 'basic' && row.yarnOvers === wraps)?.id;
+  const pairs =
+    (after.match(/through\s+(?:first\s+)?(?:2|two)\b/gi) ?? []).length *
+    (/\bthrough\s+(?:2|two)\s+(?:lps?|loops?)\s*(?:on hook\s*)?(?:,|\s)?\s*twice\b/i.test(after) ? 2 : 1);
+  const leg =
+    wraps === 0
+      ? 'sc'
+      : wraps === 1
+        ? pairs === 0
+          ? 'hdc'
+          : 'dc'
+        : STITCHES.find((row) => row.family === 'basic' && row.yarnOvers === wraps)?.id;
   const expected = leg === 'sc' || leg === 'hdc' ? 0 : wraps;
   if (leg === undefined || pairs !== expected) return null;
   const id = `${leg}${times}tog`;
@@ -119,7 +146,9 @@ function fromMovements(text: string, terms: Terms): string | null {
 }
 
 function legsIn(text: string): number | null {
-  const rest = /\brep(?:eat)?\s+from\s+\*\s+(\d|once|twice|two|three|four)(?:\s+more)?(?:\s+times?)?/i.exec(text)?.[1]?.toLowerCase();
+  const rest = /\brep(?:eat)?\s+from\s+\*\s+(\d|once|twice|two|three|four)(?:\s+more)?(?:\s+times?)?/i
+    .exec(text)?.[1]
+    ?.toLowerCase();
   if (rest !== undefined) return (rest === 'once' ? 1 : (TIMES[rest] ?? Number(rest))) + 1;
   const said = /[)\]]\s*(?:(\d|two|three|four|five|six|seven)\s*(?:times|x)|(twice))/i.exec(text);
   const word = (said?.[1] ?? said?.[2])?.toLowerCase();
@@ -129,7 +158,10 @@ function legsIn(text: string): number | null {
 /** How often the yarn is wrapped before the hook goes in: `yo`, `yo twice`, `yarn over 2 times`, `yrh`. */
 function wrapsBefore(text: string): number {
   const before = text.slice(0, text.search(/\binsert\b/i));
-  const wrap = /\b(?:yo|yoh|yrh|yarn over|yarn round hook|wrap yarn)\b\s*(?:hook\s*)?(twice|\d(?=\s*times)|two times|three times)?/i.exec(before);
+  const wrap =
+    /\b(?:yo|yoh|yrh|yarn over|yarn round hook|wrap yarn)\b\s*(?:hook\s*)?(twice|\d(?=\s*times)|two times|three times)?/i.exec(
+      before,
+    );
   if (wrap === null) return 0;
   const count = wrap[1]?.toLowerCase();
   if (count === undefined) return 1;
@@ -138,7 +170,10 @@ function wrapsBefore(text: string): number {
 
 /** The stitch of the table that words name, with brackets and plurals about them taken off. */
 export function stitchNamed(words: string, terms: Terms): ReturnType<typeof findStitch> {
-  const plain = words.replace(/\((?:s|es)\)/gi, '').replace(/[.;,]+$/, '').trim();
+  const plain = words
+    .replace(/\((?:s|es)\)/gi, '')
+    .replace(/[.;,]+$/, '')
+    .trim();
   return (
     findStitch(plain, terms) ??
     findStitch(plain.replace(/\s*\([^)]*\)\s*/g, ' ').trim(), terms) ??

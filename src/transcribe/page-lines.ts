@@ -9,10 +9,13 @@ export function isPageNumber(text: string): boolean {
   );
 }
 
-/** `From: …`, `On 3 May … wrote:`, `-----Original Message-----`. */
-export function isEmailHeading(text: string): boolean {
+/** `From: …`, `On 3 May … wrote:`, `-----Original Message-----`; `CC: …` only where it is no yarn, `below` others. */
+export function isEmailHeading(text: string, below: boolean): boolean {
   return (
-    /^(?:from|to|cc|bcc|sent|date|reply-to|subject|attachments?):\s/i.test(text) ||
+    /^(?:subject|reply-to|sent):\s/i.test(text) ||
+    /^(?:from|to|cc|bcc)\s*:.*@/i.test(text) ||
+    (below && /^(?:from|to|cc|bcc|date|attachments?):\s/i.test(text)) ||
+    /^from:\s/i.test(text) ||
     /^on\b.{4,120}\bwrote:$/i.test(text) ||
     /^-*\s*(?:original message|forwarded message|begin forwarded message:?)\s*-*$/i.test(text) ||
     /^\S+@\S+\.\S+$/.test(text)
@@ -24,6 +27,11 @@ export function emailSubject(text: string): string | null {
   const subject = /^subject:\s*(.*)$/i.exec(text)?.[1];
   const plain = subject?.replace(/^(?:\s*(?:re|fw|fwd|aw)\s*:\s*)+/i, '').trim();
   return plain === undefined || plain === '' ? null : plain;
+}
+
+/** `Dear Mim,`, `Love, Petra`, `Happy hooking!` */
+export function isGreeting(text: string): boolean {
+  return /^(?:hi|hello|hey|dear|love|best|best wishes|kind regards|regards|cheers|thanks|many thanks|thank you|yours|yours sincerely|warmly|happy (?:hooking|crocheting|stitching))\b[^.:;*()\d]{0,30}[,!]?$/i.test(text);
 }
 
 /** The heads of a table's columns: `Rnd | Instructions | Stitches`; gives what its first column counts. */

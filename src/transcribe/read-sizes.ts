@@ -46,9 +46,13 @@ export function readSizes(items: readonly Item[]): SizesRead {
     const sides = sizes.length === 0 && items.length === 1 ? sidesIn(text) : null;
     if (sides !== null) sizes = [{ name: 'one size', ...sides, span: item.span }];
     // The one size's own words often say more than its sides.
-    if (sides === null || !/^\W*(?:approx\w*\.?\s*)?[\d.,\s]+(?:cm|in|mm|")?\s*(?:x|×|by|square)/i.test(text)) rest.push(item);
+    if (sides === null || !/^\W*(?:approx\w*\.?\s*)?[\d.,\s]+(?:cm|in|mm|")?\s*(?:x|×|by|square)/i.test(text))
+      rest.push(item);
   }
-  return { sizes: new Set(sizes.map(({ name }) => name.toLowerCase())).size === sizes.length ? sizes : [], rest: sizes.length === 0 ? items : rest };
+  return {
+    sizes: new Set(sizes.map(({ name }) => name.toLowerCase())).size === sizes.length ? sizes : [],
+    rest: sizes.length === 0 ? items : rest,
+  };
 }
 
 /** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */
@@ -57,14 +61,20 @@ function listIn(text: string): { names: string[]; behind: string } | null {
   if (bracketed !== null) {
     const [, first = '', others = '', behind = ''] = bracketed;
     const names = [first, ...others.split(/\s*[,:/]\s*/)].map((name) => name.trim().replace(/\.$/, ''));
-    if (names.length > 1 && names.every((name) => SIZE_WORD.test(name)) && !/^\s*(?:cm|in|mm|"|”)/i.test(behind))
+    if (
+      names.length > 1 &&
+      names.every((name) => SIZE_WORD.test(name)) &&
+      !/^\s*(?:cm|in|mm|"|”)/i.test(behind)
+    )
       return { names, behind: behind.replace(/^[.,;]$/, '') };
   }
   const names = text
     .replace(/\.$/, '')
     .split(/\s*(?:,|;|\band\b|&)\s*/)
     .filter((name) => name !== '');
-  return names.length > 1 && names.every((name) => SIZE_WORD.test(name) && !/^\d+$/.test(name)) ? { names, behind: '' } : null;
+  return names.length > 1 && names.every((name) => SIZE_WORD.test(name) && !/^\d+$/.test(name))
+    ? { names, behind: '' }
+    : null;
 }
 
 /** `Small: 15 cm x 20 cm`, `Large – 30 cm square`. */
@@ -78,8 +88,11 @@ function namedSize(text: string): { name: string; sides: ReturnType<typeof sides
 
 /** `15 (20, 30) cm square`: a side for each size. */
 function measuresIn(text: string): string[] | null {
-  const found = /^(?:approx\w*\.?\s+)?(\d+(?:\.\d+)?)\s*[([]([\d.,:\s]+)[)\]]\s*(cm|in|mm|")\.?\s*square\b/i.exec(text);
+  const found =
+    /^(?:approx\w*\.?\s+)?(\d+(?:\.\d+)?)\s*[([]([\d.,:\s]+)[)\]]\s*(cm|in|mm|")\.?\s*square\b/i.exec(text);
   const [, first, others, unit] = found ?? [];
   if (first === undefined || others === undefined || unit === undefined) return null;
-  return [first, ...others.split(/[,:]/)].map((amount) => `${amount.trim()} ${unit === '"' ? 'in' : unit.toLowerCase()}`);
+  return [first, ...others.split(/[,:]/)].map(
+    (amount) => `${amount.trim()} ${unit === '"' ? 'in' : unit.toLowerCase()}`,
+  );
 }

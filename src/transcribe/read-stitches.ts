@@ -4,8 +4,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { termsOf } from '../stitches/table.ts';
-import { insertedText } from './mapped-pieces.ts';
 import { type DeriveContext, deriveWork, stitchNamed } from './derive-work.ts';
+import { insertedText } from './mapped-pieces.ts';
 import type { Item } from './sorted-lines.ts';
 import { readEntries, type StitchEntry } from './stitch-entries.ts';
 import { textFault } from './text-faults.ts';
@@ -43,10 +43,17 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
   const aliases = new Map(listed.entries.map((entry) => [plain(entry.words.text), entry]));
   const used = new Set<StitchEntry>();
   for (const entry of described.entries) {
-    const alias = aliases.get(plain(entry.name)) ?? (entry.fullName === null ? undefined : aliases.get(plain(entry.fullName)));
+    const alias =
+      aliases.get(plain(entry.name)) ??
+      (entry.fullName === null ? undefined : aliases.get(plain(entry.fullName)));
     if (alias !== undefined) used.add(alias);
     addSpecial(reading, withAlias(entry, alias ?? null, asked.rows));
-    if (alias !== undefined) reading.pieces.push({ kind: 'abbreviation', span: alias.span, means: `${alias.name}, the special stitch ${entry.name}` });
+    if (alias !== undefined)
+      reading.pieces.push({
+        kind: 'abbreviation',
+        span: alias.span,
+        means: `${alias.name}, the special stitch ${entry.name}`,
+      });
   }
   for (const entry of listed.entries) if (!used.has(entry)) addAbbreviation(reading, entry);
   for (const item of [...described.rest, ...listed.rest]) keep(reading, item);
@@ -55,10 +62,19 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
 
 /** Of a stitch's names the one that the rows use. */
 function withAlias(entry: StitchEntry, alias: StitchEntry | null, rows: string): StitchEntry {
-  const names = [entry.name, ...(alias === null ? [] : [alias.name]), ...(entry.fullName === null ? [] : [entry.fullName])];
+  const names = [
+    entry.name,
+    ...(alias === null ? [] : [alias.name]),
+    ...(entry.fullName === null ? [] : [entry.fullName]),
+  ];
   const lastWord = /^\d+-[a-z]+\s+(\S+)$/i.exec(entry.name)?.[1];
-  const name = names.find((one) => isUsed(one, rows)) ?? (lastWord !== undefined && isUsed(lastWord, rows) ? lastWord : names[0]) ?? entry.name;
-  const others = names.filter((one) => one.toLowerCase() !== name.toLowerCase()).sort((a, b) => b.length - a.length);
+  const name =
+    names.find((one) => isUsed(one, rows)) ??
+    (lastWord !== undefined && isUsed(lastWord, rows) ? lastWord : names[0]) ??
+    entry.name;
+  const others = names
+    .filter((one) => one.toLowerCase() !== name.toLowerCase())
+    .sort((a, b) => b.length - a.length);
   const full = others.find((one) => one.length > name.length) ?? null;
   return { ...entry, name, fullName: full };
 }
@@ -75,22 +91,47 @@ function addSpecial(reading: Reading, entry: StitchEntry): void {
   const derived = deriveWork(entry.words, context);
   const standard = stitchNamed(name, asked.terms);
   const means = derived?.work.text.replace(/ in same st$/, '');
-  if (standard !== null && (derived === null || (means !== undefined && stitchNamed(means, asked.terms) === standard))) {
+  if (
+    standard !== null &&
+    (derived === null || (means !== undefined && stitchNamed(means, asked.terms) === standard))
+  ) {
     // The table's own stitch, described once more: its words are kept, for they are the designer's.
     reading.notes.push({ text: entry.whole, span: entry.span, understood: true });
-    return void pieces.push({ kind: 'abbreviation', span: entry.span, means: `${name}, as the trade has it; its words are kept among the notes` });
+    return void pieces.push({
+      kind: 'abbreviation',
+      span: entry.span,
+      means: `${name}, as the trade has it; its words are kept among the notes`,
+    });
   }
-  if (name === '' || specials.some((other) => other.name.toLowerCase() === name.toLowerCase())) return keepWords(reading, entry);
-  const fullName = entry.fullName === null || entry.fullName.toLowerCase() === name.toLowerCase() ? null : entry.fullName.toLowerCase();
-  const how = derived === null || derived.loses || !saysAll(entry, derived.work.text) ? entry.words.text : null;
+  if (name === '' || specials.some((other) => other.name.toLowerCase() === name.toLowerCase())) {
+    keepWords(reading, entry);
+    return;
+  }
+  const fullName =
+    entry.fullName === null || entry.fullName.toLowerCase() === name.toLowerCase()
+      ? null
+      : entry.fullName.toLowerCase();
+  const how =
+    derived === null || derived.loses || !saysAll(entry, derived.work.text) ? entry.words.text : null;
   specials.push({ name, fullName, work: derived?.work ?? null, how, span: entry.span });
-  pieces.push({ kind: 'special stitch', span: entry.span, means: derived === null ? `${name}, which needs its stitches told` : `${name} = ${derived.work.text}` });
-  if (derived === null) reading.questions.push(textFault('text/special-unread', asked.file, entry.span, { name }));
+  pieces.push({
+    kind: 'special stitch',
+    span: entry.span,
+    means: derived === null ? `${name}, which needs its stitches told` : `${name} = ${derived.work.text}`,
+  });
+  if (derived === null)
+    reading.questions.push(textFault('text/special-unread', asked.file, entry.span, { name }));
 }
 
 /** The stitches hold every word that the designer's own words hold. */
 function saysAll(entry: StitchEntry, work: string): boolean {
-  const words = entry.words.text.toLowerCase().replace(/\b(?:work|make|the|indicated|all|next|same|one|st|stitch|in|into|a|of|sp|space|or)\b|[.,;()[\]]/g, ' ').split(/\s+/);
+  const words = entry.words.text
+    .toLowerCase()
+    .replace(
+      /\b(?:work|make|the|indicated|all|next|same|one|st|stitch|in|into|a|of|sp|space|or)\b|[.,;()[\]]/g,
+      ' ',
+    )
+    .split(/\s+/);
   return words.every((word) => word === '' || work.toLowerCase().includes(word));
 }
 
@@ -99,38 +140,90 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   const { terms, file } = asked;
   const meaning = entry.words.text;
   const own = stitchNamed(entry.name, terms);
-  const meant = stitchNamed(meaning, terms) ?? (entry.fullName === null ? null : stitchNamed(entry.fullName, terms));
-  const drop = (): void => void pieces.push({ kind: 'abbreviation', span: entry.span, means: `${entry.name}, as the trade has it` });
-  if (own !== null && (meaning === '' || own === meant || termsOf(own, terms).name.split(' ')[0] === meaning.toLowerCase())) return drop();
+  const meant =
+    stitchNamed(meaning, terms) ?? (entry.fullName === null ? null : stitchNamed(entry.fullName, terms));
+  const drop = (): void =>
+    void pieces.push({ kind: 'abbreviation', span: entry.span, means: `${entry.name}, as the trade has it` });
+  if (
+    own !== null &&
+    (meaning === '' || own === meant || termsOf(own, terms).name.split(' ')[0] === meaning.toLowerCase())
+  ) {
+    drop();
+    return;
+  }
   if (own !== null) {
     const derived = deriveWork(entry.words, contextOf(reading));
-    if (meant === null && derived !== null) return addSpecial(reading, entry);
-    if (meant === null && /\b(?:insert|yo|yrh|yarn over|hook)\b/i.test(meaning)) return addSpecial(reading, entry);
-    questions.push(textFault('text/abbreviation', file, entry.span, { abbr: entry.name, here: meaning, usual: termsOf(own, terms).name }));
-    return keepWords(reading, entry);
+    if (meant === null && derived !== null) {
+      addSpecial(reading, entry);
+      return;
+    }
+    if (meant === null && /\b(?:insert|yo|yrh|yarn over|hook)\b/i.test(meaning)) {
+      addSpecial(reading, entry);
+      return;
+    }
+    questions.push(
+      textFault('text/abbreviation', file, entry.span, {
+        abbr: entry.name,
+        here: meaning,
+        usual: termsOf(own, terms).name,
+      }),
+    );
+    keepWords(reading, entry);
+    return;
   }
   const general = findAbbreviation(entry.name, terms);
+  if (general !== null && deriveWork(entry.words, contextOf(reading)) !== null) {
+    addSpecial(reading, {
+      ...entry,
+      fullName: entry.fullName ?? wordBefore(entry) ?? abbreviationTerms(general, terms).meaning,
+    });
+    return;
+  }
   if (general !== null) {
     const usual = abbreviationTerms(general, terms).meaning;
-    if (meaning === '' || alike(meaning, usual)) return drop();
-    questions.push(textFault('text/abbreviation', file, entry.span, { abbr: entry.name, here: meaning, usual }));
-    return keepWords(reading, entry);
+    if (meaning === '' || alike(meaning, usual)) {
+      drop();
+      return;
+    }
+    questions.push(
+      textFault('text/abbreviation', file, entry.span, { abbr: entry.name, here: meaning, usual }),
+    );
+    keepWords(reading, entry);
+    return;
   }
   if (meant !== null && meant.family !== 'chain') {
     const { abbr } = termsOf(meant, terms);
     const work = insertedText(meant.uses > 1 ? abbr : `${abbr} in same st`, entry.span.start);
-    return addOwn(reading, entry, work, meaning);
+    addOwn(reading, entry, work, meaning);
+    return;
   }
   const derived = deriveWork(entry.words, contextOf(reading));
-  if (derived !== null) return addSpecial(reading, { ...entry, fullName: entry.fullName ?? wordBefore(entry) });
+  if (derived !== null) {
+    addSpecial(reading, { ...entry, fullName: entry.fullName ?? wordBefore(entry) });
+    return;
+  }
   keepWords(reading, entry);
 }
 
 /** `dec = sc2tog`: the designer's own word for a stitch of the table. */
-function addOwn(reading: Reading, entry: StitchEntry, work: TranscribedSpecial['work'], meaning: string): void {
+function addOwn(
+  reading: Reading,
+  entry: StitchEntry,
+  work: TranscribedSpecial['work'],
+  meaning: string,
+): void {
   const name = keyName(entry.name);
-  if (reading.specials.some((other) => other.name === name)) return keepWords(reading, entry);
-  reading.specials.push({ name, fullName: meaning.toLowerCase().replace(/[.;,]+$/, ''), work, how: null, span: entry.span });
+  if (reading.specials.some((other) => other.name === name)) {
+    keepWords(reading, entry);
+    return;
+  }
+  reading.specials.push({
+    name,
+    fullName: meaning.toLowerCase().replace(/[.;,]+$/, ''),
+    work,
+    how: null,
+    span: entry.span,
+  });
   reading.pieces.push({ kind: 'special stitch', span: entry.span, means: `${name} = ${work?.text ?? ''}` });
 }
 
@@ -141,7 +234,8 @@ function wordBefore(entry: StitchEntry): string | null {
 }
 
 function alike(meaning: string, usual: string): boolean {
-  const stems = (words: string): string[] => (words.toLowerCase().match(/[a-z]{2,}/g) ?? []).map((word) => word.slice(0, 4));
+  const stems = (words: string): string[] =>
+    (words.toLowerCase().match(/[a-z]{2,}/g) ?? []).map((word) => word.slice(0, 4));
   const known = new Set(stems(usual));
   return stems(meaning).some((stem) => known.has(stem));
 }
@@ -159,7 +253,12 @@ function keepWords(reading: Reading, entry: StitchEntry): void {
 function keep(reading: Reading, item: Item): void {
   const { text } = item.text;
   const known = text.split(/[\s,;]+/).every((word) => stitchNamed(word, reading.asked.terms) !== null);
-  if (known) return void reading.pieces.push({ kind: 'abbreviation', span: item.span, means: `${text}, as the trade has it` });
+  if (known)
+    return void reading.pieces.push({
+      kind: 'abbreviation',
+      span: item.span,
+      means: `${text}, as the trade has it`,
+    });
   reading.notes.push({ text, span: item.span, understood: false });
   reading.pieces.push({ kind: 'kept', span: item.span, means: text });
 }
@@ -170,5 +269,9 @@ function keyName(name: string): string {
 }
 
 function plain(words: string): string {
-  return words.toLowerCase().replace(/[.;,]+$/, '').replace(/[\s-]+/g, ' ').trim();
+  return words
+    .toLowerCase()
+    .replace(/[.;,]+$/, '')
+    .replace(/[\s-]+/g, ' ')
+    .trim();
 }

@@ -1,12 +1,12 @@
 /** Lines of abbreviations or special stitches in, each abbreviation with its words out. */
 
+import type { MappedText } from '../source/mapped-text.ts';
+import { fileSpan } from '../source/mapped-text.ts';
+import type { Span } from '../source/span.ts';
 import { findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchNamed } from './derive-work.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
-import type { MappedText } from '../source/mapped-text.ts';
-import { fileSpan } from '../source/mapped-text.ts';
-import type { Span } from '../source/span.ts';
 import type { Item } from './sorted-lines.ts';
 
 export interface StitchEntry {
@@ -33,12 +33,16 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
   let named: { name: MappedText; item: Item } | null = null;
   for (const item of items) {
     const pieces = several ? splitList(item.text) : [item.text];
-    const found = item.cells.length > 1 ? [cellsEntry(item)] : pieces.map((piece) => entryIn(piece, terms, item, several));
+    const found =
+      item.cells.length > 1
+        ? [cellsEntry(item)]
+        : pieces.map((piece) => entryIn(piece, terms, item, several));
     const whole = found.filter((entry) => entry !== null);
     if (whole.length > 0) {
       // A list of names alone, such as "ch, sc, dc", says nothing that needs keeping.
       entries.push(...whole);
-      for (const [i, entry] of found.entries()) if (entry === null) rest.push({ ...item, text: pieces[i] ?? item.text });
+      for (const [i, entry] of found.entries())
+        if (entry === null) rest.push({ ...item, text: pieces[i] ?? item.text });
       named = null;
       continue;
     }
@@ -48,7 +52,8 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
       continue;
     }
     // A name on a line of its own, explained on the next.
-    if (!several && item.text.text.split(' ').length <= 5 && !/[.;,]$/.test(item.text.text)) named = { name: item.text, item };
+    if (!several && item.text.text.split(' ').length <= 5 && !/[.;,]$/.test(item.text.text))
+      named = { name: item.text, item };
     else rest.push(item);
   }
   if (named !== null) rest.push(named.item);
@@ -57,19 +62,30 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
 
 /** `ch = chain, sc = single crochet; sl st = slip stitch`. */
 function splitList(text: MappedText): MappedText[] {
+  // `ch, chain; dc, double crochet`: a comma within each, a semicolon between them.
+  const parts = text.text.split(';');
+  if (
+    parts.length > 1 &&
+    parts.every((part) => /^\s*[^\s,=:]{1,12}(?: [^\s,=:]{1,8})?,\s/.test(part) || part.trim() === '')
+  )
+    return cutAt(text, /;\s*/g);
   const marks = text.text.match(/(?:=|:|\s[–—-]\s|\()/g)?.length ?? 0;
+  if (marks > 1) {
+    return cutAt(
+      text,
+      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\())|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
+    );
+  }
+  const isNames = /^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2;
+  return isNames ? cutAt(text, /,\s*(?:and\s+)?/g) : [text];
+}
+
+function cutAt(text: MappedText, separator: RegExp): MappedText[] {
   const pieces: MappedText[] = [];
   let start = 0;
-  if (marks > 1) {
-    for (const found of text.text.matchAll(/[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\())|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g)) {
-      pieces.push(trimText(sliceText(text, start, found.index)));
-      start = found.index + found[0].length;
-    }
-  } else if (/^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2) {
-    for (const found of text.text.matchAll(/,\s*(?:and\s+)?/g)) {
-      pieces.push(trimText(sliceText(text, start, found.index)));
-      start = found.index + found[0].length;
-    }
+  for (const found of text.text.matchAll(separator)) {
+    pieces.push(trimText(sliceText(text, start, found.index)));
+    start = found.index + found[0].length;
   }
   pieces.push(trimText(sliceText(text, start)));
   return pieces.filter(({ text: words }) => words !== '');
@@ -77,22 +93,49 @@ function splitList(text: MappedText): MappedText[] {
 
 function cellsEntry(item: Item): StitchEntry | null {
   const [first, second] = item.cells;
-  return first === undefined || second === undefined ? null : entryOf(first, second, item, `${first.text} = ${item.cells.slice(1).map(({ text }) => text).join(' ')}`);
+  return first === undefined || second === undefined
+    ? null
+    : entryOf(
+        first,
+        second,
+        item,
+        `${first.text} = ${item.cells
+          .slice(1)
+          .map(({ text }) => text)
+          .join(' ')}`,
+      );
 }
 
 function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): StitchEntry | null {
   const found = /^(.{1,44}?)\s*(?:=|:|–|—|\s-\s)\s*(?=\S)/.exec(text.text);
-  if (found?.[1] !== undefined && found[1].split(' ').length <= 6 && !/[.;,*]/.test(found[1].replace(/\.$/, ''))) {
-    return entryOf(trimText(sliceText(text, 0, found[1].length)), sliceText(text, found[0].length), item, text.text);
+  if (
+    found?.[1] !== undefined &&
+    found[1].split(' ').length <= 6 &&
+    !/[.;,*]/.test(found[1].replace(/\.$/, ''))
+  ) {
+    return entryOf(
+      trimText(sliceText(text, 0, found[1].length)),
+      sliceText(text, found[0].length),
+      item,
+      text.text,
+    );
   }
   if (!several) return null;
   // `ch(s) chain(s)`, `sl st slip stitch`: the abbreviation is known, and its words follow.
   const words = text.text.split(' ');
   for (const length of [3, 2, 1]) {
-    const abbr = words.slice(0, length).join(' ').replace(/\((?:s|es)\)/gi, '');
-    if (words.length < length || (stitchNamed(abbr, terms) === null && findAbbreviation(abbr, terms) === null)) continue;
+    const abbr = words
+      .slice(0, length)
+      .join(' ')
+      .replace(/\((?:s|es)\)/gi, '')
+      .replace(/,$/, '');
+    if (
+      words.length < length ||
+      (stitchNamed(abbr, terms) === null && findAbbreviation(abbr, terms) === null)
+    )
+      continue;
     const at = words.slice(0, length).join(' ').length;
-    const rest = trimText(sliceText(text, at));
+    const rest = withoutComma(trimText(sliceText(text, at)));
     const bracketed = /^\((.*)\)\.?$/.exec(rest.text);
     const meaning = bracketed?.[1] === undefined ? rest : sliceText(rest, 1, 1 + bracketed[1].length);
     return entryOf(sliceText(text, 0, at), meaning, item, text.text);
@@ -100,17 +143,31 @@ function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): 
   const bracketed = /^([^()]{1,24}?)\s*\(([^()]{2,60})\)\.?$/.exec(text.text);
   if (bracketed?.[1] === undefined || bracketed[2] === undefined) return null;
   const at = text.text.indexOf('(') + 1;
-  return entryOf(sliceText(text, 0, bracketed[1].length), sliceText(text, at, at + bracketed[2].length), item, text.text);
+  return entryOf(
+    sliceText(text, 0, bracketed[1].length),
+    sliceText(text, at, at + bracketed[2].length),
+    item,
+    text.text,
+  );
+}
+
+function withoutComma(text: MappedText): MappedText {
+  return text.text.startsWith(',') ? trimText(sliceText(text, 1)) : text;
 }
 
 /** `Shell (sh)`, `sh (shell)`, `ch(s)`, `sk / skip`: the name and the second one. */
 function entryOf(left: MappedText, words: MappedText, item: Item, whole: string): StitchEntry {
-  const plain = left.text.replace(/\((?:s|es)\)/gi, '').replace(/[:.]+$/, '').trim();
+  const plain = left.text
+    .replace(/\((?:s|es)\)/gi, '')
+    .replace(/[:.,]+$/, '')
+    .trim();
   const both = /^(.+?)\s*[([]\s*([^()]+?)\s*[)\]]\s*$/.exec(plain) ?? /^(\S+)\s*\/\s*(\S+)$/.exec(plain);
   const [, one, two] = both ?? [];
   const last = Math.max(words.text.length, 1);
-  const span = left === item.text ? item.span : { start: fileSpan(left, 0, 1).start, end: fileSpan(words, 0, last).end };
-  if (one === undefined || two === undefined || /^(?:us|uk)$/i.test(two)) return { name: plain, fullName: null, words, span, whole };
+  const span =
+    left === item.text ? item.span : { start: fileSpan(left, 0, 1).start, end: fileSpan(words, 0, last).end };
+  if (one === undefined || two === undefined || /^(?:us|uk)$/i.test(two))
+    return { name: plain, fullName: null, words, span, whole };
   const [short, long] = one.length <= two.length ? [one, two] : [two, one];
   return { name: short, fullName: long, words, span, whole };
 }

@@ -28,7 +28,15 @@ const textFaults = {
     why: 'Rows that use it cannot be worked or counted.',
     try: `say what it is in stitches, such as "${name}: 5 dc in same st".`,
   }),
-  'text/abbreviation': ({ abbr, here, usual }: { readonly abbr: string; readonly here: string; readonly usual: string }): Wording => ({
+  'text/abbreviation': ({
+    abbr,
+    here,
+    usual,
+  }: {
+    readonly abbr: string;
+    readonly here: string;
+    readonly usual: string;
+  }): Wording => ({
     severity: 'warning',
     message: `${abbr} is explained as "${here}"; it was read as ${usual}`,
     why: 'A row that means the other would be worked in the wrong stitch.',
@@ -50,11 +58,17 @@ const textFaults = {
 
 type TextFaults = typeof textFaults;
 export type TextFaultCode = keyof TextFaults;
-type Facts<C extends TextFaultCode> = Parameters<TextFaults[C]> extends readonly [infer F] ? F : Record<string, never>;
+type Facts<C extends TextFaultCode> =
+  Parameters<TextFaults[C]> extends readonly [infer F] ? F : Record<string, never>;
 type Catalogue = { readonly [C in TextFaultCode]: (facts: Facts<C>) => Wording };
 
 const catalogue: Catalogue = textFaults;
 
-export function textFault<C extends TextFaultCode>(code: C, file: string, span: Span, facts: Facts<C>): Diagnostic {
+export function textFault<C extends TextFaultCode>(
+  code: C,
+  file: string,
+  span: Span,
+  facts: Facts<C>,
+): Diagnostic {
   return { code, ...catalogue[code](facts), file, span, labels: [], sizes: [] };
 }

@@ -24,8 +24,7 @@ export interface TextLine {
 const LINE_ENDS = /\r\n|[\n\r\v\f\u0085\u2028\u2029]/g;
 
 /** Characters without width or shape: soft hyphens, marks of direction, controls. */
-const UNSEEN =
-  /[\u0000-\u0008\u000e-\u001f\u007f-\u0084\u0086-\u009f\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060\ufe0e\ufe0f\ufeff]/;
+const UNSEEN = /(?![\s\u200c\u200d])[\p{Cc}\p{Cf}]|\ufe0e|\ufe0f/u;
 
 const BULLET =
   /^(?:[•‣◦▪▫●○■□▢☐☑☒✓✔✗➤►▸▶·⁃]\s*|[–—-]\s+(?=\S)(?!\d+\s*(?:sts?|stitches|sc|hdc|dc|htr|tr)\W*$)|o\s(?=\S))/i;

@@ -11,6 +11,9 @@ import type { TextLine } from './tidy-lines.ts';
 const NARROWEST = 45;
 const WIDEST = 100;
 
+/** `sc = single crochet`: a list, whose lines end where they end. */
+const ENTRY = /^[^\s=:;,]{1,14}(?: [^\s=:;,]{1,10}){0,2}\s*(?:=|:|\s[–—-])\s/;
+
 export function unwrap(lines: readonly TextLine[]): TextLine[] {
   const width = wrappedWidth(lines);
   const joined: TextLine[] = [];
@@ -41,7 +44,8 @@ function goesOn(before: TextLine, line: TextLine, lastLength: number, width: num
   if (rowLabel(text) !== null || (findHeading(text) !== null && !/^[a-z]/.test(text))) return false;
   const label = rowLabel(above);
   if (label !== null && above.slice(label.end).trim() === '') return true;
-  const isRow = label !== null || isInstruction(above);
+  const isRow = label !== null || (isInstruction(above) && /[\d,;*]/.test(above) && !ENTRY.test(above));
+  if (ENTRY.test(text) && !/^[*(]/.test(text)) return false;
   if (isRow && isCount(text)) return true;
   const wraps = width > 0 && lastLength + 1 + (text.split(' ')[0] ?? '').length > width;
   if (wraps && findHeading(above)?.restAt !== null) return true;

@@ -26,7 +26,8 @@ const SPELT_OUT: Readonly<Record<Terms, SpeltOut>> = { US: speltOut('US'), UK: s
 function speltOut(terms: Terms): SpeltOut {
   const full = new Map<string, string>();
   const add = (short: string, long: string): void => {
-    if (short !== long && !full.has(short)) full.set(short, long);
+    // "Bullion" is already a word of "bullion stitch".
+    if (short !== long && !long.startsWith(`${short} `) && !full.has(short)) full.set(short, long);
   };
   for (const row of STITCHES) {
     const { abbr, name } = termsOf(row, terms);

@@ -34,7 +34,8 @@ function meaningsIn(voice: Voice): ReadonlyMap<string, string> {
   }
   for (const row of STITCHES) {
     const { abbr, name } = termsOf(row, voice.terms);
-    meanings.set(abbr, name);
+    // `bullion` is a word that its name begins with, and says no more.
+    if (!name.startsWith(`${abbr} `)) meanings.set(abbr, name);
   }
   return meanings;
 }
@@ -53,7 +54,8 @@ function anyOf(abbreviations: readonly string[]): RegExp {
     .map((abbr) => {
       const [first = '', rest] = [abbr.charAt(0), abbr.slice(1)];
       const letter = first === first.toUpperCase() ? escaped(first) : `[${first}${first.toUpperCase()}]`;
-      return `${letter}${escaped(rest)}`;
+      // `3dc` is three dc, but `13-dc cl` is no `3-dc cl`.
+      return `${/\d/.test(first) ? '(?<!\\d)' : ''}${letter}${escaped(rest)}`;
     });
   return new RegExp(`(?<![\\p{L}])(?:${forms.join('|')})s?(?![\\p{L}\\d])`, 'gu');
 }

@@ -41,7 +41,8 @@ export function wordLine(
 }
 
 /** A row that a dash in its label, or a dash in all its numbers, leaves out of a size. */
-function skipsLine({ label }: Line, size: number): boolean {
+function skipsLine({ label, sizes }: Line, size: number): boolean {
+  if (sizes !== undefined && !sizes.includes(size)) return true;
   return label?.kind === 'numbered' && sizeValue(label.from, size) === null;
 }
 

@@ -25,7 +25,8 @@ function countsOf(name: string): ReturnType<typeof countJson> {
   const lines = text.split('\n');
   for (const { rows } of counts.sizes) {
     // The line a row was written on is one that gives its number, or the range it lies in.
-    for (const { label, line } of rows) expect(lines[line - 1]).toMatch(new RegExp(`^ +${label.split(' ')[0]}s? `));
+    for (const { label, line } of rows)
+      expect(lines[line - 1]).toMatch(new RegExp(`^ +${label.split(' ')[0]}s? `));
   }
   return counts;
 }
@@ -78,7 +79,8 @@ describe('Sandbar Square', () => {
 
   test('all four sides of a size come to the same number', () => {
     // Round 2 goes 6k + 5 along each side, from the stitch after a corner to the next corner stitch: 4 of them in all.
-    for (const { repeats: k, rowEnds } of SIZES) expect(2 * (6 * k + 5) + 2 * rowEnds + 8).toBe(4 * (6 * k + 4));
+    for (const { repeats: k, rowEnds } of SIZES)
+      expect(2 * (6 * k + 5) + 2 * rowEnds + 8).toBe(4 * (6 * k + 4));
   });
 });
 
@@ -204,7 +206,13 @@ describe('Pebble Basket', () => {
         label: `Rnd ${n}`,
         ...(n === base + 1 + wall ? { stated: `${wide} dc` } : {}),
       })),
-      { part: 'Basket', label: `Rnd ${last}`, stitches: wide, byStitch: { 'sl-st': wide }, stated: `${wide} ss` },
+      {
+        part: 'Basket',
+        label: `Rnd ${last}`,
+        stitches: wide,
+        byStitch: { 'sl-st': wide },
+        stated: `${wide} ss`,
+      },
     ]);
     expect(base + 2 + wall).toBe(last);
   });

@@ -42,7 +42,9 @@ describe.each(DEMO)('the demo pattern %s', (name) => {
     const { text } = pattern.source;
     const work = (part: Pattern['parts'][number]): string =>
       part.instructions.lines.map((line) => printLine(line, other, 'all')).join('\n');
-    const special = pattern.specials.map((one) => `  ${one.name}: {work: "${printSteps(one.steps, other)}", how: told}`);
+    const special = pattern.specials.map(
+      (one) => `  ${one.name}: {work: "${printSteps(one.steps, other)}", how: told}`,
+    );
     const rewritten = [
       text.slice(0, text.indexOf('terms:')),
       `terms: ${other}\n`,
@@ -77,7 +79,13 @@ interface Bit {
   readonly spaces: number;
 }
 
-const bit = (words: string, uses: number, makes: number, skips = 0, spaces = 0): Bit => ({ words, uses, makes, skips, spaces });
+const bit = (words: string, uses: number, makes: number, skips = 0, spaces = 0): Bit => ({
+  words,
+  uses,
+  makes,
+  skips,
+  spaces,
+});
 const anyBit: fc.Arbitrary<Bit> = fc.oneof(
   fc.integer({ min: 1, max: 4 }).map((n) => bit(`sc in next ${n} sts`, n, n)),
   fc.integer({ min: 1, max: 3 }).map((n) => bit(`${n} dc in next st`, 1, n)),
@@ -92,9 +100,15 @@ const anyBit: fc.Arbitrary<Bit> = fc.oneof(
 );
 
 /** Rows that use up exactly what the row before made: bits first, single crochet over what is left. */
-const anyRows = fc.tuple(fc.integer({ min: 4, max: 24 }), fc.array(fc.array(anyBit, { maxLength: 5 }), { minLength: 1, maxLength: 6 }));
+const anyRows = fc.tuple(
+  fc.integer({ min: 4, max: 24 }),
+  fc.array(fc.array(anyBit, { maxLength: 5 }), { minLength: 1, maxLength: 6 }),
+);
 
-function written(width: number, rows: readonly (readonly Bit[])[]): { text: string; expected: { stitches: number; spaces: number; into: number }[] } {
+function written(
+  width: number,
+  rows: readonly (readonly Bit[])[],
+): { text: string; expected: { stitches: number; spaces: number; into: number }[] } {
   const lines = [`Ch ${width + 1}.`, 'Row 1: Sc in 2nd ch from hook and in each ch across.'];
   const expected: { stitches: number; spaces: number; into: number }[] = [];
   let below = width;
@@ -108,8 +122,14 @@ function written(width: number, rows: readonly (readonly Bit[])[]): { text: stri
     }
     if (left > 0) taken.push(bit(`sc in next ${left} sts`, left, left));
     const total = (of: (one: Bit) => number): number => taken.reduce((sum, one) => sum + of(one), 0);
-    lines.push(`Row ${i + 2}: Ch 1 (does not count as a st), ${taken.map(({ words }) => words).join(', ')}. (${total(({ makes }) => makes)} sts)`);
-    expected.push({ stitches: total(({ makes }) => makes), spaces: total(({ spaces }) => spaces), into: below - total(({ skips }) => skips) });
+    lines.push(
+      `Row ${i + 2}: Ch 1 (does not count as a st), ${taken.map(({ words }) => words).join(', ')}. (${total(({ makes }) => makes)} sts)`,
+    );
+    expected.push({
+      stitches: total(({ makes }) => makes),
+      spaces: total(({ spaces }) => spaces),
+      into: below - total(({ skips }) => skips),
+    });
     below = total(({ makes }) => makes);
   });
   return { text: lines.join('\n'), expected };
@@ -150,9 +170,13 @@ describe('rows made up at random', () => {
         const text = lines.with(row, stated).join('\n');
         const { diagnostics } = workPiece({ work: text });
         // A count that takes in the ch-1 spaces is the habit of some houses.
-        const single = (line.match(/ch 1, sk/g) ?? []).length + (line.match(/\(dc, ch 1, dc\)/g) ?? []).length;
+        const single =
+          (line.match(/ch 1, sk/g) ?? []).length + (line.match(/\(dc, ch 1, dc\)/g) ?? []).length;
         const habit = by === 1 && single === 1;
-        expect(diagnostics.map(({ code }) => code), text).toEqual(habit ? [] : ['count/mismatch']);
+        expect(
+          diagnostics.map(({ code }) => code),
+          text,
+        ).toEqual(habit ? [] : ['count/mismatch']);
       }),
       { numRuns: 100 },
     );
@@ -168,7 +192,18 @@ describe('forty thousand stitches', () => {
     expect(fabric.count).toBe(201 + 200 + (rows - 1) * 201);
     expectSound(fabric);
     expect(rowOf(fabric, `Row ${rows}`).byStitch).toEqual({ sc: 150, hdc: 50 });
-    const bytes = [fabric.kind, fabric.countsAs, fabric.row, fabric.yarn, fabric.where, fabric.loop, fabric.flags, fabric.group, fabric.intoStart, fabric.into]
+    const bytes = [
+      fabric.kind,
+      fabric.countsAs,
+      fabric.row,
+      fabric.yarn,
+      fabric.where,
+      fabric.loop,
+      fabric.flags,
+      fabric.group,
+      fabric.intoStart,
+      fabric.into,
+    ]
       .map(({ byteLength }) => byteLength)
       .reduce((sum, length) => sum + length, 0);
     expect(bytes / fabric.count).toBeLessThan(26);

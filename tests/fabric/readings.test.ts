@@ -25,7 +25,9 @@ describe('chains of which it is not said whether they count', () => {
 
   test('before a sc nothing is open: it never counts', () => {
     expect(codesOf('Ch 25.\nRow 1: Sc in 2nd ch from hook and in each ch across. (24 sc)')).toEqual([]);
-    expect(codesOf('Ch 25.\nRow 1: Sc in 2nd ch from hook and in each ch across. (25 sc)')).toEqual(['count/mismatch']);
+    expect(codesOf('Ch 25.\nRow 1: Sc in 2nd ch from hook and in each ch across. (25 sc)')).toEqual([
+      'count/mismatch',
+    ]);
   });
 
   const onSix = (row: string) => `Ch 7.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: ${row}`;
@@ -42,7 +44,9 @@ describe('chains of which it is not said whether they count', () => {
   });
 
   test('what was taken is told once for each length of chain', () => {
-    const text = onSix('Ch 3, dc in each st across.\nRow 3: Ch 3, dc in each st across.\nRow 4: Ch 4, tr in each st across.');
+    const text = onSix(
+      'Ch 3, dc in each st across.\nRow 3: Ch 3, dc in each st across.\nRow 4: Ch 4, tr in each st across.',
+    );
     expect(faultsOf(text).map((fault) => fault.split(';')[0])).toEqual([
       'chain/unstated: it is not said whether ch 3 counts as a dc',
       'chain/unstated: it is not said whether ch 4 counts as a tr',
@@ -65,7 +69,8 @@ describe('"rep from * 5 times" in its two senses', () => {
     expect(tallyOf(fabricOf(text), 'Row 2')).toBe('22 sc');
   });
   test('into a ring only the count can decide', () => {
-    const ring = (count: string) => `Rnd 1: Ch 1, *2 sc in magic ring, ch 2; rep from * 3 times, join with sl st in first sc.${count}`;
+    const ring = (count: string) =>
+      `Rnd 1: Ch 1, *2 sc in magic ring, ch 2; rep from * 3 times, join with sl st in first sc.${count}`;
     expect(rowOf(fabricOf(ring(' (8 sc)')), 'Rnd 1').stitches).toBe(8);
     expect(rowOf(fabricOf(ring(' (6 sc)')), 'Rnd 1').stitches).toBe(6);
     expect(codesOf(ring(''))).toEqual(['repeat/two-senses']);
@@ -91,29 +96,65 @@ describe('"across" leaves room for what follows it', () => {
   test.each([
     [21, 'sc in first st, *ch 1, sk next st, sc in next st; rep from * across.', '11 sc, 10 ch-1 sp'],
     [25, '*ch 1, sk next st, sc in next st; rep from * across, sc in last st.', '13 sc, 12 ch-1 sp'],
-    [24, '*sc in next st, ch 1, sk next st; rep from * across to last 2 sts, dc in last 2 sts.', '11 sc, 2 dc, 11 ch-1 sp'],
+    [
+      24,
+      '*sc in next st, ch 1, sk next st; rep from * across to last 2 sts, dc in last 2 sts.',
+      '11 sc, 2 dc, 11 ch-1 sp',
+    ],
     [24, '[sc in next 4 sts, sc2tog] across.', '16 sc, 4 sc2tog'],
-    [31, '*dc in next 3 sts, ch 2, sk next 2 sts**, tr in next st; rep from * across, ending last rep at **, dc in last 2 sts.', '17 dc, 4 tr, 5 ch-2 sp'],
+    [
+      31,
+      '*dc in next 3 sts, ch 2, sk next 2 sts**, tr in next st; rep from * across, ending last rep at **, dc in last 2 sts.',
+      '17 dc, 4 tr, 5 ch-2 sp',
+    ],
     [14, '*sc in next st; rep from * across, dc in last 9 sts.', '5 sc, 9 dc'],
   ])('over %i sts: %s', (n, text, expected) => {
     expect(tallyOf(fabricOf(row(n, text)), 'Row 2')).toBe(expected);
   });
 
   test.each([
-    [24, '*sc in next st, ch 1, sk next st; rep from * across, sc in last st.', 'it uses 2 stitches, so 11 times is 22, and with 1 for what follows 23 of 24, which leaves 1 over'],
-    [25, '*sc in next st, ch 1, sk next st; rep from * across.', 'it uses 2 stitches, so 12 times is 24 of 25, which leaves 1 over'],
-    [25, '*sc in next st, ch 1, sk next st; rep from * to last 2 sts, sc in last 2 sts.', 'it uses 2 stitches, so 11 times is 22 of the 23 before the last 2, which leaves 1 over'],
-    [32, '*dc in next 3 sts, ch 2, sk next 2 sts**, tr in next st; rep from * across, ending last rep at **, dc in last 2 sts.', 'it uses 6 stitches, the last time 5, so 5 times is 29, and with 2 for what follows 31 of 32, which leaves 1 over'],
+    [
+      24,
+      '*sc in next st, ch 1, sk next st; rep from * across, sc in last st.',
+      'it uses 2 stitches, so 11 times is 22, and with 1 for what follows 23 of 24, which leaves 1 over',
+    ],
+    [
+      25,
+      '*sc in next st, ch 1, sk next st; rep from * across.',
+      'it uses 2 stitches, so 12 times is 24 of 25, which leaves 1 over',
+    ],
+    [
+      25,
+      '*sc in next st, ch 1, sk next st; rep from * to last 2 sts, sc in last 2 sts.',
+      'it uses 2 stitches, so 11 times is 22 of the 23 before the last 2, which leaves 1 over',
+    ],
+    [
+      32,
+      '*dc in next 3 sts, ch 2, sk next 2 sts**, tr in next st; rep from * across, ending last rep at **, dc in last 2 sts.',
+      'it uses 6 stitches, the last time 5, so 5 times is 29, and with 2 for what follows 31 of 32, which leaves 1 over',
+    ],
   ])('over %i sts: %s', (n, text, expected) => {
-    expect(faultsOf(row(n, text))).toEqual([`repeat/uneven: the repeat in Row 2 does not come out even: ${expected}`]);
+    expect(faultsOf(row(n, text))).toEqual([
+      `repeat/uneven: the repeat in Row 2 does not come out even: ${expected}`,
+    ]);
   });
 
   test('a repeat that stops in the middle of what it works is not taken to be done', () => {
     const round = (row2: string) =>
       `Rnd 1: *2 sc in magic ring, ch 2; rep from * 3 more times, join with sl st in first sc. (8 sc, 4 ch-2 sps)\nRnd 2: Sl st in next sc and in next ch-2 sp, ch 3 (counts as dc), dc in same sp, ${row2}`;
-    expect(codesOf(round('[dc in next 2 sc, 2 dc in next sp] around, join with sl st in top of beg ch-3.'))).toEqual(['repeat/uneven']);
-    expect(codesOf(round('[dc in next 2 sc, 2 dc in next sp] around, dc in next 2 sc, join with sl st in top of beg ch-3. (16 dc)'))).toEqual([]);
+    expect(
+      codesOf(round('[dc in next 2 sc, 2 dc in next sp] around, join with sl st in top of beg ch-3.')),
+    ).toEqual(['repeat/uneven']);
+    expect(
+      codesOf(
+        round(
+          '[dc in next 2 sc, 2 dc in next sp] around, dc in next 2 sc, join with sl st in top of beg ch-3. (16 dc)',
+        ),
+      ),
+    ).toEqual([]);
     // Clusters in spaces pass over the stitches between them, at the end as anywhere.
-    expect(codesOf(round('[3 dc in next sp] around, join with sl st in top of beg ch-3. (11 dc)'))).toEqual([]);
+    expect(codesOf(round('[3 dc in next sp] around, join with sl st in top of beg ch-3. (11 dc)'))).toEqual(
+      [],
+    );
   });
 });

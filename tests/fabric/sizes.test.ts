@@ -12,8 +12,13 @@ function stitchesBySize(piece: Parameters<typeof workPiece>[0]): readonly (reado
 
 describe('a number for each size', () => {
   test('is taken from its place in the list', () => {
-    const work = 'Ch 11 (16, 21).\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 (15, 20) sc)\nRow 2: Ch 1, sc in next 2 (4, 6) sts, [2 sc in next st] 0 (1, 2) times, sc in each st across. (10 (16, 22) sc)';
-    expect(stitchesBySize({ work, sizes: SIZES })).toEqual([[10, 10], [15, 16], [20, 22]]);
+    const work =
+      'Ch 11 (16, 21).\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 (15, 20) sc)\nRow 2: Ch 1, sc in next 2 (4, 6) sts, [2 sc in next st] 0 (1, 2) times, sc in each st across. (10 (16, 22) sc)';
+    expect(stitchesBySize({ work, sizes: SIZES })).toEqual([
+      [10, 10],
+      [15, 16],
+      [20, 22],
+    ]);
   });
 
   test('a dash, in a label or a repeat, is a size that skips it', () => {
@@ -40,7 +45,9 @@ Rnds 3 (4, 5)-4 (6, 8): Sc in each st around. (12 (18, 24) sc)`;
   test('the same fault in several sizes is told once, with the sizes it touches', () => {
     const work = 'Ch 11 (16, 21).\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)';
     const { diagnostics } = workPiece({ work, sizes: SIZES });
-    expect(diagnostics.map(({ code, sizes }) => [code, sizes])).toEqual([['count/mismatch', ['medium', 'large']]]);
+    expect(diagnostics.map(({ code, sizes }) => [code, sizes])).toEqual([
+      ['count/mismatch', ['medium', 'large']],
+    ]);
   });
 });
 
@@ -58,27 +65,41 @@ describe('as many rows as the size has', () => {
   const rows = (ending: string) =>
     `Ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, sc in each st across.\nRow 3: Ch 1, hdc in each st across.\nRows 4 on: Rep Rows 2 and 3 to height${ending}.`;
   test('rows that go on to height are repeated in turn', () => {
-    const { fabrics } = workPiece({ work: rows(''), sizes: ['name: small, rows: 6', 'name: large, rows: 9'] });
-    expect(fabrics.map((fabric) => fabric.rows.slice(1).map(({ byStitch }) => Object.keys(byStitch)[0]))).toEqual([
+    const { fabrics } = workPiece({
+      work: rows(''),
+      sizes: ['name: small, rows: 6', 'name: large, rows: 9'],
+    });
+    expect(
+      fabrics.map((fabric) => fabric.rows.slice(1).map(({ byStitch }) => Object.keys(byStitch)[0])),
+    ).toEqual([
       ['sc', 'sc', 'hdc', 'sc', 'hdc', 'sc'],
       ['sc', 'sc', 'hdc', 'sc', 'hdc', 'sc', 'hdc', 'sc', 'hdc'],
     ]);
     expect(fabrics[1]?.rows.at(-1)).toMatchObject({ label: 'Row 9', number: 9 });
   });
   test('the last one has to be the one named', () => {
-    expect(faultsOf({ work: rows(', ending with a Row 3'), sizes: ['name: small, rows: 6', 'name: large, rows: 9'] })).toEqual([
-      'row/ending: size small has 6 rows and would end with a Row 2, not a Row 3',
-    ]);
+    expect(
+      faultsOf({
+        work: rows(', ending with a Row 3'),
+        sizes: ['name: small, rows: 6', 'name: large, rows: 9'],
+      }),
+    ).toEqual(['row/ending: size small has 6 rows and would end with a Row 2, not a Row 3']);
   });
   test('a size that gives neither rows nor a height cannot be worked', () => {
-    expect(codesOf({ work: rows(''), sizes: ['name: small, rows: 6', 'name: large'] })).toEqual(['row/how-many']);
+    expect(codesOf({ work: rows(''), sizes: ['name: small, rows: 6', 'name: large'] })).toEqual([
+      'row/how-many',
+    ]);
   });
 });
 
 describe('a pattern that lists no sizes', () => {
   test('is told its faults without a size’s name', () => {
-    const { diagnostics } = workPiece({ work: 'Ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across. (5 sc)' });
-    expect(diagnostics.map(({ sizes, message }) => [sizes, message])).toEqual([[[], 'Row 1 makes 4 sc, but 5 is stated']]);
+    const { diagnostics } = workPiece({
+      work: 'Ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across. (5 sc)',
+    });
+    expect(diagnostics.map(({ sizes, message }) => [sizes, message])).toEqual([
+      [[], 'Row 1 makes 4 sc, but 5 is stated'],
+    ]);
     expect(faultsOf('Ch a multiple of 2.\nRow 1: Sc in 2nd ch from hook and in each ch across.')).toEqual([
       'size/no-repeats: the pattern does not say how many pattern repeats it has',
     ]);

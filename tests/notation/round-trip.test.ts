@@ -131,17 +131,15 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
       fc.constantFrom<'beginning' | 'turning'>('beginning', 'turning'),
     )
     .map(([nth, chains, where]): Place => ({ kind: 'of-chain', nth, chains, where, span })),
-  fc
-    .tuple(fc.oneof(small, fc.constant<'center'>('center')), anyId)
-    .map(
-      ([nth, id]): Place => ({
-        kind: 'of-special',
-        nth,
-        what: { kind: 'stitch', id },
-        special: 'shell',
-        span,
-      }),
-    ),
+  fc.tuple(fc.oneof(small, fc.constant<'center'>('center')), anyId).map(
+    ([nth, id]): Place => ({
+      kind: 'of-special',
+      nth,
+      what: { kind: 'stitch', id },
+      special: 'shell',
+      span,
+    }),
+  ),
   fc
     .tuple(
       fc.option(anyNum),
@@ -181,19 +179,17 @@ const anyWork: fc.Arbitrary<Step> = fc
       span,
     }),
   );
-const anyBare: fc.Arbitrary<Step> = fc
-  .tuple(anyName, fc.option(anyNum))
-  .map(
-    ([stitch, times]): Step => ({
-      kind: 'work',
-      stitch,
-      times,
-      place: null,
-      loop: 'both',
-      skipped: null,
-      span,
-    }),
-  );
+const anyBare: fc.Arbitrary<Step> = fc.tuple(anyName, fc.option(anyNum)).map(
+  ([stitch, times]): Step => ({
+    kind: 'work',
+    stitch,
+    times,
+    place: null,
+    loop: 'both',
+    skipped: null,
+    span,
+  }),
+);
 const anyChain: fc.Arbitrary<Step> = fc
   .tuple(anyNum, fc.option(fc.tuple(fc.option(anyId), small, fc.boolean(), fc.boolean())))
   .map(([n, counts]): Step => {

@@ -17,6 +17,7 @@ const ORDER = [
   'fabric',
   'measure',
   'check',
+  'transcribe',
   'wording',
   'scene',
   'symbols',

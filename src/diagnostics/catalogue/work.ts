@@ -81,7 +81,7 @@ export const workFaults = {
   'place/no-chain': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
     severity: 'error',
     message: `${row} needs ${wanted}, which is not there`,
-    why: 'There is no chain of that length to work into.',
+    why: 'A stitch can only go into a chain that was made.',
     try: 'check the number of chains it begins with.',
   }),
   'place/which-stitch': ({ row, special }: { readonly row: string; readonly special: string }): Wording => ({

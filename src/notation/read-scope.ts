@@ -1,0 +1,66 @@
+/** Headings that say which sizes the rows under them are for: `Sizes M and L only:`, `Mat only:`, `All sizes`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, takeAny, wordAt } from './cursor.ts';
+import { tokenise } from './tokens.ts';
+
+export interface Scope {
+  /** Places in the list of sizes; null for all of them. */
+  readonly sizes: readonly number[] | null;
+}
+
+/** Reads a scope heading with its colon, or null with the cursor where it was. */
+export function readScope(cursor: Cursor): Scope | null {
+  const from = cursor.at;
+  const names = cursor.context.sizeNames ?? [];
+  if (names.length < 2) return null;
+  const every = takeAny(cursor, 'all', 'both') !== null && takeAny(cursor, 'sizes') !== null;
+  if (every) return closed(cursor, from, { sizes: null });
+  cursor.at = from;
+  const said = takeAny(cursor, 'size', 'sizes', 'for') !== null;
+  if (said) takeAny(cursor, 'size', 'sizes');
+  const sizes: number[] = [];
+  for (;;) {
+    const index = sizeAt(cursor, names);
+    if (index === null) break;
+    sizes.push(index);
+    if (peek(cursor).kind === 'comma') cursor.at += 1;
+    takeAny(cursor, 'and', 'or');
+  }
+  const only = takeAny(cursor, 'only') !== null;
+  if (sizes.length === 0 || !(only || said)) {
+    cursor.at = from;
+    return null;
+  }
+  return closed(cursor, from, { sizes });
+}
+
+/** A heading ends at a colon or at the end of its line. */
+function closed(cursor: Cursor, from: number, scope: Scope): Scope | null {
+  takeAny(cursor, 'only');
+  const { kind } = peek(cursor);
+  if (kind === 'colon') {
+    cursor.at += 1;
+    return scope;
+  }
+  if (kind === 'end' || kind === 'newline') return scope;
+  if (kind === 'stop') {
+    cursor.at += 1;
+    return scope;
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** The size whose name stands at the cursor, the longest first. */
+function sizeAt(cursor: Cursor, names: readonly string[]): number | null {
+  let best: { index: number; length: number } | null = null;
+  for (const [index, name] of names.entries()) {
+    const words = tokenise(name).slice(0, -1);
+    const here = words.length > 0 && words.every((word, i) => peek(cursor, i).text.toLowerCase() === word.text.toLowerCase());
+    if (here && (best === null || words.length > best.length)) best = { index, length: words.length };
+  }
+  if (best === null || wordAt(cursor) === 'all') return null;
+  cursor.at += best.length;
+  return best.index;
+}

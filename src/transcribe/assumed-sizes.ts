@@ -1,0 +1,14 @@
+/** Rows of a text that names no sizes in, how many sizes their numbers are given for out. */
+
+/** `35 (44, 53)` and `61(67:73:79)`: the number of sizes most of the lists have; 1 where there are none. */
+export function sizesInRows(rows: readonly string[]): number {
+  const times = new Map<number, number>();
+  for (const row of rows) {
+    for (const found of row.matchAll(/(?<![\d.-])\d+\s*[([]\s*(\d+(?:\s*[,:]\s*\d+)+)\s*[)\]]/g)) {
+      const sizes = (found[1]?.split(/[,:]/).length ?? 0) + 1;
+      times.set(sizes, (times.get(sizes) ?? 0) + 1);
+    }
+  }
+  const most = [...times].sort((a, b) => b[1] - a[1] || a[0] - b[0])[0];
+  return most?.[0] ?? 1;
+}

@@ -1,0 +1,116 @@
+/** The rows of a pasted text as they were sorted in; its pieces of work, named and set onto one another, out. */
+
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
+import { joinSpans, type Span } from '../source/span.ts';
+import { insertedText, joinTexts } from './mapped-pieces.ts';
+import type { PartDraft, WorkLine } from './sorted-lines.ts';
+import type { Piece, TranscribedPart } from './transcript.ts';
+
+export interface PartsRead {
+  readonly parts: readonly TranscribedPart[];
+  readonly pieces: readonly Piece[];
+}
+
+/** Titles end in what the thing is: `Marram Coaster`. */
+const THINGS =
+  /\b(square|hexagon|triangle|motif|blanket|afghan|throw|scarf|shawl|cowl|hat|beanie|mitten|mitts?|sock|slipper|coaster|basket|bag|pouch|washcloth|dishcloth|potholder|cushion|pillow|mat|rug|flower|garland|bunting|bookmark|headband|collar|runner|doily|toy|ball|cosy|cozy|cardigan|jumper|sweater|top|vest|poncho|wrap|wreath)s?\b/gi;
+
+export function readParts(drafts: readonly PartDraft[], title: string): PartsRead {
+  const parts: TranscribedPart[] = [];
+  const pieces: Piece[] = [];
+  for (const draft of joinedDrafts(drafts)) {
+    const [first, last] = [draft.lines[0], draft.lines.at(-1)];
+    if (first === undefined || last === undefined) continue;
+    const name = freeName(draft.name ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
+    const onto = ontoOf(draft, name, parts);
+    const heading = draft.heading?.span ?? null;
+    const span = joinSpans(heading ?? first.span, last.span);
+    parts.push({ name, make: draft.make, onto, lines: draft.lines.map(lineText), span });
+    const onWhat = onto === null ? '' : `, onto ${onto}`;
+    pieces.push({
+      kind: 'part',
+      span: heading ?? first.span,
+      means: `${name}${draft.make > 1 ? `, make ${draft.make}` : ''}${onWhat}`,
+    });
+    for (const line of draft.lines) pieces.push({ kind: 'row', span: line.span, means: name });
+  }
+  return { parts, pieces };
+}
+
+/** Rows that go on counting under a heading are of the same piece: the heading is a word on the way. */
+function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
+  const joined: PartDraft[] = [];
+  for (const draft of drafts) {
+    const before = joined.at(-1);
+    const next = draft.lines.find(({ number }) => number !== null)?.number ?? null;
+    const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
+    if (before !== undefined && draft.make === 1 && next !== null && next > 1 && next === reached + 1) {
+      const heading: WorkLine[] =
+        draft.heading === null
+          ? []
+          : [{ text: draft.heading.text, kind: 'note', number: null, span: draft.heading.span }];
+      joined[joined.length - 1] = { ...before, lines: [...before.lines, ...heading, ...draft.lines] };
+    } else joined.push(draft);
+  }
+  return joined;
+}
+
+/** The number a label ends with: 12 for `Rnds 5-12:`. */
+function lastNumber(line: WorkLine): number {
+  if (line.number === null) return 0;
+  const range = /^\D*\d+(?:\s*\([^)]*\))?\s*(?:[–-]|to|and)\s*(\d+)/.exec(line.text.text.slice(0, 60))?.[1];
+  return range === undefined ? line.number : Math.max(line.number, Number(range));
+}
+
+/** Words on the way stand as a note of the part, so that they keep their place among the rows. */
+function lineText(line: WorkLine): MappedText {
+  if (line.kind !== 'note' || /^notes?\s*:/i.test(line.text.text)) return line.text;
+  return joinTexts([insertedText('Note: ', fileOffset(line.text, 0)), line.text], '');
+}
+
+const ONTO_NAME =
+  /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
+const FROM_NOTHING =
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+
+/** A part that begins with no chain or ring of its own is worked onto the one before. */
+function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {
+  const before = parts.at(-1);
+  if (before === undefined) return null;
+  const opening = draft.lines.slice(0, 2).map(({ text }) => text.text);
+  const [first = ''] = opening;
+  if (opening.some((text) => FROM_NOTHING.test(text))) return null;
+  // A chain by itself, longer than any that only turns.
+  const chain = /^(?:with [^,]{1,20}, )?(?:ch|chain)\s*(\d+)|^(?:with [^,]{1,20}, )?(\d+)\s*ch\b/i.exec(
+    draft.lines.find(({ kind }) => kind === 'instruction')?.text.text ?? '',
+  );
+  if (draft.lines[0]?.kind === 'instruction' && chain !== null && Number(chain[1] ?? chain[2]) > 5)
+    return null;
+  if (/(?:\d(?:nd|rd|th)|second|third|fourth) ch from hook/i.test(first)) return null;
+  const joins = opening.some((text) =>
+    /\b(?:re)?join\b.*\b(?:in|to|with)\b|\battach\b|\bwith (?:rs|right side) facing\b/i.test(text),
+  );
+  return joins || ONTO_NAME.test(name) ? before.name : null;
+}
+
+function thingIn(title: string): string {
+  const found = [...title.matchAll(THINGS)].at(-1)?.[0];
+  return found === undefined ? 'Piece' : found.charAt(0).toUpperCase() + found.slice(1).toLowerCase();
+}
+
+/** Two parts of one name would have one address. */
+function freeName(name: string, parts: readonly TranscribedPart[]): string {
+  const address = (words: string): string =>
+    words
+      .trim()
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-');
+  const taken = new Set(parts.map((part) => address(part.name)));
+  let free = name;
+  for (let n = 2; taken.has(address(free)); n += 1) free = `${name} ${n}`;
+  return free;
+}
+
+export function partSpan(part: TranscribedPart): Span {
+  return part.span;
+}

@@ -1,0 +1,97 @@
+/** A transcript in, the same `Pattern` that its file would give out, with every place in the pasted text itself. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { readInstructions, readPhrase } from '../notation/read.ts';
+import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
+import type { ReadPattern } from '../pattern/read-pattern.ts';
+import type { Span } from '../source/span.ts';
+import { mFromMm, parseMeasure } from '../units.ts';
+import { joinTexts } from './mapped-pieces.ts';
+import { titled } from './titled.ts';
+import type { TranscribedYarn, Transcript } from './transcript.ts';
+
+const ONLY_SIZE: Size = { name: 'one size', widthMm: null, heightMm: null, repeats: null, rows: null };
+/** What stands for a weight that is not told; nothing that is checked hangs on it. */
+const ANY_WEIGHT = 4;
+
+/** A pasted text need not name its materials: yarns that only its rows name are taken as listed. */
+export function readTranscript(transcript: Transcript, slug: string): ReadPattern {
+  const { source, terms, gauge } = transcript;
+  const sizes = transcript.sizes.map(({ name, width, height }) => ({
+    ...ONLY_SIZE,
+    name,
+    widthMm: millimetres(width),
+    heightMm: millimetres(height),
+  }));
+  const context = {
+    file: source.file,
+    terms: terms.value,
+    sizes: Math.max(1, sizes.length),
+    specials: transcript.specials.map(({ name }) => name),
+    yarns: transcript.yarns.map(({ letter }) => letter),
+  };
+  const diagnostics: Diagnostic[] = [...transcript.questions];
+  const specials = transcript.specials.flatMap(({ name, fullName, work, how, span }): Special[] => {
+    if (work === null) return [];
+    const read = readPhrase(work, context);
+    diagnostics.push(...read.diagnostics);
+    return [{ name, fullName: fullName ?? name, steps: read.steps, how, span }];
+  });
+  const parts = transcript.parts.map(({ name, onto, make, lines, span }): Part => {
+    const read = readInstructions(joinTexts(lines, '\n'), context);
+    diagnostics.push(...read.diagnostics);
+    return { name, onto, make, instructions: read.instructions, span };
+  });
+  const pattern: Pattern = {
+    slug,
+    source,
+    title: transcript.title?.value ?? titled(slug),
+    about: transcript.about?.value ?? '',
+    designer: transcript.designer?.value ?? null,
+    terms: terms.value,
+    skill: transcript.skill?.value ?? null,
+    gauge:
+      gauge === null
+        ? null
+        : {
+            stitches: gauge.stitches,
+            rows: gauge.rows,
+            overMm: millimetres(gauge.over) ?? 0,
+            of: gauge.of,
+            after: gauge.afterBlocking ? 'blocking' : null,
+          },
+    hookMm: millimetres(transcript.hook?.value ?? null),
+    yarns: transcript.yarns.map(yarnOf),
+    notions: transcript.notions.map(({ value }) => value),
+    sizes: sizes.length === 0 ? [ONLY_SIZE] : sizes,
+    specials,
+    notes: transcript.notes.map(({ text }) => text),
+    parts,
+    finishing: transcript.finishing.map(({ value }) => value),
+    uses: [],
+    licence: transcript.licence?.value ?? null,
+    version: transcript.version?.value ?? null,
+    date: transcript.date?.value ?? null,
+    places: new Map<string, Span>(transcript.yarns.map(({ letter, span }) => [`yarn.${letter}`, span])),
+  };
+  return { pattern: parts.length === 0 ? null : pattern, diagnostics };
+}
+
+function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass }: TranscribedYarn): Yarn {
+  const length = millimetres(ballLength);
+  const mass = ballMass === null ? null : parseMeasure(ballMass);
+  return {
+    letter,
+    colour: colour ?? `colour ${letter}`,
+    hex: null,
+    weight: weight ?? ANY_WEIGHT,
+    fibre: fibre ?? 'any fibre',
+    ballLengthM: length === null ? null : mFromMm(length),
+    ballMassG: mass?.kind === 'mass' ? mass.g : null,
+  };
+}
+
+function millimetres(written: string | null): number | null {
+  const measure = written === null ? null : parseMeasure(written);
+  return measure?.kind === 'length' ? measure.mm : null;
+}

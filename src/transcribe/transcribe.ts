@@ -1,0 +1,275 @@
+/** A pasted text of instructions in; everything recognised in it, and all that was not, each with its place, out. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { fileSpan } from '../source/mapped-text.ts';
+import type { Source } from '../source/span.ts';
+import { sizesInRows } from './assumed-sizes.ts';
+import { capitalised } from './part-headings.ts';
+import { readDate, readSkill, readStatedTerms } from './read-front.ts';
+import { readGauge } from './read-gauge.ts';
+import { readHook } from './read-hook.ts';
+import { readMaterials } from './read-materials.ts';
+import { readParts } from './read-parts.ts';
+import { readSizes } from './read-sizes.ts';
+import { readStitches } from './read-stitches.ts';
+import { readTerms, type TermsRead } from './read-terms.ts';
+import { sortLines } from './sort-lines.ts';
+import type { Item, SortedLines } from './sorted-lines.ts';
+import { textFault } from './text-faults.ts';
+import { tidyLines, withoutOrnament } from './tidy-lines.ts';
+import type { Given, Piece, TranscribedNote, TranscribedSize, Transcript } from './transcript.ts';
+import { unwrap } from './unwrap.ts';
+import { usedYarns } from './used-yarns.ts';
+
+export function transcribe(source: Source): Transcript {
+  const { file } = source;
+  const sorted = sortLines(unwrap(tidyLines(source.text)));
+  const { buckets } = sorted;
+  const pieces: Piece[] = [];
+  const notes: TranscribedNote[] = [];
+  const questions: Diagnostic[] = [];
+  const keep = (item: Item): void => {
+    notes.push(noteOf(item, false));
+    pieces.push({ kind: 'kept', span: item.span, means: item.text.text });
+  };
+  const note = (item: Item): void => {
+    notes.push(noteOf(item, true));
+    pieces.push({ kind: 'note', span: item.span, means: item.text.text });
+  };
+
+  const title = only(buckets.title, 'title', pieces, keep, (text) => capitalised(withoutOrnament(text)));
+  const designer = only(buckets.designer, 'designer', pieces, keep);
+  const version = only(buckets.version, 'version', pieces, keep);
+  const date = dateOf(buckets.date, pieces, keep);
+  const licence = joined(buckets.licence, 'licence', pieces);
+  const about = joined(buckets.about, 'about', pieces);
+
+  const { terms, against } = termsOf(sorted);
+  for (const item of buckets.terms) {
+    if (readStatedTerms([item]) === null) keep(item);
+    else pieces.push({ kind: 'terms', span: item.span, means: `${terms.value}, as stated` });
+  }
+  if (against !== null) {
+    const span = fileSpan(against.text, against.start, against.end);
+    questions.push(
+      textFault('text/terms-mixed', file, span, {
+        word: against.text.text.slice(against.start, against.end),
+        terms: terms.value,
+      }),
+    );
+  }
+
+  const skill = readSkill(buckets.skill);
+  for (const item of buckets.skill) {
+    if (item !== skill?.item) keep(item);
+    else pieces.push({ kind: 'skill', span: item.span, means: skill.skill.value });
+  }
+
+  const materials = readMaterials(buckets.materials, file);
+  pieces.push(...materials.pieces);
+  questions.push(...materials.questions);
+  const { gauge, rest: besideGauge } = readGauge(buckets.gauge, terms.value);
+  if (gauge !== null)
+    pieces.push({
+      kind: 'gauge',
+      span: gauge.span,
+      means: `${gauge.stitches} stitches and ${gauge.rows} rows over ${gauge.over}`,
+    });
+  for (const item of besideGauge) note(item);
+  const gaugeHook = gauge === null ? null : readHookIn(gauge.words);
+
+  const { sizes: named, rest: besideSizes } = readSizes(buckets.sizes);
+  const namedItems = buckets.sizes.filter((item) => !besideSizes.includes(item));
+  for (const item of namedItems)
+    pieces.push({ kind: 'sizes', span: item.span, means: named.map(({ name }) => name).join(', ') });
+  for (const item of besideSizes) note(item);
+
+  const { parts, pieces: rowPieces } = readParts(sorted.parts, title?.value ?? '');
+  pieces.push(...rowPieces);
+  const rows = parts.flatMap(({ lines }) => lines.map(({ text }) => text));
+  const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
+  if (named.length === 0 && sizes.length > 0)
+    questions.push(
+      textFault('text/sizes-unnamed', file, sizes[0]?.span ?? { start: 0, end: 0 }, { sizes: sizes.length }),
+    );
+
+  const stitches = readStitches({
+    file,
+    terms: terms.value,
+    sizes: sizes.length,
+    abbreviations: buckets.abbreviations,
+    specials: buckets.specials,
+    rows: rows.join('\n'),
+  });
+  pieces.push(...stitches.pieces);
+  notes.push(...stitches.notes);
+  questions.push(...stitches.questions);
+  const specials = stitches.specials;
+
+  const asked = {
+    terms: terms.value,
+    sizes: Math.max(1, sizes.length),
+    specials: specials.map(({ name }) => name),
+  };
+  const unlisted = usedYarns(
+    file,
+    source.text,
+    parts,
+    materials.yarns.map(({ letter }) => letter),
+    asked,
+  );
+  const yarns = [
+    ...materials.yarns,
+    ...unlisted.map(({ value, span }) => ({
+      letter: value,
+      colour: null,
+      weight: null,
+      fibre: null,
+      ballLength: null,
+      ballMass: null,
+      described: false,
+      span,
+    })),
+  ];
+
+  if (parts.length === 0) questions.push(textFault('text/no-rows', file, firstLine(source.text), {}));
+  if (terms.told === 'not told')
+    questions.push(
+      textFault('text/terms-untold', file, parts[0]?.span ?? firstLine(source.text), {
+        assumed: terms.value,
+      }),
+    );
+
+  for (const item of buckets.notes) note(item);
+  for (const item of buckets.kept) keep(item);
+  for (const item of buckets.finishing)
+    pieces.push({ kind: 'finishing', span: item.span, means: item.text.text });
+  for (const item of sorted.headings)
+    pieces.push({ kind: 'heading', span: item.span, means: item.text.text });
+  for (const { span, what, text } of sorted.leftOut)
+    pieces.push({ kind: 'left out', span, means: `${what}: ${text}` });
+
+  return {
+    source,
+    title,
+    designer,
+    about,
+    terms,
+    skill: skill?.skill ?? null,
+    gauge,
+    hook:
+      materials.hook ??
+      (gauge === null || gaugeHook === null ? null : { value: gaugeHook, span: gauge.span }),
+    yarns,
+    supplyLines: materials.supplyLines,
+    notions: materials.notions,
+    sizes,
+    specials,
+    notes: inOrder(notes),
+    parts,
+    finishing: buckets.finishing.map((item) => ({ value: item.text.text, span: item.span })),
+    licence,
+    version,
+    date,
+    pieces: inOrder(pieces),
+    questions: inOrder(questions),
+  };
+}
+
+/** The statement, or what the words of the work tell. */
+function termsOf(sorted: SortedLines): TermsRead {
+  const { buckets, parts } = sorted;
+  const stated = readStatedTerms([
+    ...buckets.terms,
+    ...buckets.notes,
+    ...buckets.about,
+    ...buckets.title,
+    ...buckets.abbreviations,
+    ...buckets.kept,
+    ...sorted.headings,
+  ]);
+  const work = [
+    ...parts.flatMap(({ lines }) => lines.filter(({ kind }) => kind !== 'note').map(({ text }) => text)),
+    ...[...buckets.specials, ...buckets.abbreviations].map(({ text }) => text),
+    ...buckets.gauge.map(({ text }) => text),
+  ];
+  const tension = [
+    ...sorted.headings.map(({ text }) => text),
+    ...buckets.gauge.map(({ line }) => line.text),
+  ].find(({ text }) => /^tension\b/i.test(text));
+  return readTerms(stated, work, tension ?? null);
+}
+
+function readHookIn(words: string): string | null {
+  return /\bhook\b/i.test(words) ? (readHook(words)?.hook ?? null) : null;
+}
+
+function assumedSizes(rows: readonly string[], span: Given<string>['span']): TranscribedSize[] {
+  const sizes = sizesInRows(rows);
+  if (sizes < 2) return [];
+  return Array.from({ length: sizes }, (_, i) => ({
+    name: `size ${i + 1}`,
+    width: null,
+    height: null,
+    span,
+  }));
+}
+
+/** The first of a bucket is the one there is; others are kept. */
+function only(
+  items: readonly Item[],
+  kind: 'title' | 'designer' | 'version',
+  pieces: Piece[],
+  keep: (item: Item) => void,
+  tidy: (text: string) => string = (text) => text,
+): Given<string> | null {
+  const [first, ...others] = items;
+  for (const item of others) keep(item);
+  if (first === undefined) return null;
+  const value = tidy(first.text.text);
+  pieces.push({ kind, span: first.span, means: value });
+  return { value, span: fileSpan(first.text, 0, first.text.text.length) };
+}
+
+function dateOf(items: readonly Item[], pieces: Piece[], keep: (item: Item) => void): Given<string> | null {
+  for (const [i, item] of items.entries()) {
+    const date = readDate(item.text.text);
+    if (date === null || i > 0) keep(item);
+    else pieces.push({ kind: 'date', span: item.span, means: date });
+  }
+  const [first] = items;
+  const date = first === undefined ? null : readDate(first.text.text);
+  return first === undefined || date === null ? null : { value: date, span: first.span };
+}
+
+function joined(items: readonly Item[], kind: 'licence' | 'about', pieces: Piece[]): Given<string> | null {
+  const [first, last] = [items[0], items.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  for (const item of items) pieces.push({ kind, span: item.span, means: item.text.text });
+  return {
+    value: items.map(({ text }) => text.text).join(' '),
+    span: { start: first.span.start, end: last.span.end },
+  };
+}
+
+/** A line under `Gauge` or `Finished size` says nothing without that word. */
+function noteOf(item: Item, understood: boolean): TranscribedNote {
+  const { text } = item.text;
+  const heading = item.heading;
+  const isOfNotes =
+    heading === null ||
+    /note|tip|n\.?b|important|good to know|before you|abbrev|special|stitch|material|suppl|need/i.test(
+      heading,
+    );
+  return { text: isOfNotes ? text : `${capitalised(heading)}: ${text}`, span: item.span, understood };
+}
+
+function firstLine(text: string): Given<string>['span'] {
+  const start = Math.max(0, text.search(/\S/));
+  const length = text.slice(start).search(/[\r\n]|$/);
+  return { start, end: start + Math.max(1, length) };
+}
+
+function inOrder<T extends { readonly span: Given<string>['span'] }>(given: readonly T[]): T[] {
+  return [...given].sort((a, b) => a.span.start - b.span.start || b.span.end - a.span.end);
+}
