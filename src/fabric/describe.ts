@@ -17,7 +17,13 @@ export function describeWhat(what: What, terms: Terms): string {
     case 'ch':
       return 'ch';
     case 'space':
-      return `${what.corner ? 'corner ' : ''}${spaceName(what.chains, terms)}`;
+      return `${what.corner ? 'corner ' : ''}${spaceName(what.chains, terms)}${what.of === undefined ? '' : ` of a ${what.of}`}`;
+    case 'any-of':
+      return what.of.map((each) => describeWhat(each, terms)).join(' or ');
+    case 'group':
+      return 'group';
+    case 'marked':
+      return 'marked st';
     case 'corner':
       return 'corner';
     case 'row-end':

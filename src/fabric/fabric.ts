@@ -42,6 +42,8 @@ export const FLAG = {
   travel: 8,
   /** Worked where a corner of the piece is. */
   corner: 16,
+  /** A marker was placed in it, or moved up to it. */
+  marked: 32,
 } as const;
 
 /** `Fabric.group` of a stitch that belongs to none, and `countsAs` of a chain that counts as nothing. */

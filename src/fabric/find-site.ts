@@ -6,7 +6,7 @@ import { stitchById } from '../stitches/table.ts';
 import { describeSite, describeWhat } from './describe.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
-import { isOwed } from './site.ts';
+import { isOwed, plainSite } from './site.ts';
 import { plainName } from './special-name.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
@@ -33,7 +33,17 @@ export function isA(site: Site, what: What): boolean {
     case 'ch':
       return site.kind === 'chain' || site.kind === 'underside';
     case 'space':
-      return site.space !== NONE && (what.chains === null || what.chains === site.spaceChains);
+      return (
+        site.space !== NONE &&
+        (what.chains === null || what.chains === site.spaceChains) &&
+        (what.of === undefined || (site.special !== null && isNamed(site.special, what.of)))
+      );
+    case 'any-of':
+      return what.of.some((each) => isA(site, each));
+    case 'group':
+      return isOwed(site) && site.kind === 'stitch';
+    case 'marked':
+      return site.marked;
     case 'corner':
       return site.corner;
     case 'row-end':
@@ -46,6 +56,7 @@ export function isA(site: Site, what: What): boolean {
  * word: chains of spaces before a stitch, stitches before a space. -1 with the trouble noted otherwise.
  */
 export function findNext(worker: Worker, what: What, span: Span): number {
+  openRing(worker, what);
   const { sites } = worker;
   if (sites === null) {
     stuck(worker, { kind: 'no foundation', span });
@@ -72,6 +83,15 @@ export function findNext(worker: Worker, what: What, span: Span): number {
   }
   stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return -1;
+}
+
+/** A tube: chains joined to a ring and then worked into one by one rather than into the ring. */
+export function openRing(worker: Worker, what: What): void {
+  const ring = worker.sites?.[0];
+  if (ring?.kind !== 'ring' || worker.ringChains === 0 || worker.rowBegun) return;
+  if (what.kind !== 'ch' && what.kind !== 'st') return;
+  worker.sites = Array.from({ length: worker.ringChains }, (_, i) => plainSite('chain', ring.node + i, 'ch'));
+  worker.next = 0;
 }
 
 /** Index of the last place of a sort in the row below; -1 with the trouble noted when it is not there or not next. */
@@ -189,6 +209,8 @@ function passesOver(site: Site, what: What): boolean {
       return false;
     case 'corner':
       return false;
+    case 'any-of':
+      return what.of.every((each) => passesOver(site, each));
     default:
       return !isOwed(site);
   }

@@ -31,11 +31,13 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
 /** The first stitch behind the one at an index, or behind the whole special stitch it belongs to. */
 function behind(sites: readonly Site[], index: number, { what }: Extract<Place, { kind: 'gap' }>): number {
   const whole = what.kind === 'special' ? sites[index]?.group : null;
+  const foot = what.kind === 'group' ? sites[index]?.foot : null;
   let at = index + 1;
   for (; at < sites.length; at += 1) {
     const site = sites[at];
     if (site === undefined) break;
     if (whole !== null && site.group === whole) continue;
+    if (foot !== null && site.foot === foot) continue;
     if (isOwed(site)) break;
   }
   return at;

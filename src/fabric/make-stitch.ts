@@ -35,7 +35,7 @@ export function makeStitch(
     yarn: worker.yarn,
     where: first === undefined ? INTO.nothing : entersPost(id) ? INTO.post : intoOf(first),
     loop,
-    flags: extraFlags,
+    flags: extraFlags | (sites.some((site) => site.marked) && sites.length > 1 ? FLAG.marked : 0),
     group: worker.group,
     into: sites.flatMap((site) => nodesOf(worker, site)),
   });

@@ -3,9 +3,9 @@
 import type { Num, Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
-import { describeWhat } from './describe.ts';
+import { describeSite, describeWhat } from './describe.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { afterPlace, findFirst, findLast, findNext, isA, passPlace, reach } from './find-site.ts';
+import { afterPlace, findFirst, findLast, findNext, isA, openRing, passPlace, reach } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -66,6 +66,8 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'next':
     case 'each':
       return nextSite(worker, place.what, place.span);
+    case 'passed':
+      return passedSite(worker, place.what, place.span);
     // Found by files of their own.
     case 'below':
     case 'gap':
@@ -185,6 +187,7 @@ function siteOfSpecial(
  * report.
  */
 export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
+  openRing(worker, what);
   const { sites } = worker;
   if (sites === null) return false;
   const end = Math.min(reach(worker), limitOf(worker, stop));
@@ -192,7 +195,7 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
     const site = sites[i];
     if (site === undefined) return false;
     // Spaces are passed over by "each st", stitches by "each ch-1 sp".
-    if (what.kind === 'space' ? site.space !== NONE : isOwed(site) || what.kind === 'ch') return true;
+    if (isWanted(site, what)) return true;
   }
   return false;
 }
@@ -200,4 +203,34 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
 function ordinal(n: number): string {
   const teen = n % 100 >= 11 && n % 100 <= 13;
   return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
+}
+
+/** Spaces are passed over by "each st", stitches by "each ch-1 sp". */
+function isWanted(site: Site, what: What): boolean {
+  if (what.kind === 'any-of') return what.of.some((each) => isWanted(site, each));
+  if (what.kind === 'space') return site.space !== NONE;
+  return isOwed(site) || what.kind === 'ch';
+}
+
+/** The first of the stitches just skipped; going back to it moves nothing on. */
+function passedSite(worker: Worker, what: What, span: Span): Site | null {
+  const [index, ...rest] = worker.passed;
+  const site = index === undefined ? undefined : worker.sites?.[index];
+  const wanted = `skipped ${describeWhat(what, worker.terms)}`;
+  if (site === undefined) {
+    stuck(worker, { kind: 'used up', wanted, span });
+    return null;
+  }
+  if (!isA(site, what)) {
+    stuck(worker, {
+      kind: 'not there',
+      wanted,
+      found: describeSite(site, worker.terms),
+      nth: (index ?? 0) + 1,
+      span,
+    });
+    return null;
+  }
+  worker.passed = rest;
+  return site;
 }

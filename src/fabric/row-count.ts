@@ -13,6 +13,8 @@ export interface RowCount {
   readonly stitches: number;
   readonly spaces: number;
   readonly byStitch: Readonly<Record<string, number>>;
+  /** Stitches that belong to no special stitch, by id. */
+  readonly outside: Readonly<Record<string, number>>;
   readonly groups: Readonly<Record<string, number>>;
   readonly bySpace: Readonly<Record<number, number>>;
   readonly corners: number;
@@ -33,6 +35,7 @@ export function countRow(
   row: number,
 ): RowCount {
   const byStitch: Record<string, number> = {};
+  const outside: Record<string, number> = {};
   const groups: Record<string, number> = {};
   const bySpace: Record<number, number> = {};
   let stitches = 0;
@@ -43,6 +46,7 @@ export function countRow(
     if (id === null) return;
     stitches += 1;
     byStitch[id] = (byStitch[id] ?? 0) + 1;
+    if ((groupOf(builder, i)?.special ?? null) === null) outside[id] = (outside[id] ?? 0) + 1;
     if (hasFlag(builder, i, FLAG.corner)) corners += 1;
   };
   if (countedStart >= 0) count(countedStart);
@@ -71,7 +75,7 @@ export function countRow(
     bySpace[length] = (bySpace[length] ?? 0) + 1;
     if (space.corner) corners += 1;
   }
-  return { stitches, spaces, byStitch, groups, bySpace, corners, chains };
+  return { stitches, spaces, byStitch, outside, groups, bySpace, corners, chains };
 }
 
 export interface Difference {
@@ -89,6 +93,7 @@ export function differences(
   terms: Terms,
 ): Difference[] {
   const found: Difference[] = [];
+  const namesSpecial = stated.entries.some(({ what }) => what?.kind === 'special');
   for (const entry of stated.entries) {
     const said = statedNumber(entry, sizeIndex);
     if (said === null) continue;
@@ -96,6 +101,12 @@ export function differences(
     // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
     const sides = entry.perSide === true ? Math.max(1, made.corners) : 1;
     if (is === said * sides || is === said * sides + (sides > 1 ? sides : 0)) continue;
+    // A shape whose corners are no stitches or spaces of their own: it has three to eight sides.
+    if (entry.perSide === true && made.corners === 0 && is % said === 0 && is / said >= 3 && is / said <= 8)
+      continue;
+    // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
+    if (entry.what?.kind === 'stitch' && namesSpecial && (made.outside[entry.what.id] ?? 0) === said)
+      continue;
     if (entry.what?.kind === 'stitch' && familySum(entry.what.id, made) === said * sides) continue;
     // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
     if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
@@ -168,6 +179,10 @@ function madeOf(what: What | null, made: RowCount): number {
           : (made.bySpace[what.chains] ?? 0);
     case 'corner':
       return made.corners;
+    case 'any-of':
+      return what.of.reduce((sum, each) => sum + madeOf(each, made), 0);
+    case 'group':
+    case 'marked':
     case 'row-end':
       return 0;
   }

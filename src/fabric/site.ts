@@ -29,6 +29,9 @@ export interface Site {
   /** Chains of that space, 0 for none. */
   readonly spaceChains: number;
   readonly corner: boolean;
+  readonly marked: boolean;
+  /** What it stands on: stitches with one foot are a group. */
+  readonly foot: number;
   /** Name of the special stitch it belongs to, or null, and which one of them. */
   readonly special: string | null;
   readonly group: number;
@@ -70,6 +73,8 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
       space: NONE,
       spaceChains: 0,
       corner: hasFlag(builder, i, FLAG.corner),
+      marked: hasFlag(builder, i, FLAG.marked),
+      foot: footOf(builder, i, first),
       special: group?.special ?? null,
       group: builder.group[i] ?? NONE,
     });
@@ -98,7 +103,18 @@ function pushSpace(builder: Builder, sites: Site[], first: number, end: number, 
   builder.spaces.push({ row: builder.row[first] ?? 0, first, end, corner });
   const space = builder.spaces.length - 1;
   for (let i = first; i < end; i += 1) {
-    sites.push({ kind: 'chain', node: i, id: 'ch', space, spaceChains: end - first, corner, special, group });
+    sites.push({
+      kind: 'chain',
+      node: i,
+      id: 'ch',
+      space,
+      spaceChains: end - first,
+      corner,
+      marked: false,
+      foot: NONE,
+      special,
+      group,
+    });
   }
 }
 
@@ -113,7 +129,8 @@ function sharesFoot(builder: Builder, before: number, after: number, rowFirst: n
 /** The first stitch of a row that is neither its ring nor a slip stitch on the way to where it starts. */
 function firstWorked(builder: Builder, rowFirst: number): number {
   let at = rowFirst;
-  while (kindId(builder, at) === 'mr' || hasFlag(builder, at, FLAG.travel) || hasFlag(builder, at, FLAG.join)) at += 1;
+  while (kindId(builder, at) === 'mr' || hasFlag(builder, at, FLAG.travel) || hasFlag(builder, at, FLAG.join))
+    at += 1;
   return at;
 }
 
@@ -138,5 +155,16 @@ export function sitesOfChain(first: number, end: number): Site[] {
 }
 
 export function plainSite(kind: SiteKind, node: number, id: string): Site {
-  return { kind, node, id, space: NONE, spaceChains: 0, corner: false, special: null, group: NONE };
+  return {
+    kind,
+    node,
+    id,
+    space: NONE,
+    spaceChains: 0,
+    corner: false,
+    marked: false,
+    foot: NONE,
+    special: null,
+    group: NONE,
+  };
 }

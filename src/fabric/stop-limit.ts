@@ -20,7 +20,12 @@ export function limitOf(worker: Worker, stop: Stop): number {
     case 'leaving':
       return leaving(sites, worker.next, end, valueFor(worker, stop.n.values) ?? 0, stop.what);
     case 'before':
-      return before(worker, sites, end, stop.what);
+      return shortOf(
+        sites,
+        worker.next,
+        before(worker, sites, end, stop.what),
+        stop.less === undefined ? 0 : (valueFor(worker, stop.less.values) ?? 0),
+      );
   }
 }
 
@@ -62,4 +67,16 @@ function before(worker: Worker, sites: readonly Site[], end: number, what: What)
       return i;
   }
   return end;
+}
+
+/** So many stitches before a place. */
+function shortOf(sites: readonly Site[], from: number, at: number, less: number): number {
+  let left = less;
+  let i = at;
+  while (left > 0 && i > from) {
+    i -= 1;
+    const site = sites[i];
+    if (site !== undefined && isOwed(site)) left -= 1;
+  }
+  return i;
 }

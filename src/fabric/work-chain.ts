@@ -26,9 +26,36 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
   if (worker.sites === null) return foundation(worker, length);
   if (!worker.rowBegun && !worker.joined && worker.into === null && !afterTurningChain(worker))
     return turningChain(worker, length, step, following);
-  const flags = !worker.rowBegun && worker.inSpecial ? FLAG.turningChain : 0;
-  pushChains(worker, length, flags, []);
+  const starts = !worker.rowBegun && worker.inSpecial;
+  const first = worker.builder.kind.length;
+  pushChains(
+    worker,
+    length,
+    starts ? FLAG.turningChain : 0,
+    worker.into !== null && starts ? [worker.into] : [],
+  );
+  // `beg shell: (ch 3, dc, ch 2, 2 dc)`: its chain is its first dc; that of `beg cl: ch 2, dc2tog` is not.
+  const as = starts ? firstOfSpecial(worker, length, step, following) : null;
+  if (as !== null) {
+    countChainAs(worker.builder, first + length - 1, as);
+    worker.rowBegun = true;
+  }
   return true;
+}
+
+/** What a chain at the start of a row's first special stitch counts as; null when it only lifts the hook. */
+function firstOfSpecial(
+  worker: Worker,
+  length: number,
+  step: ChainStep,
+  following: readonly Step[],
+): string | null {
+  if (step.counts !== null)
+    return step.counts.as === 'st' ? stitchOfHeight(length, following) : step.counts.as;
+  const next = firstStitch(worker, following);
+  const row = next === null ? null : stitchById(next);
+  if (row === null || row.uses > 1 || row.turningChain === null) return null;
+  return row.turningChain.counts === 'yes' && length === row.turningChain.chains ? row.id : null;
 }
 
 /** `Ch 3 (counts as dc), ch 1`: a second chain leaves a space, it makes the turning chain no longer. */
@@ -48,6 +75,7 @@ export function closeRing(worker: Worker): void {
     flags: FLAG.join,
     into: [first],
   });
+  worker.ringChains = chains;
   worker.sites = [{ ...plainSite('ring', first, 'ch'), spaceChains: chains }];
   worker.next = 0;
   worker.last = 0;
@@ -88,8 +116,10 @@ export function skippedChains(
   }
   if (!does) return;
   const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
-  countChainAs(worker.builder, hook.node, as);
-  worker.countedStart = hook.node;
+  // Chains nearest the hook beyond the stitch's height are a space: dc and ch 2 of `8th ch from hook`.
+  const counted = sites[counts?.plusChains ?? 0] ?? hook;
+  countChainAs(worker.builder, counted.node, as);
+  worker.countedStart = counted.node;
 }
 
 function foundation(worker: Worker, length: number): boolean {

@@ -2,7 +2,7 @@
 
 import type { JoinStep, Place, WorkStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { addStitch, hasFlag } from './builder.ts';
+import { addStitch, hasFlag, kindId } from './builder.ts';
 import { describeSite, describeWhat } from './describe.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace, findNext, isA } from './find-site.ts';
@@ -54,9 +54,27 @@ export function topSites(worker: Worker): Site[] {
   const top = sitesOfRow(worker.builder, worker.rowFirst, worker.builder.kind.length);
   if (worker.countedStart >= 0) {
     const id = worker.builder.stitchIds[worker.builder.countsAs[worker.countedStart] ?? 0] ?? '';
-    top.unshift(plainSite('stitch', worker.countedStart, id));
+    top.unshift(plainSite('stitch', worker.countedStart, id), ...startSpace(worker));
   }
   return top;
+}
+
+/** The space between a counted foundation chain and the first stitch: `dc in 8th ch from hook`. */
+function startSpace(worker: Worker): Site[] {
+  const { builder, countedStart, rowFirst } = worker;
+  const first = countedStart + 1;
+  // Chains behind the counted one, made before the row, that were not skipped at its foot.
+  let end = first;
+  while (end < rowFirst && kindId(builder, end) === 'ch' && hasFlag(builder, end, FLAG.turningChain))
+    end += 1;
+  if (end === first) return [];
+  builder.spaces.push({ row: worker.row, first, end, corner: false });
+  const space = builder.spaces.length - 1;
+  return Array.from({ length: end - first }, (_, i) => ({
+    ...plainSite('chain', first + i, 'ch'),
+    space,
+    spaceChains: end - first,
+  }));
 }
 
 /**
@@ -108,12 +126,11 @@ function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, sp
 
 function lastTurningChain(worker: Worker): number {
   let chain = -1;
-  for (
-    let i = worker.rowFirst;
-    i < worker.builder.kind.length && hasFlag(worker.builder, i, FLAG.turningChain);
-    i += 1
-  )
-    chain = i;
+  for (let i = worker.rowFirst; i < worker.builder.kind.length; i += 1) {
+    if (hasFlag(worker.builder, i, FLAG.turningChain)) chain = i;
+    // Slip stitches may come before it, nothing else.
+    else if (chain >= 0 || !hasFlag(worker.builder, i, FLAG.travel)) break;
+  }
   return chain;
 }
 
@@ -122,7 +139,7 @@ export function workTravel(worker: Worker, step: WorkStep): boolean {
   const { place } = step;
   if (place === null || !('what' in place))
     return stuck(worker, { kind: 'used up', wanted: 'st', span: step.span });
-  const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
+  const n = place.kind === 'next' || place.kind === 'first' ? howMany(worker, place.n) : 1;
   for (let i = 0; i < n; i += 1) {
     const { sites } = worker;
     if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });

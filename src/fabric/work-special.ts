@@ -55,6 +55,37 @@ export function workAsDecrease(
   return true;
 }
 
+/**
+ * Works a special stitch that moves along the row by itself: crossed stitches, a spike that covers the next stitch, a
+ * first block begun on chains of its own. `over next 2 sts` says how many places it takes, which its steps show.
+ */
+export function workAlongRow(worker: Worker, step: WorkStep): boolean | null {
+  if (step.stitch.kind !== 'special' || worker.into !== null) return null;
+  const special = worker.specials.get(step.stitch.name);
+  const own = step.place === null || step.place.kind === 'next';
+  if (special === undefined || !own) return null;
+  const begins = worker.sites === null && special.steps[0]?.kind === 'chain';
+  if (!begins && !special.steps.some(movesAlong)) return null;
+  const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
+  for (let n = 0; n < times; n += 1) {
+    const { group } = worker;
+    const opened = openGroup(worker.builder, special.name);
+    worker.group = opened;
+    const done = worker.workSteps(worker, special.steps);
+    closeGroup(worker.builder, opened);
+    worker.group = group;
+    if (!done) return false;
+  }
+  return true;
+}
+
+function movesAlong(step: Step): boolean {
+  if (step.kind === 'skip') return true;
+  if (step.kind !== 'work' || step.place === null) return false;
+  const { place } = step;
+  return place.kind === 'below' || place.kind === 'passed' || place.kind === 'gap';
+}
+
 /** Works a special stitch that goes into nothing below, such as a picot: it stands on the stitch before it. */
 export function workStanding(worker: Worker, step: WorkStep): boolean | null {
   if (step.stitch.kind !== 'special' || step.place !== null) return null;

@@ -2,17 +2,20 @@
 
 import type { GroupStep, Place, SkipStep, Step, What, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
-import { findFirst, findNext, passPlace } from './find-site.ts';
+import { addFlag } from './builder.ts';
+import { FLAG, NONE } from './fabric.ts';
+import { afterPlace, findFirst, findNext, isA, passPlace, reach } from './find-site.ts';
 import { gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
+import { limitOf } from './stop-limit.ts';
 import { siteBelow } from './work-below.ts';
 import { magicRing, skippedChains, workChain } from './work-chain.ts';
 import { workAlong, workEvenly } from './work-edge.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
-import { chainJustMade, workAsDecrease, workStanding } from './work-special.ts';
+import { chainJustMade, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
 import { workYarn } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -75,8 +78,23 @@ function workStep(
     case 'turn':
     case 'fasten off':
     case 'repeat rows':
-    case 'note':
+    case 'corners':
       return true;
+    case 'note':
+      noteMarker(worker, step.text);
+      return true;
+  }
+}
+
+/** `place marker in st just made`: the marker sits in the last stitch made. */
+function noteMarker(worker: Worker, text: string): void {
+  if (!/^(?:place (?:a )?marker|pm|mark)\b.*\b(?:just made|last st made|it|this st|that st)\b/i.test(text))
+    return;
+  const { builder } = worker;
+  for (let i = builder.kind.length - 1; i >= worker.rowFirst; i -= 1) {
+    if ((builder.countsAs[i] ?? NONE) === NONE) continue;
+    addFlag(builder, i, FLAG.marked);
+    return;
   }
 }
 
@@ -86,6 +104,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
   const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st';
   if (slips && (worker.joined || worker.travel.has(step))) return workTravel(worker, step);
   const bySpecial =
+    workAlongRow(worker, step) ??
     workStanding(worker, step) ??
     workAsDecrease(worker, step, (one) => workNext(worker, one, 1, whatOf(one.place)));
   if (bySpecial !== null) return bySpecial;
@@ -110,7 +129,15 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       return workNextPlaces(worker, step, times, place);
     case 'each':
       if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
-      while (eachGoesOn(worker, place.what, place.stop)) {
+      for (;;) {
+        const corner = cornerNext(worker, step, place);
+        if (corner !== null) {
+          const first = worker.builder.kind.length;
+          if (!makeInto(worker, step.corners?.body ?? [], corner, null, workSteps)) return false;
+          markCorner(worker, first);
+          continue;
+        }
+        if (!eachGoesOn(worker, place.what, place.stop)) break;
         worker.effort += 1;
         if (!workNext(worker, step, times, place.what)) return false;
         if (place.every === 2 && eachGoesOn(worker, place.what, place.stop)) skipTo(worker, worker.next);
@@ -305,6 +332,7 @@ function workSkip(worker: Worker, step: SkipStep): boolean {
   for (let i = 0; i < n; i += 1) {
     const index = findNext(worker, step.what, step.span);
     if (index < 0) return false;
+    worker.passed = i === 0 ? [index] : [...worker.passed, index];
     skipTo(worker, index, step.what.kind === 'special');
   }
   return true;
@@ -320,6 +348,25 @@ function skipTo(worker: Worker, index: number, whole = false): void {
   }
   worker.last = last;
   worker.lastWasSpace = lastWasSpace;
+}
+
+/** The corner that comes before anything else of an "each", where its words say what goes into corners; passed when found. */
+function cornerNext(worker: Worker, step: WorkStep, place: Extract<Place, { kind: 'each' }>): Site | null {
+  const { sites } = worker;
+  const what = step.corners?.what;
+  if (what === undefined || sites === null) return null;
+  const end = Math.min(reach(worker), limitOf(worker, place.stop));
+  for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
+    const site = sites[i];
+    if (site === undefined) return null;
+    const cornered = what.kind === 'corner' || (what.kind === 'space' && what.corner);
+    if (cornered ? site.corner : isA(site, what)) {
+      passPlace(worker, i);
+      return site;
+    }
+    if (isA(site, place.what)) return null;
+  }
+  return null;
 }
 
 function loopOf(worker: Worker, step: WorkStep): number {

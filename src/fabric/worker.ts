@@ -137,6 +137,10 @@ export interface Worker {
   top: readonly Site[] | null;
   /** Slip stitches of this row that only move the yarn along. */
   travel: ReadonlySet<Step>;
+  /** Chains of the ring the first round goes into; 0 when it is a magic ring. */
+  ringChains: number;
+  /** Stitches just skipped that have not been gone back to, as indices of the sites. */
+  passed: readonly number[];
   /** Works steps; carried along so that the files of the worker need not import each other in a ring. */
   readonly workSteps: (worker: Worker, steps: readonly Step[]) => boolean;
   /** Whether the row in hand, as far as it is worked, uses up the row below and makes what it states. */
@@ -205,6 +209,7 @@ export interface Mark {
   readonly sidesDone: number;
   readonly below: Worker['below'];
   readonly top: Worker['top'];
+  readonly passed: Worker['passed'];
 }
 
 export function newWorker(
@@ -244,6 +249,8 @@ export function newWorker(
     lastWasSpace: false,
     effort: 0,
     rowRanges: [],
+    ringChains: 0,
+    passed: [],
     workSteps,
     fits: () => true,
     below: null,
@@ -274,7 +281,7 @@ export function markWorker(worker: Worker): Mark {
     into,
     inSpecial,
   } = worker;
-  const { skippedUsed, lastWasSpace, chainAssumed, below, top } = worker;
+  const { skippedUsed, lastWasSpace, chainAssumed, below, top, passed } = worker;
   const sidesDone = worker.edges?.sidesDone ?? 0;
   const place = {
     sites,
@@ -299,6 +306,7 @@ export function markWorker(worker: Worker): Mark {
     sidesDone,
     below,
     top,
+    passed,
   };
 }
 

@@ -45,7 +45,8 @@ function readEntries(cursor: Cursor): StatedEntry[] | null {
     const span = spanSince(cursor, from);
     entries.push(side ? { n, what, perSide: true, span } : { n, what, span });
     const { kind } = peek(cursor);
-    const more = kind === 'comma' || kind === 'semicolon' || kind === 'colon' || takeAny(cursor, 'and') !== null;
+    const more =
+      kind === 'comma' || kind === 'semicolon' || kind === 'colon' || takeAny(cursor, 'and') !== null;
     if (!more) return entries;
     if (kind === 'comma' || kind === 'semicolon' || kind === 'colon') cursor.at += 1;
     takeAny(cursor, 'and');

@@ -1,7 +1,16 @@
 /** Working along the sides of a piece: `work 21 sc evenly along row ends`, `working along opposite side of foundation ch`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  peek,
+  skipToBoundary,
+  spanSince,
+  takeAny,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readLoop, readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
@@ -53,6 +62,15 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
     if (along !== null) return { kind: 'evenly', stitch, n, edge: along, span: spanSince(cursor, from) };
   }
   cursor.at = from + 1;
+  if (
+    takeWords(cursor, 'in', 'front', 'of') ||
+    takeWords(cursor, 'over') ||
+    takeAny(cursor, 'behind', 'around') !== null
+  ) {
+    // How the hand goes, not where: `working in front of dc just made`, `working over ch-2 sp`.
+    skipToBoundary(cursor);
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
   if (takeAny(cursor, 'in', 'through') !== null) {
     const loop = readLoop(cursor);
     if (loop !== null) {

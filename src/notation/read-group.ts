@@ -223,7 +223,7 @@ function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
 function readEndingLast(cursor: Cursor): boolean {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
-  if (takeAny(cursor, 'ending', 'end') !== null) {
+  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
     takeAny(cursor, 'last', 'final');
     takeAny(cursor, 'rep', 'repeat');
     if (takeAny(cursor, 'at') !== null && peek(cursor).text === '**') {

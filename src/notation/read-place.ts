@@ -4,8 +4,8 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { isNumber, readNumber, readOrdinal } from './read-number.ts';
 import { readStop } from './read-stop.ts';
-import { ANY_STITCH, readWhat } from './read-what.ts';
-import type { Loop, Place, What } from './tree.ts';
+import { ANY_STITCH, readSpaceOf, readWhat } from './read-what.ts';
+import type { Loop, Place, Stop, What } from './tree.ts';
 
 export interface PlaceRead {
   readonly place: Place;
@@ -77,6 +77,13 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     takeAny(cursor, 'remaining', 'rem');
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
+    const within = what.kind === 'space' ? readSpaceOf(cursor) : null;
+    if (what.kind === 'space' && within !== null) {
+      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
+      return { kind: 'each', what: { ...what, of: within.of }, stop, span: span() };
+    }
+    const union = readUnion(cursor, what);
+    if (union !== null) return { kind: 'each', what: union.what, stop: union.stop, span: span() };
     if (other) {
       const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
       return { kind: 'each', what, stop, every: 2, span: span() };
@@ -91,6 +98,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   }
   const gap = readGap(cursor, from);
   if (gap !== null) return gap;
+  const ofSpecialSpace = readOfSpecialSpace(cursor, from);
+  if (ofSpecialSpace !== null) return ofSpecialSpace;
   if (takeAny(cursor, 'next', 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
   if (takeAny(cursor, 'joining', 'joined') !== null) {
     const what = readWhat(cursor);
@@ -151,7 +160,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const what = readWhat(cursor) ?? ANY_STITCH;
     const below = readBelow(cursor);
     return below === null
-      ? backTo(cursor, start)
+      ? { kind: 'passed', what, span: span() }
       : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: span() };
   }
   const ofSpecial = readOfSpecial(cursor, from, start);
@@ -162,6 +171,41 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (what === null) return backTo(cursor, start);
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, span: span() };
+}
+
+/** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */
+function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly stop: Stop } | null {
+  const start = cursor.at;
+  const all: What[] = [first];
+  while (takeAny(cursor, 'and') !== null) {
+    takeAny(cursor, 'in');
+    takeAny(cursor, 'each');
+    const more = readWhat(cursor);
+    if (more === null) break;
+    all.push(more);
+  }
+  const mixed = all.length > 1 && all.some(({ kind }) => kind === 'space' || kind === 'ch');
+  const stop = mixed ? readStop(cursor) : null;
+  if (stop !== null) return { what: { kind: 'any-of', of: all }, stop };
+  cursor.at = start;
+  return null;
+}
+
+/** `ch-2 sp of next shell`, `ch-3 sp of last block`. */
+function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  const what = readWhat(cursor);
+  const within = what?.kind === 'space' ? readSpaceOf(cursor) : null;
+  if (what?.kind !== 'space' || within === null) return backTo(cursor, start);
+  const inside: What = { ...what, of: within.of };
+  const span = spanSince(cursor, from);
+  if (within.pick === 'last') return { kind: 'last', n: null, what: inside, span };
+  if (within.pick === 'same') return { kind: 'same', what: inside, asJoin: false, span };
+  if (within.pick === 'each') {
+    const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span };
+    return { kind: 'each', what: inside, stop, span: spanSince(cursor, from) };
+  }
+  return { kind: 'next', n: null, what: inside, each: false, span };
 }
 
 /** `between next 2 sts`, `sp before next dc`, `sp between shells`; null when none stands here. */

@@ -151,7 +151,11 @@ function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
 function isCount(cursor: Cursor, ahead: number): boolean {
   const next = peek(cursor, ahead + 1);
   if (next.kind === 'open') return true;
-  return next.kind === 'word' && !['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'].includes(next.text);
+  if (isNumber(cursor, ahead + 1)) return false;
+  return (
+    next.kind === 'word' &&
+    !['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'].includes(next.text)
+  );
 }
 
 /** `2 and 3 twelve more times`: the number after the list belongs to "times". */

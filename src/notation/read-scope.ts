@@ -57,7 +57,9 @@ function sizeAt(cursor: Cursor, names: readonly string[]): number | null {
   let best: { index: number; length: number } | null = null;
   for (const [index, name] of names.entries()) {
     const words = tokenise(name).slice(0, -1);
-    const here = words.length > 0 && words.every((word, i) => peek(cursor, i).text.toLowerCase() === word.text.toLowerCase());
+    const here =
+      words.length > 0 &&
+      words.every((word, i) => peek(cursor, i).text.toLowerCase() === word.text.toLowerCase());
     if (here && (best === null || words.length > best.length)) best = { index, length: words.length };
   }
   if (best === null || wordAt(cursor) === 'all') return null;

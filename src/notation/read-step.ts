@@ -2,7 +2,17 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanOf, spanSince, take, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  peek,
+  spanOf,
+  spanSince,
+  take,
+  takeAny,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
 import { readEvenly, readEvenlyAfter, readWorking } from './read-edge.ts';
@@ -29,10 +39,32 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['work', 'make'], readWork),
-  ...entries(['working'], readWorking),
-  ...entries(['place', 'pm', 'pull', 'move', 'weave', 'mark', 'remove', 'sm', 'stuff', 'rotate', 'making', 'being', 'taking', 'cut', 'block', 'sew', 'continue', 'note'], readMakerNote),
+  ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
+  ...entries(
+    [
+      'place',
+      'pm',
+      'pull',
+      'move',
+      'weave',
+      'mark',
+      'remove',
+      'sm',
+      'stuff',
+      'rotate',
+      'making',
+      'being',
+      'taking',
+      'cut',
+      'block',
+      'sew',
+      'continue',
+      'note',
+    ],
+    readMakerNote,
+  ),
   ...entries(['rs', 'ws'], readFacing),
-  ...entries(['ending', 'end'], readEnding),
+  ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
 ]);
 
@@ -332,6 +364,26 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const worked = readWorkStep(cursor);
   if (worked === null) cursor.at = from;
   return worked;
+}
+
+/** `working 3 dc in each corner sp`: what the stitch before it makes where it meets those. */
+function readCorners(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  cursor.at += 1;
+  const read = peek(cursor).kind === 'open' ? readOpened(cursor) : readWorkStep(cursor);
+  const [only] = read ?? [];
+  const place = only !== undefined && (only.kind === 'work' || only.kind === 'group') ? only.place : null;
+  const what = place?.kind === 'each' ? place.what : null;
+  if (only === undefined || what === null || (what.kind !== 'corner' && what.kind !== 'space')) {
+    cursor.at = from;
+    cursor.faults.length = faults;
+    return null;
+  }
+  const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span: only.span };
+  const body: readonly Step[] =
+    only.kind === 'group' ? only.body : only.kind === 'work' ? [{ ...only, place: here }] : [];
+  return { kind: 'corners', body, what, span: spanSince(cursor, from) };
 }
 
 /** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */

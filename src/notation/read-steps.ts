@@ -55,11 +55,27 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (takeAny(cursor, 'and', 'then') !== null) continue;
     const at = cursor.at;
     const read = readStep(cursor);
-    if (read !== null) steps.push(...read);
+    if (read !== null) for (const step of read) addStep(cursor, steps, step);
     // Whatever happens, the reader moves on.
     if (cursor.at === at) cursor.at += 1;
   }
   return { steps, markAt, stated, closedByMark: false };
+}
+
+/** What is worked in corners belongs to the stitch before it, which goes into each of something. */
+function addStep(cursor: Cursor, steps: Step[], step: Step): void {
+  const before = steps[steps.length - 1];
+  if (step.kind !== 'corners') steps.push(step);
+  else if (before?.kind === 'work' && before.place?.kind === 'each')
+    steps[steps.length - 1] = { ...before, corners: { body: step.body, what: step.what } };
+  else
+    cursor.faults.push(
+      diagnose(
+        'phrase/unread',
+        { file: cursor.context.file, span: step.span },
+        { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
+      ),
+    );
 }
 
 /** `rep from *` with the mark that began the repeat; `rep from *` with another mark belongs to an outer one. */

@@ -68,6 +68,13 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   }
   takeAny(cursor, 'within');
   takeAny(cursor, 'the');
+  const less = readLess(cursor);
+  if (less !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'next');
+    const beyond = readWhat(cursor);
+    if (beyond !== null) return { kind: 'before', what: beyond, less, span: spanSince(cursor, from) };
+  }
   if (takeAny(cursor, 'last') !== null) {
     const at = cursor.at;
     // UK `2-ch sp` begins with a number that is no count.
@@ -83,6 +90,19 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   takeAny(cursor, 'next');
   const what = readWhat(cursor);
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `1 st before`, `last dc before`, `2 sts before`: how many are left before the place; null when none stands here. */
+function readLess(cursor: Cursor): Num | null {
+  const start = cursor.at;
+  const last = takeAny(cursor, 'last') !== null;
+  const at = cursor.at;
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const what = readWhat(cursor);
+  if (what !== null && (last || n !== null) && takeAny(cursor, 'before') !== null)
+    return n ?? { values: [1], span: spanSince(cursor, at) };
   cursor.at = start;
   return null;
 }

@@ -22,6 +22,11 @@ export function readWhat(cursor: Cursor): What | null {
   }
   const space = readSpace(cursor);
   if (space !== null) return space;
+  if (takeAny(cursor, 'marked') !== null) {
+    readWhat(cursor);
+    return { kind: 'marked' };
+  }
+  if (readGroupWord(cursor)) return { kind: 'group' };
   if (takeAny(cursor, 'row', 'rows') !== null) {
     if (takeAny(cursor, 'end', 'ends') !== null) return { kind: 'row-end' };
     cursor.at = from;
@@ -73,4 +78,41 @@ export function isWhat(cursor: Cursor): boolean {
   const what = readWhat(cursor);
   cursor.at = from;
   return what !== null;
+}
+
+/** `group`, `3-dc groups`, `grp`; nothing of the pattern's own. */
+function readGroupWord(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special') return false;
+  if (peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash') {
+    cursor.at += 2;
+    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    if (found !== null) cursor.at += found.length;
+    if (peek(cursor).kind === 'dash') cursor.at += 1;
+  }
+  if (takeAny(cursor, 'group', 'groups', 'grp', 'grps', 'gr', 'grs') !== null) return true;
+  cursor.at = from;
+  return false;
+}
+
+/** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */
+export function readSpaceOf(
+  cursor: Cursor,
+): { readonly of: string; readonly pick: 'next' | 'last' | 'each' | 'same' } | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    const pick = takeAny(cursor, 'next', 'last', 'each', 'same');
+    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    if (found !== null && found.named.kind === 'special') {
+      cursor.at += found.length;
+      takeAny(cursor, 'below');
+      return {
+        of: found.named.name,
+        pick: pick === null ? 'next' : pick === 'last' || pick === 'each' || pick === 'same' ? pick : 'next',
+      };
+    }
+  }
+  cursor.at = from;
+  return null;
 }

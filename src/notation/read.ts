@@ -134,12 +134,21 @@ function readLine(cursor: Cursor): Line | null {
 /** A line of a few words that name no stitch and instruct nothing: `Shape cap`. It is kept as a note. */
 function readHeading(cursor: Cursor): Line | null {
   const words = cursor.tokens.slice(cursor.at, -1);
-  const plain = words.length >= 2 && words.length <= LONGEST_HEADING && words.every(({ kind }) => kind === 'word');
-  if (cursor.at > 0 || !plain || words.some(({ text }, i) => looksLikeInstruction(cursor, text, i))) return null;
+  const plain =
+    words.length >= 2 && words.length <= LONGEST_HEADING && words.every(({ kind }) => kind === 'word');
+  if (cursor.at > 0 || !plain || words.some(({ text }, i) => looksLikeInstruction(cursor, text, i)))
+    return null;
   cursor.at = cursor.tokens.length - 1;
   const span = spanSince(cursor, 0);
   const text = textSince(cursor, 0);
-  return { label: null, side: null, steps: [{ kind: 'note', text, span }], stated: null, readable: true, span };
+  return {
+    label: null,
+    side: null,
+    steps: [{ kind: 'note', text, span }],
+    stated: null,
+    readable: true,
+    span,
+  };
 }
 
 const LONGEST_HEADING = 5;
@@ -213,7 +222,8 @@ function startsSentence(mapped: MappedText, tokens: readonly Token[], newline: n
   const next = tokens[newline + 1];
   const before = tokens[newline - 1];
   if (next === undefined || next.kind !== 'word' || !SENTENCE_STARTS.has(next.text)) return false;
-  if (before === undefined || before.kind === 'comma' || before.kind === 'semicolon' || before.text === 'and') return false;
+  if (before === undefined || before.kind === 'comma' || before.kind === 'semicolon' || before.text === 'and')
+    return false;
   const first = mapped.text.charAt(next.start);
   return first !== first.toLowerCase();
 }

@@ -32,7 +32,19 @@ export type What =
   | { readonly kind: 'special'; readonly name: string }
   | { readonly kind: 'ch' }
   /** A chain space; `chains` null is "sp" of any length. `corner` is a space at a corner. */
-  | { readonly kind: 'space'; readonly chains: number | null; readonly corner: boolean }
+  | {
+      readonly kind: 'space';
+      readonly chains: number | null;
+      readonly corner: boolean;
+      /** Of a special stitch: `ch-2 sp of next shell`. */
+      readonly of?: string;
+    }
+  /** Whichever comes next: `each dc and ch-1 sp`. */
+  | { readonly kind: 'any-of'; readonly of: readonly What[] }
+  /** Several stitches in one place, special or not: `between groups`. */
+  | { readonly kind: 'group' }
+  /** The stitch that a marker was placed in. */
+  | { readonly kind: 'marked' }
   /** "corner" alone: the middle stitch or the space of the next corner. */
   | { readonly kind: 'corner' }
   | { readonly kind: 'row-end' };
@@ -81,6 +93,8 @@ export type Place =
       readonly span: Span;
     }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
+  /** `in skipped st`: the first of those just skipped that has not been gone back to. */
+  | { readonly kind: 'passed'; readonly what: What; readonly span: Span }
   /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */
   | { readonly kind: 'gap'; readonly what: What; readonly apart: Num | null; readonly span: Span }
   /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
@@ -101,8 +115,8 @@ export type Stop =
   | { readonly kind: 'times'; readonly n: Num; readonly more: boolean; readonly span: Span }
   /** `to last 6 sts`. */
   | { readonly kind: 'leaving'; readonly n: Num; readonly what: What; readonly span: Span }
-  /** `to next corner sp`: up to, not into it. */
-  | { readonly kind: 'before'; readonly what: What; readonly span: Span };
+  /** `to next corner sp`: up to, not into it; `less` stitches short of it for `to 1 st before marked st`. */
+  | { readonly kind: 'before'; readonly what: What; readonly less?: Num; readonly span: Span };
 
 /** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
 export interface Counts {
@@ -132,6 +146,7 @@ export type Step =
   | AlongStep
   | EvenlyStep
   | RepeatRowsStep
+  | CornersStep
   | LoopsStep
   | LeaveStep
   | NoteStep;
@@ -145,6 +160,8 @@ export interface WorkStep {
   /** Null for bare `6 sc`: one in each of as many next stitches. */
   readonly place: Place | null;
   readonly loop: Loop;
+  /** `working 3 dc in each corner sp`: what goes into those instead, where it meets them. */
+  readonly corners?: { readonly body: readonly Step[]; readonly what: What };
   /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
   readonly skipped: Counts | null;
   readonly span: Span;
@@ -267,6 +284,14 @@ export interface RepeatRowsStep {
     | { readonly kind: 'label' }
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
     | { readonly kind: 'height'; readonly endingWith: number | null };
+  readonly span: Span;
+}
+
+/** `working 3 dc in each corner sp`, before it is given to the stitch it belongs to. */
+export interface CornersStep {
+  readonly kind: 'corners';
+  readonly body: readonly Step[];
+  readonly what: What;
   readonly span: Span;
 }
 

@@ -9,6 +9,7 @@ import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-
 import type { Terms } from '../stitches/stitch-row.ts';
 import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
+import { allUndescribed, withoutUndescribed } from './undescribed.ts';
 
 export interface ReadTexts {
   /** By the part's place in the list; one without readable text is absent. */
@@ -46,11 +47,15 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     specials.set(name, read.steps);
     diagnostics.push(...read.diagnostics);
   }
+  const undescribed = allUndescribed(
+    context.specials.filter((name) => !specials.has(name)),
+    specials,
+  );
   for (let index = 0; index < itemCount(root, 'parts'); index++) {
     const text = textAt(file, root, ['parts', index, 'work'], diagnostics);
     if (text === null) continue;
     const read = readInstructions(text, context);
-    parts.set(index, read.instructions);
+    parts.set(index, withoutUndescribed(read.instructions, undescribed));
     diagnostics.push(...read.diagnostics);
   }
   return { parts, specials, implied, diagnostics };

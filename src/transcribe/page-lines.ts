@@ -31,7 +31,9 @@ export function emailSubject(text: string): string | null {
 
 /** `Dear Mim,`, `Love, Petra`, `Happy hooking!` */
 export function isGreeting(text: string): boolean {
-  return /^(?:hi|hello|hey|dear|love|best|best wishes|kind regards|regards|cheers|thanks|many thanks|thank you|yours|yours sincerely|warmly|happy (?:hooking|crocheting|stitching))\b[^.:;*()\d]{0,30}[,!]?$/i.test(text);
+  return /^(?:hi|hello|hey|dear|love|best|best wishes|kind regards|regards|cheers|thanks|many thanks|thank you|yours|yours sincerely|warmly|happy (?:hooking|crocheting|stitching))\b[^.:;*()\d]{0,30}[,!]?$/i.test(
+    text,
+  );
 }
 
 /** The heads of a table's columns: `Rnd | Instructions | Stitches`; gives what its first column counts. */

@@ -1,12 +1,13 @@
 /** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
 
 import { isInstruction } from './instruction-words.ts';
+import { tableUnit } from './page-lines.ts';
 import { rowLabel } from './row-labels.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 
 /** What pieces are called. */
 const PIECES =
-  /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
+  /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
 
 export interface PartHeading {
   readonly name: string;
@@ -42,7 +43,9 @@ export function partHeading(lines: readonly TextLine[], index: number, strict: b
   const named = PIECES.test(text) && isTitled(text);
   const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
   if (!marked && /\d/.test(text)) return null;
-  if (!marked && !named && (strict || !isTitled(text) || !line.gap)) return null;
+  // Among materials a short line is one of them, unless its rows follow at once.
+  const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
+  if (!marked && !named && !(isTitled(text) && apart)) return null;
   return leadsToWork(lines, index + 1) && made.name !== '' ? made : null;
 }
 
@@ -68,10 +71,17 @@ function leadsToWork(lines: readonly TextLine[], from: number): boolean {
     if (line === undefined || line.isRule) continue;
     const { text } = line.text;
     if (rowLabel(text) !== null || isInstruction(text)) return true;
+    const cells = line.cells.map((cell) => cell.text);
+    if (cells.length > 1 && (tableUnit(cells) !== null || isInstruction(cells[1] ?? ''))) return true;
     sentences += 1;
     if (sentences > 2 || line.mark === 'heading') return false;
   }
   return false;
+}
+
+/** How many of it to make, 1 where nothing is said. */
+export function makeIn(text: string): number {
+  return madeIn(text).make;
 }
 
 /** `Sleeves (make 2)`, `Make 9 squares`, `SQUARE – make nine`. */

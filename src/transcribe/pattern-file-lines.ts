@@ -52,7 +52,7 @@ export function patternFileLines(transcript: Transcript, slug: string): FileLine
     put(`  - {name: ${yamlWords(name, true)}${sides}}`, span);
   }
   if (transcript.specials.length > 0) put('special:');
-  for (const special of transcript.specials) putSpecial(put, special);
+  for (const special of transcript.specials) putSpecial(lines, special);
   putNotes(put, transcript);
   if (transcript.parts.length > 0) put('parts:');
   for (const part of transcript.parts) putPart(lines, put, part);
@@ -89,16 +89,18 @@ function yarnLine({ letter, colour, weight, fibre, ballLength, ballMass }: Trans
   return `  ${letter}: {${said.join(', ')}}`;
 }
 
-function putSpecial(put: Put, { name, fullName, work, how, span }: TranscribedSpecial): void {
+function putSpecial(lines: FileLine[], { name, fullName, work, how, span }: TranscribedSpecial): void {
   const key = yamlWords(name);
+  const block = lines.length;
+  const put = (text: string): void => void lines.push({ text, from: span, block });
   if (fullName === null && how === null && work !== null) {
-    put(`  ${key}: ${yamlWords(work.text)}`, span);
+    put(`  ${key}: ${yamlWords(work.text)}`);
     return;
   }
-  put(`  ${key}:`, span);
-  if (fullName !== null) put(`    name: ${yamlWords(fullName)}`, span);
-  if (work !== null) put(`    work: ${yamlWords(work.text)}`, span);
-  if (how !== null) put(`    how: ${yamlWords(how)}`, span);
+  put(`  ${key}:`);
+  if (fullName !== null) put(`    name: ${yamlWords(fullName)}`);
+  if (work !== null) put(`    work: ${yamlWords(work.text)}`);
+  if (how !== null) put(`    how: ${yamlWords(how)}`);
 }
 
 function putNotes(put: Put, { notes, source }: Transcript): void {

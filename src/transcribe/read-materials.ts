@@ -1,6 +1,7 @@
 /** The lines of a pasted text's materials in; yarns, hook and what else is needed out. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { joinTexts, sliceText } from './mapped-pieces.ts';
 import { readHook } from './read-hook.ts';
 import { isYarnLine, readYarns } from './read-yarn.ts';
 import type { Item } from './sorted-lines.ts';
@@ -24,10 +25,9 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
   let hook: Given<string> | null = null;
   const yarnItems: Item[] = [];
   for (const item of items) {
-    const { text } = item.text;
-    const read = isHookLine(text, item.field) ? readHook(text) : null;
+    const { hook: named, rest } = withoutHook(item);
+    const read = named === null ? null : readHook(named);
     if (read !== null) {
-      supplyLines.push({ value: wordsOf(item), span: item.span });
       const other: string | null = hook === null ? read.letterIs : read.hook;
       if (other !== null && other !== hook?.value)
         questions.push(
@@ -35,37 +35,45 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
         );
       hook ??= { value: read.hook, span: item.span };
       pieces.push({ kind: 'hook', span: item.span, means: read.hook });
-      // A line may name the hook and more: "5 mm hook, tapestry needle".
-      for (const value of besidesHook(text)) notions.push({ value, span: item.span });
-      if (!/\byarns?\b|%|\bballs?\b/i.test(text)) continue;
     }
-    if (isYarnLine(text, item.field)) {
-      yarnItems.push(item);
-      if (read === null) supplyLines.push({ value: wordsOf(item), span: item.span });
+    const others = read === null ? item : rest;
+    const isYarn = others !== null && isYarnLine(others.text.text, item.field);
+    if (read !== null || isYarn) supplyLines.push({ value: item.line.text.text, span: item.span });
+    if (others === null) continue;
+    if (isYarn) {
+      yarnItems.push(others);
       continue;
     }
-    for (const value of listed(text, item.field)) notions.push({ value, span: item.span });
-    pieces.push({ kind: 'notion', span: item.span, means: text });
+    for (const value of listed(others.text.text, item.field)) notions.push({ value, span: item.span });
+    pieces.push({ kind: 'notion', span: item.span, means: others.text.text });
   }
   const yarns = readYarns(yarnItems);
   for (const item of yarnItems) pieces.push({ kind: 'yarn', span: item.span, means: saidOf(item, yarns) });
   return { yarns, hook, notions, supplyLines, pieces, questions };
 }
 
-function isHookLine(text: string, field: Item['field']): boolean {
-  return field === 'hook' || /\bhooks?\b/i.test(text);
-}
-
-function wordsOf(item: Item): string {
-  return item.line.text.text;
-}
-
-function besidesHook(text: string): string[] {
-  const parts = text.split(/\s*[,;]\s+|\s+and\s+(?:a\s+)?/i).filter((part) => part !== '');
-  if (parts.length < 2 || /\([^)]*,[^)]*\)/.test(text)) return [];
-  return parts
-    .filter((part) => /\b(?:needles?|markers?|scissors|pins?|buttons?|stuffing|tape)\b/i.test(part))
-    .map(withoutStop);
+/** A line may name the hook and more: `5 mm hook, tapestry needle`. */
+function withoutHook(item: Item): { hook: string | null; rest: Item | null } {
+  const { text } = item.text;
+  if (item.field !== 'hook' && !/\bhooks?\b/i.test(text)) return { hook: null, rest: item };
+  const ends = [...text.matchAll(/[,;]\s+(?![^()]*\))/g)];
+  const pieces: [number, number][] = [];
+  let start = 0;
+  for (const end of ends) {
+    pieces.push([start, end.index]);
+    start = end.index + end[0].length;
+  }
+  pieces.push([start, text.length]);
+  const ofHook = pieces.filter(([from, to]) => /\bhooks?\b|\d\s*mm\b|\bsize\b/i.test(text.slice(from, to)));
+  const rest = pieces
+    .filter((piece) => !ofHook.includes(piece))
+    .map(([from, to]) => sliceText(item.text, from, to));
+  if (ofHook.length === 0 || rest.length === 0) return { hook: text, rest: null };
+  const left = joinTexts(rest, ', ');
+  return {
+    hook: ofHook.map(([from, to]) => text.slice(from, to)).join(', '),
+    rest: { ...item, text: left, cells: [left], field: item.field === 'hook' ? null : item.field },
+  };
 }
 
 function listed(text: string, field: Item['field']): string[] {

@@ -49,10 +49,9 @@ export function readSizes(items: readonly Item[]): SizesRead {
     if (sides === null || !/^\W*(?:approx\w*\.?\s*)?[\d.,\s]+(?:cm|in|mm|")?\s*(?:x|×|by|square)/i.test(text))
       rest.push(item);
   }
-  return {
-    sizes: new Set(sizes.map(({ name }) => name.toLowerCase())).size === sizes.length ? sizes : [],
-    rest: sizes.length === 0 ? items : rest,
-  };
+  // Sizes that would have one address are not told apart; then all of their words are kept.
+  const addresses = new Set(sizes.map(({ name }) => name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')));
+  return sizes.length === 0 || addresses.size < sizes.length ? { sizes: [], rest: items } : { sizes, rest };
 }
 
 /** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */

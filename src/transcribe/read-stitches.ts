@@ -86,7 +86,7 @@ function isUsed(name: string, rows: string): boolean {
 
 function addSpecial(reading: Reading, entry: StitchEntry): void {
   const { asked, specials, pieces } = reading;
-  const name = keyName(entry.name);
+  const name = nameInRows(keyName(entry.name), asked.rows);
   const context = contextOf(reading);
   const derived = deriveWork(entry.words, context);
   const standard = stitchNamed(name, asked.terms);
@@ -212,7 +212,7 @@ function addOwn(
   work: TranscribedSpecial['work'],
   meaning: string,
 ): void {
-  const name = keyName(entry.name);
+  const name = nameInRows(keyName(entry.name), reading.asked.rows);
   if (reading.specials.some((other) => other.name === name)) {
     keepWords(reading, entry);
     return;
@@ -261,6 +261,17 @@ function keep(reading: Reading, item: Item): void {
     });
   reading.notes.push({ text, span: item.span, understood: false });
   reading.pieces.push({ kind: 'kept', span: item.span, means: text });
+}
+
+/** As the rows spell it; `Shell` of a heading is `shell` in a sentence. */
+function nameInRows(name: string, rows: string): string {
+  const escaped = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  if (escaped === '') return name;
+  const forms = [...rows.matchAll(new RegExp(`(?<![a-z])${escaped}(?![a-z])`, 'gi'))].map(
+    (found) => found[0],
+  );
+  const form = forms.find((one) => /^[a-z]/.test(one)) ?? forms[0];
+  return form ?? name.replace(/(?<![\p{L}-])\p{Lu}(?=\p{Ll}{2})/gu, (letter) => letter.toLowerCase());
 }
 
 /** Names stand in the rows without stops and signs. */

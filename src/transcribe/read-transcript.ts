@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { readInstructions, readPhrase } from '../notation/read.ts';
 import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
+import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
 import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
 import { joinTexts } from './mapped-pieces.ts';
@@ -37,10 +38,14 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     diagnostics.push(...read.diagnostics);
     return [{ name, fullName: fullName ?? name, steps: read.steps, how, span }];
   });
+  const undescribed = allUndescribed(
+    context.specials.filter((name) => !specials.some((special) => special.name === name)),
+    new Map(specials.map(({ name, steps }) => [name, steps])),
+  );
   const parts = transcript.parts.map(({ name, onto, make, lines, span }): Part => {
     const read = readInstructions(joinTexts(lines, '\n'), context);
     diagnostics.push(...read.diagnostics);
-    return { name, onto, make, instructions: read.instructions, span };
+    return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });
   const pattern: Pattern = {
     slug,

@@ -48,12 +48,17 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
     const several = lettersIn(text);
     const details = detailsIn(text);
     if (several.length > 1) {
-      const head = detailsIn(text.slice(0, several[0]?.start ?? 0));
+      const head = detailsIn(`${text.slice(0, several[0]?.start ?? 0)} ${behindAll(text)}`);
       for (const { letter, words } of several)
         yarns.push(yarnOf(letter, filled(detailsIn(words), filled(head, shared)), item));
       continue;
     }
     const lettered = LETTERED.exec(text);
+    const inBrackets = /\((MC|CC\d?|[A-Z])\)/.exec(text)?.[1];
+    if (lettered === null && inBrackets !== undefined) {
+      yarns.push(yarnOf(inBrackets, filled(details, shared), item));
+      continue;
+    }
     if (lettered?.[1] !== undefined) {
       yarns.push(yarnOf(lettered[1], filled(detailsIn(text.slice(lettered[0].length)), shared), item));
       continue;
@@ -72,16 +77,27 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
 }
 
 function isLettered({ text }: Item): boolean {
-  return LETTERED.test(text.text) || lettersIn(text.text).length > 1;
+  return (
+    LETTERED.test(text.text) || /\((?:MC|CC\d?|[A-Z])\)/.test(text.text) || lettersIn(text.text).length > 1
+  );
+}
+
+/** `A: moss; B: bark. Worsted, 100% wool.`: what is said of all once each has been named. */
+function behindAll(text: string): string {
+  return (
+    /\.\s+([^.]*(?:%|ply|worsted|d\.?k\.?|aran|wool|cotton|acrylic|weight)[^.]*)\.?$/i.exec(text)?.[1] ?? ''
+  );
 }
 
 /** `A 3 balls, B 2 balls`: each letter with the words up to the next. */
 function lettersIn(text: string): { letter: string; words: string; start: number }[] {
   const found = [...text.matchAll(LETTER_IN)];
+  const behind = behindAll(text);
+  const lengthBehind = behind === '' ? 0 : text.length - text.lastIndexOf(behind);
   return found.map((match, i) => ({
     letter: match[1] ?? '',
     start: match.index,
-    words: text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length),
+    words: text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length - lengthBehind),
   }));
 }
 
@@ -129,7 +145,7 @@ function colourIn(text: string): string | null {
   const plain = said ?? colourAlone(text);
   const colour = plain?.trim() ?? '';
   return colour === '' ||
-    /^(?:any|your|the|a|each|total|one|two|three|colou?r|shade|weight|size|approx\w*)\b/i.test(colour)
+    /^(?:your|the|an?y?|each|total|one|two|three|colou?r|shade|weight|size|approx\w*)\b/i.test(colour)
     ? null
     : colour;
 }

@@ -1,88 +1,57 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
-import type { MappedText } from '../source/mapped-text.ts';
-import { findHeading, type Heading, type Section } from './headings.ts';
-import { isInstruction, isProse, namesWork } from './instruction-words.ts';
+import { findHeading, type Heading } from './headings.ts';
+import { isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
-import { emailSubject, isEmailHeading, isPageNumber, tableUnit } from './page-lines.ts';
-import { partHeading } from './part-headings.ts';
+import { makeIn, partHeading } from './part-headings.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
+import { rowLabel } from './row-labels.ts';
+import { sortPageLine, sortTitle } from './sort-page.ts';
+import { addRow, addWork, keepPending, openPart, rowsFollow, sortInPart, startsWork } from './sort-work.ts';
+import type { SortedLines } from './sorted-lines.ts';
 import { asTableRow } from './table-rows.ts';
-import { type RowLabel, rowLabel } from './row-labels.ts';
-import type { Bucket, Item, PartDraft, SortedLines, WorkLine } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
-import { designerIn, isTitle, titleAndDesigner } from './title-lines.ts';
+import { designerIn } from './title-lines.ts';
+import { isListState, itemOf, newWalk, put, type Walk } from './walk.ts';
 
 export function sortLines(lines: readonly TextLine[]): SortedLines {
-  const walk: Walk = {
-    lines,
-    buckets: emptyBuckets(),
-    parts: [],
-    headings: [],
-    leftOut: [],
-    state: 'front',
-    heading: null,
-    table: null,
-    pending: null,
-    inEmailHead: false,
-    quotedWork: lines.some(({ text, quoted }) => quoted > 0 && rowLabel(text.text) !== null),
-    unlabelled: !lines.some(({ text }) => rowLabel(text.text) !== null),
-  };
-  for (const index of lines.keys()) sortLine(walk, index);
+  const walk = newWalk(lines);
+  for (const [index, line] of lines.entries()) sortLine(walk, line, index);
+  keepPending(walk);
   return walk;
 }
 
-function sortLine(walk: Walk, index: number): void {
-  const line = walk.lines[index];
-  if (line === undefined) return;
-  const { text } = line.text;
-  if (line.isRule) {
-    leaveOut(walk, line, 'a rule');
-    return;
-  }
-  if (isPageNumber(text) && (line.gap || /page/i.test(text) || isFinished(walk.lines[index - 1]))) {
-    leaveOut(walk, line, 'a page number');
-    return;
-  }
-  if (walk.state !== 'part' && isEmailHeading(text, walk.inEmailHead)) {
-    sortEmailHeading(walk, line);
-    return;
-  }
-  const unit = tableUnit(line.cells.map((cell) => cell.text));
-  if (unit !== null && line.cells.length > 1) {
-    walk.table = unit;
-    leaveOut(walk, line, 'the head of a table');
-    return;
-  }
-  const row = asTableRow(line, walk.table);
-  const label = rowLabel(row.text);
-  const inList = walk.state === 'notes' || walk.state === 'finishing';
-  if (
-    label !== null &&
-    !(label.bare && (walk.state === 'front' || inList) && walk.parts.length === 0 && !bareRows(walk, index))
-  ) {
-    addRow(walk, line, row, label);
-    return;
-  }
-  if (walk.state === 'front' && walk.buckets.title.length === 0 && isEmailSafe(walk, line)) {
-    if (sortTitle(walk, line)) return;
-  }
-  const heading = findHeading(text);
-  if (heading !== null && isHeadingHere(walk, index, heading)) {
+function sortLine(walk: Walk, line: TextLine, index: number): void {
+  if (sortPageLine(walk, index) || sortRow(walk, line, index) || sortTitle(walk, line)) return;
+  const heading = headingOf(line);
+  if (heading !== null && isHeadingHere(walk, line, heading)) {
     openSection(walk, line, heading);
     return;
   }
   const part = partHeading(walk.lines, index, isListState(walk.state));
-  if (part !== null) {
-    openPart(walk, line, part.name, part.make);
-    return;
-  }
-  if (sortAnywhere(walk, line)) return;
-  if (startsWork(walk, index)) {
-    addWork(walk, line, 'instruction', null);
-    return;
-  }
-  sortByState(walk, index);
+  if (part !== null) openPart(walk, line, part.name, part.make);
+  else if (sortAnywhere(walk, line)) return;
+  else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
+  else sortByState(walk, line);
+}
+
+function sortRow(walk: Walk, line: TextLine, index: number): boolean {
+  const row = asTableRow(line, walk.table);
+  const label = rowLabel(row.text);
+  if (label === null) return false;
+  const elsewhere = walk.state === 'front' || walk.state === 'notes' || walk.state === 'finishing';
+  if (label.bare && elsewhere && walk.parts.length === 0 && !bareRows(walk, index)) return false;
+  addRow(walk, line, row, label);
+  return true;
+}
+
+/** A heading may stand in the first cell of a table: `Hook | 5 mm`. */
+function headingOf(line: TextLine): Heading | null {
+  const [first] = line.cells;
+  if (first === undefined || line.cells.length < 2) return findHeading(line.text.text);
+  const heading = findHeading(first.text);
+  const restAt = line.text.text.indexOf(first.text) + first.text.length;
+  return heading === null || heading.restAt !== null ? null : { ...heading, restAt };
 }
 
 /** Numbered lines are rows when several stand together and all instruct. */
@@ -91,20 +60,8 @@ function bareRows(walk: Walk, index: number): boolean {
   return near.some((line) => line !== undefined && rowLabel(line.text.text)?.bare === true);
 }
 
-function isListState(state: State): boolean {
-  return (
-    state === 'materials' ||
-    state === 'abbreviations' ||
-    state === 'specials' ||
-    state === 'sizes' ||
-    state === 'gauge'
-  );
-}
-
 /** A heading's word may also be a piece of the work or a line of a list. */
-function isHeadingHere(walk: Walk, index: number, heading: Heading): boolean {
-  const line = walk.lines[index];
-  if (line === undefined) return false;
+function isHeadingHere(walk: Walk, line: TextLine, heading: Heading): boolean {
   const isSentence = /^[a-z]/.test(line.text.text) && heading.restAt === null && line.mark === null;
   if (isSentence) return false;
   if (walk.state === 'abbreviations' && heading.restAt !== null)
@@ -121,22 +78,13 @@ function openSection(walk: Walk, line: TextLine, heading: Heading): void {
     addWork(walk, line, 'note', null);
     return;
   }
-  if (
-    section === 'title' ||
-    section === 'designer' ||
-    section === 'version' ||
-    section === 'date' ||
-    section === 'licence'
-  ) {
-    if (rest !== null) return void walk.buckets[section].push(itemOf(line, rest, heading));
+  const isLine = section === 'title' || section === 'designer' || section === 'version' || section === 'date';
+  if ((isLine || section === 'licence') && rest !== null) {
+    put(walk, section, itemOf(line, rest, heading));
+    return;
   }
   if (section === 'instructions') {
-    walk.state = 'part';
-    walk.heading = null;
-    if (rest === null || rest.text === '') return void walk.headings.push(itemOf(line, line.text));
-    if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
-      return void walk.buckets.title.push(itemOf(line, rest, heading));
-    addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);
+    openInstructions(walk, line, heading);
     return;
   }
   walk.state = section;
@@ -144,28 +92,39 @@ function openSection(walk: Walk, line: TextLine, heading: Heading): void {
   walk.table = null;
   const item = itemOf(line, rest ?? line.text, heading);
   if (rest === null || rest.text === '') walk.headings.push(item);
-  else walk.buckets[section].push(item);
+  else put(walk, section, item);
   // `Skill level: easy` and the like are done with on their line.
-  if (
-    (section === 'skill' || section === 'terms' || section === 'title' || section === 'designer') &&
-    rest !== null &&
-    rest.text !== ''
-  ) {
-    walk.state = walk.parts.length === 0 ? 'front' : 'part';
-  }
+  const isDone = section === 'skill' || section === 'terms';
+  if (isDone && rest !== null && rest.text !== '') walk.state = walk.parts.length === 0 ? 'front' : 'part';
+}
+
+/** `Instructions`, `To make (make 2)`, `Pattern: Marram Coaster`, `Method: 25 ch.` */
+function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading): void {
+  const rest = restAt === null ? null : trimText(sliceText(line.text, restAt));
+  walk.state = 'part';
+  walk.heading = null;
+  if (rest === null || rest.text === '') {
+    const make = makeIn(words.replace(/^to make/i, ''));
+    walk.headings.push(itemOf(line, line.text));
+    if (make > 1) walk.pending = { heading: null, name: null, make, lines: [] };
+  } else if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
+    put(walk, 'title', itemOf(line, rest));
+  else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);
 }
 
 /** What is told wherever it stands: the terms, the designer, whose work it is. */
 function sortAnywhere(walk: Walk, line: TextLine): boolean {
   const { text } = line.text;
   if (onlyStatesTerms(text) && !(walk.state === 'part' && isInstruction(text))) {
-    walk.buckets.terms.push(itemOf(line, line.text));
+    put(walk, 'terms', itemOf(line, line.text));
     return true;
   }
   if (walk.state === 'front' && walk.buckets.designer.length === 0) {
     const designer = designerIn(text);
     if (designer !== null) {
-      walk.buckets.designer.push(
+      put(
+        walk,
+        'designer',
         itemOf(
           line,
           sliceText(line.text, text.lastIndexOf(designer), text.lastIndexOf(designer) + designer.length),
@@ -175,33 +134,29 @@ function sortAnywhere(walk: Walk, line: TextLine): boolean {
     }
   }
   if (/^(?:©|\(c\)\s*\d{4})|^copyright\b|\ball rights reserved\b|^creative commons|^CC[ -]BY/i.test(text)) {
-    walk.buckets.licence.push(itemOf(line, line.text));
+    put(walk, 'licence', itemOf(line, line.text));
     return true;
   }
   return false;
 }
 
-function sortByState(walk: Walk, index: number): void {
-  const line = walk.lines[index];
-  if (line === undefined) return;
+function sortByState(walk: Walk, line: TextLine): void {
   const { text } = line.text;
   const item = itemOf(line, line.text, walk.heading);
+  const { title, about } = walk.buckets;
   switch (walk.state) {
-    case 'front':
-      return void walk.buckets[
-        isProse(text) && /[.!]$/.test(text) && walk.buckets.about.length < 2 && walk.buckets.title.length > 0
-          ? 'about'
-          : 'kept'
-      ].push(item);
+    case 'front': {
+      const tells = isProse(text) && /[.!]$/.test(text) && about.length < 2 && title.length > 0;
+      put(walk, tells ? 'about' : 'kept', item);
+      return;
+    }
     case 'part':
       sortInPart(walk, line);
       return;
-    case 'terms': {
-      const named = namedTerms(text) !== null;
-      return void walk.buckets[named ? 'terms' : 'kept'].push(item);
-    }
+    case 'terms':
+      put(walk, namedTerms(text) === null ? 'kept' : 'terms', item);
+      return;
     default:
-      return void walk.buckets[walk.state].push(item);
+      put(walk, walk.state, item);
   }
 }
-

@@ -64,7 +64,11 @@ function sortEmailHeading(walk: Walk, line: TextLine): boolean {
 function isTitleAgain(walk: Walk, line: TextLine): boolean {
   const title = walk.buckets.title[0];
   const plain = (words: string): string => withoutOrnament(words).toLowerCase();
-  return title !== undefined && plain(title.text.text).length > 3 && plain(title.text.text) === plain(line.text.text);
+  return (
+    title !== undefined &&
+    plain(title.text.text).length > 3 &&
+    plain(title.text.text) === plain(line.text.text)
+  );
 }
 
 function isFinished(line: TextLine | undefined): boolean {

@@ -4,9 +4,9 @@ import type { MappedText } from '../source/mapped-text.ts';
 import { findHeading } from './headings.ts';
 import { isInstruction, isProse, namesWork } from './instruction-words.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
-import type { PartDraft, WorkLine } from './sorted-lines.ts';
+import type { WorkLine } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
-import { itemOf, type State, type Walk } from './walk.ts';
+import { isListState, itemOf, put, type Walk } from './walk.ts';
 
 export function openPart(walk: Walk, line: TextLine, name: string, make: number): void {
   walk.state = 'part';
@@ -17,9 +17,9 @@ export function openPart(walk: Walk, line: TextLine, name: string, make: number)
 }
 
 /** A heading that no row follows is words like any other. */
-function keepPending(walk: Walk): void {
+export function keepPending(walk: Walk): void {
   const heading = walk.pending?.heading ?? null;
-  if (heading !== null) walk.buckets.kept.push(heading);
+  if (heading !== null) put(walk, 'kept', heading);
   walk.pending = null;
 }
 
@@ -44,14 +44,19 @@ const FINISHING =
 export function sortInPart(walk: Walk, line: TextLine): void {
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
-  if (begun && FINISHING.test(text) && !rowsFollow(walk, line))
-    return void walk.buckets.finishing.push(itemOf(line, line.text));
+  if (begun && FINISHING.test(text) && !rowsFollow(walk, line)) {
+    put(walk, 'finishing', itemOf(line, line.text));
+    return;
+  }
   if (isInstruction(text) && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
     addWork(walk, line, 'instruction', null);
     return;
   }
   const later = rowsFollow(walk, line);
-  if (!later) return void walk.buckets.kept.push(itemOf(line, line.text));
+  if (!later) {
+    put(walk, 'kept', itemOf(line, line.text));
+    return;
+  }
   if (namesWork(text) && /\d|[,;*]/.test(text) && !isProse(text)) {
     addWork(walk, line, 'instruction', null);
     return;

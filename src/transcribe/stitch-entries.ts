@@ -2,7 +2,7 @@
 
 import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
-import type { Span } from '../source/span.ts';
+import { joinSpans, type Span } from '../source/span.ts';
 import { findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchNamed } from './derive-work.ts';
@@ -37,17 +37,22 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
       item.cells.length > 1
         ? [cellsEntry(item)]
         : pieces.map((piece) => entryIn(piece, terms, item, several));
-    const whole = found.filter((entry) => entry !== null);
-    if (whole.length > 0) {
+    const read = found.filter((entry) => entry !== null);
+    if (read.length > 0) {
       // A list of names alone, such as "ch, sc, dc", says nothing that needs keeping.
-      entries.push(...whole);
-      for (const [i, entry] of found.entries())
-        if (entry === null) rest.push({ ...item, text: pieces[i] ?? item.text });
+      entries.push(...read);
+      if (named !== null) rest.push(named.item);
+      for (const [i, entry] of found.entries()) {
+        const text = pieces[i] ?? item.text;
+        if (entry === null) rest.push({ ...item, text, span: fileSpan(text, 0, text.text.length) });
+      }
       named = null;
       continue;
     }
     if (named !== null) {
-      entries.push(entryOf(named.name, item.text, named.item, `${named.item.text.text}: ${item.text.text}`));
+      const whole = `${named.item.text.text}: ${item.text.text}`;
+      const entry = entryOf(named.name, item.text, named.item, whole);
+      entries.push({ ...entry, span: joinSpans(named.item.span, item.span) });
       named = null;
       continue;
     }

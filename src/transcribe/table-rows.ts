@@ -47,4 +47,3 @@ export function asTableRow(line: TextLine, table: string | null): MappedText {
         : [];
   return joinTexts([label, ...middle, ...counted], ' ');
 }
-

@@ -1,6 +1,6 @@
 /** The state of the one walk over a pasted text's lines: what was put where, and what the lines above opened. */
 
-import type { MappedText } from '../source/mapped-text.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
 import type { Heading, Section } from './headings.ts';
 import { rowLabel } from './row-labels.ts';
 import type { Bucket, Item, PartDraft } from './sorted-lines.ts';
@@ -28,7 +28,6 @@ export interface Walk {
   readonly unlabelled: boolean;
 }
 
-
 export function newWalk(lines: readonly TextLine[]): Walk {
   return {
     lines,
@@ -46,6 +45,21 @@ export function newWalk(lines: readonly TextLine[]): Walk {
   };
 }
 
+export function put(walk: Walk, bucket: Bucket, item: Item): void {
+  walk.buckets[bucket].push(item);
+}
+
+/** Where short lines follow one another that are no headings. */
+export function isListState(state: State): boolean {
+  return (
+    state === 'materials' ||
+    state === 'abbreviations' ||
+    state === 'specials' ||
+    state === 'sizes' ||
+    state === 'gauge'
+  );
+}
+
 /** True, for a line that is dealt with by this. */
 export function leaveOut(walk: Walk, line: TextLine, what: string): boolean {
   walk.leftOut.push({ span: line.span, what, text: line.text.text });
@@ -57,7 +71,7 @@ export function itemOf(line: TextLine, text: MappedText, heading: Heading | null
   return {
     text,
     cells,
-    span: line.span,
+    span: text === line.text || text.text === '' ? line.span : fileSpan(text, 0, text.text.length),
     heading: heading?.words ?? null,
     field: heading?.field ?? null,
     line,

@@ -37,12 +37,19 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
     case 'space': {
       const chains = what.chains === null ? '' : `${phrases.chainsOf(what.chains)} `;
       const corner = what.corner ? `${phrases.corner.one} ` : '';
-      return `${corner}${chains}${form(phrases.sp, many)}`;
+      const within = what.of === undefined ? '' : ` of ${printSpecial(what.of, false, voice)}`;
+      return `${corner}${chains}${form(phrases.sp, many)}${within}`;
     }
     case 'corner':
       return form(phrases.corner, many);
     case 'row-end':
       return form(phrases.rowEnd, many);
+    case 'any-of':
+      return what.of.map((each) => printWhat(each, false, voice)).join(' and ');
+    case 'group':
+      return many ? 'groups' : 'group';
+    case 'marked':
+      return `marked ${form(phrases.st, many)}`;
   }
 }
 

@@ -27,14 +27,23 @@ function placeWords(place: Place, voice: Voice): string {
   const { phrases } = voice;
   switch (place.kind) {
     case 'next':
+      if (place.what.kind === 'space' && place.what.of !== undefined)
+        return `${spaceWords(place.what, voice)} of next ${printSpecial(place.what.of, false, voice)}`;
       return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}`;
-    case 'each':
-      return `${place.every === 2 ? 'every other' : 'each'} ${printWhat(place.what, false, voice)} ${printStop(place.stop, voice)}`;
+    case 'each': {
+      const { what } = place;
+      const each = place.every === 2 ? 'every other' : 'each';
+      if (what.kind === 'space' && what.of !== undefined)
+        return `${spaceWords(what, voice)} of ${each} ${printSpecial(what.of, false, voice)} ${printStop(place.stop, voice)}`;
+      return `${each} ${printWhat(what, false, voice)} ${printStop(place.stop, voice)}`;
+    }
     case 'same':
       return `same ${printWhat(place.what, false, voice)}${place.asJoin ? ' as joining' : ''}`;
     case 'first':
       return `first ${printAmount(place.n, place.what, voice)}`;
     case 'last':
+      if (place.what.kind === 'space' && place.what.of !== undefined)
+        return `${spaceWords(place.what, voice)} of last ${printSpecial(place.what.of, false, voice)}`;
       return `last ${printAmount(place.n, place.what, voice)}`;
     case 'any':
       return `any ${printWhat(place.what, false, voice)}`;
@@ -48,6 +57,8 @@ function placeWords(place: Place, voice: Voice): string {
       const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
       return `${which} ${printWhat(place.what, false, voice)} of next ${printSpecial(place.special, false, voice)}`;
     }
+    case 'passed':
+      return `skipped ${printWhat(place.what, false, voice)}`;
     case 'gap':
       return place.apart === null
         ? `${voice.phrases.sp.one} before next ${printWhat(place.what, false, voice)}`
@@ -59,6 +70,11 @@ function placeWords(place: Place, voice: Voice): string {
       return `${belowWords(place, voice)} ${place.rows} ${unit} below`;
     }
   }
+}
+
+/** The space itself, without the special stitch it belongs to. */
+function spaceWords({ chains, corner }: Extract<What, { kind: 'space' }>, voice: Voice): string {
+  return printWhat({ kind: 'space', chains, corner }, false, voice);
 }
 
 /** `next 2 sc`, `skipped sc`, `next 2 skipped sc`. */

@@ -30,7 +30,9 @@ const MARKS = ['*', '†', '‡'];
 export function printStep(step: Step, voice: Voice, depth = 0): string {
   switch (step.kind) {
     case 'work':
-      return printWork(step, voice);
+      return step.corners === undefined
+        ? printWork(step, voice)
+        : `${printWork(step, voice)}, ${printStep({ kind: 'corners', ...step.corners, span: step.span }, voice, depth)}`;
     case 'chain':
       return printChain(step, voice);
     case 'skip':
@@ -51,6 +53,8 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
       return step.yarn === null ? 'fasten off' : `fasten off ${step.yarn}`;
     case 'along':
       return `working ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
+    case 'corners':
+      return `working (${bodyOf(step.body, voice, depth)}) in each ${printWhat(step.what, false, voice)}`;
     case 'loops':
       return step.loop === 'both' ? 'working in both loops' : `working in ${printLoop(step.loop, voice)}`;
     case 'leave':

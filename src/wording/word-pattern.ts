@@ -45,7 +45,12 @@ function fabricsOf(
   return found.length === pattern.sizes.length ? found : [];
 }
 
-function wordPart(part: Part, printed: readonly SizeFabric[], voice: Voice, sizes: readonly Size[]): WordedPart {
+function wordPart(
+  part: Part,
+  printed: readonly SizeFabric[],
+  voice: Voice,
+  sizes: readonly Size[],
+): WordedPart {
   const made = printed.map((each) => ({ ...each, byLine: rowsByLine(each.fabric, part.name) }));
   const lines = part.instructions.lines.flatMap((line, index) => {
     const works = made.map(

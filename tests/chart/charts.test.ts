@@ -5,7 +5,19 @@ import { contrast, yarnInkOf } from '../../src/chart/row-pens.ts';
 import { textRuler } from '../../src/paint/text-width.ts';
 import { boundsOf } from '../../src/scene/bounds.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
-import { clusters, edged, granny, longStitches, rows, SAMPLES, shells, spiral } from './samples.ts';
+import {
+  clusters,
+  edged,
+  granny,
+  longStitches,
+  loveKnots,
+  posts,
+  rows,
+  SAMPLES,
+  shells,
+  spiral,
+  textured,
+} from './samples.ts';
 import { allShapes, drawnStitches, onlyChart, textsOf, workText } from './work-text.ts';
 
 const ruler = textRuler(readFontFiles());
@@ -97,9 +109,84 @@ describe('the key', () => {
     expect(textsOf(onlyChart(longStitches()))).toContain('front loop, seen from the right side');
   });
 
+  test('says of a post stitch on a wrong-side row that it is drawn as the right side shows it', () => {
+    const texts = textsOf(onlyChart(posts()));
+    expect(texts).toContain('front post double crochet, on wrong-side rows');
+    expect(texts).toContain('back post double crochet, on wrong-side rows');
+    expect(texts).toContain('front post treble crochet');
+    expect(texts).toContain('foundation double crochet');
+    const uk = textsOf(onlyChart(posts(), 'UK'));
+    expect(uk).toEqual(
+      expect.arrayContaining(['RtrF', 'RtrB', 'RdtrF', 'ftr', 'raised double treble crochet front']),
+    );
+  });
+
+  test('names what is gathered by its legs, and the gaps that feet stand in', () => {
+    const texts = textsOf(onlyChart(textured()));
+    expect(texts).toEqual(
+      expect.arrayContaining([
+        '5-dc popcorn',
+        '3-hdc puff',
+        '3-dc cl',
+        '5-dc bobble',
+        '3 double crochet cluster',
+      ]),
+    );
+    expect(texts).toContain('foot in the gap between two stitches');
+    expect(textsOf(onlyChart(posts()))).not.toContain('foot in the gap between two stitches');
+  });
+
   test('can be left out', () => {
     const [chart] = chartParts(spiral(), { terms: 'US', title: 'Test', key: false });
     expect(textsOf(chart?.scene ?? onlyChart(spiral()))).not.toContain('single crochet');
+  });
+});
+
+describe('drawings at the foot', () => {
+  const hooksOf = (first: number, end: number): string[] =>
+    allShapes(onlyChart(posts()).shapes).flatMap((shape) => {
+      const stitch = shape.kind === 'group' ? Number(shape.data?.stitch ?? -1) : -1;
+      if (shape.kind !== 'group' || stitch < first || stitch >= end) return [];
+      return shape.shapes.flatMap((each) =>
+        each.kind === 'use' && /post/.test(each.symbol) ? [each.symbol] : [],
+      );
+    });
+
+  test('a front post of a wrong-side row has the hook of a back post, as the right side shows it', () => {
+    // Row 2 is worked from the front and the back by turns, row 3 from the front in 3 of 12.
+    expect(hooksOf(15, 17)).toEqual(['back-post-light', 'front-post-light']);
+    expect(hooksOf(27, 39)).toEqual(['front-post-firm', 'front-post-firm', 'front-post-firm']);
+  });
+
+  test('post stitches together have a hook for each leg', () => {
+    expect(hooksOf(39, 40)).toEqual(['back-post-light', 'back-post-light']);
+  });
+
+  test('every foundation stitch lies on a chain of its own, and no other chain is laid', () => {
+    const fabric = posts();
+    const uses = allShapes(onlyChart(fabric).shapes).filter(
+      (shape) =>
+        shape.kind === 'group' && Number(shape.data?.stitch ?? -1) >= 3 && Number(shape.data?.stitch) < 15,
+    );
+    expect(uses).toHaveLength(12);
+    for (const shape of uses) {
+      const symbols =
+        shape.kind === 'group' ? shape.shapes.map((each) => (each.kind === 'use' ? each.symbol : '')) : [];
+      expect(symbols.map((symbol) => symbol.replace(/-\d+$/, ''))).toEqual(['double-firm', 'chain-firm']);
+    }
+  });
+
+  test('the words for who cannot see it say which side of the posts', () => {
+    expect(onlyChart(posts()).alternative).toContain(
+      'Row 2, wrong side, left to right: 12 stitches, of them 6 round the front of a post and 6 round the back of a post, seen from the right side',
+    );
+    expect(onlyChart(loveKnots()).alternative).not.toContain('post');
+  });
+
+  test('each gathered stitch is one drawing of its own', () => {
+    const symbols = Object.keys(onlyChart(textured()).symbols).map((name) => name.replace(/-\d+$/, ''));
+    for (const name of ['double-5-popcorn-firm', 'half-double-3-firm', 'double-3-firm', 'double-5-firm'])
+      expect(symbols).toContain(name);
   });
 });
 

@@ -7,12 +7,15 @@ import {
   granny,
   hexagon,
   longStitches,
+  loveKnots,
   mesh,
   oval,
+  posts,
   rows,
   shells,
   solidSquare,
   spiral,
+  textured,
 } from './samples.ts';
 import { at, placed, rowNamed, stitchesOf, workText } from './work-text.ts';
 
@@ -331,5 +334,86 @@ describe('stitches of their own kinds', () => {
     expect(fall(corner.map((i) => at(layout.headY, i)).slice(1))).toBe(true);
     expect(at(layout.headX, corner[1] ?? 0)).toBeLessThan(left);
     expect(at(layout.headY, corner[1] ?? 0)).toBeGreaterThan(top);
+  });
+});
+
+describe('stitches that do not go into the top of another', () => {
+  test('a foundation row lies level, its stitches a chain apart', () => {
+    const fabric = posts();
+    const layout = placed(fabric);
+    const stitches = stitchesOf(fabric, 0, 'fdc');
+    expect(new Set(stitches.map((i) => at(layout.footY, i))).size).toBe(1);
+    const xs = stitches.map((i) => at(layout.headX, i));
+    expect(fall(xs)).toBe(true);
+    xs.slice(1).forEach((x, k) => {
+      expect((xs[k] ?? 0) - x).toBeCloseTo(0.84);
+    });
+  });
+
+  test('the chain a foundation row begins with stands upright beside it', () => {
+    const layout = placed(posts());
+    expect(at(layout.headX, 2)).toBeCloseTo(at(layout.footX, 0));
+    expect(at(layout.headY, 2)).toBeGreaterThan(at(layout.footY, 0) + 1.5);
+    expect(at(layout.headX, 2)).toBeGreaterThan(at(layout.headX, 3));
+  });
+
+  test('a post stitch stands over the stitch it goes round, as high as a plain one beside it', () => {
+    const fabric = posts();
+    const layout = placed(fabric);
+    for (const i of stitchesOf(fabric, 1, 'fpdc')) {
+      const [target = -1] = targets(fabric, i);
+      expect(at(layout.headX, i)).toBeCloseTo(at(layout.headX, target));
+      expect(at(layout.footY, i)).toBeCloseTo(at(layout.headY, target));
+    }
+    const heads = ['fpdc', 'bpdc'].map((id) => at(layout.headY, stitchesOf(fabric, 1, id)[0] ?? -1));
+    expect(heads[0]).toBeCloseTo(heads[1] ?? Number.NaN);
+  });
+
+  test('a foot in a gap lies between the heads on both sides, under them', () => {
+    const fabric = textured();
+    const layout = placed(fabric);
+    for (const i of stitchesOf(fabric, 3, 'dc')) {
+      const [target = -1] = targets(fabric, i);
+      const beside = [at(layout.headX, target), at(layout.headX, target - 1)];
+      expect(at(layout.footX, i)).toBeGreaterThan(Math.min(...beside));
+      expect(at(layout.footX, i)).toBeLessThan(Math.max(...beside));
+      expect(at(layout.footY, i)).toBeLessThan(
+        Math.max(at(layout.headY, target), at(layout.headY, target - 1)),
+      );
+    }
+  });
+
+  test('a popcorn is given the room it is drawn with', () => {
+    const fabric = textured();
+    const layout = placed(fabric);
+    const [popcorn = -1] = stitchesOf(fabric, 2, 'dc5-popcorn');
+    expect(at(layout.headX, popcorn) - at(layout.headX, popcorn + 1)).toBeGreaterThan(1);
+    // Single crochet in single crochet stand closer.
+    const [first = -1, second = -1] = stitchesOf(fabric, 1, 'sc');
+    expect(Math.abs(at(layout.headX, first) - at(layout.headX, second))).toBeLessThan(0.9);
+  });
+
+  test('love knots are laid end to end, entered at the knot', () => {
+    const fabric = loveKnots();
+    const layout = placed(fabric);
+    for (const i of stitchesOf(fabric, 0, 'love-knot')) {
+      if (i > 0) expect(at(layout.footX, i)).toBeCloseTo(at(layout.headX, i - 1));
+      const length = at(layout.headX, i) - at(layout.footX, i);
+      const along = at(layout.anchorX, i) - at(layout.footX, i);
+      expect(along / length).toBeCloseTo(0.91);
+      expect(Math.abs(length)).toBeCloseTo(2.5);
+    }
+  });
+
+  test('love knots between two stitches arch over, longer than as many chains would be', () => {
+    const fabric = loveKnots();
+    const layout = placed(fabric);
+    const [one = -1, two = -1] = stitchesOf(fabric, 1, 'love-knot');
+    const lengthOf = (i: number): number =>
+      Math.hypot(at(layout.headX, i) - at(layout.footX, i), at(layout.headY, i) - at(layout.footY, i));
+    expect(lengthOf(one)).toBeGreaterThan(1.5);
+    expect(lengthOf(one)).toBeCloseTo(lengthOf(two), 1);
+    expect(at(layout.headX, one)).toBeCloseTo(at(layout.footX, two));
+    expect(at(layout.headY, one)).toBeGreaterThan(at(layout.footY, one));
   });
 });

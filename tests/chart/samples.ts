@@ -1,7 +1,7 @@
 /** Pieces of every sort that a chart must draw. */
 
 import { type Fabric, FLAG, INTO } from '../../src/fabric/fabric.ts';
-import { buildFabric, type Worked } from '../measure/build-fabric.ts';
+import { buildFabric, times, type Worked, type WorkedRow } from '../measure/build-fabric.ts';
 import { workText } from './work-text.ts';
 
 export const rows = (): Fabric =>
@@ -136,6 +136,69 @@ export function oval(): Fabric {
   );
 }
 
+/** A row of these stitches over those of the row below, each into one; `below` in the order they were worked. */
+function rowOver(n: number, below: readonly number[], ids: readonly string[], where: number): WorkedRow {
+  const work = [...below].reverse().map((into, k): Worked => {
+    const id = ids[k % ids.length] ?? '';
+    return { id, into: [into], where: /^[fb]p/.test(id) ? INTO.post : where };
+  });
+  const side = n % 2 === 1 ? 'RS' : 'WS';
+  return { label: `Row ${n}`, number: n, side, direction: side === 'RS' ? 'left' : 'right', work };
+}
+
+const from = (first: number, count: number): number[] => Array.from({ length: count }, (_, k) => first + k);
+
+const turningChains = (count: number): Worked[] => times(count, { id: 'ch', flags: FLAG.turningChain });
+
+/** No chain first; then posts from both sides on a wrong-side row, taller ones over it, and two together. */
+export function posts(): Fabric {
+  const foundation: WorkedRow = {
+    label: 'Row 1',
+    number: 1,
+    side: 'RS',
+    onto: null,
+    work: [...turningChains(3), ...times(12, { id: 'fdc' })],
+  };
+  // Row 1 is stitches 3 to 14, row 2 is 15 to 26, row 3 is 27 to 38.
+  const row2 = rowOver(2, from(3, 12), ['fpdc', 'bpdc'], INTO.top);
+  const row3 = rowOver(3, from(15, 12), ['dc', 'dc', 'fptr', 'dc'], INTO.top);
+  const row4 = rowOver(4, from(27, 12), ['sc'], INTO.top);
+  const together: Worked = { id: 'fpdc2tog', into: [38, 37], where: INTO.post };
+  return buildFabric(
+    [foundation, row2, row3, { ...row4, work: [together, ...row4.work.slice(2)] }],
+    [{ name: 'Ribs' }],
+  );
+}
+
+/** Popcorns and the like with single crochet between, then stitches into the gaps between them. */
+export function textured(): Fabric {
+  const foundation: WorkedRow = {
+    label: 'Row 1',
+    number: 1,
+    side: 'RS',
+    onto: null,
+    work: [...turningChains(2), ...times(11, { id: 'fsc' })],
+  };
+  const row2 = rowOver(2, from(2, 11), ['sc'], INTO.top);
+  const gathered = ['dc5-popcorn', 'sc', 'hdc3-puff', 'sc', 'dc3-cl', 'sc', 'dc5-bobble', 'bullion'];
+  const row3 = rowOver(3, from(13, 11), [...gathered, 'loop-st', 'linked-dc', 'rev-sc'], INTO.top);
+  const row4 = rowOver(4, from(25, 10), ['dc'], INTO.between);
+  return buildFabric([foundation, row2, row3, row4], [{ name: 'Sampler' }]);
+}
+
+/** A net of love knots on a line of them. */
+export function loveKnots(): Fabric {
+  const sc = (into: number): Worked => ({ id: 'sc', into: [into] });
+  const knots: Worked[] = times(2, { id: 'love-knot' });
+  return buildFabric(
+    [
+      { label: 'Foundation', unit: null, work: times(6, { id: 'love-knot' }) },
+      { label: 'Row 1', number: 1, side: 'RS', work: [sc(5), ...knots, sc(3), ...knots, sc(1)] },
+    ],
+    [{ name: 'Net' }],
+  );
+}
+
 export const SAMPLES: Readonly<Record<string, () => Fabric>> = {
   rows,
   shells,
@@ -146,6 +209,9 @@ export const SAMPLES: Readonly<Record<string, () => Fabric>> = {
   'square begun in a corner': cornerStart,
   clusters,
   'long stitches': longStitches,
+  posts,
+  textured,
+  'love knots': loveKnots,
   mesh,
   'edged panel': edged,
   oval,

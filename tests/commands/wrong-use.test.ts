@@ -28,7 +28,7 @@ test('what a command ends with is what its process ends with', async () => {
 describe('a command that is not understood ends with 2 and says what there is', () => {
   test.each([
     [['chekc'], /no verb chekc.*Did you mean check\?/s],
-    [['frobnicate'], /The verbs are new, check, count, build, serve, booklet\./],
+    [['frobnicate'], /The verbs are new, read, check, count, build, serve, booklet\./],
     [['check', '--jsno'], /no flag --jsno\. Did you mean --json\?/],
     [['check', '-x'], /no flag -x\./],
     [['check', '--json=yes'], /--json takes no value/],
@@ -55,7 +55,7 @@ describe('a command that is not understood ends with 2 and says what there is', 
 });
 
 describe('help teaches with an example and ends with 0', () => {
-  test.each(['new', 'check', 'count', 'build', 'serve', 'booklet'])('%s --help', async (verb) => {
+  test.each(['new', 'read', 'check', 'count', 'build', 'serve', 'booklet'])('%s --help', async (verb) => {
     const { code, out, err } = await run([verb, '--help']);
     expect(out).toMatch(new RegExp(`^npm run -s rowfold -- ${verb}`));
     // The first line is how it is used; an example stands further down.
@@ -66,7 +66,7 @@ describe('help teaches with an example and ends with 0', () => {
 
   test('--help alone names every verb, and --version the version of package.json', async () => {
     const help = await run(['--help']);
-    for (const verb of ['new', 'check', 'count', 'build', 'serve', 'booklet']) {
+    for (const verb of ['new', 'read', 'check', 'count', 'build', 'serve', 'booklet']) {
       expect(help.out).toMatch(new RegExp(`^ {2}${verb} `, 'm'));
     }
     const version = await run(['--version']);

@@ -109,7 +109,7 @@ describe('a pattern with a word or three changed', () => {
           expect(`${message} ${why} ${attempt}`).not.toMatch(/undefined|NaN|\bnull\b|\[object/);
         }
       }),
-      { numRuns: 120 },
+      { numRuns: 60 },
     );
   });
 });

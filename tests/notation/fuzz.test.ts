@@ -13,9 +13,8 @@ const STUCK_AFTER_MS = 30_000;
 test(`${EDITS} random edits of the trade's lines are read to their end, none with a crash`, {
   timeout: LONG ? 7_200_000 : 300_000,
 }, async () => {
-  const { done, troubles } = await run(1, EDITS);
-  expect(troubles).toEqual([]);
-  expect(done).toBe(EDITS);
+  // The process ends of itself after the last edit; the line it stopped at is then none.
+  expect(await run(1, EDITS)).toEqual({ done: EDITS, troubles: [], at: '' });
 });
 
 /** The edits are worked in a process of their own, so that a line without end can be stopped and told. */

@@ -75,14 +75,13 @@ const anyNum: fc.Arbitrary<Num> = fc.oneof(
     .filter(([a, b, c]) => a !== b || b !== c)
     .map((values) => ({ values, span })),
 );
-/** What a stitch can be called; a chain and a ring have forms of their own. */
-const anyId = fc.constantFrom(
-  ...STITCHES.filter(({ family }) => !['chain', 'slip', 'start', 'together'].includes(family)).map(
-    ({ id }) => id,
-  ),
+/** Stitches that go into a place and are no more than their name; chains, rings and posts have forms of their own. */
+const plain = STITCHES.filter(({ family }) => family === 'basic' || family === 'extended').map(
+  ({ id }) => id,
 );
+const anyId = fc.constantFrom(...plain);
 const anyTogether = fc.constantFrom(
-  ...STITCHES.filter(({ family }) => family === 'together').map(({ id }) => id),
+  ...STITCHES.filter(({ legOf, uses }) => uses > 1 && plain.includes(legOf)).map(({ id }) => id),
 );
 const anyName = fc.oneof(
   { weight: 4, arbitrary: anyId.map((id) => ({ kind: 'stitch' as const, id, span })) },

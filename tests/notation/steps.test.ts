@@ -489,7 +489,7 @@ describe('what has no one meaning, or belongs to the other terms, is never guess
     ['sc in nxet st', 'US', 'word/unknown'],
     ['sc in', 'US', 'phrase/no-place'],
     ['sc in next 3 sts from the left', 'US', 'phrase/unread'],
-    ['rep whatever you like', 'US', 'phrase/unread'],
+    ['Row 2: Rep whatever you like.', 'US', 'phrase/unread'],
     ['*sc in next st**, ch 1; rep from * across', 'US', 'phrase/unread'],
     ['*sc in next st, ch 1; rep from * across, ending last rep at **', 'US', 'phrase/unread'],
     ['*sc in next st; rep from *', 'US', 'repeat/no-stop'],

@@ -232,46 +232,45 @@ describe('sizes, colours and endings', () => {
 describe('forms that may not be read are read right, or are faults', () => {
   test.each([
     // From * to the * again, and once more: 2 + 5 + 2 stitches over 7.
-    [
-      overRow(7, 'Ch 1, *sc in next st, ch 3, sc in same st*, sc in next 5 sts, rep from * to * once.'),
-      '9 sc, 2 ch-3 sp',
-    ],
-    [overRow(24, 'Ch 1, sc in each st across.\nRep last row twice.'), '24 sc'],
-    [overRow(24, 'Ch 1, sc in each st across.\nWork even for 5 rows. (24 sc)'), '24 sc'],
-    [{ work: 'Row 1: Fsc 24, turn. (24 sc)' }, '24 sc'],
-    [overRow(24, 'Ch 1, inc 6 sts evenly across.'), '30 sc'],
-    [overRow(24, 'Ch 1, dec 1 st at each end of row.'), '22 sc'],
-    [overRow(24, 'Ch 1, sc in each st across.\nRow 3: Ch 1, work 48 sc evenly along edge.'), '48 sc'],
+    [overRow(7, 'Ch 1, *sc in next st, ch 3, sc in same st*, sc in next 5 sts, rep from * to * once.'), 9],
+    [overRow(24, 'Ch 1, sc in each st across.\nRep last row twice.'), 24],
+    [overRow(24, 'Ch 1, sc in each st across.\nWork even for 5 rows. (24 sc)'), 24],
+    [{ work: 'Row 1: Fsc 24, turn. (24 sc)' }, 24],
+    [overRow(24, 'Ch 1, inc 6 sts evenly across.'), 30],
+    [overRow(24, 'Ch 1, dec 1 st at each end of row.'), 22],
+    [overRow(24, 'Ch 1, sc in each st across.\nRow 3: Ch 1, work 48 sc evenly along edge.'), 48],
     [
       overRow(
         24,
         'Ch 1, sc in each st across, work last st to 2 lps on hook, drop A, with B yo and draw through.',
       ),
-      '24 sc',
+      24,
     ],
     [
       overRow(25, 'Ch 1, *sc in next st, ch 1, sk next st; rep from * across, ending with sc in last st.'),
-      '13 sc, 12 ch-1 sp',
+      13,
     ],
     [
       overRow(
         24,
         'Ch 1, sc in each st across.\nRep Rows 1-2 until piece measures 60 cm, ending with a WS row.',
       ),
-      '24 sc',
+      24,
     ],
-    [overRow(24, 'Ch 1, picot in next st, sc in each st across.'), '24 sc, 1 picot'],
-    [{ work: 'Ch 25. R1: Sc in 2nd ch from hook and in each ch across. (24 sc)' }, '24 sc'],
-    [{ work: 'Ch 25.\n1st row: Sc in 2nd ch from hook and in each ch across. (24 sc)' }, '24 sc'],
+    [overRow(24, 'Ch 1, picot in next st, sc in each st across.'), 24],
+    [{ work: 'Ch 25. R1: Sc in 2nd ch from hook and in each ch across. (24 sc)' }, 24],
+    [{ work: 'Ch 25.\n1st row: Sc in 2nd ch from hook and in each ch across. (24 sc)' }, 24],
     [
       {
         work: 'Ch 7. Rnd 1: Sc in 2nd ch from hook, sc in next 4 ch, 3 sc in last ch; working along opposite side of ch, sc in next 4 ch, 2 sc in last ch (holding first sc). (14 sc)',
       },
-      '14 sc',
+      14,
     ],
-    [overRound(12, 'With B, make a standing dc in any st, dc in each st around, join.'), '12 dc'],
+    [overRound(12, 'With B, make a standing dc in any st, dc in each st around, join.'), 12],
   ])('%#: %j', (piece, expected) => {
-    const found = outcome(piece);
-    expect([expected, found.startsWith('fault: ') ? found : '']).toContain(found);
+    const { fabrics, diagnostics } = workPiece(piece);
+    const faults = diagnostics.filter(({ severity }) => severity === 'error');
+    const made = fabrics[0]?.rows.at(-1)?.stitches;
+    expect(faults.length > 0 || made === expected, `makes ${made}, should be ${expected}`).toBe(true);
   });
 });

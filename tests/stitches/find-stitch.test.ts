@@ -1,8 +1,9 @@
 /** Words of either dialect find the stitch they mean, and no other. */
 
 import { describe, expect, test } from 'vitest';
+import { pluralAbbr, pluralName } from '../../src/stitches/plural.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
-import { findStitch, stitchNames } from '../../src/stitches/table.ts';
+import { findStitch, STITCHES, stitchNames, termsOf } from '../../src/stitches/table.ts';
 
 const found = (words: string, terms: Terms): string | null => findStitch(words, terms)?.id ?? null;
 
@@ -33,6 +34,36 @@ describe('finding a stitch by its words', () => {
     ['treble 2 together', 'tr2tog'],
     ['magic circle', 'mr'],
     ['MR', 'mr'],
+    ['FPdc', 'fpdc'],
+    ['fp dc', 'fpdc'],
+    ['front post double crochet', 'fpdc'],
+    ['FPtr', 'fptr'],
+    ['FPtrc', 'fptr'],
+    ['BPdtr', 'bpdtr'],
+    ['FPdc2tog', 'fpdc2tog'],
+    ['fsc', 'fsc'],
+    ['foundation half double crochet', 'fhdc'],
+    ['5-dc popcorn', 'dc5-popcorn'],
+    ['5 dc popcorn', 'dc5-popcorn'],
+    ['5-dc pc', 'dc5-popcorn'],
+    ['5-dc popcorns', 'dc5-popcorn'],
+    ['3-dc cl', 'dc3-cl'],
+    ['3-dc cluster', 'dc3-cl'],
+    ['3 double crochet cluster', 'dc3-cl'],
+    ['5-dc bo', 'dc5-bobble'],
+    ['3-hdc puff', 'hdc3-puff'],
+    ['3-hdc puff st', 'hdc3-puff'],
+    ['ldc', 'linked-dc'],
+    ['standing dc', 'standing-dc'],
+    ['stdg sc', 'standing-sc'],
+    ['crab stitch', 'rev-sc'],
+    ['spike sc', 'spike-sc'],
+    ['long sc', 'spike-sc'],
+    ['long dc', 'long-dc'],
+    ['inv dec', 'inv-dec'],
+    ['LK', 'love-knot'],
+    ['Solomon’s knot', 'love-knot'],
+    ['fur stitch', 'loop-st'],
   ])('in US terms "%s" is %s', (words, id) => {
     expect(found(words, 'US')).toBe(id);
   });
@@ -52,6 +83,27 @@ describe('finding a stitch by its words', () => {
     ['edtr', 'etr'],
     ['htr3tog', 'hdc3tog'],
     ['triple treble 4 together', 'dtr4tog'],
+    ['RtrF', 'fpdc'],
+    ['FPtr', 'fpdc'],
+    ['front post treble', 'fpdc'],
+    ['raised treble front', 'fpdc'],
+    ['raised front treble', 'fpdc'],
+    ['FPdc', 'fpsc'],
+    ['RdtrB', 'bptr'],
+    ['BPtrtr', 'bpdtr'],
+    ['RtrF2tog', 'fpdc2tog'],
+    ['FPtr2tog', 'fpdc2tog'],
+    ['fdc', 'fsc'],
+    ['ftr', 'fdc'],
+    ['5-tr popcorn', 'dc5-popcorn'],
+    ['3-tr cl', 'dc3-cl'],
+    ['3-htr puff', 'hdc3-puff'],
+    ['ltr', 'linked-dc'],
+    ['standing treble', 'standing-dc'],
+    ['rev dc', 'rev-sc'],
+    ['spdc', 'spike-sc'],
+    ['long dc', 'spike-sc'],
+    ['long tr', 'long-dc'],
   ])('in UK terms "%s" is the stitch the US calls %s', (words, id) => {
     expect(found(words, 'UK')).toBe(id);
   });
@@ -103,6 +155,35 @@ describe('finding a stitch by its words', () => {
       expect(found(words, 'UK')).toBeNull();
     },
   );
+
+  // Words without one meaning: a pattern has to define them.
+  test.each([
+    'shell',
+    'cl',
+    'cluster',
+    'puff',
+    'popcorn',
+    'pc',
+    'bobble',
+    'bo',
+    'picot',
+    'fan',
+    'V-st',
+    'inc',
+    'spike',
+    '8-dc cl',
+  ])('"%s" alone is no stitch', (words) => {
+    expect(found(words, 'US')).toBeNull();
+    expect(found(words, 'UK')).toBeNull();
+  });
+
+  test.each(['US', 'UK'] as const)('what is printed in %s terms is read back as the same stitch', (terms) => {
+    for (const row of STITCHES) {
+      const { abbr, name } = termsOf(row, terms);
+      for (const words of [abbr, name, pluralAbbr(abbr), pluralName(name)])
+        expect(found(words, terms), words).toBe(row.id);
+    }
+  });
 
   test.each(['US', 'UK'] as const)(
     'every spelling in %s terms finds its own stitch, also in capitals, hyphened and in the plural',

@@ -25,6 +25,20 @@ describe('a sentence of the designer put into the other terms', () => {
     expect(inTerms('3 dc, sk 1', 'US', 'US')).toBe('3 dc, sk 1');
   });
 
+  test('post stitches keep to their own height, however the other terms write them', () => {
+    expect(inTerms('FPdc around next dc, FPtr, BPsc', 'US', 'UK')).toBe('RtrF around next tr, RdtrF, RdcB');
+    expect(inTerms('FPtr round next tr, RtrF, raised front treble', 'UK', 'US')).toBe(
+      'FPdc round next dc, FPdc, FPdc',
+    );
+  });
+
+  test('a popcorn, a puff and a foundation row are of the same stitches', () => {
+    expect(inTerms('5-dc popcorn, 3-hdc puff, 12 fdc, linked dc', 'US', 'UK')).toBe(
+      '5-tr popcorn, 3-htr puff, 12 ftr, linked tr',
+    );
+    expect(inTerms('12 fdc, 3-tr cl', 'UK', 'US')).toBe('12 fsc, 3-dc cl');
+  });
+
   test('there and back again it is the same', () => {
     const said = 'Sc in next st, hdc, 2 tr, skip next 2 sts, esc, dc2tog';
     expect(inTerms(inTerms(said, 'US', 'UK'), 'UK', 'US')).toBe(said);

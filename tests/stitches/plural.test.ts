@@ -13,10 +13,24 @@ test('crochet and together stay as they are, chains and slip stitches do not', (
     'extended half double crochet': 'extended half double crochet',
     'double crochet 3 together': 'double crochet 3 together',
     'magic ring': 'magic rings',
+    'front post double crochet': 'front post double crochet',
+    'love knot': 'love knots',
+    'bullion stitch': 'bullion stitches',
+    '5 double crochet popcorn': '5 double crochet popcorns',
   });
 });
 
-test('abbreviations stay as they are but for those that end in st', () => {
+test('so do the sides that a post is worked from in UK names', () => {
+  expect(pluralName('raised treble crochet front')).toBe('raised treble crochet front');
+});
+
+test('abbreviations stay as they are but for those that end in st or a whole word', () => {
+  expect(['5-dc popcorn', '3-hdc puff', '3-dc cl', 'FPdc'].map(pluralAbbr)).toEqual([
+    '5-dc popcorns',
+    '3-hdc puffs',
+    '3-dc cl',
+    'FPdc',
+  ]);
   expect(['sc', 'ch', 'ss', 'dc2tog', 'sl st', 'V-st'].map(pluralAbbr)).toEqual([
     'sc',
     'ch',

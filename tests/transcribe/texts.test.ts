@@ -1,0 +1,77 @@
+/** Pasted texts in several houses' styles beside the pattern files they become and what is told of them. */
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { checkPattern, compilePattern, compileText } from '../../src/compile.ts';
+import type { CompiledPattern } from '../../src/compiled.ts';
+import { renderDiagnostics } from '../../src/diagnostics/render.ts';
+import { lineColumn, type Source } from '../../src/source/span.ts';
+import { listing } from '../../src/transcribe/listing.ts';
+import { askedOfText, patternFileText } from '../../src/transcribe/pattern-file-text.ts';
+import { transcribe } from '../../src/transcribe/transcribe.ts';
+import { linesWithWords, uncovered, wordsLost } from './nothing-lost.ts';
+
+const folder = `${import.meta.dirname}/texts`;
+const names = readdirSync(folder);
+
+function pasted(name: string): Source {
+  return { file: 'input.txt', text: readFileSync(`${folder}/${name}/input.txt`, 'utf8') };
+}
+
+function fileOf(name: string): Source {
+  const text = patternFileText(transcribe(pasted(name)), name, (source) => checkPattern(source, name));
+  return { file: 'pattern.yaml', text };
+}
+
+/** Faults of the rows and their words, which do not hang on the form the text is kept in. */
+function faultsOfWork({ diagnostics }: CompiledPattern): string[] {
+  return diagnostics
+    .filter(({ code }) => !/^(?:file|text|booklet)\//.test(code))
+    .map(({ code, message, sizes }) => `${code} ${sizes.join(' ')} ${message}`)
+    .sort();
+}
+
+test('there are texts in at least eight styles', () => expect(names.length).toBeGreaterThanOrEqual(8));
+
+describe.each(names)('%s', (name) => {
+  test('becomes the pattern file and the listing that were read and found right', async () => {
+    const source = pasted(name);
+    const transcript = transcribe(source);
+    const file = fileOf(name);
+    await expect(file.text).toMatchFileSnapshot(`${folder}/${name}/pattern.yaml`);
+    const texts = new Map([source, file].map((one) => [one.file, one.text]));
+    const faults = renderDiagnostics([...askedOfText(transcript), ...checkPattern(file, name)], texts);
+    await expect(`${listing(transcript)}\n\n${faults}`).toMatchFileSnapshot(`${folder}/${name}/listing.txt`);
+  });
+
+  test('loses no line: each is recognised or kept', () => {
+    const transcript = transcribe(pasted(name));
+    expect(linesWithWords(transcript.source.text).length).toBeGreaterThan(2);
+    expect(uncovered(transcript)).toEqual([]);
+    expect(wordsLost(transcript, fileOf(name).text)).toEqual([]);
+  });
+
+  test('has the same faults as pasted and as a pattern file', () => {
+    expect(faultsOfWork(compileText(pasted(name), name))).toEqual(
+      faultsOfWork(compilePattern(fileOf(name), name)),
+    );
+  });
+
+  test('has its faults placed in its own lines', () => {
+    const source = pasted(name);
+    for (const { file, span } of compileText(source, name).diagnostics) {
+      expect(file).toBe('input.txt');
+      expect(span.end).toBeLessThanOrEqual(source.text.length);
+      expect(source.text.slice(span.start, span.end).trim()).not.toBe('');
+    }
+  });
+
+  test('has the lines named that its faults stand on once the file is written', () => {
+    const file = fileOf(name);
+    const told = [...file.text.matchAll(/# (?:error|warning) on line (\d+): /g)].map((found) =>
+      Number(found[1]),
+    );
+    const found = checkPattern(file, name).map(({ span }) => lineColumn(file.text, span.start).line);
+    expect(told.sort((a, b) => a - b)).toEqual(found.sort((a, b) => a - b));
+  });
+});
