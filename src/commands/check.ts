@@ -16,6 +16,7 @@ export const check: Verb = {
 
   npm run -s rowfold -- check                       every pattern under patterns/
   npm run -s rowfold -- check patterns/my-square    one pattern, by its folder or its file
+  npm run -s rowfold -- check pasted.txt            instructions as pasted, faults in their own lines
 
 A fault is shown with its file, line and column, then why it matters and one thing to try. An error makes the
 work wrong and ends the command with 1. A warning is something a reader may stumble over; with warnings alone

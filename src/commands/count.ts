@@ -22,6 +22,7 @@ export const count: Verb = {
 
   npm run -s rowfold -- count patterns/my-square
   npm run -s rowfold -- count patterns/my-square --size large
+  npm run -s rowfold -- count pasted.txt
 
 A pattern with faults is not counted past the fault; the faults are told and the command ends with 1.`,
   run: async ({ paths, flags, values }, terminal) => {

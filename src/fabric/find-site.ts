@@ -31,7 +31,7 @@ export function isA(site: Site, what: What): boolean {
     case 'special':
       return site.special !== null && isNamed(site.special, what.name);
     case 'ch':
-      return site.kind === 'chain' || site.kind === 'underside';
+      return site.kind === 'chain' || site.kind === 'underside' || site.isChain;
     case 'space':
       return (
         site.space !== NONE &&
@@ -55,7 +55,7 @@ export function isA(site: Site, what: What): boolean {
  * Index of the next place of a sort. Between it and the hook may lie only what the trade passes over without a
  * word: chains of spaces before a stitch, stitches before a space. -1 with the trouble noted otherwise.
  */
-export function findNext(worker: Worker, what: What, span: Span): number {
+export function findNext(worker: Worker, what: What, span: Span, here = false): number {
   openRing(worker, what);
   const { sites } = worker;
   if (sites === null) {
@@ -64,12 +64,14 @@ export function findNext(worker: Worker, what: What, span: Span): number {
   }
   const end = reach(worker);
   let from = worker.next;
-  if (worker.travelled && !worker.rowBegun && from === 0 && worker.into === null) from = afterPlace(sites, 0);
+  if (worker.travelled && !here && !worker.rowBegun && from === 0 && worker.into === null)
+    from = afterPlace(sites, 0);
   for (let i = from; i < end; i += 1) {
     const site = sites[i];
     if (site === undefined) break;
     if (isA(site, what)) return i;
-    if (passesOver(site, what)) continue;
+    if (passesOver(site, what) || restOfLast(worker, site)) continue;
+    if (worker.passesSpaces && what.kind === 'space' && site.space !== NONE) continue;
     if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
     else
       stuck(worker, {
@@ -170,6 +172,13 @@ export function passPlace(worker: Worker, index: number): void {
   worker.lastWasSpace = sites[index]?.space !== NONE;
 }
 
+/** Moves past one chain, of a space or not. */
+export function passChain(worker: Worker, index: number): void {
+  worker.last = index;
+  worker.next = Math.max(worker.next, index + 1);
+  worker.lastWasSpace = false;
+}
+
 /** Index just behind a place. */
 export function afterPlace(sites: readonly Site[], index: number): number {
   const site = sites[index];
@@ -197,6 +206,12 @@ export function countSpaces(sites: readonly Site[], from: number, to: number): n
     if (site !== undefined && site.space !== NONE && sites[i - 1]?.space !== site.space) spaces += 1;
   }
   return spaces;
+}
+
+/** After a space inside a shell the shell's other stitches are passed without a word. */
+function restOfLast(worker: Worker, site: Site): boolean {
+  const last = worker.lastWasSpace ? worker.sites?.[worker.last] : undefined;
+  return last !== undefined && last.group !== NONE && last.group === site.group && site.kind === 'stitch';
 }
 
 /** What the trade passes over without a word on the way to a place of this sort. */

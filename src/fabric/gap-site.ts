@@ -2,7 +2,7 @@
 
 import type { Place } from '../notation/tree.ts';
 import { describeWhat } from './describe.ts';
-import { findNext } from './find-site.ts';
+import { countOwed, findNext } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite } from './site.ts';
 import type { Worker } from './worker.ts';
@@ -16,7 +16,8 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   const first = findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (first < 0 || sites === null) return null;
-  const after = place.apart === null ? first : behind(sites, first, place);
+  const size = place.what.kind === 'group' ? place.what.size : undefined;
+  const after = place.apart === null ? first : size === undefined ? behind(sites, first, place) : betweenSized(sites, first, place, size);
   const site = sites[after];
   if (site === undefined) {
     stuck(worker, { kind: 'used up', wanted: describeWhat(place.what, worker.terms), span: place.span });
@@ -41,4 +42,14 @@ function behind(sites: readonly Site[], index: number, { what }: Extract<Place, 
     if (isOwed(site)) break;
   }
   return at;
+}
+
+/** The gap between two groups of just so many stitches each: others lie at the edge. */
+function betweenSized(sites: readonly Site[], from: number, place: Extract<Place, { kind: 'gap' }>, size: number): number {
+  for (let at = from; at < sites.length; ) {
+    const after = behind(sites, at, place);
+    if (countOwed(sites, at, after) === size && countOwed(sites, after, behind(sites, after, place)) === size) return after;
+    at = after;
+  }
+  return sites.length;
 }

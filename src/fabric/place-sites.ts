@@ -5,7 +5,7 @@ import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
 import { describeSite, describeWhat } from './describe.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { afterPlace, findFirst, findLast, findNext, isA, openRing, passPlace, reach } from './find-site.ts';
+import { afterPlace, findFirst, findLast, findNext, isA, openRing, passChain, passPlace, reach } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -16,11 +16,17 @@ import { stuck, valueFor } from './worker.ts';
  * The nth of `count` places, found and passed one at a time as they are worked; null with the trouble noted when it
  * is not there. `each` gives null without trouble when the stop is reached.
  */
-export function nextSite(worker: Worker, what: What, span: Span): Site | null {
-  const index = findNext(worker, what, span);
+export function nextSite(worker: Worker, what: What, span: Span, here = false): Site | null {
+  const index = findNext(worker, what, span, here);
   if (index < 0) return null;
+  const site = worker.sites?.[index] ?? null;
+  if (what.kind === 'ch' && site !== null && site.space !== NONE) {
+    // One chain of a space, not the space.
+    passChain(worker, index);
+    return { ...site, space: NONE };
+  }
   passPlace(worker, index);
-  return worker.sites?.[index] ?? null;
+  return site;
 }
 
 /** How many places `next 3 sts` names in this size. */
@@ -64,6 +70,7 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'of-special':
       return siteOfSpecial(worker, place.nth, place.what, place.special, place.span);
     case 'next':
+      return nextSite(worker, place.what, place.span, place.here === true);
     case 'each':
       return nextSite(worker, place.what, place.span);
     case 'passed':
@@ -95,7 +102,7 @@ function sameSite(worker: Worker, what: What, span: Span): Site | null {
     return null;
   }
   if (what.kind !== 'st' && !isA(site, what)) {
-    const found = site.space === NONE ? 'a stitch' : 'a space';
+    const found = site.space === NONE ? 'st' : 'ch sp';
     stuck(worker, {
       kind: 'not there',
       wanted: `same ${describeWhat(what, worker.terms)}`,
@@ -129,7 +136,7 @@ function fromHook(worker: Worker, nth: number, span: Span): Site | null {
 
 /** The next place, which must be a turning chain that counts as a stitch. */
 function turningChainSite(worker: Worker, span: Span): Site | null {
-  const index = findNext(worker, { kind: 'st' }, span);
+  const index = behindSpace(worker) ?? findNext(worker, { kind: 'st' }, span);
   const site = worker.sites?.[index];
   if (site === undefined) return null;
   if (
@@ -141,6 +148,18 @@ function turningChainSite(worker: Worker, span: Span): Site | null {
   }
   passPlace(worker, index);
   return site;
+}
+
+/** The row's turning chain when stitches before it stand behind a space or gap, which need not be worked. */
+function behindSpace(worker: Worker): number | null {
+  const { sites } = worker;
+  if (!worker.lastWasSpace || sites === null) return null;
+  for (let i = worker.next; i < reach(worker); i += 1) {
+    const site = sites[i];
+    if (site?.isChain === true) return i;
+    if (site === undefined || site.space !== NONE) return null;
+  }
+  return null;
 }
 
 /** The 3rd, or the middle, dc of the next shell: the shell is passed whole. */

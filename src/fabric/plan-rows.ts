@@ -49,7 +49,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       const first = numbers[0] ?? 0;
       const restarts = first === 1 && (last === 0 || unit !== lastUnit);
       if (first !== last + 1 && !restarts && !listed) {
-        const names = { row: `${label.word} ${first}`, expected: `${label.word} ${last + 1}` };
+        const names = { row: rowName(label.word, first), expected: rowName(label.word, last + 1) };
         faults.push(diagnose('row/out-of-order', { file: setting.file, span: label.span }, names));
       }
     }
@@ -64,8 +64,8 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
               'row/no-such',
               { file: setting.file, span: rep.span },
               {
-                row: `${word} ${number}`,
-                wanted: rep.last === undefined ? `${word} ${wanted}` : 'a row before it',
+                row: rowName(word, number),
+                wanted: rep.last === undefined ? rowName(word, wanted) : 'a row before it',
               },
             ),
           );
@@ -77,7 +77,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           : source.steps;
         const stated = { ...line, stated: line.stated };
         plans.push({
-          label: `${word} ${number}`,
+          label: rowName(word, number),
           unit,
           number,
           line: stated,
@@ -118,9 +118,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
               ? label.name
               : label.kind === 'next'
                 ? label.n === undefined
-                  ? `Next ${label.word}`
-                  : `${label.word} ${number}`
-                : `${label.word} ${number}`;
+                  ? `Next ${label.word.toLowerCase()}`
+                  : rowName(label.word, number)
+                : rowName(label.word, number);
         const isLast = i === numbers.length - 1;
         const numbered = label !== null && label.kind !== 'named' ? number : null;
         plans.push({
@@ -213,7 +213,7 @@ function rowNumbers(
   const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
   if (open) {
     if (setting.rows === null) {
-      const row = label?.kind === 'numbered' ? `${label.word} ${from}` : 'this';
+      const row = label?.kind === 'numbered' ? rowName(label.word, from) : 'this';
       faults.push(
         diagnose(
           'row/how-many',
@@ -274,4 +274,9 @@ function range(from: number, to: number): number[] {
 
 function isTurn(step: Step): boolean {
   return step.kind === 'turn';
+}
+
+/** `Row 3`, `Rnd 4`, and `R3` as it is written. */
+function rowName(word: string, number: number): string {
+  return word === 'R' ? `R${number}` : `${word} ${number}`;
 }

@@ -41,6 +41,8 @@ export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | n
       return diagnose('repeat/two-senses', at, { row, times: trouble.times, fits: trouble.fits });
     case 'passed over':
       return diagnose('row/passed-over', at, { row, count: trouble.count, wanted: trouble.wanted });
+    case 'after join':
+      return diagnose('row/after-join', at, { row });
     case 'no foundation':
       return diagnose('row/nothing-below', at, { row });
     case 'no chain':

@@ -72,9 +72,9 @@ export function splitClosingChain(steps: readonly Step[]): {
 
 /**
  * The slip stitches at the start of a row that only move the yarn along: those right before a chain that starts the
- * row, or, in rounds, before something worked into the same place.
+ * row, or before something worked into the same place.
  */
-export function travelSteps(steps: readonly Step[], round: boolean): ReadonlySet<Step> {
+export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
   const leading: Step[] = [];
   let at = 0;
   while (at < steps.length && isIdleStart(steps[at])) at += 1;
@@ -91,7 +91,18 @@ export function travelSteps(steps: readonly Step[], round: boolean): ReadonlySet
   }
   const then = steps[at];
   const same = then !== undefined && 'place' in then && then.place !== null && then.place.kind === 'same';
-  return new Set(then !== undefined && (then.kind === 'chain' || (round && same)) ? leading : []);
+  const moves = then !== undefined && (then.kind === 'chain' || same);
+  const anchor = anchorStep(steps);
+  return new Set([...(moves ? leading : []), ...(anchor === null ? [] : [anchor])]);
+}
+
+/** A slip stitch into a space at the end of a row that has other stitches only holds the corner down. */
+function anchorStep(steps: readonly Step[]): Step | null {
+  const last = steps.findLast((step) => step.kind !== 'turn' && step.kind !== 'note' && step.kind !== 'fasten off');
+  if (last === undefined || last.kind !== 'work' || last.stitch.kind !== 'stitch' || last.stitch.id !== 'sl-st') return null;
+  const { place } = last;
+  const intoSpace = place !== null && 'what' in place && place.what.kind === 'space' && place.kind !== 'each';
+  return intoSpace && steps.some((step) => step !== last && step.kind === 'work' && step.stitch.kind === 'special') ? last : null;
 }
 
 function isIdleStart(step: Step | undefined): boolean {

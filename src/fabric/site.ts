@@ -30,6 +30,8 @@ export interface Site {
   readonly spaceChains: number;
   readonly corner: boolean;
   readonly marked: boolean;
+  /** A turning chain that counts: `next ch` goes into it too. */
+  readonly isChain: boolean;
   /** What it stands on: stitches with one foot are a group. */
   readonly foot: number;
   /** Name of the special stitch it belongs to, or null, and which one of them. */
@@ -74,6 +76,7 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
       spaceChains: 0,
       corner: hasFlag(builder, i, FLAG.corner),
       marked: hasFlag(builder, i, FLAG.marked),
+      isChain: kindId(builder, i) === 'ch',
       foot: footOf(builder, i, first),
       special: group?.special ?? null,
       group: builder.group[i] ?? NONE,
@@ -111,6 +114,7 @@ function pushSpace(builder: Builder, sites: Site[], first: number, end: number, 
       spaceChains: end - first,
       corner,
       marked: false,
+      isChain: false,
       foot: NONE,
       special,
       group,
@@ -163,6 +167,7 @@ export function plainSite(kind: SiteKind, node: number, id: string): Site {
     spaceChains: 0,
     corner: false,
     marked: false,
+    isChain: false,
     foot: NONE,
     special: null,
     group: NONE,

@@ -45,6 +45,8 @@ function leaving(sites: readonly Site[], from: number, end: number, n: number, w
 function counts(site: Site, before: Site | undefined, what: What): boolean {
   if (what.kind === 'space') return isA(site, what) && before?.space !== site.space;
   if (what.kind === 'ch') return site.kind === 'chain' || site.kind === 'underside';
+  // "last shell" is one of however many stitches.
+  if (what.kind === 'special') return isA(site, what) && before?.group !== site.group;
   return isOwed(site);
 }
 

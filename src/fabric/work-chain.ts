@@ -161,7 +161,9 @@ function standsOn(worker: Worker): Site | null {
 }
 
 function startIndex(worker: Worker): number {
-  return worker.travelled ? 0 : worker.next;
+  // Where the last slip stitch stands, or where the row begins.
+  if (!worker.travelled) return worker.next;
+  return worker.round ? 0 : worker.last;
 }
 
 /** What the trade takes an unstated turning chain for: the stitch of the row, if the chain is as tall and usually counts. */
@@ -175,13 +177,17 @@ function habit(
   const row = stitchById(stitch);
   const tall = row.turningChain;
   if (tall === null || tall.counts === 'no' || length < tall.chains) return { as: null, plusChains: 0 };
-  const counts = worker.chainReading ?? tall.counts === 'yes';
+  // Whoever joins into its top takes it for a stitch.
+  const joinedTo = following.some(
+    ({ kind, ...step }) => kind === 'join' && 'place' in step && step.place?.kind === 'of-chain',
+  );
+  const counts = worker.chainReading ?? (tall.counts === 'yes' || joinedTo);
   worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, span };
   return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
 }
 
 /** The first stitch worked after the chain, looking into brackets and special stitches. */
-function firstStitch(worker: Worker, steps: readonly Step[]): string | null {
+export function firstStitch(worker: Worker, steps: readonly Step[]): string | null {
   for (const step of steps) {
     if (step.kind === 'work') {
       if (step.stitch.kind === 'stitch') return step.stitch.id;

@@ -54,7 +54,7 @@ export function topSites(worker: Worker): Site[] {
   const top = sitesOfRow(worker.builder, worker.rowFirst, worker.builder.kind.length);
   if (worker.countedStart >= 0) {
     const id = worker.builder.stitchIds[worker.builder.countsAs[worker.countedStart] ?? 0] ?? '';
-    top.unshift(plainSite('stitch', worker.countedStart, id), ...startSpace(worker));
+    top.unshift({ ...plainSite('stitch', worker.countedStart, id), isChain: true }, ...startSpace(worker));
   }
   return top;
 }
@@ -149,6 +149,7 @@ export function workTravel(worker: Worker, step: WorkStep): boolean {
       if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
       worker.last = index;
       worker.next = afterPlace(sites, index);
+      worker.travelled = true;
       continue;
     }
     worker.next = place.kind === 'first' ? 0 : afterPlace(sites, 0);

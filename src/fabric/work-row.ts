@@ -78,6 +78,13 @@ export function workRow(
     good = attempt(!habit.counts);
     if (!good) attempt(null);
   }
+  if (!good && worker.trouble?.kind === 'not there' && plan.line.stated !== null && plan.checksCount) {
+    // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant.
+    worker.passesSpaces = true;
+    good = attempt(null);
+    worker.passesSpaces = false;
+    if (!good) attempt(null);
+  }
   if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
     // The row before was stated to make another count: if this one fits that, its fault is only an echo.
     const intended = Array.from({ length: doubt }, () => plainSite('unknown', NONE, ''));
@@ -97,6 +104,8 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   const side = start?.side ?? plan.statedSide ?? 'RS';
   worker.rowFirst = worker.builder.kind.length;
   worker.countedStart = NONE;
+  worker.travelled = below?.travelled ?? false;
+  worker.passed = [];
   worker.rowBegun = false;
   worker.joined = false;
   worker.trouble = null;
@@ -115,7 +124,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.round = start?.round ?? false;
   worker.edging =
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
-  worker.travel = travelSteps(plan.steps, worker.round);
+  worker.travel = travelSteps(plan.steps);
   if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.
     if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);

@@ -4,6 +4,7 @@ import type { Step, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { closeGroup, kindId, openGroup } from './builder.ts';
+import { FLAG, NONE } from './fabric.ts';
 import { makeInto } from './make-stitch.ts';
 import { eachGoesOn, howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
@@ -64,6 +65,7 @@ export function workAlongRow(worker: Worker, step: WorkStep): boolean | null {
   const special = worker.specials.get(step.stitch.name);
   const own = step.place === null || step.place.kind === 'next';
   if (special === undefined || !own) return null;
+  if (standsOnOwnChain(special)) return workOwnChain(worker, special);
   const begins = worker.sites === null && special.steps[0]?.kind === 'chain';
   if (!begins && !special.steps.some(movesAlong)) return null;
   const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
@@ -77,6 +79,43 @@ export function workAlongRow(worker: Worker, step: WorkStep): boolean | null {
     if (!done) return false;
   }
   return true;
+}
+
+/** `ch 6, dc in 4th ch from hook, dc in next 2 ch`: a block that is worked into chains it makes itself. */
+function standsOnOwnChain({ steps }: SpecialWork): boolean {
+  const [first, second, third] = steps;
+  return (
+    first?.kind === 'chain' &&
+    second?.kind === 'work' &&
+    second.place?.kind === 'from-hook' &&
+    third?.kind === 'work'
+  );
+}
+
+/** Works such a block: its chains are its foundation, and those it leaves unworked a space. The row below waits. */
+function workOwnChain(worker: Worker, special: SpecialWork): boolean {
+  const { sites, next, last, group, builder } = worker;
+  const first = builder.kind.length;
+  const opened = openGroup(builder, special.name);
+  worker.group = opened;
+  worker.inSpecial = true;
+  worker.sites = null;
+  const done = worker.workSteps(worker, special.steps);
+  closeGroup(builder, opened);
+  worker.group = group;
+  worker.inSpecial = false;
+  worker.countedStart = NONE;
+  const end = builder.kind.length;
+  const worked = new Set(builder.into.slice(builder.intoStart[first] ?? builder.into.length));
+  for (let i = first; i < end && kindId(builder, i) === 'ch'; i += 1) {
+    builder.countsAs[i] = NONE;
+    // The chains at the foot are used up; the others stand as a space.
+    builder.flags[i] = worked.has(i) ? FLAG.turningChain : 0;
+  }
+  worker.sites = sites ?? [];
+  worker.next = sites === null ? 0 : next;
+  worker.last = last;
+  return done;
 }
 
 function movesAlong(step: Step): boolean {

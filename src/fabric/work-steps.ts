@@ -4,14 +4,14 @@ import type { GroupStep, Place, SkipStep, Step, What, WorkStep } from '../notati
 import { stitchById } from '../stitches/table.ts';
 import { addFlag } from './builder.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { afterPlace, findFirst, findNext, isA, passPlace, reach } from './find-site.ts';
+import { afterPlace, findFirst, findNext, isA, passChain, passPlace, reach } from './find-site.ts';
 import { gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { limitOf } from './stop-limit.ts';
 import { siteBelow } from './work-below.ts';
-import { magicRing, skippedChains, workChain } from './work-chain.ts';
+import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { workAlong, workEvenly } from './work-edge.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
@@ -53,7 +53,7 @@ function workStep(
 ): boolean {
   switch (step.kind) {
     case 'work':
-      return workStitches(worker, step);
+      return fastensOn(worker, step, steps[i + 1]) ?? workStitches(worker, step);
     case 'chain':
       return workChain(worker, step, steps.slice(i + 1));
     case 'skip':
@@ -86,6 +86,13 @@ function workStep(
   }
 }
 
+/** A slip stitch into the place of a block or shell, before the chain that rises from it, is no stitch of the row. */
+function fastensOn(worker: Worker, step: WorkStep, next: Step | undefined): boolean | null {
+  const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place === null;
+  if (!slips || worker.into === null || next?.kind !== 'chain') return null;
+  return makeStitch(worker, 'sl-st', [worker.into], 0, step.span, FLAG.travel);
+}
+
 /** `place marker in st just made`: the marker sits in the last stitch made. */
 function noteMarker(worker: Worker, text: string): void {
   if (!/^(?:place (?:a )?marker|pm|mark)\b.*\b(?:just made|last st made|it|this st|that st)\b/i.test(text))
@@ -103,6 +110,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
   const { place } = step;
   const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st';
   if (slips && (worker.joined || worker.travel.has(step))) return workTravel(worker, step);
+  if (worker.joined && worker.into === null) return stuck(worker, { kind: 'after join', span: step.span });
   const bySpecial =
     workAlongRow(worker, step) ??
     workStanding(worker, step) ??
@@ -166,7 +174,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       if (made !== null) return repeatAt(worker, step, times, made);
       const site = singleSite(worker, place);
       if (site === null) return false;
-      if (step.stitch.kind === 'stitch') skippedChains(worker, nth, step.stitch.id, step.skipped, place.span);
+      skippedChains(worker, nth, firstStitch(worker, [step]) ?? 'sc', step.skipped, place.span);
       return repeatAt(worker, step, times, site);
     }
     default:
@@ -188,7 +196,7 @@ function workSingle(worker: Worker, step: WorkStep, times: number, place: Place)
   const first = worker.builder.kind.length;
   if (site === null || !repeatAt(worker, step, times, site)) return false;
   // Three in an end stitch turn the corner of an edging.
-  if (worker.edging && times === 3 && place.kind === 'same') markCorner(worker, first);
+  if ((worker.edging && times === 3 && place.kind === 'same') || (site.corner && times >= 3)) markCorner(worker, first);
   return true;
 }
 
@@ -211,11 +219,12 @@ function workNextPlaces(
   }
   const corner = place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner);
   for (let i = 0; i < n; i += 1) {
-    const site = nextSite(worker, place.what, place.span);
+    const site = nextSite(worker, place.what, place.span, place.here === true);
     if (site === null) return false;
     const first = worker.builder.kind.length;
     if (!repeatAt(worker, step, times, site)) return false;
-    if (corner) markCorner(worker, first);
+    // Three in what was a corner make a corner again.
+    if (corner || (site.corner && times >= 3)) markCorner(worker, first);
   }
   return true;
 }
@@ -306,6 +315,14 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
     return true;
   }
   const n = place.kind === 'next' ? howMany(worker, place.n) : 1;
+  if (place.kind === 'from-hook' && chainJustMade(worker, howMany(worker, place.nth)) === null)
+    skippedChains(
+      worker,
+      howMany(worker, place.nth),
+      firstStitch(worker, step.body) ?? 'sc',
+      step.skipped ?? null,
+      place.span,
+    );
   for (let i = 0; i < n; i += 1) {
     const site =
       place.kind === 'below'
@@ -333,9 +350,18 @@ function workSkip(worker: Worker, step: SkipStep): boolean {
     const index = findNext(worker, step.what, step.span);
     if (index < 0) return false;
     worker.passed = i === 0 ? [index] : [...worker.passed, index];
-    skipTo(worker, index, step.what.kind === 'special');
+    if (step.what.kind === 'ch') skipChain(worker, index);
+    else skipTo(worker, index, step.what.kind === 'special');
   }
   return true;
+}
+
+/** Past one chain without working it. */
+function skipChain(worker: Worker, index: number): void {
+  const { last, lastWasSpace } = worker;
+  passChain(worker, index);
+  worker.last = last;
+  worker.lastWasSpace = lastWasSpace;
 }
 
 /** Past a place without working it; past all of a special stitch when that is what is skipped. */

@@ -9,6 +9,7 @@ import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
+import { chainHabits } from './notes-chains.ts';
 import { partShape } from './part-shape.ts';
 import { planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
@@ -52,6 +53,8 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   const worker = newWorker(pattern.specials, pattern.terms, sizeIndex, plan.repeats, workSteps);
   const first = pattern.yarns[0];
   if (first !== undefined) yarnIndex(worker, first.letter);
+  for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
+    worker.throughout.set(chains, habit);
   const rows: FabricRow[] = [];
   const parts: FabricPart[] = [];
   const diagnostics: Diagnostic[] = [];

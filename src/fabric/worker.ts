@@ -52,6 +52,8 @@ export type Trouble =
   | { readonly kind: 'passed over'; readonly count: number; readonly wanted: string; readonly span: Span }
   /** The row below is known only by its stated count, which says nothing of this. */
   | { readonly kind: 'unknown'; readonly span: Span }
+  /** A stitch after the join that closed the round. */
+  | { readonly kind: 'after join'; readonly span: Span }
   | { readonly kind: 'no foundation'; readonly span: Span }
   | { readonly kind: 'no chain'; readonly wanted: string; readonly span: Span }
   | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
@@ -141,6 +143,8 @@ export interface Worker {
   ringChains: number;
   /** Stitches just skipped that have not been gone back to, as indices of the sites. */
   passed: readonly number[];
+  /** Spaces of another length may be passed over: tried where a stated count can tell that it is meant. */
+  passesSpaces: boolean;
   /** Works steps; carried along so that the files of the worker need not import each other in a ring. */
   readonly workSteps: (worker: Worker, steps: readonly Step[]) => boolean;
   /** Whether the row in hand, as far as it is worked, uses up the row below and makes what it states. */
@@ -249,6 +253,7 @@ export function newWorker(
     lastWasSpace: false,
     effort: 0,
     rowRanges: [],
+    passesSpaces: false,
     ringChains: 0,
     passed: [],
     workSteps,

@@ -10,11 +10,14 @@ import type { StatedCount, StatedEntry } from './tree.ts';
  * Reads a stated count if one stands here and nothing but the end of the row follows; else null, cursor unmoved.
  * Once something is worked (`worked`) a number in a sentence of its own is one too: `… across. 24 sts`.
  */
-export function readStatedCount(cursor: Cursor, worked: boolean): StatedCount | null {
+export function readStatedCount(cursor: Cursor, worked: boolean, joined = false): StatedCount | null {
   const from = cursor.at;
   const opened = peek(cursor).kind === 'open';
   const led = opened || peek(cursor).kind === 'dash' || peek(cursor).text === '=';
-  if (!led && !(worked && peek(cursor, -1).kind === 'stop')) return null;
+  const before = peek(cursor, -1).kind;
+  // After the join of a round nothing is worked, so a number there counts.
+  const closes = before === 'stop' || (joined && (before === 'semicolon' || before === 'comma'));
+  if (!led && !(worked && closes)) return null;
   if (led) cursor.at += 1;
   const inner = cursor.at;
   const entries = readEntries(cursor);

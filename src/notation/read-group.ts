@@ -41,10 +41,18 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   if (stop !== null)
     return broken ? null : [{ kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) }];
   const read = readPlace(cursor);
-  if (read !== null)
-    return broken
-      ? null
-      : [{ kind: 'group', body: body.steps, place: read.place, span: spanSince(cursor, from) }];
+  if (read !== null) {
+    const skipped =
+      read.place.kind === 'from-hook' && peek(cursor).kind === 'open' ? readCounts(cursor) : null;
+    const group = {
+      kind: 'group',
+      body: body.steps,
+      place: read.place,
+      span: spanSince(cursor, from),
+    } as const;
+    if (broken) return null;
+    return [skipped === null ? group : { ...group, skipped }];
+  }
   if (!broken) {
     cursor.faults.push(
       diagnose('bracket/no-use', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),

@@ -170,7 +170,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
   // "in corner sp", "in ch-2 sp": the next one there is.
-  return { kind: 'next', n: null, what, each: false, span: span() };
+  return { kind: 'next', n: null, what, each: false, here: true, span: span() };
 }
 
 /** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */
@@ -222,7 +222,7 @@ function readGap(cursor: Cursor, from: number): Place | null {
     takeAny(cursor, 'the');
     takeAny(cursor, 'next');
     const at = cursor.at;
-    const n = isNumber(cursor) ? readNumber(cursor) : null;
+    const n = isNumber(cursor) && peek(cursor, 1).kind !== 'dash' ? readNumber(cursor) : null;
     const what = readWhat(cursor);
     const apart = n ?? { values: [2], span: spanSince(cursor, at) };
     if (what !== null) return { kind: 'gap', what, apart, span: spanSince(cursor, from) };

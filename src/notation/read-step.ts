@@ -17,6 +17,7 @@ import { findName } from './lexicon.ts';
 import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
 import { readEvenly, readEvenlyAfter, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
+import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { leadsToPlace, readLoop, readPlace, readPlaceWords } from './read-place.ts';
 import { readRepeatRows, readWorkEven } from './read-rows.ts';
@@ -75,7 +76,9 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (token.kind === 'mark') return readStar(cursor);
   if (token.kind === 'open') return readOpened(cursor);
   const before = cursor.faults.length;
-  const reader = token.kind === 'word' ? READERS.get(token.text) : undefined;
+  // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
+  const own = findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special';
+  const reader = token.kind === 'word' && !own ? READERS.get(token.text) : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
   // A reader that has said what is wrong is not followed by a second complaint.
@@ -130,19 +133,6 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
     cursor.at = end;
   } else reportUnread(cursor, start, null);
   return null;
-}
-
-/** Moves to the next boundary, over brackets that open on the way. */
-function skipStep(cursor: Cursor): null {
-  let depth = 0;
-  for (;;) {
-    const { kind } = peek(cursor);
-    if (kind === 'end') return null;
-    if (depth === 0 && atBoundary(cursor)) return null;
-    if (kind === 'open') depth += 1;
-    if (kind === 'close') depth -= 1;
-    cursor.at += 1;
-  }
 }
 
 /** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
@@ -386,26 +376,6 @@ function readCorners(cursor: Cursor): Step | null {
   return { kind: 'corners', body, what, span: spanSince(cursor, from) };
 }
 
-/** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
-function readMakerNote(cursor: Cursor): Step {
-  const from = cursor.at;
-  skipStep(cursor);
-  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-}
-
-/** `WS now facing`, `RS facing throughout`. */
-function readFacing(cursor: Cursor): Step | null {
-  const from = cursor.at;
-  cursor.at += 1;
-  takeAny(cursor, 'now', 'is');
-  if (takeAny(cursor, 'facing') === null) {
-    cursor.at = from;
-    return null;
-  }
-  takeAny(cursor, 'throughout', 'you');
-  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-}
-
 /** `ending with dc in top of tch`: what follows the repeat; its words are read as any others. */
 function readEnding(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
@@ -420,14 +390,6 @@ function readEnding(cursor: Cursor): readonly Step[] | null {
   skipStep(cursor);
   if (!echo) reportUnread(cursor, from, null);
   return [];
-}
-
-/** `leaving rem sts unworked`, `leave last 3 sts unworked`; a tail left for sewing is a note. */
-function readLeave(cursor: Cursor): Step {
-  const from = cursor.at;
-  skipStep(cursor);
-  if (wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
-  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
 function entries(words: readonly string[], reader: Reader): [string, Reader][] {

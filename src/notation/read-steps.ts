@@ -49,7 +49,8 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     }
     if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
     if (until === 'line') {
-      stated = readStatedCount(cursor, steps.length > 0);
+      const joined = steps[steps.length - 1]?.kind === 'join';
+      stated = readStatedCount(cursor, steps.length > 0, joined);
       if (stated !== null) break;
     }
     if (takeAny(cursor, 'and', 'then') !== null) continue;

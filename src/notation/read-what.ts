@@ -26,7 +26,8 @@ export function readWhat(cursor: Cursor): What | null {
     readWhat(cursor);
     return { kind: 'marked' };
   }
-  if (readGroupWord(cursor)) return { kind: 'group' };
+  const group = readGroupWord(cursor);
+  if (group !== null) return group;
   if (takeAny(cursor, 'row', 'rows') !== null) {
     if (takeAny(cursor, 'end', 'ends') !== null) return { kind: 'row-end' };
     cursor.at = from;
@@ -81,18 +82,21 @@ export function isWhat(cursor: Cursor): boolean {
 }
 
 /** `group`, `3-dc groups`, `grp`; nothing of the pattern's own. */
-function readGroupWord(cursor: Cursor): boolean {
+function readGroupWord(cursor: Cursor): What | null {
   const from = cursor.at;
-  if (findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special') return false;
+  if (findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special') return null;
+  let size: number | null = null;
   if (peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash') {
+    size = peek(cursor).value;
     cursor.at += 2;
     const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
     if (found !== null) cursor.at += found.length;
     if (peek(cursor).kind === 'dash') cursor.at += 1;
   }
-  if (takeAny(cursor, 'group', 'groups', 'grp', 'grps', 'gr', 'grs') !== null) return true;
+  if (takeAny(cursor, 'group', 'groups', 'grp', 'grps', 'gr', 'grs') !== null)
+    return size === null ? { kind: 'group' } : { kind: 'group', size };
   cursor.at = from;
-  return false;
+  return null;
 }
 
 /** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */

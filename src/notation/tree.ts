@@ -42,7 +42,7 @@ export type What =
   /** Whichever comes next: `each dc and ch-1 sp`. */
   | { readonly kind: 'any-of'; readonly of: readonly What[] }
   /** Several stitches in one place, special or not: `between groups`. */
-  | { readonly kind: 'group' }
+  | { readonly kind: 'group'; readonly size?: number }
   /** The stitch that a marker was placed in. */
   | { readonly kind: 'marked' }
   /** "corner" alone: the middle stitch or the space of the next corner. */
@@ -57,6 +57,8 @@ export type Place =
       readonly n: Num | null;
       readonly what: What;
       readonly each: boolean;
+      /** `in ch-2 sp` without "next": the one the yarn stands in, if it was moved into one. */
+      readonly here?: true;
       readonly span: Span;
     }
   /** `in each st across`, `in each ch to last 2 ch`. */
@@ -189,6 +191,8 @@ export interface GroupStep {
   readonly kind: 'group';
   readonly body: readonly Step[];
   readonly place: Place;
+  /** `(skipped 4 ch count as dc)` behind a place in the nth chain from the hook. */
+  readonly skipped?: Counts;
   readonly span: Span;
 }
 

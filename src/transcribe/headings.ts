@@ -173,12 +173,12 @@ const BY_WORDS: ReadonlyMap<string, Entry> = new Map(
   ENTRIES.flatMap((entry) => entry[2].map((words): [string, Entry] => [plain(words), entry])),
 );
 
-/** `MATERIALS`, `Hook: 5 mm (H-8)`, `Gauge – 14 sc and 16 rows = 10 cm`. */
+/** `MATERIALS`, `Hook: 5 mm (H-8)`, `Materials.—Cotton`, `Gauge – 14 sc and 16 rows = 10 cm`. */
 export function findHeading(text: string): Heading | null {
   const whole = entryOf(text.replace(/\s*[:.!–—-]+\s*$/, ''));
   if (whole !== null) return headingOf(whole, text.replace(/\s*[:.!–—-]+\s*$/, ''), null);
   // No heading is longer than this; nothing behind is looked at.
-  for (const found of text.slice(0, 60).matchAll(/:\s*|\s[–—=-]\s/g)) {
+  for (const found of text.slice(0, 60).matchAll(/:\s*|\s[–—=-]\s|\.\s?[–—]\s*/g)) {
     const words = text.slice(0, found.index);
     const entry = entryOf(words);
     if (entry !== null) return headingOf(entry, words, found.index + found[0].length);

@@ -3,43 +3,18 @@
 import { STITCHES } from '../stitches/table.ts';
 
 /** Words an instruction begins with, besides the names of stitches. */
-const VERBS = [
-  ...['ch', 'chs', 'chain', 'sk', 'skip', 'miss', 'turn', 'do', 'join', 'joining', 'with', 'using', 'change'],
-  ...[
-    'fasten',
-    'break',
-    'cut',
-    'rep',
-    'repeat',
-    'work',
-    'working',
-    'make',
-    'begin',
-    'beginning',
-    'beg',
-    'start',
-  ],
-  ...['place', 'pm', 'pull', 'in', 'into', 'inc', 'increase', 'dec', 'decrease', 'continue', 'cont', 'magic'],
-  ...[
-    'from',
-    'attach',
-    'drop',
-    'carry',
-    'rs',
-    'ws',
-    'slip',
-    'starting',
-    'then',
-    'next',
-    'foundation',
-    'as',
-    'for',
-  ],
-];
+const VERBS =
+  `ch chs chain sk skip miss turn do join joining with using change fasten fo break cut rep repeat work working make
+   begin beginning beg start starting place pm pull in into inc increase dec decrease continue cont magic from attach
+   drop carry rs ws slip then next foundation as for`.split(/\s+/);
 
 /** Words that only instructions have, whatever the dialect. */
 const WORKED =
-  /\b(?:sts?|stitch(?:es)?|chs?|chain|sps?|turn|fasten off|break yarn|rings?|shells?|cl|clusters?|picots?|inc|dec|invdec|v-?sts?|fpdc|bpdc|pm|sl|ss|fsc|fdc|fhdc)\b|\b(?:rep|repeat|work)\b.*\b(?:rows?|rnds?|rounds?|\*)\s*\d*/i;
+  /\b(?:sts?|stitch(?:es)?|chs?|chain|sps?|turn|fasten off|break yarn|rings?|shells?|cl|clusters?|picots?|inc|dec|invdec|v-?sts?|fpdc|bpdc|pm|sl|ss|fsc|fdc|fhdc|fo)\b|\b(?:rep|repeat|work)\b.*\b(?:rows?|rnds?|rounds?|\*)\s*\d*/i;
+
+/** `Change to B`, `With MC`; a letter alone is a yarn only as a capital. */
+const NAMES_YARN =
+  /\b(?:[Ww]ith|[Uu]sing|[Cc]hange to|[Cc]hanging to|[Jj]oin|[Aa]ttach|[Dd]rop|[Bb]reak)\s+(?:(?:yarn|colou?r)\s+)?(?:[A-Z]|MC|CC\d?)\b/;
 
 const STITCH_WORDS: ReadonlySet<string> = new Set(
   STITCHES.flatMap(({ us, uk }) => [us, uk])
@@ -55,8 +30,21 @@ export function isInstruction(text: string): boolean {
 
 /** A stitch, a place or a turn is named. */
 export function namesWork(text: string): boolean {
-  if (WORKED.test(text)) return true;
+  if (WORKED.test(text) || NAMES_YARN.test(text)) return true;
   return (text.toLowerCase().match(/[a-z]+(?:\d*tog)?/g) ?? []).some((word) => isStitchWord(word));
+}
+
+/** `Border: Ch 1, sc evenly around`: a name of the designer's own, a colon and an instruction. */
+export function isNamedInstruction(text: string): boolean {
+  const found = /^\p{Lu}[\p{L} ]{1,30}:\s+/u.exec(text)?.[0];
+  return found !== undefined && isInstruction(text.slice(found.length));
+}
+
+/** `Insert the eyes between rounds 4 and 5`: done by the maker, with no stitch worked. */
+export function isForMaker(text: string): boolean {
+  return /^(?:insert|stuff|sew|embroider|attach|position|pin|add|close|tie|thread|glue|add|put|press|count|check|try|leave|keep|tip)\b/i.test(
+    text,
+  );
 }
 
 /** Words that speak to the maker about the work rather than say what to work. */

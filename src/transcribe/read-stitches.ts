@@ -127,8 +127,9 @@ function addSpecial(reading: Reading, entry: StitchEntry): void {
 function saysAll(entry: StitchEntry, work: string): boolean {
   const words = entry.words.text
     .toLowerCase()
+    .replace((entry.fullName ?? '').toLowerCase(), ' ')
     .replace(
-      /\b(?:work|make|the|indicated|all|next|same|one|st|stitch|in|into|a|of|sp|space|or)\b|[.,;()[\]]/g,
+      /\b(?:work|make|the|indicated|all|next|same|one|st|sts|stitch|in|into|a|of|sp|space|or)\b|[.,;()[\]]/g,
       ' ',
     )
     .split(/\s+/);

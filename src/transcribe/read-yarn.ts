@@ -23,9 +23,9 @@ const FIBRES =
   /\b(?:\d{1,3}\s*%\s*)?(?:(?:merino|lambs?|superwash|mercerised|mercerized|organic|recycled|baby|pure|new|virgin|egyptian)\s+)*(?:wool|cotton|acrylic|merino|alpaca|linen|flax|silk|bamboo|nylon|polyamide|polyester|mohair|cashmere|viscose|hemp|jute|raffia|angora|rayon|lyocell|elastane)\b(?:\s+blend\b)?/gi;
 
 const LETTERED =
-  /^(?:(?:yarn|colou?r|col\.?|shade|contrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
+  /^(?:(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
 const LETTER_IN =
-  /(?:^|[:;,(]\s*|\band\s+)(?:(?:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+  /(?:^|[:;,(]\s*|\band\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 
 const YARN_WORDS =
   /\b(?:yarns?|balls?|skeins?|hanks?|cakes?|cones?|wool|cotton|acrylic|alpaca|merino|worsted|aran|d\.?k\.?|chunky|bulky|fingering|double knitting|\d+[- ]?ply)\b/i;

@@ -7,7 +7,7 @@ import { makeIn, partHeading } from './part-headings.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
-import { addRow, addWork, keepPending, openPart, rowsFollow, sortInPart, startsWork } from './sort-work.ts';
+import { addRow, addWork, keepPending, openPart, sortInPart, startsWork } from './sort-work.ts';
 import type { SortedLines } from './sorted-lines.ts';
 import { asTableRow } from './table-rows.ts';
 import type { TextLine } from './tidy-lines.ts';
@@ -74,7 +74,7 @@ function openSection(walk: Walk, line: TextLine, heading: Heading): void {
   const rest = restAt === null ? null : trimText(sliceText(line.text, restAt));
   const isNoteOnly =
     section === 'notes' && rest !== null && /^(?:please )?note|^n\.?b|^tip/i.test(heading.words);
-  if (isNoteOnly && walk.state === 'part' && rowsFollow(walk, line)) {
+  if (isNoteOnly && walk.state === 'part' && walk.beforeRows.has(line)) {
     addWork(walk, line, 'note', null);
     return;
   }

@@ -3,11 +3,11 @@
 import { findHeading } from './headings.ts';
 import { sliceText } from './mapped-pieces.ts';
 import { emailSubject, isEmailHeading, isGreeting, isPageNumber, tableUnit } from './page-lines.ts';
-import { onlyStatesTerms } from './read-terms.ts';
+import { onlyStatesTerms, statedTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
-import { designerIn, isTitle, titleAndDesigner } from './title-lines.ts';
-import { itemOf, leaveOut, type Walk } from './walk.ts';
+import { bracketBehind, designerIn, isTitle, titleAndDesigner } from './title-lines.ts';
+import { itemOf, leaveOut, put, type Walk } from './walk.ts';
 
 /** True when the line was of the page, and is dealt with. */
 export function sortPageLine(walk: Walk, index: number): boolean {
@@ -28,20 +28,27 @@ export function sortPageLine(walk: Walk, index: number): boolean {
   // The letter around a quoted pattern, greetings and all, is none of it.
   const isLetter = walk.quotedWork && line.quoted === 0 && rowLabel(text) === null;
   if (!isLetter && !isGreeting(text)) return false;
-  walk.buckets.kept.push(itemOf(line, line.text));
+  put(walk, 'kept', itemOf(line, line.text));
   return true;
 }
 
 /** The first line that can be one; a line that says something else is none. */
 export function sortTitle(walk: Walk, line: TextLine): boolean {
   if (walk.state !== 'front' || walk.heading !== null || walk.buckets.title.length > 0) return false;
-  if (statesSomething(line.text.text) || !isTitle(line)) return false;
-  const both = titleAndDesigner(line.text.text);
+  const { text } = line.text;
+  const behind = bracketBehind(text);
+  if (behind !== null && statedTerms(text.slice(behind.start, behind.end)) !== null) {
+    put(walk, 'title', itemOf(line, sliceText(line.text, 0, behind.titleEnd)));
+    put(walk, 'terms', itemOf(line, sliceText(line.text, behind.start, behind.end)));
+    return true;
+  }
+  if (statesSomething(text) || !isTitle(line)) return false;
+  const both = titleAndDesigner(text);
   const item = itemOf(line, line.text);
-  if (both === null) walk.buckets.title.push(item);
+  if (both === null) put(walk, 'title', item);
   else {
-    walk.buckets.title.push({ ...item, text: sliceText(line.text, 0, both.title.length) });
-    walk.buckets.designer.push({ ...item, text: sliceText(line.text, both.at) });
+    put(walk, 'title', { ...item, text: sliceText(line.text, 0, both.title.length) });
+    put(walk, 'designer', { ...item, text: sliceText(line.text, both.at) });
   }
   return true;
 }
@@ -56,7 +63,7 @@ function sortEmailHeading(walk: Walk, line: TextLine): boolean {
   const at = subject === null ? -1 : line.text.text.lastIndexOf(subject);
   if (subject === null || at === -1 || walk.buckets.title.length > 0)
     return leaveOut(walk, line, 'the head of an email');
-  walk.buckets.title.push(itemOf(line, sliceText(line.text, at)));
+  put(walk, 'title', itemOf(line, sliceText(line.text, at)));
   return true;
 }
 

@@ -1,8 +1,8 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
 import type { MappedText } from '../source/mapped-text.ts';
-import { findHeading } from './headings.ts';
-import { isInstruction, isProse, namesWork } from './instruction-words.ts';
+import { isForMaker, isInstruction, isNamedInstruction, isProse, namesWork } from './instruction-words.ts';
+import { sliceText, trimText } from './mapped-pieces.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
@@ -44,7 +44,7 @@ const FINISHING =
 export function sortInPart(walk: Walk, line: TextLine): void {
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
-  if (begun && FINISHING.test(text) && !rowsFollow(walk, line)) {
+  if (begun && FINISHING.test(text) && !walk.beforeRows.has(line)) {
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
@@ -52,34 +52,44 @@ export function sortInPart(walk: Walk, line: TextLine): void {
     addWork(walk, line, 'instruction', null);
     return;
   }
-  const later = rowsFollow(walk, line);
+  if (isNamedInstruction(text) && !isProse(text)) {
+    addWork(walk, line, 'instruction', null);
+    return;
+  }
+  const later = walk.beforeRows.has(line);
   if (!later) {
     put(walk, 'kept', itemOf(line, line.text));
     return;
   }
-  if (namesWork(text) && /\d|[,;*]/.test(text) && !isProse(text)) {
+  if (namesWork(text) && /\d|[,;*]/.test(text) && !isProse(text) && !isForMaker(text)) {
     addWork(walk, line, 'instruction', null);
     return;
   }
   addWork(walk, line, 'note', null);
 }
 
-/** Rows of the same piece still come. */
-export function rowsFollow(walk: Walk, line: TextLine): boolean {
-  for (let i = walk.lines.indexOf(line) + 1; i < walk.lines.length; i += 1) {
-    const next = walk.lines[i];
-    if (next === undefined) break;
-    const { text } = next.text;
-    if (rowLabel(text) !== null) return true;
-    const heading = findHeading(text);
-    if (heading !== null && !/^(?:please )?note|^tip/i.test(heading.words)) return false;
-    if (isInstruction(text) && !isProse(text)) return true;
+/** A line may hold several rows, one after another. */
+export function addRow(walk: Walk, line: TextLine, text: MappedText, label: RowLabel): void {
+  let rest = text;
+  let labelled = label;
+  for (;;) {
+    const next = nextRow(rest.text);
+    if (next === null) break;
+    addWork(walk, line, 'row', labelled.number, trimText(sliceText(rest, 0, next.at)));
+    rest = sliceText(rest, next.at);
+    labelled = next.label;
   }
-  return false;
+  addWork(walk, line, 'row', labelled.number, rest);
 }
 
-export function addRow(walk: Walk, line: TextLine, text: MappedText, label: RowLabel): void {
-  addWork(walk, line, 'row', label.number, text);
+/** `… turn. [20 sts] Row 2: Ch 1, …`: where the next row begins on the same line. */
+function nextRow(text: string): { at: number; label: RowLabel } | null {
+  for (const found of text.matchAll(/[.)\]]\s+(?=(?:rows?|rnds?|rounds?)\s*\d)/gi)) {
+    const at = found.index + found[0].length;
+    const label = rowLabel(text.slice(at));
+    if (label !== null && /[:.–—-]\s*$/.test(text.slice(at, at + label.end))) return { at, label };
+  }
+  return null;
 }
 
 export function addWork(

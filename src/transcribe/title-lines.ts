@@ -8,7 +8,14 @@ export function isTitle(line: TextLine): boolean {
   const text = withoutOrnament(line.text.text);
   if (text.length < 2 || text.length > 80 || text.split(' ').length > 12) return false;
   if (line.mark === 'bullet' && /^[a-z]/.test(text)) return false;
-  if (/[.,;:?]$/.test(text) || /https?:|www\.|@/.test(text) || line.cells.length > 1) return false;
+  // A title in capitals may end in a full stop, as old leaflets print it.
+  if (
+    /[,;:?]$/.test(text) ||
+    (/\.$/.test(text) && text !== text.toUpperCase()) ||
+    /https?:|www\.|@/.test(text) ||
+    line.cells.length > 1
+  )
+    return false;
   if (/^(?:hi|hello|dear|hey|thanks|thank you|love|best|regards|cheers)\b/i.test(text)) return false;
   return line.mark === 'heading' || line.gap || isTitled(text);
 }
@@ -16,7 +23,7 @@ export function isTitle(line: TextLine): boolean {
 /** `by Ann Example`, `Designed by …`, `A pattern by …`, `Design: …`; null for any other line. */
 export function designerIn(text: string): string | null {
   const found =
-    /^(?:(?:a\s+)?(?:free\s+)?(?:crochet\s+)?(?:pattern|design|designed|written|created)?\s*by:?|designer:|design:)\s+(.+)$/i.exec(
+    /^(?:(?:(?:a|an|this)\s+)?(?:(?:free|crochet|amigurumi|original|new)\s+){0,3}(?:pattern|design|designed|written|created)\s+by:?|by:?|designer:|design:)\s+(.+)$/i.exec(
       text,
     );
   const name = found?.[1]?.replace(/[.\s]+$/, '');
@@ -29,6 +36,14 @@ export function titleAndDesigner(text: string): { title: string; designer: strin
   const [, title, designer] = found ?? [];
   if (title === undefined || designer === undefined || !isName(designer)) return null;
   return { title, designer, at: text.length - designer.length };
+}
+
+/** `Sea Mat (UK terms)`: where the title ends and what stands in brackets behind it begins. */
+export function bracketBehind(text: string): { titleEnd: number; start: number; end: number } | null {
+  const found = /^(.{2,60}?)\s*[([]([^()[\]]+)[)\]]$/.exec(text);
+  const [, title, inside] = found ?? [];
+  if (title === undefined || inside === undefined) return null;
+  return { titleEnd: title.length, start: text.length - 1 - inside.length, end: text.length - 1 };
 }
 
 function isName(text: string): boolean {

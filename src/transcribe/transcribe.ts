@@ -37,7 +37,9 @@ export function transcribe(source: Source): Transcript {
     pieces.push({ kind: 'note', span: item.span, means: item.text.text });
   };
 
-  const title = only(buckets.title, 'title', pieces, keep, (text) => capitalised(withoutOrnament(text)));
+  const title = only(buckets.title, 'title', pieces, keep, (text) =>
+    capitalised(withoutOrnament(text).replace(/\.$/, '')),
+  );
   const designer = only(buckets.designer, 'designer', pieces, keep);
   const version = only(buckets.version, 'version', pieces, keep);
   const date = dateOf(buckets.date, pieces, keep);

@@ -16,16 +16,13 @@ const ENTRY = /^[^\s=:;,]{1,14}(?: [^\s=:;,]{1,10}){0,2}\s*(?:=|:|\s[–—-])\s
 
 export function unwrap(lines: readonly TextLine[]): TextLine[] {
   const width = wrappedWidth(lines);
-  const joined: TextLine[] = [];
-  let lastLength = 0;
+  const groups: TextLine[][] = [];
   for (const line of lines) {
-    const before = joined.at(-1);
-    if (before !== undefined && goesOn(before, line, lastLength, width))
-      joined[joined.length - 1] = together(before, line);
-    else joined.push(line);
-    lastLength = line.text.text.length;
+    const group = groups.at(-1);
+    if (group !== undefined && goesOn(group, line, width)) group.push(line);
+    else groups.push([line]);
   }
-  return joined;
+  return groups.map(together);
 }
 
 /** The width the text was broken to, or 0 where its lines end as they like. */
@@ -36,20 +33,22 @@ function wrappedWidth(lines: readonly TextLine[]): number {
   return lengths.filter((length) => length > longest - 12).length >= 4 ? longest : 0;
 }
 
-function goesOn(before: TextLine, line: TextLine, lastLength: number, width: number): boolean {
-  if (line.gap || line.mark !== null || line.isRule || before.isRule || before.mark === 'heading')
-    return false;
-  if (line.quoted !== before.quoted || line.cells.length > 1 || before.cells.length > 1) return false;
-  const [above, text] = [before.text.text, line.text.text];
+/** Whether a line goes on with those above it. */
+function goesOn(group: readonly TextLine[], line: TextLine, width: number): boolean {
+  const [first, last] = [group[0], group.at(-1)];
+  if (first === undefined || last === undefined) return false;
+  if (line.gap || line.mark !== null || line.isRule || first.isRule || first.mark === 'heading') return false;
+  if (line.quoted !== first.quoted || line.cells.length > 1 || first.cells.length > 1) return false;
+  const [opening, above, text] = [first.text.text, last.text.text, line.text.text];
   if (rowLabel(text) !== null || (findHeading(text) !== null && !/^[a-z]/.test(text))) return false;
-  const label = rowLabel(above);
-  if (label !== null && above.slice(label.end).trim() === '') return true;
-  const isRow = label !== null || (isInstruction(above) && /[\d,;*]/.test(above) && !ENTRY.test(above));
+  const label = rowLabel(opening);
+  if (label !== null && group.length === 1 && opening.slice(label.end).trim() === '') return true;
+  const isRow = label !== null || (isInstruction(opening) && /[\d,;*]/.test(opening) && !ENTRY.test(opening));
   if (ENTRY.test(text) && !/^[*(]/.test(text)) return false;
-  if (isRow && isCount(text)) return true;
-  const wraps = width > 0 && lastLength + 1 + (text.split(' ')[0] ?? '').length > width;
-  if (wraps && findHeading(above)?.restAt !== null) return true;
-  if (wraps && findHeading(above) === null) return true;
+  
+  const wraps = width > 0 && above.length + 1 + (text.split(' ', 1)[0] ?? '').length > width;
+  const heading = group.length > 1 ? null : findHeading(opening);
+  if (wraps && (heading === null || heading.restAt !== null)) return true;
   return isRow && !/[.!?)\]}:]$/.test(above) && /^(?:[a-z0-9([*{]|.*\brep(?:eat)? from \*)/.test(text);
 }
 
@@ -60,7 +59,13 @@ function isCount(text: string): boolean {
   );
 }
 
-function together(before: TextLine, line: TextLine): TextLine {
-  const text = joinTexts([before.text, line.text], ' ');
-  return { ...before, text, cells: [text], span: joinSpans(before.span, line.span) };
+function together(group: readonly TextLine[]): TextLine {
+  const [first, last] = [group[0], group.at(-1)];
+  if (first === undefined || last === undefined) throw new Error('no lines to put together');
+  if (group.length === 1) return first;
+  const text = joinTexts(
+    group.map((line) => line.text),
+    ' ',
+  );
+  return { ...first, text, cells: [text], span: joinSpans(first.span, last.span) };
 }

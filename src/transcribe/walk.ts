@@ -3,6 +3,7 @@
 import { fileSpan, type MappedText } from '../source/mapped-text.ts';
 import type { Heading, Section } from './headings.ts';
 import { rowLabel } from './row-labels.ts';
+import { linesBeforeRows } from './rows-ahead.ts';
 import type { Bucket, Item, PartDraft } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
 
@@ -22,6 +23,8 @@ export interface Walk {
   pending: PartDraft | null;
   /** The line above is of an email's head. */
   inEmailHead: boolean;
+  /** Lines after which rows of the same piece still come. */
+  readonly beforeRows: ReadonlySet<TextLine>;
   /** The rows were quoted in an email: what is not quoted is the letter around them. */
   readonly quotedWork: boolean;
   /** No line of the text has a row's label: instructions are known by their words alone. */
@@ -40,6 +43,7 @@ export function newWalk(lines: readonly TextLine[]): Walk {
     table: null,
     pending: null,
     inEmailHead: false,
+    beforeRows: linesBeforeRows(lines),
     quotedWork: lines.some(({ text, quoted }) => quoted > 0 && rowLabel(text.text) !== null),
     unlabelled: !lines.some(({ text }) => rowLabel(text.text) !== null),
   };

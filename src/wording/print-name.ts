@@ -47,7 +47,7 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
     case 'any-of':
       return what.of.map((each) => printWhat(each, false, voice)).join(' and ');
     case 'group':
-      return many ? 'groups' : 'group';
+      return `${what.size === undefined ? '' : `${what.size}-st `}${many ? 'groups' : 'group'}`;
     case 'marked':
       return `marked ${form(phrases.st, many)}`;
   }

@@ -40,47 +40,37 @@ const tradeLines = readThemes()
   }));
 
 describe(`${tradeLines.length} lines of the trade, one by one`, () => {
-  const perSecond: number[] = [];
-  /** Only what was measured is told, and only once both have been. */
-  const told = {
-    teardown: (task: { readonly result?: unknown } | undefined, mode: string | undefined) => {
+  const split = timed(() => {
+    for (const { mapped } of tradeLines) tokenise(mapped.text);
+  });
+  const read = timed(() => {
+    for (const { mapped, context: own } of tradeLines) readInstructions(mapped, own);
+  });
+
+  bench('split into words and marks only, line by line', split.pass);
+
+  bench('read into trees, line by line', read.pass, {
+    teardown: (_, mode) => {
       if (mode !== 'run') return;
-      perSecond.push(passesPerSecond(task) * tradeLines.length);
-      const [split = 0, read = 0] = perSecond;
-      if (perSecond.length === 2)
-        process.stdout.write(
-          `${thousands(read)} lines read in a second on one core, ${thousands(split)} only split: ${(split / read).toFixed(1)} times as long\n`,
-        );
+      const [splitMs, readMs] = [split.medianMs(), read.medianMs()];
+      const aSecond = (ms: number): string =>
+        Math.round((tradeLines.length / ms) * 1000).toLocaleString('en');
+      process.stdout.write(
+        `${aSecond(readMs)} lines read in a second on one core; only split, ${aSecond(splitMs)}: reading takes ${(readMs / splitMs).toFixed(1)} times as long\n`,
+      );
     },
-  };
-
-  bench(
-    'split into words and marks only, line by line',
-    () => {
-      for (const { mapped } of tradeLines) tokenise(mapped.text);
-    },
-    told,
-  );
-
-  bench(
-    'read into trees, line by line',
-    () => {
-      for (const { mapped, context: own } of tradeLines) readInstructions(mapped, own);
-    },
-    told,
-  );
+  });
 });
 
-/** From the middle of the times taken, so that a pause of the machine does not weigh. */
-function passesPerSecond(task: { readonly result?: unknown } | undefined): number {
-  const result = task?.result;
-  if (typeof result !== 'object' || result === null || !('latency' in result)) throw new Error('not timed');
-  const { latency } = result;
-  if (typeof latency !== 'object' || latency === null || !('p50' in latency)) throw new Error('not timed');
-  if (typeof latency.p50 !== 'number') throw new Error('not timed');
-  return 1000 / latency.p50;
-}
-
-function thousands(n: number): string {
-  return `${Math.round(n / 1000)},000`;
+/** The work with its own watch; the median, so that a pause of the machine does not weigh. */
+function timed(work: () => void): { readonly pass: () => void; readonly medianMs: () => number } {
+  const taken: number[] = [];
+  return {
+    pass: () => {
+      const start = performance.now();
+      work();
+      taken.push(performance.now() - start);
+    },
+    medianMs: () => taken.toSorted((a, b) => a - b)[Math.floor(taken.length / 2)] ?? Number.NaN,
+  };
 }

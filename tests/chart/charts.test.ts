@@ -176,6 +176,31 @@ describe('drawings at the foot', () => {
     }
   });
 
+  test('a foundation stitch stands on its chain, and its number clear of what is wide', () => {
+    const [own] = allShapes(onlyChart(posts()).shapes).filter(
+      (shape) => shape.kind === 'group' && shape.data?.stitch === '3',
+    );
+    const [stem, chain] = own?.kind === 'group' ? own.shapes : [];
+    if (stem?.kind !== 'use' || chain?.kind !== 'use') throw new Error('no stem on a chain');
+    // Down the paper: the stem's foot lies a little above the middle line of the oval.
+    expect(chain.transform[5] - stem.transform[5]).toBeGreaterThan(0);
+
+    const fabric = textured();
+    const scene = onlyChart(fabric);
+    const labels = allShapes(scene.shapes).find(
+      (shape) => shape.kind === 'group' && shape.data?.labels === 'rows',
+    );
+    const number =
+      labels?.kind === 'group' ? labels.shapes.findIndex((s) => s.kind === 'text' && s.text === '3') : -1;
+    // The two shapes of its arrow come before the number.
+    const arrow = labels?.kind === 'group' ? boundsOf(labels.shapes.slice(number - 2, number)) : null;
+    const popcorn = allShapes(scene.shapes).filter(
+      (shape) => shape.kind === 'use' && shape.symbol.includes('popcorn') && shape.data !== undefined,
+    );
+    expect(popcorn).toHaveLength(1);
+    expect(arrow?.left).toBeGreaterThan(boundsOf(popcorn, scene.symbols)?.right ?? Number.NaN);
+  });
+
   test('the words for who cannot see it say which side of the posts', () => {
     expect(onlyChart(posts()).alternative).toContain(
       'Row 2, wrong side, left to right: 12 stitches, of them 6 round the front of a post and 6 round the back of a post, seen from the right side',

@@ -351,10 +351,16 @@ describe('stitches that do not go into the top of another', () => {
   });
 
   test('the chain a foundation row begins with stands upright beside it', () => {
-    const layout = placed(posts());
-    expect(at(layout.headX, 2)).toBeCloseTo(at(layout.footX, 0));
-    expect(at(layout.headY, 2)).toBeGreaterThan(at(layout.footY, 0) + 1.5);
-    expect(at(layout.headX, 2)).toBeGreaterThan(at(layout.headX, 3));
+    for (const [fabric, chains, tall] of [
+      [posts(), 3, 1.5],
+      [textured(), 2, 0.8],
+    ] as const) {
+      const layout = placed(fabric);
+      const top = chains - 1;
+      expect(at(layout.headX, top)).toBeCloseTo(at(layout.footX, 0));
+      expect(at(layout.headY, top)).toBeGreaterThan(at(layout.footY, 0) + tall);
+      expect(at(layout.headX, top)).toBeGreaterThan(at(layout.headX, top + 1));
+    }
   });
 
   test('a post stitch stands over the stitch it goes round, as high as a plain one beside it', () => {
@@ -414,6 +420,9 @@ describe('stitches that do not go into the top of another', () => {
     expect(lengthOf(one)).toBeGreaterThan(1.5);
     expect(lengthOf(one)).toBeCloseTo(lengthOf(two), 1);
     expect(at(layout.headX, one)).toBeCloseTo(at(layout.footX, two));
+    // Entered at the knot, nearer to where it ends.
+    const toEnd = Math.abs(at(layout.anchorX, one) - at(layout.headX, one));
+    expect(toEnd).toBeLessThan(Math.abs(at(layout.anchorX, one) - at(layout.footX, one)) / 2);
     expect(at(layout.headY, one)).toBeGreaterThan(at(layout.footY, one));
   });
 });

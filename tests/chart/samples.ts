@@ -177,7 +177,8 @@ export function textured(): Fabric {
     number: 1,
     side: 'RS',
     onto: null,
-    work: [...turningChains(2), ...times(11, { id: 'fsc' })],
+    // "Ch 2" before a foundation stitch is no turning chain of a row below.
+    work: [...times(2, { id: 'ch' }), ...times(11, { id: 'fsc' })],
   };
   const row2 = rowOver(2, from(2, 11), ['sc'], INTO.top);
   const gathered = ['dc5-popcorn', 'sc', 'hdc3-puff', 'sc', 'dc3-cl', 'sc', 'dc5-bobble', 'bullion'];

@@ -87,4 +87,18 @@ Rnd 4: Ch 1, 3 sc in first st, sc in next 2 sts, 3 sc in last st, work 4 sc even
       ].map((place) => `sc<${place}`),
     );
   });
+
+  test('where row 1 was a wrong-side row the foundation lies the other way round', () => {
+    const piece = `Ch 4.
+Row 1 (WS): Sc in 2nd ch from hook and in each ch across.
+Row 2: Ch 1, sc in each st across.
+Rnd 3: Ch 1, sc in each st across, work 2 sc evenly along row ends, working along opposite side of foundation ch, sc in each ch across, work 2 sc evenly along row ends, join with sl st in first sc. (10 sc)`;
+    // Seen from the right side row 1 was begun at the left, in the third chain, and row 2 goes from right to left.
+    expect(feetOf(fabricOf(piece), 'Rnd 3')).toEqual(
+      [
+        ...['Row 2.1', 'Row 2.2', 'Row 2.3', 'Row 2.3', 'Row 1.1'],
+        ...['Foundation.ch3', 'Foundation.ch2', 'Foundation.ch1', 'Row 1.3', 'Row 2.1'],
+      ].map((place) => `sc<${place}`),
+    );
+  });
 });

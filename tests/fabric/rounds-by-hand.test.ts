@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { targets } from '../../src/fabric/fabric.ts';
+import { FLAG, targets } from '../../src/fabric/fabric.ts';
 import { fabricOf, feetOf, rowOf, tallyOf } from './work-text.ts';
 
 describe('rings', () => {
@@ -81,6 +81,12 @@ describe('how rounds follow one another', () => {
     const fabric = fabricOf(
       'Rnd 1: *2 sc in magic ring, ch 2; rep from * 2 more times, join with sl st in first sc. (6 sc, 3 ch-2 sps)\nRnd 2: Sl st in next sc and in next ch-2 sp, ch 1, 2 sc in same sp, *sc in next 2 sc, 2 sc in next ch-2 sp; rep from * once more, sc in next 2 sc, join with sl st in first sc. (12 sc)',
     );
+    const { first } = rowOf(fabric, 'Rnd 2');
+    const round1 = rowOf(fabric, 'Rnd 1').first;
+    // The ring, then two sc and two chains: the yarn stands at the first sc and goes over the second.
+    expect([...targets(fabric, first)]).toEqual([round1 + 2]);
+    expect([...targets(fabric, first + 1)]).toEqual([round1 + 3, round1 + 4]);
+    expect((fabric.flags[first] ?? 0) & FLAG.travel).not.toBe(0);
     // Two in the first space; its first chain is the round's third stitch. The last two go over the start of round 1.
     expect(feetOf(fabric, 'Rnd 2').filter((foot) => !foot.includes('+'))).toEqual([
       'sc<Rnd 1.3',

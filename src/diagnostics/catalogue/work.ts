@@ -36,6 +36,12 @@ export const workFaults = {
     why: 'No chain, ring or earlier row comes before it.',
     try: 'begin with a chain ("Ch 25.") or a ring ("6 sc in magic ring"), or say which part it goes on from with onto:.',
   }),
+  'row/after-join': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} works on after it has been joined`,
+    why: 'The join closes the round; what comes after it belongs to the next.',
+    try: 'move the join to the end, or begin a new round after it.',
+  }),
   'row/no-such': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
     severity: 'error',
     message: `${row} repeats ${wanted}, which is not written`,

@@ -1,0 +1,39 @@
+/** What a pattern's notes say of its turning chains, `Ch 3 counts as a dc throughout`, by the chain's length. */
+
+import type { Terms } from '../stitches/stitch-row.ts';
+import { findStitch } from '../stitches/table.ts';
+
+export interface ChainHabit {
+  readonly as: string | null;
+  readonly plusChains: number;
+}
+
+const SAYS =
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|never counts?|counts?)\b(?:\s+as\s+(?:an?\s+|1\s+|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:a\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain)))?(?=[\s.,;:)]|$)/gi;
+
+export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
+  const habits = new Map<number, ChainHabit>();
+  for (const note of notes) {
+    for (const [, after, before, verb, what, plus, plusUk] of note.matchAll(SAYS)) {
+      const length = Number(after ?? before);
+      if (/not|never/i.test(verb ?? '')) habits.set(length, { as: null, plusChains: 0 });
+      else {
+        const as = stitchIn(what ?? 'st', terms);
+        if (as !== null) habits.set(length, { as, plusChains: Number(plus ?? plusUk ?? 0) });
+      }
+    }
+  }
+  return habits;
+}
+
+/** The longest run of words from the start that names a stitch; "st" for one of the row's own. */
+function stitchIn(words: string, terms: Terms): string | null {
+  const all = words.toLowerCase().split(/\s+/);
+  for (let length = Math.min(all.length, 4); length > 0; length -= 1) {
+    const name = all.slice(0, length).join(' ');
+    if (name === 'st' || name === 'stitch') return 'st';
+    const row = findStitch(name, terms);
+    if (row !== null) return row.id;
+  }
+  return null;
+}

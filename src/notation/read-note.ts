@@ -1,0 +1,46 @@
+/** Words to the maker that work no stitch in, notes kept as written out. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import type { Step } from './tree.ts';
+
+/** Moves to the next boundary, over brackets that open on the way. */
+export function skipStep(cursor: Cursor): null {
+  let depth = 0;
+  for (;;) {
+    const { kind } = peek(cursor);
+    if (kind === 'end') return null;
+    if (depth === 0 && atBoundary(cursor)) return null;
+    if (kind === 'open') depth += 1;
+    if (kind === 'close') depth -= 1;
+    cursor.at += 1;
+  }
+}
+
+/** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
+export function readMakerNote(cursor: Cursor): Step {
+  const from = cursor.at;
+  skipStep(cursor);
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `WS now facing`, `RS facing throughout`. */
+export function readFacing(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'now', 'is');
+  if (takeAny(cursor, 'facing') === null) {
+    cursor.at = from;
+    return null;
+  }
+  takeAny(cursor, 'throughout', 'you');
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `leaving rem sts unworked`, `leave last 3 sts unworked`; a tail left for sewing is a note. */
+export function readLeave(cursor: Cursor): Step {
+  const from = cursor.at;
+  skipStep(cursor);
+  if (wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
