@@ -3,12 +3,13 @@
 import { targets } from '../fabric/fabric.ts';
 import type { PathPart, Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
+import { HOOK_FROM_U } from '../symbols/post-hook.ts';
 import { FOOT_GAP_U, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
 import { isLong } from './columns.ts';
 import type { Drawing, StitchPen } from './drawing.ts';
-import { footMarks } from './foot-marks.ts';
+import { footMarks, postFace } from './foot-marks.ts';
 import { U_MM } from './metrics.ts';
 import { legsInOnePlace, ownChainU, type StitchForm, stitchForm } from './stitch-form.ts';
 import type { Between } from './symbol-book.ts';
@@ -85,13 +86,14 @@ function longStitch(drawing: Drawing, i: number, form: StitchForm, { pen, ink }:
   // The stem runs down in one bow, clear of what was worked between; a cubic goes three quarters of the way to its controls.
   const out = LONG_ASIDE_U / 0.75;
   const turn = down * 0.22;
+  const air = postFace(drawing, i) === null ? 0.08 : HOOK_FROM_U;
   const parts: PathPart[] = [
     ['M', ...onPaper(standX + upX * FOOT_GAP_U, standY + upY * FOOT_GAP_U)],
     [
       'C',
       ...onPaper(standX + upY * out - upX * turn, standY - upX * out - upY * turn),
       ...onPaper(footX + upY * out + upX * turn, footY - upX * out + upY * turn),
-      ...onPaper(footX + upX * 0.08, footY + upY * 0.08),
+      ...onPaper(footX + upX * air, footY + upY * air),
     ],
   ];
   const stroke = { ...penStroke(pen), ink, widthMm: penStroke(pen).widthMm * U_MM };

@@ -3,8 +3,8 @@
 import type { Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { termsOf } from '../stitches/table.ts';
-import { HOOK_DEPTH_U, POST_HOOKS } from '../symbols/post-hook.ts';
-import { penStroke } from '../symbols/stitch-symbol.ts';
+import { HOOK_DEPTH_U, HOOK_FROM_U, POST_HOOKS } from '../symbols/post-hook.ts';
+import { FOOT_GAP_U, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
 import { isLong } from './columns.ts';
@@ -119,15 +119,16 @@ function decrease(book: SymbolBook, { row, face }: Drawn): Picture {
 
 function standing(book: SymbolBook, { row, long, face }: Drawn, form: StitchForm): Picture {
   const chain = ownChainU(row);
-  const foot = long ? 1 : face === null ? chain : HOOK_DEPTH_U;
+  const base = face === null ? chain : HOOK_DEPTH_U;
+  const foot = base + (long ? 1 : 0);
   const head = foot + form.heightU;
   const upright = { footX: 0, footY: foot, headX: 0, headY: head };
   const shapes: Shape[] = [
     book.stretched(`${form.name}-firm`, (u) => form.draw(u, 'firm'), upright, 'ink'),
-    ...hook(book, face, 0, long ? 0 : foot),
+    ...hook(book, face, 0, base),
   ];
   if (chain > 0) shapes.push(ownChainAt(book, { x: 0, y: 0 }, { x: 0, y: 1 }, { pen: 'firm', ink: 'ink' }));
-  if (long) shapes.push(bow());
+  if (long) shapes.push(bow(foot, face === null ? base : base + HOOK_FROM_U));
   return { shapes, heightMm: head * U_MM };
 }
 
@@ -138,14 +139,16 @@ function hook(book: SymbolBook, face: Drawn['face'], x: number, y: number): Shap
   ];
 }
 
-/** The stem of a long stitch, down to the row it goes into. */
-function bow(): Shape {
+/** The stem of a long stitch, from where it stands in its row down to what it goes into. */
+function bow(fromU: number, toU: number): Shape {
   const x = 0.6 * U_MM;
+  const from = -fromU * U_MM;
+  const to = -toU * U_MM;
   return {
     kind: 'path',
     parts: [
-      ['M', 0, -1.16 * U_MM],
-      ['C', x, -0.8 * U_MM, x, -0.2 * U_MM, 0, 0],
+      ['M', 0, from - FOOT_GAP_U * U_MM],
+      ['C', x, from + 0.2 * U_MM, x, to - 0.2 * U_MM, 0, to],
     ],
     stroke: { ink: 'ink', widthMm: penStroke('firm').widthMm * U_MM },
     fill: 'none',

@@ -17,7 +17,12 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   const { sites } = worker;
   if (first < 0 || sites === null) return null;
   const size = place.what.kind === 'group' ? place.what.size : undefined;
-  const after = place.apart === null ? first : size === undefined ? behind(sites, first, place) : betweenSized(sites, first, place, size);
+  const after =
+    place.apart === null
+      ? first
+      : size === undefined
+        ? behind(sites, first, place)
+        : betweenSized(sites, first, place, size);
   const site = sites[after];
   if (site === undefined) {
     stuck(worker, { kind: 'used up', wanted: describeWhat(place.what, worker.terms), span: place.span });
@@ -45,10 +50,16 @@ function behind(sites: readonly Site[], index: number, { what }: Extract<Place, 
 }
 
 /** The gap between two groups of just so many stitches each: others lie at the edge. */
-function betweenSized(sites: readonly Site[], from: number, place: Extract<Place, { kind: 'gap' }>, size: number): number {
+function betweenSized(
+  sites: readonly Site[],
+  from: number,
+  place: Extract<Place, { kind: 'gap' }>,
+  size: number,
+): number {
   for (let at = from; at < sites.length; ) {
     const after = behind(sites, at, place);
-    if (countOwed(sites, at, after) === size && countOwed(sites, after, behind(sites, after, place)) === size) return after;
+    if (countOwed(sites, at, after) === size && countOwed(sites, after, behind(sites, after, place)) === size)
+      return after;
     at = after;
   }
   return sites.length;

@@ -5,7 +5,17 @@ import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
 import { describeSite, describeWhat } from './describe.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { afterPlace, findFirst, findLast, findNext, isA, openRing, passChain, passPlace, reach } from './find-site.ts';
+import {
+  afterPlace,
+  findFirst,
+  findLast,
+  findNext,
+  isA,
+  openRing,
+  passChain,
+  passPlace,
+  reach,
+} from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';

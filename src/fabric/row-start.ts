@@ -1,6 +1,6 @@
 /** How a row begins: which way it goes, which side faces, and in what order it meets the places below. */
 
-import type { ChainStep, Step, Unit } from '../notation/tree.ts';
+import type { ChainStep, Step, Unit, WorkStep } from '../notation/tree.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 
@@ -91,18 +91,34 @@ export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
   }
   const then = steps[at];
   const same = then !== undefined && 'place' in then && then.place !== null && then.place.kind === 'same';
-  const moves = then !== undefined && (then.kind === 'chain' || same);
+  // A block or shell that rises from a space starts the row there.
+  const rises =
+    then !== undefined && then.kind === 'work' && then.stitch.kind === 'special' && intoSpace(then);
+  const moves = then !== undefined && (then.kind === 'chain' || same || rises);
   const anchor = anchorStep(steps);
   return new Set([...(moves ? leading : []), ...(anchor === null ? [] : [anchor])]);
 }
 
 /** A slip stitch into a space at the end of a row that has other stitches only holds the corner down. */
 function anchorStep(steps: readonly Step[]): Step | null {
-  const last = steps.findLast((step) => step.kind !== 'turn' && step.kind !== 'note' && step.kind !== 'fasten off');
-  if (last === undefined || last.kind !== 'work' || last.stitch.kind !== 'stitch' || last.stitch.id !== 'sl-st') return null;
-  const { place } = last;
-  const intoSpace = place !== null && 'what' in place && place.what.kind === 'space' && place.kind !== 'each';
-  return intoSpace && steps.some((step) => step !== last && step.kind === 'work' && step.stitch.kind === 'special') ? last : null;
+  const last = steps.findLast(
+    (step) => step.kind !== 'turn' && step.kind !== 'note' && step.kind !== 'fasten off',
+  );
+  if (
+    last === undefined ||
+    last.kind !== 'work' ||
+    last.stitch.kind !== 'stitch' ||
+    last.stitch.id !== 'sl-st'
+  )
+    return null;
+  return intoSpace(last) &&
+    steps.some((step) => step !== last && step.kind === 'work' && step.stitch.kind === 'special')
+    ? last
+    : null;
+}
+
+function intoSpace({ place }: WorkStep): boolean {
+  return place !== null && 'what' in place && place.what.kind === 'space' && place.kind !== 'each';
 }
 
 function isIdleStart(step: Step | undefined): boolean {

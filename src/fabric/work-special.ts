@@ -94,7 +94,7 @@ function standsOnOwnChain({ steps }: SpecialWork): boolean {
 
 /** Works such a block: its chains are its foundation, and those it leaves unworked a space. The row below waits. */
 function workOwnChain(worker: Worker, special: SpecialWork): boolean {
-  const { sites, next, last, group, builder } = worker;
+  const { sites, next, last, group, builder, chainAssumed } = worker;
   const first = builder.kind.length;
   const opened = openGroup(builder, special.name);
   worker.group = opened;
@@ -105,6 +105,8 @@ function workOwnChain(worker: Worker, special: SpecialWork): boolean {
   worker.group = group;
   worker.inSpecial = false;
   worker.countedStart = NONE;
+  // Its skipped chains are what the block is made of, not a turning chain that may or may not count.
+  worker.chainAssumed = chainAssumed;
   const end = builder.kind.length;
   const worked = new Set(builder.into.slice(builder.intoStart[first] ?? builder.into.length));
   for (let i = first; i < end && kindId(builder, i) === 'ch'; i += 1) {

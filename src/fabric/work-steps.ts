@@ -1,20 +1,21 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
-import type { GroupStep, Place, SkipStep, Step, What, WorkStep } from '../notation/tree.ts';
+import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
-import { addFlag } from './builder.ts';
-import { FLAG, NONE } from './fabric.ts';
-import { afterPlace, findFirst, findNext, isA, passChain, passPlace, reach } from './find-site.ts';
+import { cornerNext } from './corner-next.ts';
+import { FLAG } from './fabric.ts';
+import { findFirst, passPlace } from './find-site.ts';
 import { gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
+import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
-import { limitOf } from './stop-limit.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { workAlong, workEvenly } from './work-edge.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
+import { skipTo, workSkip } from './work-skip.ts';
 import { chainJustMade, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
 import { workYarn } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
@@ -90,19 +91,10 @@ function workStep(
 function fastensOn(worker: Worker, step: WorkStep, next: Step | undefined): boolean | null {
   const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place === null;
   if (!slips || worker.into === null || next?.kind !== 'chain') return null;
-  return makeStitch(worker, 'sl-st', [worker.into], 0, step.span, FLAG.travel);
-}
-
-/** `place marker in st just made`: the marker sits in the last stitch made. */
-function noteMarker(worker: Worker, text: string): void {
-  if (!/^(?:place (?:a )?marker|pm|mark)\b.*\b(?:just made|last st made|it|this st|that st)\b/i.test(text))
-    return;
-  const { builder } = worker;
-  for (let i = builder.kind.length - 1; i >= worker.rowFirst; i -= 1) {
-    if ((builder.countsAs[i] ?? NONE) === NONE) continue;
-    addFlag(builder, i, FLAG.marked);
-    return;
-  }
+  const made = makeStitch(worker, 'sl-st', [worker.into], 0, step.span, FLAG.travel);
+  // The chain that follows rises from it and is no turning chain of the row.
+  worker.rowBegun = true;
+  return made;
 }
 
 /** `sc in next 3 sts`, `3 dc in ring`, `sc2tog`, `shell in next ch`. */
@@ -196,7 +188,8 @@ function workSingle(worker: Worker, step: WorkStep, times: number, place: Place)
   const first = worker.builder.kind.length;
   if (site === null || !repeatAt(worker, step, times, site)) return false;
   // Three in an end stitch turn the corner of an edging.
-  if ((worker.edging && times === 3 && place.kind === 'same') || (site.corner && times >= 3)) markCorner(worker, first);
+  if ((worker.edging && times === 3 && place.kind === 'same') || (site.corner && times >= 3))
+    markCorner(worker, first);
   return true;
 }
 
@@ -333,66 +326,6 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
     if (site === null || !into(site)) return false;
   }
   return true;
-}
-
-/** `sk next 2 ch`, `sk first st`, `sk next shell`. */
-function workSkip(worker: Worker, step: SkipStep): boolean {
-  const n = howMany(worker, step.n);
-  if (step.pick === 'first') {
-    for (let i = 0; i < n; i += 1) {
-      const index = findFirst(worker, step.what, i + 1, step.span);
-      if (index < 0) return false;
-      skipTo(worker, index);
-    }
-    return true;
-  }
-  for (let i = 0; i < n; i += 1) {
-    const index = findNext(worker, step.what, step.span);
-    if (index < 0) return false;
-    worker.passed = i === 0 ? [index] : [...worker.passed, index];
-    if (step.what.kind === 'ch') skipChain(worker, index);
-    else skipTo(worker, index, step.what.kind === 'special');
-  }
-  return true;
-}
-
-/** Past one chain without working it. */
-function skipChain(worker: Worker, index: number): void {
-  const { last, lastWasSpace } = worker;
-  passChain(worker, index);
-  worker.last = last;
-  worker.lastWasSpace = lastWasSpace;
-}
-
-/** Past a place without working it; past all of a special stitch when that is what is skipped. */
-function skipTo(worker: Worker, index: number, whole = false): void {
-  const { last, lastWasSpace, sites } = worker;
-  passPlace(worker, index);
-  if (whole && sites !== null) {
-    const group = sites[index]?.group;
-    while (worker.next < sites.length && sites[worker.next]?.group === group) worker.next += 1;
-  }
-  worker.last = last;
-  worker.lastWasSpace = lastWasSpace;
-}
-
-/** The corner that comes before anything else of an "each", where its words say what goes into corners; passed when found. */
-function cornerNext(worker: Worker, step: WorkStep, place: Extract<Place, { kind: 'each' }>): Site | null {
-  const { sites } = worker;
-  const what = step.corners?.what;
-  if (what === undefined || sites === null) return null;
-  const end = Math.min(reach(worker), limitOf(worker, place.stop));
-  for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
-    const site = sites[i];
-    if (site === undefined) return null;
-    const cornered = what.kind === 'corner' || (what.kind === 'space' && what.corner);
-    if (cornered ? site.corner : isA(site, what)) {
-      passPlace(worker, i);
-      return site;
-    }
-    if (isA(site, place.what)) return null;
-  }
-  return null;
 }
 
 function loopOf(worker: Worker, step: WorkStep): number {

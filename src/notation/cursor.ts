@@ -7,7 +7,7 @@ import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Token } from './tokens.ts';
-import type { StatedCount, Step, Unit } from './tree.ts';
+import type { Num, StatedCount, Step, Unit } from './tree.ts';
 
 /** What the words are read against. */
 export interface Context {
@@ -38,6 +38,8 @@ export interface Cursor {
   depth: number;
   /** Brackets alone among them: a closing one outside of all was never opened. */
   brackets: number;
+  /** The length of the chain read last, for `first of these ch`. */
+  chained: Num | null;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
   marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */

@@ -34,6 +34,7 @@ export function readNumberedChain(cursor: Cursor): ChainStep | null {
 
 function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep {
   const span = spanSince(cursor, from);
+  cursor.chained = 'of' in n ? null : n;
   const counts = readCounts(cursor);
   return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
 }

@@ -12,7 +12,8 @@ import {
   wordAt,
 } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { readLoop, readPlace } from './read-place.ts';
+import { readLoop } from './read-loop.ts';
+import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, Num, StitchName } from './tree.ts';

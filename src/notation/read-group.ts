@@ -7,7 +7,7 @@ import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
-import { readStop, readTimes } from './read-stop.ts';
+import { readInAll, readStop, readTimes } from './read-stop.ts';
 import { reportUnread } from './report-unread.ts';
 import type { Step, Stop } from './tree.ts';
 
@@ -61,10 +61,37 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   return null;
 }
 
+/** What brackets hold when what is done with it was said before them; null, cursor unmoved, where more follows. */
+export function readOnlyBody(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  if (cursor.depth >= DEEPEST) return null;
+  cursor.at += 1;
+  cursor.depth += 1;
+  cursor.brackets += 1;
+  const { steps } = cursor.readSteps(cursor, 'bracket');
+  cursor.brackets -= 1;
+  cursor.depth -= 1;
+  if (peek(cursor).kind === 'close' && steps.length > 0 && cursor.faults.length === faults) {
+    cursor.at += 1;
+    if (atBoundary(cursor) || peek(cursor).kind === 'open') return steps;
+  }
+  cursor.faults.length = faults;
+  cursor.at = from;
+  return null;
+}
+
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {
   const word = wordAt(cursor);
-  return word === 'around' || word === 'across' || word === 'to' ? readStop(cursor) : null;
+  const next = wordAt(cursor, 1);
+  // `(sc 2, inc) repeat around`.
+  if ((word === 'rep' || word === 'repeat') && (next === 'around' || next === 'across')) cursor.at += 1;
+  return endWordAt(cursor) || word === 'to' ? readStop(cursor) : null;
+}
+
+function endWordAt(cursor: Cursor): boolean {
+  return wordAt(cursor) === 'around' || wordAt(cursor) === 'across';
 }
 
 function unclosed(cursor: Cursor, from: number, open: string): null {
@@ -87,14 +114,18 @@ function readAside(cursor: Cursor): readonly Step[] | null {
   // What begins with one of these is work, whatever follows.
   if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
-  const telling = ['holding', 'see', 'counting', 'including', 'where'].includes(wordAt(cursor, 1));
+  const telling = ['holding', 'see', 'counting', 'including', 'where', 'for'].includes(wordAt(cursor, 1));
   let ahead = 1;
+  let names = false;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
     const token = peek(cursor, ahead);
     const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash';
     if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
-    if (!words || findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null) return null;
+    if (!words) return null;
+    names ||= findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null;
   }
+  // `(picot made)` tells what has been worked.
+  if (names && wordAt(cursor, ahead - 1) !== 'made') return null;
   const follows = peek(cursor, ahead + 1);
   if (
     isNumber(cursor, ahead + 1) ||
@@ -117,9 +148,13 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   cursor.depth -= 1;
   if (body.closedByMark) {
     cursor.marked = body.steps;
-    return cursor.faults.length > before ? null : body.steps;
+    const at = cursor.at;
+    const times = readTimes(cursor, at) ?? (endWordAt(cursor) ? readStop(cursor) : null);
+    if (cursor.faults.length > before) return null;
+    if (times === null) return body.steps;
+    return [{ kind: 'bracket', body: body.steps, stop: times, span: spanSince(cursor, from) }];
   }
-  const rep = takeAny(cursor, 'rep', 'repeat');
+  const rep = takeAny(cursor, 'rep', 'repeat', 'work');
   if (rep === null) {
     const token = cursor.tokens[from];
     if (token !== undefined && cursor.faults.length === before)
@@ -130,7 +165,7 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   }
   cursor.at += 2;
   const toMark = body.markAt !== null && readToMark(cursor, '**');
-  const stop = readStop(cursor);
+  const stop = readInAll(cursor) ?? readStop(cursor);
   if (stop === null) {
     const said = cursor.at;
     skipToBoundary(cursor);
@@ -216,7 +251,8 @@ function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
     takeAny(cursor, 'the');
     takeAny(cursor, 'last', 'final');
     const faults = cursor.faults.length;
-    const what = wordAt(cursor);
+    // `2 ch` as much as `ch 2`.
+    const what = isNumber(cursor) ? wordAt(cursor, 1) : wordAt(cursor);
     const isChain = what === 'ch' || what === 'chain';
     const matches = last.kind === 'chain' ? isChain : !isChain;
     while (!atBoundary(cursor)) cursor.at += 1;

@@ -83,11 +83,13 @@ function readNumbered(cursor: Cursor): Label | null {
     }
     return withOthers(unit, word, first, others, span());
   }
-  const ranged = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
+  const ranged = peek(cursor).kind === 'dash' || ['to', 'through', 'thru'].includes(wordAt(cursor));
   const named = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r';
   if (ranged && (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))) {
     cursor.at += named ? 2 : 1;
     const to = readNumber(cursor);
+    takeAny(cursor, 'inclusive', 'incl');
+    takeRowCount(cursor);
     const low = first.values[0] ?? 0;
     const high = to?.values[0] ?? low;
     if (high !== null && low !== null && high < low)
@@ -97,6 +99,12 @@ function readNumbered(cursor: Cursor): Label | null {
     return { kind: 'numbered', unit, word, from: first, to, span: span() };
   }
   return { kind: 'numbered', unit, word, from: first, to: null, span: span() };
+}
+
+/** `(3 rnds)` behind a range says how many that is. */
+function takeRowCount(cursor: Cursor): void {
+  const counted = peek(cursor).kind === 'open' && peek(cursor, 1).kind === 'number';
+  if (counted && unitAt(cursor, 2) !== null && peek(cursor, 3).kind === 'close') cursor.at += 4;
 }
 
 function isListJoint(cursor: Cursor): boolean {

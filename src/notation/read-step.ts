@@ -14,18 +14,18 @@ import {
   wordAt,
 } from './cursor.ts';
 import { findName } from './lexicon.ts';
-import { readChain, readCounts, readNumberedChain } from './read-chain.ts';
-import { readEvenly, readEvenlyAfter, readWorking } from './read-edge.ts';
-import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
+import { readChain } from './read-chain.ts';
+import { readEvenly, readWorking } from './read-edge.ts';
+import { readBetweenMarks, readOnlyBody, readOpened, readStar } from './read-group.ts';
 import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
-import { isNumber, readNumber } from './read-number.ts';
-import { leadsToPlace, readLoop, readPlace, readPlaceWords } from './read-place.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readRepeatRows, readWorkEven } from './read-rows.ts';
 import { readStop } from './read-stop.ts';
-import { ANY_STITCH, readWhat } from './read-what.ts';
-import { readChange, readFastenOff, readJoin, readStitchName, readWithYarn, takeRing } from './read-yarn.ts';
+import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import { readWorkStep } from './read-work.ts';
+import { readChange, readFastenOff, readJoin, readWithYarn } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
-import type { Counts, Loop, Num, Place, SkipStep, Step, StitchName, WorkStep } from './tree.ts';
+import type { Place, RepeatRowsStep, SkipStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
@@ -39,6 +39,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['change', 'changing', 'drop', 'carry'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
+  ...entries(['same'], readSameAs),
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
   ...entries(
@@ -75,6 +76,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const token = peek(cursor);
   if (token.kind === 'mark') return readStar(cursor);
   if (token.kind === 'open') return readOpened(cursor);
+  const timed = readTimesFirst(cursor);
+  if (timed !== null) return timed;
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
   const own = findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special';
@@ -87,6 +90,9 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (worked !== null) return readTrailing(cursor, from, worked);
   if (cursor.faults.length === before) {
     cursor.at = from;
+    // Of "1 htrr in each st" the word behind the number is what is not known.
+    const next = wordAt(cursor, 1);
+    if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next)) cursor.at += 1;
     if (reader === undefined) reportUnknownWord(cursor);
     else {
       // The word is known, what it is used for here is not.
@@ -96,6 +102,25 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   }
   return skipStep(cursor);
 }
+
+/** `3x (sc, 2 sc in next st)`: the number before what is repeated. */
+function readTimesFirst(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const crossed = wordAt(cursor, 1) === 'x' || peek(cursor, 1).text === '×';
+  if (peek(cursor).kind !== 'number' || !crossed || peek(cursor, 2).kind !== 'open') return null;
+  const n = readNumber(cursor);
+  cursor.at += 1;
+  const body = n === null ? null : readOnlyBody(cursor);
+  if (n === null || body === null) {
+    cursor.at = from;
+    return null;
+  }
+  const stop = { kind: 'times', n, more: false, span: n.span } as const;
+  return [{ kind: 'bracket', body, stop, span: spanSince(cursor, from) }];
+}
+
+/** Words that may stand behind a number with no stitch between. */
+const AFTER_NUMBER = new Set(['times', 'time', 'more', 'x', 'st', 'sts', 'in', 'to']);
 
 /** What should follow a word that is known. */
 const EXPECTED: ReadonlyMap<string, string> = new Map([
@@ -135,162 +160,13 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   return null;
 }
 
-/** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
-export function readWorkStep(cursor: Cursor): readonly Step[] | null {
-  const from = cursor.at;
-  const leadingLoop = readLoop(cursor);
-  takeAny(cursor, 'a', 'an');
-  const named = findName(cursor.lexicon, cursor.tokens, cursor.at) !== null;
-  let times: Num | null = !named && isNumber(cursor) ? readNumber(cursor) : null;
-  if (times !== null && ['ch', 'chs', 'chain', 'chains'].includes(wordAt(cursor))) {
-    cursor.at = from;
-    const chain = readNumberedChain(cursor);
-    return chain === null ? null : [chain];
-  }
-  const stitch = readStitchName(cursor);
-  if (stitch === null) return null;
-  const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
-  if (times === null && crossed) cursor.at += 1;
-  if (times === null && isNumber(cursor) && peek(cursor, 1).kind !== 'dash') times = readNumber(cursor);
-  return readPlaces(cursor, from, stitch, times, leadingLoop);
-}
-
-/** The places after a stitch: none, one, or several joined by "and". */
-function readPlaces(
-  cursor: Cursor,
-  from: number,
-  stitch: StitchName,
-  times: Num | null,
-  leading: Loop | null,
-): readonly Step[] | null {
-  const steps: WorkStep[] = [];
-  takeAny(cursor, 'loosely', 'firmly', 'tightly');
-  let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
-  const add = (place: Place | null, start: number): void => {
-    const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
-    steps.push({ kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, start) });
-  };
-  const bare = wordAt(cursor);
-  const evenly = readEvenlyAfter(cursor, from, stitch, times);
-  if (evenly !== null) return [evenly];
-  if (bare === 'around' && !endsRow(cursor)) {
-    // `FPdc around next dc`, `FPdc around the post of next dc`.
-    const placeFrom = cursor.at;
-    cursor.at += 1;
-    takeAny(cursor, 'the');
-    if (takeAny(cursor, 'post', 'posts') !== null) takeAny(cursor, 'of');
-    const place = readPlaceWords(cursor, placeFrom);
-    if (place === null) return reportNoPlace(cursor);
-    add(place, from);
-  } else if (bare === 'across' || bare === 'around' || bare === 'each' || bare === 'next') {
-    const placeFrom = cursor.at;
-    const stop = bare === 'each' || bare === 'next' ? null : readStop(cursor);
-    const place: Place | null =
-      bare === 'each' || bare === 'next'
-        ? readPlaceWords(cursor, placeFrom)
-        : stop === null
-          ? null
-          : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
-    add(place, from);
-  } else if (leadsToPlace(cursor)) {
-    const read = readPlace(cursor);
-    if (read === null) return reportNoPlace(cursor);
-    loop = read.loop ?? loop;
-    add(read.place, from);
-  } else if (takeAny(cursor, 'around') !== null) return null;
-  else add(null, from);
-  while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
-    const start = cursor.at;
-    cursor.at += 1;
-    const placeFrom = cursor.at;
-    const place = leadsToPlace(cursor)
-      ? (readPlace(cursor)?.place ?? null)
-      : readPlaceWords(cursor, placeFrom);
-    if (place === null) return reportNoPlace(cursor);
-    add(place, start + 1);
-  }
-  const first = steps[0];
-  if (first !== undefined && stitch.kind === 'stitch' && stitch.id === 'sl-st') {
-    const ring = takeRing(cursor);
-    const join =
-      ring || takeWords(cursor, 'to', 'join') || takeWords(cursor, 'to', 'first', 'st', 'to', 'join');
-    if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
-  }
-  return steps;
-}
-
-/** "and in each st across", "and each ch across", but not "and ch 2". */
-function continuesPlaces(cursor: Cursor): boolean {
-  const next = wordAt(cursor, 1);
-  return next === 'in' || next === 'each' || next === 'into' || (next === 'next' && placeFollows(cursor));
-}
-
-/** "and next ch-1 sp" goes on with the stitch; "and next 2 dc …" of another step does not occur. */
-function placeFollows(cursor: Cursor): boolean {
-  const from = cursor.at;
-  cursor.at += 1;
-  const place = readPlaceWords(cursor, cursor.at);
-  cursor.at = from;
-  return place !== null;
-}
-
-/** "around" that goes to the end of the round rather than around a post. */
-function endsRow(cursor: Cursor): boolean {
-  const next = peek(cursor, 1);
-  if (next.kind !== 'word') return true;
-  return !['next', 'the', 'post', 'posts', 'each', 'same', 'first', 'last'].includes(next.text);
-}
-
-/** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
-function readSkippedCounts(cursor: Cursor): Counts | null {
-  return peek(cursor).kind === 'open' ? readCounts(cursor) : null;
-}
-
-function reportNoPlace(cursor: Cursor): null {
-  const start = cursor.at;
-  const word = peek(cursor).text;
-  cursor.at += 1;
-  const next = peek(cursor);
-  if (atBoundary(cursor)) {
-    cursor.faults.push(
-      diagnose('phrase/no-place', { file: cursor.context.file, span: spanSince(cursor, start) }, { word }),
-    );
-    return null;
-  }
-  skipStep(cursor);
-  if (next.kind === 'word' && !KNOWN_PLACE_WORDS.has(next.text)) {
-    cursor.at = start + 1;
-    reportUnknownWord(cursor);
-    skipStep(cursor);
-    return null;
-  }
-  reportUnread(cursor, start, 'a place such as "next st" or "each st across"');
-  return null;
-}
-
-const KNOWN_PLACE_WORDS = new Set([
-  'next',
-  'each',
-  'same',
-  'first',
-  'last',
-  'top',
-  'ring',
-  'any',
-  'the',
-  'skipped',
-  'corner',
-  'center',
-  'centre',
-]);
-
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
 function readSkip(cursor: Cursor): SkipStep | null {
   const from = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the');
   const pick = takeAny(cursor, 'next', 'first', 'nxt') === 'first' ? 'first' : 'next';
-  const n = isNumber(cursor) && peek(cursor, 1).kind !== 'dash' ? readNumber(cursor) : null;
+  const n = isAmount(cursor) ? readNumber(cursor) : null;
   const what = readWhat(cursor);
   if (what === null && n === null) {
     cursor.at = from;
@@ -301,7 +177,12 @@ function readSkip(cursor: Cursor): SkipStep | null {
 
 function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
-  if (takeAny(cursor, 'turn') !== null) return { kind: 'turn', what: 'turn', span: spanSince(cursor, from) };
+  if (takeAny(cursor, 'turn') !== null) {
+    const span = spanSince(cursor, from);
+    takeAny(cursor, 'your', 'the');
+    takeAny(cursor, 'work', 'piece');
+    return { kind: 'turn', what: 'turn', span };
+  }
   if (takeWords(cursor, 'do', 'not', 'turn'))
     return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
   if (takeWords(cursor, 'do', 'not', 'fasten', 'off') || takeWords(cursor, 'do', 'not', 'cut', 'yarn'))
@@ -332,6 +213,14 @@ function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
   return rows;
 }
 
+/** `same as Row 2`. */
+function readSameAs(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  const rows = takeWords(cursor, 'same', 'as') ? readRepeatRows(cursor, from) : null;
+  if (rows === null) cursor.at = from;
+  return rows;
+}
+
 /** `work 21 sc evenly along row ends`, `work as for Row 2`, `work sc in …`. */
 function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
@@ -347,13 +236,21 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   }
   const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
   if (even !== null) return even;
-  // "work last rnd twice": editors strike it, but there is only one thing it can mean.
   const rows = readRepeatRows(cursor, from);
-  if (rows !== null) return rows;
+  if (rows !== null && isCertain(rows)) return rows;
+  if (rows !== null) {
+    reportUnread(cursor, from, '"rep last rnd 2 more times", or how many in all,');
+    return null;
+  }
   if (peek(cursor).kind === 'open') return readOpened(cursor);
   const worked = readWorkStep(cursor);
   if (worked === null) cursor.at = from;
   return worked;
+}
+
+/** "Work last rnd twice" may count the one that is worked already; "rep" and "more" leave no doubt. */
+function isCertain({ last, until }: RepeatRowsStep): boolean {
+  return last === undefined || until.kind !== 'times' || until.more;
 }
 
 /** `working 3 dc in each corner sp`: what the stitch before it makes where it meets those. */

@@ -19,6 +19,9 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     const token = peek(cursor);
     const { kind } = token;
     if (kind === 'end') break;
+    const led = kind === 'colon' && until === 'line' && stated === null;
+    if (led) stated = readStatedCount(cursor, steps.length > 0);
+    if (led && stated !== null) continue;
     if (
       kind === 'comma' ||
       kind === 'semicolon' ||
@@ -50,8 +53,9 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
     if (until === 'line') {
       const joined = steps[steps.length - 1]?.kind === 'join';
-      stated = readStatedCount(cursor, steps.length > 0, joined);
-      if (stated !== null) break;
+      const count: StatedCount | null = stated === null ? readStatedCount(cursor, steps.length > 0, joined) : null;
+      stated ??= count;
+      if (count !== null) continue;
     }
     if (takeAny(cursor, 'and', 'then') !== null) continue;
     const at = cursor.at;
@@ -83,7 +87,7 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
 function isRepeatFrom(cursor: Cursor, mark: string): boolean {
   const word = wordAt(cursor);
   return (
-    (word === 'rep' || word === 'repeat') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark
+    (word === 'rep' || word === 'repeat' || word === 'work') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark
   );
 }
 

@@ -9,17 +9,37 @@ import type { Num, Stop } from './tree.ts';
 /** Reads a stop, or null with the cursor where it was. */
 export function readStop(cursor: Cursor): Stop | null {
   const from = cursor.at;
+  skipFiller(cursor);
   const word = takeAny(cursor, 'across', 'around', 'round');
   if (word !== null) {
     const further = readTo(cursor, from);
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
-    if (takeAny(cursor, 'row', 'round', 'rnd', 'ring') === null && wordAt(cursor) === 'the') {
-      takeWords(cursor, 'the', 'row');
-    }
+    const said = takeAny(cursor, 'row', 'round', 'rnd', 'ring', 'edge') !== null;
+    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round')) takeWords(cursor, 'the', 'edge');
     return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
   }
   return readTo(cursor, from) ?? readTimes(cursor, from);
+}
+
+/** `all round`, `all around`, `repeat around`. */
+function skipFiller(cursor: Cursor): void {
+  if (wordAt(cursor) === 'all' && ['round', 'around', 'across'].includes(wordAt(cursor, 1))) cursor.at += 1;
+}
+
+/** `for a total of 4 times`, `4 times in all`, `4 times in total`: so many in all, the pass as written among them. */
+export function readInAll(cursor: Cursor): Stop | null {
+  const from = cursor.at;
+  const led = takeWords(cursor, 'for', 'a', 'total', 'of') || takeWords(cursor, 'a', 'total', 'of');
+  const times = readTimes(cursor, from);
+  const tailed = takeWords(cursor, 'in', 'all') || takeWords(cursor, 'in', 'total');
+  if (times?.kind === 'times' && !times.more && (led || tailed)) {
+    const values = times.n.values.map((value) => (value === null ? null : value - 1));
+    if (values.every((value) => value === null || value >= 0))
+      return { ...times, n: { ...times.n, values }, more: true, span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `3 times`, `twice`, `5 more times`, `once more`, `x 6`. */
@@ -87,9 +107,40 @@ function readTo(cursor: Cursor, from: number): Stop | null {
       span: spanSince(cursor, from),
     };
   }
+  const remain = readRemain(cursor, from);
+  if (remain !== null) return remain;
+  // "rep from * to tch": the turning chain is the last stitch there is.
+  if (takeAny(cursor, 'tch') !== null || takeWords(cursor, 'turning', 'ch') || takeTch(cursor))
+    return {
+      kind: 'leaving',
+      n: { values: [1], span: spanSince(cursor, start) },
+      what: ANY_STITCH,
+      span: spanSince(cursor, from),
+    };
   takeAny(cursor, 'next');
   const what = readWhat(cursor);
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `t-ch`. */
+export function takeTch(cursor: Cursor): boolean {
+  if (wordAt(cursor) !== 't' || peek(cursor, 1).kind !== 'dash' || wordAt(cursor, 2) !== 'ch') return false;
+  cursor.at += 3;
+  return true;
+}
+
+/** `3 sts remain` after "until". */
+function readRemain(cursor: Cursor, from: number): Stop | null {
+  const start = cursor.at;
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const what = n === null ? null : readWhat(cursor);
+  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null;
+  if (n !== null && what !== null && said) {
+    takeAny(cursor, 'left');
+    return { kind: 'leaving', n, what, span: spanSince(cursor, from) };
+  }
   cursor.at = start;
   return null;
 }

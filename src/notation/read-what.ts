@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
+import { isNumber } from './read-number.ts';
 import type { What } from './tree.ts';
 
 export const ANY_STITCH: What = { kind: 'st' };
@@ -62,6 +63,14 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   ) {
     chains = peek(cursor).value;
     cursor.at += 3;
+  } else if (chainFirst && peek(cursor, 1).kind === 'number' && SPACE_WORDS.includes(wordAt(cursor, 2))) {
+    // `ch3 sp`.
+    chains = peek(cursor, 1).value;
+    cursor.at += 2;
+  } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.includes(wordAt(cursor, 1)) && isGluedSpace(cursor)) {
+    // `3ch-sp`, `3ch sp`.
+    chains = peek(cursor).value;
+    cursor.at += 2;
   } else if (chainFirst) cursor.at += 1;
   if (peek(cursor).kind === 'dash') cursor.at += 1;
   const corner = takeAny(cursor, 'corner', 'corners') !== null;
@@ -73,12 +82,29 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   return null;
 }
 
+/** `3ch-sp`: written in one with its chains, the number is a length and no count. */
+function isGluedSpace(cursor: Cursor): boolean {
+  const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
+  return peek(cursor, 1).glued && ['sp', 'space', 'lp', 'loop'].includes(wordAt(cursor, 2 + dashed));
+}
+
+/** True when a number stands here that says how many, not how long a space is: UK `2-ch sp` begins with one. */
+export function isAmount(cursor: Cursor): boolean {
+  if (!isNumber(cursor) || peek(cursor, 1).kind === 'dash') return false;
+  return !(CHAIN_WORDS.includes(wordAt(cursor, 1)) && isGluedSpace(cursor));
+}
+
 /** True when a word for a stitch, a chain or a space stands here. */
 export function isWhat(cursor: Cursor): boolean {
   const from = cursor.at;
   const what = readWhat(cursor);
   cursor.at = from;
   return what !== null;
+}
+
+/** True when the name of a special stitch of the pattern's own stands here. */
+export function isSpecialNext(cursor: Cursor): boolean {
+  return findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special';
 }
 
 /** `group`, `3-dc groups`, `grp`; nothing of the pattern's own. */

@@ -38,6 +38,7 @@ export function readInstructions(
       unit,
       depth: 0,
       brackets: 0,
+      chained: null,
       marked: null,
       readSteps,
     };
@@ -84,7 +85,8 @@ export function readPhrase(
     unit: 'row',
     depth: 0,
     brackets: 0,
-    marked: null,
+    chained: null,
+      marked: null,
     readSteps,
   };
   return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
@@ -168,7 +170,8 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
     unit: unitOf(mapped.text),
     depth: 0,
     brackets: 0,
-    marked: null,
+    chained: null,
+      marked: null,
     readSteps,
   };
   const ranges: [number, number][] = [];

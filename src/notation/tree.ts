@@ -66,8 +66,8 @@ export type Place =
       readonly kind: 'each';
       readonly what: What;
       readonly stop: Stop;
-      /** `in every other st`: one is skipped after each. */
-      readonly every?: 2;
+      /** `in every other st`, `in every third st`: so many there are to each that is worked into. */
+      readonly every?: number;
       readonly span: Span;
     }
   /** `in same st`; `asJoin` for `in same st as joining`. */
@@ -92,13 +92,42 @@ export type Place =
       readonly nth: number | 'center';
       readonly what: What;
       readonly special: string;
+      /** `of last shell`: it may only name what comes next. */
+      readonly last?: true;
       readonly span: Span;
     }
+  /** `in 3rd of next 5 tr`, `in center tr of next 5 tr`: five that stand in one place, passed whole. */
+  | {
+      readonly kind: 'of-group';
+      readonly nth: number | 'center';
+      readonly n: number;
+      readonly what: What;
+      readonly span: Span;
+    }
+  /** `in 3rd ch of next ch-5 sp`: one chain of a space, which is passed whole. */
+  | {
+      readonly kind: 'of-space';
+      readonly nth: number | 'center';
+      readonly chains: number | null;
+      readonly span: Span;
+    }
+  /** `in top of last sc made`, where a picot is closed. */
+  | { readonly kind: 'last-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
   /** `in skipped st`: the first of those just skipped that has not been gone back to. */
-  | { readonly kind: 'passed'; readonly what: What; readonly span: Span }
+  /** `nth` for `in 2nd skipped st`. */
+  | { readonly kind: 'passed'; readonly what: What; readonly nth?: number; readonly span: Span }
   /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */
-  | { readonly kind: 'gap'; readonly what: What; readonly apart: Num | null; readonly span: Span }
+  | {
+      readonly kind: 'gap';
+      readonly what: What;
+      readonly apart: Num | null;
+      /** `between first and 2nd sts`. */
+      readonly first?: true;
+      /** `between each 2 sts to end`. */
+      readonly each?: Stop;
+      readonly span: Span;
+    }
   /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
   | {
       readonly kind: 'below';
@@ -107,6 +136,8 @@ export type Place =
       readonly pick: 'next' | 'skipped';
       readonly what: What;
       readonly unit: 'row' | 'round';
+      /** `around dc 2 rows below, sk next st`: the stitch it stands before is skipped by words of its own. */
+      readonly uncovered?: true;
       readonly span: Span;
     };
 

@@ -72,10 +72,10 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
     placed !== null && placed.index + placed[0].length === core.text.length
       ? insertedPlace(core, placed.index)
       : core;
-  if (isWork(said, context)) return said;
-  if (placed !== null || /\bin\b/.test(core.text)) return null;
-  const withPlace = insertedPlace(core, core.text.length);
-  return isWork(withPlace, context) ? withPlace : null;
+  const saysWhere = placed !== null || /\bin(?:to)?\b|\dtog\b|\btog(?:ether)?\b/i.test(core.text);
+  const withPlace = saysWhere ? null : insertedPlace(core, core.text.length);
+  if (withPlace !== null && isWork(withPlace, context)) return withPlace;
+  return isWork(said, context) ? said : null;
 }
 
 function insertedPlace(core: MappedText, at: number): MappedText {
@@ -120,14 +120,11 @@ function fromMovements(text: string, terms: Terms): string | null {
     /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
   if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6)))
     return termsOf(stitchById('sc2tog'), terms).abbr;
-  const times = legsIn(text);
-  if (times === null) return null;
-  const one = text.slice(0, text.search(/\btimes\b|\btwice\b|\brep\b/i));
-  const wraps = wrapsBefore(one);
-  const after = one.slice(one.search(/\binsert\b/i));
-  const pairs =
-    (after.match(/through\s+(?:first\s+)?(?:2|two)\b/gi) ?? []).length *
-    (/\bthrough\s+(?:2|two)\s+(?:lps?|loops?)\s*(?:on hook\s*)?(?:,|\s)?\s*twice\b/i.test(after) ? 2 : 1);
+  const repeated = legsIn(text);
+  if (repeated === null) return null;
+  const { body, times } = repeated;
+  const wraps = wrapsBefore(body);
+  const pairs = pairsIn(body.slice(body.search(/\binsert\b/i)));
   const leg =
     wraps === 0
       ? 'sc'
@@ -141,18 +138,64 @@ function fromMovements(text: string, terms: Terms): string | null {
   const id = `${leg}${times}tog`;
   const row = STITCHES.find((stitch) => stitch.id === id);
   if (row === undefined) return null;
-  const stitch = `${termsOf(row, terms).abbr} in same st`;
+  // Into the next stitch each time is a decrease; all into one is a cluster.
+  const along = /\b(?:next|each of)\b/i.test(body) && !/\bsame\b/i.test(text);
+  const stitch = along ? termsOf(row, terms).abbr : `${termsOf(row, terms).abbr} in same st`;
   return chain === undefined ? stitch : `ch ${chain}, ${stitch}`;
 }
 
-function legsIn(text: string): number | null {
-  const rest = /\brep(?:eat)?\s+from\s+\*\s+(\d|once|twice|two|three|four)(?:\s+more)?(?:\s+times?)?/i
-    .exec(text)?.[1]
-    ?.toLowerCase();
-  if (rest !== undefined) return (rest === 'once' ? 1 : (TIMES[rest] ?? Number(rest))) + 1;
-  const said = /[)\]]\s*(?:(\d|two|three|four|five|six|seven)\s*(?:times|x)|(twice))/i.exec(text);
+/** What is done at each place, and how often: the bracket around "insert", or what stands from `*` to "rep from *". */
+function legsIn(text: string): { body: string; times: number } | null {
+  const insert = text.search(/\binsert\b/i);
+  const starred =
+    /\brep(?:eat)?\s+from\s+\*\s+(\d|once|twice|two|three|four)(?:\s+more)?(?:\s+times?)?/i.exec(text);
+  const star = text.lastIndexOf('*', insert);
+  if (starred !== null && star !== -1) {
+    const more = (starred[1] ?? '').toLowerCase();
+    const times = (more === 'once' ? 1 : (TIMES[more] ?? Number(more))) + 1;
+    return { body: text.slice(star + 1, starred.index), times };
+  }
+  const open = openedBefore(text, insert);
+  const close = open === -1 ? -1 : closedAfter(text, open);
+  if (close === -1) return null;
+  const said = /^[)\]]\s*(?:x\s*)?(?:(\d|two|three|four|five|six|seven)(?:\s*(?:times|x))?|(twice))/i.exec(
+    text.slice(close),
+  );
   const word = (said?.[1] ?? said?.[2])?.toLowerCase();
-  return word === undefined ? null : (TIMES[word] ?? Number(word));
+  return word === undefined
+    ? null
+    : { body: text.slice(open + 1, close), times: TIMES[word] ?? Number(word) };
+}
+
+/** Index of the bracket that is open where the hook goes in, or -1. */
+function openedBefore(text: string, index: number): number {
+  let depth = 0;
+  for (let at = index; at >= 0; at -= 1) {
+    if (/[)\]]/.test(text.charAt(at))) depth += 1;
+    if (/[([]/.test(text.charAt(at))) depth -= 1;
+    if (depth < 0) return at;
+  }
+  return -1;
+}
+
+function closedAfter(text: string, open: number): number {
+  let depth = 0;
+  for (let at = open; at < text.length; at += 1) {
+    if (/[([]/.test(text.charAt(at))) depth += 1;
+    if (/[)\]]/.test(text.charAt(at))) depth -= 1;
+    if (depth === 0) return at;
+  }
+  return -1;
+}
+
+/** How often two loops are drawn through: `yo, draw through 2 loops`, `[yo, draw through 2 lps] twice`. */
+function pairsIn(text: string): number {
+  const pair =
+    /through\s+(?:first\s+)?(?:2|two)\s*(?:lps?|loops?)?\s*(?:on (?:the )?hook)?\s*[)\]]?,?\s*(?:(twice)|(\d)\s*times)?/gi;
+  return [...text.matchAll(pair)].reduce(
+    (sum, found) => sum + (found[1] !== undefined ? 2 : Number(found[2] ?? 1)),
+    0,
+  );
 }
 
 /** How often the yarn is wrapped before the hook goes in: `yo`, `yo twice`, `yarn over 2 times`, `yrh`. */

@@ -45,7 +45,7 @@ function goesOn(group: readonly TextLine[], line: TextLine, width: number): bool
   if (label !== null && group.length === 1 && opening.slice(label.end).trim() === '') return true;
   const isRow = label !== null || (isInstruction(opening) && /[\d,;*]/.test(opening) && !ENTRY.test(opening));
   if (ENTRY.test(text) && !/^[*(]/.test(text)) return false;
-  
+  if (isRow && isCount(text)) return true;
   const wraps = width > 0 && above.length + 1 + (text.split(' ', 1)[0] ?? '').length > width;
   const heading = group.length > 1 ? null : findHeading(opening);
   if (wraps && (heading === null || heading.restAt !== null)) return true;

@@ -5,6 +5,7 @@ import { contrast, yarnInkOf } from '../../src/chart/row-pens.ts';
 import { textRuler } from '../../src/paint/text-width.ts';
 import { boundsOf } from '../../src/scene/bounds.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
+import { buildFabric, times } from '../measure/build-fabric.ts';
 import {
   clusters,
   edged,
@@ -176,7 +177,7 @@ describe('drawings at the foot', () => {
     }
   });
 
-  test('a foundation stitch stands on its chain, and its number clear of what is wide', () => {
+  test('a foundation stitch stands on its chain', () => {
     const [own] = allShapes(onlyChart(posts()).shapes).filter(
       (shape) => shape.kind === 'group' && shape.data?.stitch === '3',
     );
@@ -184,21 +185,30 @@ describe('drawings at the foot', () => {
     if (stem?.kind !== 'use' || chain?.kind !== 'use') throw new Error('no stem on a chain');
     // Down the paper: the stem's foot lies a little above the middle line of the oval.
     expect(chain.transform[5] - stem.transform[5]).toBeGreaterThan(0);
+  });
 
-    const fabric = textured();
+  test('the number of a row stands clear of a popcorn at its end', () => {
+    const work = [{ id: 'dc5-popcorn' }, { id: 'sc' }, { id: 'dc5-popcorn' }];
+    const fabric = buildFabric(
+      [
+        { label: 'Foundation', unit: null, work: times(3, { id: 'fsc' }) },
+        { label: 'Row 1', number: 1, side: 'RS', work: work.map((each, k) => ({ ...each, into: [2 - k] })) },
+      ],
+      [{ name: 'Swatch' }],
+    );
     const scene = onlyChart(fabric);
     const labels = allShapes(scene.shapes).find(
       (shape) => shape.kind === 'group' && shape.data?.labels === 'rows',
     );
-    const number =
-      labels?.kind === 'group' ? labels.shapes.findIndex((s) => s.kind === 'text' && s.text === '3') : -1;
     // The two shapes of its arrow come before the number.
-    const arrow = labels?.kind === 'group' ? boundsOf(labels.shapes.slice(number - 2, number)) : null;
-    const popcorn = allShapes(scene.shapes).filter(
+    const at =
+      labels?.kind === 'group' ? labels.shapes.findIndex((s) => s.kind === 'text' && s.text === '1') : -1;
+    const arrow = labels?.kind === 'group' ? boundsOf(labels.shapes.slice(at - 2, at)) : null;
+    const popcorns = allShapes(scene.shapes).filter(
       (shape) => shape.kind === 'use' && shape.symbol.includes('popcorn') && shape.data !== undefined,
     );
-    expect(popcorn).toHaveLength(1);
-    expect(arrow?.left).toBeGreaterThan(boundsOf(popcorn, scene.symbols)?.right ?? Number.NaN);
+    expect(popcorns).toHaveLength(2);
+    expect(arrow?.left).toBeGreaterThan(boundsOf(popcorns, scene.symbols)?.right ?? Number.NaN);
   });
 
   test('the words for who cannot see it say which side of the posts', () => {

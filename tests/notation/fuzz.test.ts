@@ -35,9 +35,10 @@ function run(seed: number, edits: number): Promise<FuzzReport> {
       watch = setTimeout(stop, STUCK_AFTER_MS);
     });
     child.on('error', reject);
-    child.on('exit', () => {
+    child.on('exit', (code) => {
       clearTimeout(watch);
-      resolve(reached);
+      if (code === 0) resolve(reached);
+      else reject(new Error(`the process ended with ${code} at: ${reached.at}`));
     });
   });
 }

@@ -5,11 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { checkPattern, compilePattern, compileText } from '../../src/compile.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
 import { renderDiagnostics } from '../../src/diagnostics/render.ts';
+import { fileOffset } from '../../src/source/mapped-text.ts';
 import { lineColumn, type Source } from '../../src/source/span.ts';
 import { listing } from '../../src/transcribe/listing.ts';
 import { askedOfText, patternFileText } from '../../src/transcribe/pattern-file-text.ts';
 import { transcribe } from '../../src/transcribe/transcribe.ts';
 import { linesWithWords, uncovered, wordsLost } from './nothing-lost.ts';
+
+/** Words that do not stand in the text: those that make a note of a line, or a row of a table's. */
+const INSERTED = /^Note: |^Rnds? \d+(?:-\d+)?: .*\(\d+\)$/;
 
 const folder = `${import.meta.dirname}/texts`;
 const names = readdirSync(folder);
@@ -64,6 +68,16 @@ describe.each(names)('%s', (name) => {
       expect(span.end).toBeLessThanOrEqual(source.text.length);
       expect(source.text.slice(span.start, span.end).trim()).not.toBe('');
     }
+  });
+
+  test('keeps the place of every character of its rows', () => {
+    const { source, parts } = transcribe(pasted(name));
+    const rows = parts.flatMap(({ lines }) => lines).filter((row) => !INSERTED.test(row.text));
+    for (const row of rows) {
+      const there = [...row.text].map((_, i) => source.text.charAt(fileOffset(row, i)));
+      expect(there.join('').replace(/[\s>]/g, ' ')).toBe(row.text);
+    }
+    expect(rows.length > 0 || name === 'no-rows').toBe(true);
   });
 
   test('has the lines named that its faults stand on once the file is written', () => {

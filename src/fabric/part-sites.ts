@@ -1,0 +1,91 @@
+/** One stitch or chain out of several that are named together, as a site: the 3rd of 5 dc, the middle chain of a space. */
+
+import type { Place, What } from '../notation/tree.ts';
+import { countedId } from './builder.ts';
+import { describeWhat } from './describe.ts';
+import { NONE } from './fabric.ts';
+import { afterPlace, findNext, isA, passPlace, reach } from './find-site.ts';
+import type { Site } from './site.ts';
+import { plainSite } from './site.ts';
+import type { Worker } from './worker.ts';
+import { stuck } from './worker.ts';
+
+/** The 3rd, or the middle, of the next 5 dc, which stand in one place: they are passed together. */
+export function siteOfGroup(worker: Worker, place: Extract<Place, { kind: 'of-group' }>): Site | null {
+  const { sites } = worker;
+  const first = groupStart(worker, place);
+  if (sites === null || first < 0) return null;
+  const chosen = place.nth === 'center' ? (place.n - 1) / 2 : place.nth - 1;
+  const site = sites[first + chosen];
+  if (site === undefined) {
+    stuck(worker, {
+      kind: 'which stitch',
+      special: `${place.n} ${describeWhat(place.what, worker.terms)}`,
+      span: place.span,
+    });
+    return null;
+  }
+  passPlace(worker, first + chosen);
+  worker.next = Math.max(worker.next, first + place.n);
+  return site;
+}
+
+/** Where just so many of a stitch with one foot come next; -1 with the trouble noted. */
+function groupStart(worker: Worker, place: Extract<Place, { kind: 'of-group' }>): number {
+  const first = findNext(worker, place.what, place.span);
+  const { sites } = worker;
+  if (sites === null || first < 0) return -1;
+  const foot = sites[first]?.foot;
+  let end = first;
+  while (end < reach(worker) && sites[end]?.foot === foot && isIn(sites[end], place.what)) end += 1;
+  if (end - first === place.n) return first;
+  stuck(worker, {
+    kind: 'not there',
+    wanted: `next ${place.n} ${describeWhat(place.what, worker.terms)} in one place`,
+    found: describeWhat(place.what, worker.terms),
+    nth: first + 1,
+    span: place.span,
+  });
+  return -1;
+}
+
+function isIn(site: Site | undefined, what: What): boolean {
+  return site !== undefined && isA(site, what);
+}
+
+/** One chain of the next space; the space is passed whole. */
+export function siteOfSpace(worker: Worker, place: Extract<Place, { kind: 'of-space' }>): Site | null {
+  const what: What = { kind: 'space', chains: place.chains, corner: false };
+  const first = findNext(worker, what, place.span);
+  const { sites } = worker;
+  if (sites === null || first < 0) return null;
+  const length = afterPlace(sites, first) - first;
+  const chosen = place.nth === 'center' ? (length - 1) / 2 : place.nth - 1;
+  const site = chosen < length ? sites[first + chosen] : undefined;
+  if (site === undefined) {
+    stuck(worker, { kind: 'which stitch', special: describeWhat(what, worker.terms), span: place.span });
+    return null;
+  }
+  passPlace(worker, first);
+  return { ...site, space: NONE };
+}
+
+/** The stitch made last in this row, for a picot that is closed on it. */
+export function lastMade(worker: Worker, place: Extract<Place, { kind: 'last-made' }>): Site | null {
+  const { builder } = worker;
+  for (let i = builder.kind.length - 1; i >= worker.rowFirst; i -= 1) {
+    const id = countedId(builder, i);
+    if (id === null) continue;
+    if (!isA(plainSite('stitch', i, id), place.what)) break;
+    // As a chain: what closes on it is no stitch of its own.
+    return plainSite('chain', i, 'ch');
+  }
+  stuck(worker, {
+    kind: 'not there',
+    wanted: `last ${describeWhat(place.what, worker.terms)} made`,
+    found: 'nothing worked yet',
+    nth: 1,
+    span: place.span,
+  });
+  return null;
+}

@@ -1,0 +1,46 @@
+/** `sk next 2 ch`, `sk first st`, `sk next shell`: places passed without being worked. */
+
+import type { SkipStep } from '../notation/tree.ts';
+import { findFirst, findNext, passChain, passPlace } from './find-site.ts';
+import { howMany } from './place-sites.ts';
+import type { Worker } from './worker.ts';
+
+export function workSkip(worker: Worker, step: SkipStep): boolean {
+  const n = howMany(worker, step.n);
+  if (step.pick === 'first') {
+    for (let i = 0; i < n; i += 1) {
+      const index = findFirst(worker, step.what, i + 1, step.span);
+      if (index < 0) return false;
+      skipTo(worker, index);
+    }
+    return true;
+  }
+  for (let i = 0; i < n; i += 1) {
+    const index = findNext(worker, step.what, step.span);
+    if (index < 0) return false;
+    worker.passed = i === 0 ? [index] : [...worker.passed, index];
+    if (step.what.kind === 'ch') skipChain(worker, index);
+    else skipTo(worker, index, step.what.kind === 'special');
+  }
+  return true;
+}
+
+/** Past one chain without working it. */
+function skipChain(worker: Worker, index: number): void {
+  const { last, lastWasSpace } = worker;
+  passChain(worker, index);
+  worker.last = last;
+  worker.lastWasSpace = lastWasSpace;
+}
+
+/** Past a place without working it; past all of a special stitch when that is what is skipped. */
+export function skipTo(worker: Worker, index: number, whole = false): void {
+  const { last, lastWasSpace, sites } = worker;
+  passPlace(worker, index);
+  if (whole && sites !== null) {
+    const group = sites[index]?.group;
+    while (worker.next < sites.length && sites[worker.next]?.group === group) worker.next += 1;
+  }
+  worker.last = last;
+  worker.lastWasSpace = lastWasSpace;
+}

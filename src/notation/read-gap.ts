@@ -1,0 +1,65 @@
+/** Gaps and rows below named as a place: `between next 2 sts`, `sp before next dc`, `2 rows below`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { readStop } from './read-stop.ts';
+import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import type { Place } from './tree.ts';
+
+/** `between next 2 sts`, `sp before next dc`, `sp between shells`; null when none stands here. */
+export function readGap(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'next', 'each');
+  const space = takeAny(cursor, 'sp', 'space', 'gap') !== null;
+  if (takeAny(cursor, 'before') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'next');
+    const what = readWhat(cursor);
+    if (what !== null) return { kind: 'gap', what, apart: null, span: spanSince(cursor, from) };
+  } else if (takeAny(cursor, 'between', 'bet', 'btw') !== null) {
+    takeAny(cursor, 'the');
+    const two = { values: [2], span: spanSince(cursor, start) };
+    if (takeFirstAndSecond(cursor)) {
+      const what = readWhat(cursor) ?? ANY_STITCH;
+      return { kind: 'gap', what, apart: two, first: true, span: spanSince(cursor, from) };
+    }
+    const each = takeAny(cursor, 'each') !== null || (space && cursor.tokens[start]?.text === 'each');
+    takeAny(cursor, 'next');
+    const at = cursor.at;
+    const n = isAmount(cursor) ? readNumber(cursor) : null;
+    const what = readWhat(cursor);
+    const apart = n ?? { values: [2], span: spanSince(cursor, at) };
+    if (what !== null && each) {
+      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: spanSince(cursor, from) };
+      return { kind: 'gap', what, apart, each: stop, span: spanSince(cursor, from) };
+    }
+    if (what !== null) return { kind: 'gap', what, apart, span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+function takeFirstAndSecond(cursor: Cursor): boolean {
+  if (wordAt(cursor) !== 'first' || wordAt(cursor, 1) !== 'and') return false;
+  const second = peek(cursor, 2);
+  if (second.text !== '2nd' && second.text !== 'second') return false;
+  cursor.at += 3;
+  return true;
+}
+
+/** `2 rows below`, `1 rnd below`; null when none stands here. */
+export function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round' } | null {
+  const start = cursor.at;
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const word = takeAny(cursor, 'row', 'rows', 'rnd', 'rnds', 'round', 'rounds');
+  if (n !== null && word !== null && (takeAny(cursor, 'below') !== null || takeWords(cursor, 'down'))) {
+    return {
+      rows: n.values[0] ?? 1,
+      unit: word.startsWith('ro') && !word.startsWith('rou') ? 'row' : 'round',
+    };
+  }
+  cursor.at = start;
+  return null;
+}
+

@@ -1,0 +1,24 @@
+/** The loop of a stitch that the hook goes under, in words: `BLO`, `back loop only`, `front lps`, `both lps`. */
+
+import type { Cursor } from './cursor.ts';
+import { takeAny } from './cursor.ts';
+import type { Loop } from './tree.ts';
+
+/** `BLO`, `back loop only`, `front lps`. */
+export function readLoop(cursor: Cursor): Loop | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'both') !== null && takeAny(cursor, 'loops', 'lps') !== null) return 'both';
+  cursor.at = from;
+  const short = takeAny(cursor, 'blo', 'flo', 'bl', 'fl', 'tbl', 'tfl');
+  if (short === 'tbl' || short === 'tfl') return short === 'tbl' ? 'back' : 'front';
+  if (short !== null) return short.startsWith('b') ? 'back' : 'front';
+  takeAny(cursor, 'the');
+  const side = takeAny(cursor, 'back', 'front');
+  if (side !== null && takeAny(cursor, 'loop', 'loops', 'lp', 'lps') !== null) {
+    takeAny(cursor, 'only');
+    return side === 'back' ? 'back' : 'front';
+  }
+  cursor.at = from;
+  return null;
+}
+

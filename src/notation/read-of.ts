@@ -1,0 +1,101 @@
+/** One of several named as a place: `2nd ch from hook`, `3rd ch of beg ch-5`, `center dc of next shell`, `3rd of 5 tr`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { readChainName } from './read-chain-name.ts';
+import { isNumber, readOrdinal } from './read-number.ts';
+import { isSpecialNext, readWhat } from './read-what.ts';
+import type { Place, What } from './tree.ts';
+
+/** Reads one of several; `start` is where the cursor goes back to when none stands here. */
+export function readOneOf(cursor: Cursor, from: number, start: number): Place | null {
+  const place = read(cursor, from);
+  if (place === null) cursor.at = start;
+  return place;
+}
+
+function read(cursor: Cursor, from: number): Place | null {
+  const center = takeAny(cursor, 'center', 'centre', 'middle') !== null;
+  const at = cursor.at;
+  const nth = center ? null : readOrdinal(cursor);
+  if (!center && nth === null) return null;
+  const numberSpan = spanSince(cursor, at);
+  const span = (): Place['span'] => spanSince(cursor, from);
+  if (nth !== null && takeAny(cursor, 'skipped', 'missed') !== null) {
+    const what = readWhat(cursor);
+    return what === null ? null : { kind: 'passed', what, nth, span: span() };
+  }
+  const justMade = nth === null ? null : readJustMade(cursor, nth, span);
+  if (justMade !== null) return justMade;
+  const what = readWhat(cursor);
+  if (what?.kind === 'ch' && nth !== null && takeWords(cursor, 'from', 'hook'))
+    return { kind: 'from-hook', nth: { values: [nth], span: numberSpan }, span: span() };
+  if (takeAny(cursor, 'of') === null) return null;
+  takeAny(cursor, 'the');
+  const chained = what === null || what.kind === 'ch';
+  const chain = chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
+  if (chain !== null && nth !== null) return { kind: 'of-chain', nth, ...chain, span: span() };
+  const pick = takeAny(cursor, 'next', 'last', 'first');
+  const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, span);
+  if (group !== null) return group;
+  if (what === null) return null;
+  const whole: What | null = readWhat(cursor);
+  if (whole?.kind === 'space' && what.kind === 'ch' && pick !== 'last')
+    return { kind: 'of-space', nth: nth ?? 'center', chains: whole.chains, span: span() };
+  if (whole?.kind !== 'special' || pick === 'first') return null;
+  const one = { kind: 'of-special', nth: nth ?? 'center', what, special: whole.name, span: span() } as const;
+  return pick === 'last' ? { ...one, last: true } : one;
+}
+
+/** `3rd of 3-ch`, `3rd of first 3 ch`: without "ch" before "of" it is a chain that must be named. */
+function namesChain(cursor: Cursor): boolean {
+  const start = cursor.at;
+  const named = readChainName(cursor) !== null;
+  cursor.at = start;
+  return named;
+}
+
+/** `first of these ch`, `first of these 3 ch`, `1st ch of ch just made`: of the chain that was made right before. */
+function readJustMade(cursor: Cursor, nth: number, span: () => Place['span']): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'ch', 'chain');
+  if (takeAny(cursor, 'of') !== null && takeAny(cursor, 'these', 'those') !== null) {
+    if (isNumber(cursor)) cursor.at += 1;
+    const made = cursor.chained;
+    if (takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null && made !== null) {
+      const values = made.values.map((value) => (value === null ? null : value - nth + 1));
+      if (values.every((value) => value === null || value >= 1))
+        return { kind: 'from-hook', nth: { values, span: span() }, span: span() };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `5 tr` of `3rd of 5 tr`, `3rd tr of next 5 tr`, `5-tr group`. */
+function readGroup(
+  cursor: Cursor,
+  nth: number | 'center',
+  of: What | null,
+  span: () => Place['span'],
+): Place | null {
+  const start = cursor.at;
+  const n = peek(cursor).kind === 'number' ? peek(cursor).value : 0;
+  if (n < 2 || isSpecialNext(cursor)) return null;
+  cursor.at += 1;
+  const dashed = peek(cursor).kind === 'dash';
+  if (dashed) cursor.at += 1;
+  const what = readWhat(cursor);
+  if (dashed) {
+    if (peek(cursor).kind === 'dash') cursor.at += 1;
+    if (takeAny(cursor, 'group', 'grp', 'gr') === null) {
+      cursor.at = start;
+      return null;
+    }
+  }
+  const same = of === null || of.kind === 'st' || (what?.kind === 'stitch' && of.kind === 'stitch' && of.id === what.id);
+  if (what?.kind === 'stitch' && same && (nth === 'center' || nth <= n) && wordAt(cursor) !== 'below')
+    return { kind: 'of-group', nth, n, what, span: span() };
+  cursor.at = start;
+  return null;
+}
