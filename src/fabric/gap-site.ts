@@ -1,10 +1,12 @@
 /** The gap between two stitches that "between next 2 sts" or "in sp before next dc" names. */
 
-import type { Place } from '../notation/tree.ts';
+import type { Place, Stop } from '../notation/tree.ts';
 import { describeWhat } from './describe.ts';
-import { countOwed, findNext } from './find-site.ts';
+import { INTO, NONE } from './fabric.ts';
+import { afterPlace, countOwed, findFirst, findNext, passPlace, reach } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite } from './site.ts';
+import { limitOf } from './stop-limit.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
 
@@ -16,22 +18,86 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   const first = findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (first < 0 || sites === null) return null;
+  if (place.first === true) return firstGap(worker, place);
   const size = place.what.kind === 'group' ? place.what.size : undefined;
   const after =
     place.apart === null
       ? first
       : size === undefined
-        ? behind(sites, first, place)
-        : betweenSized(sites, first, place, size);
+        ? behindGroup(worker, sites, first, place)
+        : betweenSized(worker, sites, first, place, size);
   const site = sites[after];
   if (site === undefined) {
     stuck(worker, { kind: 'used up', wanted: describeWhat(place.what, worker.terms), span: place.span });
     return null;
   }
+  const space = place.what.kind === 'group' ? spaceBetween(worker, sites, first, after) : -1;
+  if (space >= 0) {
+    passPlace(worker, space);
+    return sites[space] ?? null;
+  }
   worker.next = after;
   worker.last = after;
   worker.lastWasSpace = true;
   return plainSite('gap', site.node, site.id);
+}
+
+/** `between first and 2nd sts`. */
+function firstGap(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
+  const second = findFirst(worker, place.what, 2, place.span);
+  const site = worker.sites?.[second];
+  if (site === undefined) return null;
+  if (worker.next > second) {
+    stuck(worker, { kind: 'used up', wanted: describeWhat(place.what, worker.terms), span: place.span });
+    return null;
+  }
+  worker.next = second;
+  worker.last = second;
+  worker.lastWasSpace = true;
+  return plainSite('gap', site.node, site.id);
+}
+
+/** Whether "between each 2 sts" has another two before its stop. */
+export function gapGoesOn(worker: Worker, place: Extract<Place, { kind: 'gap' }>, stop: Stop): boolean {
+  const { sites } = worker;
+  if (sites === null) return false;
+  const end = Math.min(reach(worker), limitOf(worker, stop));
+  let first = worker.next;
+  while (first < end && sites[first] !== undefined && sites[first]?.space !== NONE) first += 1;
+  return first < end && behind(sites, first, place) < end;
+}
+
+/** Groups with a chain between them: the chain's space is what lies there; -1 when there is none. */
+function spaceBetween(worker: Worker, sites: readonly Site[], first: number, after: number): number {
+  let before = first;
+  for (let at = first; at < after; at += 1) {
+    const site = sites[at];
+    if (site === undefined) break;
+    if (isOwed(site)) before = at;
+    else if (!isWithin(worker, sites, before, at)) return at;
+  }
+  return -1;
+}
+
+/** A chain between stitches that stand in one place is part of their group; a ring is no such place. */
+function isWithin(worker: Worker, sites: readonly Site[], before: number, at: number): boolean {
+  const left = sites[before];
+  const right = sites[afterPlace(sites, at)];
+  if (left === undefined || right === undefined || left.foot !== right.foot) return false;
+  return worker.builder.where[left.node] !== INTO.ring;
+}
+
+/** The first stitch behind the group at an index, which a chain may end. */
+function behindGroup(
+  worker: Worker,
+  sites: readonly Site[],
+  index: number,
+  place: Extract<Place, { kind: 'gap' }>,
+): number {
+  const end = behind(sites, index, place);
+  if (place.what.kind !== 'group') return end;
+  const space = spaceBetween(worker, sites, index, end);
+  return space < 0 ? end : afterPlace(sites, space);
 }
 
 /** The first stitch behind the one at an index, or behind the whole special stitch it belongs to. */
@@ -51,15 +117,16 @@ function behind(sites: readonly Site[], index: number, { what }: Extract<Place, 
 
 /** The gap between two groups of just so many stitches each: others lie at the edge. */
 function betweenSized(
+  worker: Worker,
   sites: readonly Site[],
   from: number,
   place: Extract<Place, { kind: 'gap' }>,
   size: number,
 ): number {
   for (let at = from; at < sites.length; ) {
-    const after = behind(sites, at, place);
-    if (countOwed(sites, at, after) === size && countOwed(sites, after, behind(sites, after, place)) === size)
-      return after;
+    const after = behindGroup(worker, sites, at, place);
+    const further = behindGroup(worker, sites, after, place);
+    if (countOwed(sites, at, after) === size && countOwed(sites, after, further) === size) return after;
     at = after;
   }
   return sites.length;

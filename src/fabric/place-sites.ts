@@ -16,6 +16,7 @@ import {
   passPlace,
   reach,
 } from './find-site.ts';
+import { lastMade, siteOfGroup, siteOfSpace } from './part-sites.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -78,13 +79,19 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'of-chain':
       return turningChainSite(worker, place.span);
     case 'of-special':
-      return siteOfSpecial(worker, place.nth, place.what, place.special, place.span);
+      return siteOfSpecial(worker, place.nth, place.what, place.special, place.span, place.last === true);
+    case 'of-group':
+      return siteOfGroup(worker, place);
+    case 'of-space':
+      return siteOfSpace(worker, place);
+    case 'last-made':
+      return lastMade(worker, place);
     case 'next':
       return nextSite(worker, place.what, place.span, place.here === true);
     case 'each':
       return nextSite(worker, place.what, place.span);
     case 'passed':
-      return passedSite(worker, place.what, place.span);
+      return passedSite(worker, place.what, place.span, (place.nth ?? 1) - 1);
     // Found by files of their own.
     case 'below':
     case 'gap':
@@ -179,6 +186,7 @@ function siteOfSpecial(
   what: What,
   special: string,
   span: Span,
+  lastOne: boolean,
 ): Site | null {
   const { sites } = worker;
   if (sites === null) return null;
@@ -204,6 +212,11 @@ function siteOfSpecial(
   const index = members[chosen];
   if (index === undefined) {
     stuck(worker, { kind: 'which stitch', special, span });
+    return null;
+  }
+  if (lastOne && sites.slice(last).some((site) => site.special === special)) {
+    const count = sites.slice(last).filter(isOwed).length;
+    stuck(worker, { kind: 'passed over', count, wanted: `last ${special}`, span });
     return null;
   }
   passPlace(worker, index);
@@ -242,8 +255,9 @@ function isWanted(site: Site, what: What): boolean {
 }
 
 /** The first of the stitches just skipped; going back to it moves nothing on. */
-function passedSite(worker: Worker, what: What, span: Span): Site | null {
-  const [index, ...rest] = worker.passed;
+function passedSite(worker: Worker, what: What, span: Span, nth: number): Site | null {
+  const index = worker.passed[nth];
+  const rest = worker.passed.filter((_, i) => i !== nth);
   const site = index === undefined ? undefined : worker.sites?.[index];
   const wanted = `skipped ${describeWhat(what, worker.terms)}`;
   if (site === undefined) {

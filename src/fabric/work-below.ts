@@ -23,7 +23,7 @@ function underNext(worker: Worker, place: Extract<Place, { kind: 'below' }>): Si
   const index = findNext(worker, { kind: 'st' }, place.span);
   const covered = worker.sites?.[index];
   if (covered === undefined) return null;
-  passPlace(worker, index);
+  if (place.uncovered !== true) passPlace(worker, index);
   let node = covered.node;
   for (let down = 1; down < Math.max(2, place.rows); down += 1) {
     const below = firstTarget(worker.builder, node);

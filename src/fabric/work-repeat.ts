@@ -132,7 +132,7 @@ function toEnd(
 }
 
 /** What follows a repeat takes few passes' room; further back nothing new can fit. */
-const MOST_PASSES_BACK = 40;
+const MOST_PASSES_BACK = 2_000;
 
 /** Up to a limit, which the passes must reach exactly. */
 function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps): boolean {

@@ -5,7 +5,7 @@ import { stitchById } from '../stitches/table.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
-import { gapSite } from './gap-site.ts';
+import { gapGoesOn, gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
@@ -13,6 +13,7 @@ import type { Site } from './site.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { workAlong, workEvenly } from './work-edge.ts';
+import { workFromNothing } from './work-from-nothing.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
 import { skipTo, workSkip } from './work-skip.ts';
@@ -109,15 +110,8 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     workAsDecrease(worker, step, (one) => workNext(worker, one, 1, whatOf(one.place)));
   if (bySpecial !== null) return bySpecial;
   const times = step.times === null ? 1 : (valueFor(worker, step.times.values) ?? 0);
-  if (step.stitch.kind === 'stitch' && stitchById(step.stitch.id).enters === 'own chain') {
-    // It makes the chain it stands on, so it needs nothing below.
-    const first = worker.builder.kind.length;
-    for (let n = 0; n < times; n += 1)
-      if (!makeStitch(worker, step.stitch.id, [], 0, step.span)) return false;
-    worker.sites ??= [];
-    worker.foundation = { first: worker.foundation?.first ?? first, end: worker.builder.kind.length };
-    return true;
-  }
+  const own = workFromNothing(worker, step, times);
+  if (own !== null) return own;
   if (place === null) {
     if (worker.into !== null) return repeatAt(worker, step, times, worker.into);
     for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
@@ -140,10 +134,22 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
         if (!eachGoesOn(worker, place.what, place.stop)) break;
         worker.effort += 1;
         if (!workNext(worker, step, times, place.what)) return false;
-        if (place.every === 2 && eachGoesOn(worker, place.what, place.stop)) skipTo(worker, worker.next);
+        for (let n = 1; n < (place.every ?? 1); n += 1) {
+          if (eachGoesOn(worker, place.what, place.stop)) skipTo(worker, worker.next);
+          // Every other of an odd number is plain; every third of seven may begin at any of them.
+          else if (place.every !== 2)
+            return stuck(worker, { kind: 'used up', wanted: 'st', span: place.span });
+        }
       }
       return true;
     case 'gap': {
+      if (place.each !== undefined) {
+        while (gapGoesOn(worker, place, place.each)) {
+          const between = gapSite(worker, place);
+          if (between === null || !repeatAt(worker, step, times, between)) return false;
+        }
+        return true;
+      }
       const site = gapSite(worker, place);
       return site !== null && repeatAt(worker, step, times, site);
     }

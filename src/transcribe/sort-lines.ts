@@ -106,7 +106,9 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
   if (rest === null || rest.text === '') {
     const make = makeIn(words.replace(/^to make/i, ''));
     walk.headings.push(itemOf(line, line.text));
-    if (make > 1) walk.pending = { heading: null, name: null, make, lines: [] };
+    // `Square`, and below it `To make (make 2)`.
+    const { heading = null, name = null } = walk.pending ?? {};
+    if (make > 1) walk.pending = { heading, name, make, lines: [] };
   } else if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
     put(walk, 'title', itemOf(line, rest));
   else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);

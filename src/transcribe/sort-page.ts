@@ -44,11 +44,10 @@ export function sortTitle(walk: Walk, line: TextLine): boolean {
   }
   if (statesSomething(text) || !isTitle(line)) return false;
   const both = titleAndDesigner(text);
-  const item = itemOf(line, line.text);
-  if (both === null) put(walk, 'title', item);
+  if (both === null) put(walk, 'title', itemOf(line, line.text));
   else {
-    put(walk, 'title', { ...item, text: sliceText(line.text, 0, both.title.length) });
-    put(walk, 'designer', { ...item, text: sliceText(line.text, both.at) });
+    put(walk, 'title', itemOf(line, sliceText(line.text, 0, both.title.length)));
+    put(walk, 'designer', itemOf(line, sliceText(line.text, both.at)));
   }
   return true;
 }

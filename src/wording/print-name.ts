@@ -19,7 +19,7 @@ export function printStitch(id: string, many: boolean, voice: Voice): string {
 
 export function printSpecial(name: string, many: boolean, voice: Voice): string {
   const printed = voice.specials.get(name) ?? name;
-  return many ? pluralName(printed) : printed;
+  return many && !voice.shortSpecials.has(name) ? pluralName(printed) : printed;
 }
 
 /** `st`, `ch-2 sp`, `corner ch-2 sp`, `row end`, `shell`. */

@@ -32,7 +32,12 @@ function placeWords(place: Place, voice: Voice): string {
       return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}`;
     case 'each': {
       const { what } = place;
-      const each = place.every === 2 ? 'every other' : 'each';
+      const each =
+        place.every === undefined
+          ? 'each'
+          : place.every === 2
+            ? 'every other'
+            : `every ${ordinal(place.every)}`;
       if (what.kind === 'space' && what.of !== undefined)
         return `${spaceWords(what, voice)} of ${each} ${printSpecial(what.of, false, voice)} ${printStop(place.stop, voice)}`;
       return `${each} ${printWhat(what, false, voice)} ${printStop(place.stop, voice)}`;
@@ -55,11 +60,26 @@ function placeWords(place: Place, voice: Voice): string {
     }
     case 'of-special': {
       const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
-      return `${which} ${printWhat(place.what, false, voice)} of next ${printSpecial(place.special, false, voice)}`;
+      return `${which} ${printWhat(place.what, false, voice)} of ${place.last ? 'last' : 'next'} ${printSpecial(place.special, false, voice)}`;
     }
+    case 'of-group': {
+      const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
+      const what = (many: boolean): string => printWhat(place.what, many, voice);
+      return `${which} ${what(false)} of next ${place.n} ${what(true)}`;
+    }
+    case 'of-space': {
+      const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
+      const space = printWhat({ kind: 'space', chains: place.chains, corner: false }, false, voice);
+      return `${which} ${phrases.ch.one} of next ${space}`;
+    }
+    case 'last-made':
+      return `top of last ${printWhat(place.what, false, voice)} made`;
     case 'passed':
-      return `skipped ${printWhat(place.what, false, voice)}`;
+      return `${place.nth === undefined ? '' : `${ordinal(place.nth)} `}skipped ${printWhat(place.what, false, voice)}`;
     case 'gap':
+      if (place.first === true) return `between first and 2nd ${printWhat(place.what, true, voice)}`;
+      if (place.each !== undefined && place.apart !== null)
+        return `${voice.phrases.sp.one} between each ${printAmount(place.apart, place.what, voice)} ${printStop(place.each, voice)}`;
       return place.apart === null
         ? `${voice.phrases.sp.one} before next ${printWhat(place.what, false, voice)}`
         : `${voice.phrases.sp.one} between next ${printAmount(place.apart, place.what, voice)}`;
@@ -67,6 +87,8 @@ function placeWords(place: Place, voice: Voice): string {
       return place.magic ? 'magic ring' : 'ring';
     case 'below': {
       const unit = form(place.unit === 'row' ? phrases.row : phrases.round, place.rows !== 1).toLowerCase();
+      if (place.uncovered === true)
+        return `${printWhat(place.what, false, voice)} ${place.rows} ${unit} below`;
       return `${belowWords(place, voice)} ${place.rows} ${unit} below`;
     }
   }

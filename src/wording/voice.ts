@@ -15,6 +15,8 @@ export interface Voice extends Dialect {
   readonly numbers: Numbers;
   /** Names of the special stitches as this dialect prints them, by the pattern's own name. */
   readonly specials: ReadonlyMap<string, string>;
+  /** Those of them that are abbreviations, which take no s: `4 cl`. */
+  readonly shortSpecials: ReadonlySet<string>;
   /** The terms the pattern's own sentences are written in. */
   readonly from: Terms;
   /** The label has the numbers of the rows to repeat, so the step need not say how far. */
@@ -39,6 +41,7 @@ export function voiceOf(
     phrases: phrasesOf(dialect),
     numbers,
     specials: new Map(named),
+    shortSpecials: new Set(dialect.form === 'full' ? [] : specials.filter(isShort).map(({ name }) => name)),
     from,
     rowsInLabel: false,
     spreads: new Map(),
@@ -48,4 +51,9 @@ export function voiceOf(
 /** Terms alone, with the numbers as the tree has them: what the notation's reader reads back. */
 export function plainVoice(terms: Terms, numbers: Numbers): Voice {
   return voiceOf({ terms, form: 'abbreviated' }, numbers, [], terms);
+}
+
+/** `cl` for cluster; `V-st` ends in a word that takes its s. */
+function isShort({ name, fullName }: Special): boolean {
+  return name !== fullName && !/st$/i.test(name) && name.length < fullName.length;
 }

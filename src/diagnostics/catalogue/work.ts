@@ -176,7 +176,7 @@ export const workFaults = {
   }),
   'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
     severity: 'error',
-    message: `${row} passes ${limit.toLocaleString('en')} stitches`,
+    message: `${row} is more than can be worked; ${limit.toLocaleString('en')} stitches is the most`,
     why: 'That is more than any piece has; a number is likely wrong.',
     try: 'check the repeats and sizes.',
   }),
