@@ -33,7 +33,12 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
 
 /** The same for instructions pasted as plain text, with no file of keys around them. */
 export function compileText(source: Source, slug: string): CompiledPattern {
-  return compileRead(readTranscript(transcribe(source), slug), slug);
+  const compiled = compileRead(readTranscript(transcribe(source), slug), slug);
+  // Bullets and ornaments of the page it came from go into no booklet.
+  return {
+    ...compiled,
+    diagnostics: compiled.diagnostics.filter(({ code }) => code !== 'booklet/character'),
+  };
 }
 
 function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string): CompiledPattern {

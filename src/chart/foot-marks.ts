@@ -20,7 +20,8 @@ type Marked = Pick<Drawing, 'fabric' | 'rows'>;
 /** The loop as seen from the right side: what is worked in the front loop of a wrong-side row is the back one. */
 export function loopMark({ fabric }: { readonly fabric: Fabric }, i: number): 'front' | 'back' | null {
   const loop = fabric.loop[i];
-  if (loop === undefined || loop === LOOP.both) return null;
+  // The third loop lies behind the top: no mark is known for it.
+  if (loop === undefined || loop === LOOP.both || loop === LOOP.third) return null;
   return fromRightSide(fabric, i, loop === LOOP.front ? 'front' : 'back');
 }
 

@@ -3,7 +3,7 @@
  * cost a few hundred kilobytes. `src/fabric/work.ts` makes one; charts, counts, yarn and words read it.
  */
 
-import type { Unit } from '../notation/tree.ts';
+import type { Unit } from '../notation/line.ts';
 import type { Span } from '../source/span.ts';
 
 /** Where a stitch enters what it is worked into. */
@@ -28,7 +28,7 @@ export const INTO = {
 export type Into = (typeof INTO)[keyof typeof INTO];
 
 /** Which loop the hook goes under. */
-export const LOOP = { both: 0, front: 1, back: 2 } as const;
+export const LOOP = { both: 0, front: 1, back: 2, third: 3 } as const;
 
 /** Bits of `Fabric.flags`. */
 export const FLAG = {

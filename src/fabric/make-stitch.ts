@@ -117,4 +117,4 @@ function ringNodes(_worker: Worker, site: Site): readonly number[] {
   return Array.from({ length: Math.max(1, site.spaceChains) }, (_, i) => site.node + i);
 }
 
-export const LOOPS = { both: LOOP.both, front: LOOP.front, back: LOOP.back } as const;
+export const LOOPS = { both: LOOP.both, front: LOOP.front, back: LOOP.back, third: LOOP.third } as const;

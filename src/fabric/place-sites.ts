@@ -36,6 +36,8 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
     passChain(worker, index);
     return { ...site, space: NONE };
   }
+  if (what.kind === 'special' && site !== null && site.special !== null)
+    return middleOfSpecial(worker, index, what.name, span);
   passPlace(worker, index);
   return site;
 }
@@ -177,6 +179,24 @@ function behindSpace(worker: Worker): number | null {
     if (site === undefined || site.space !== NONE) return null;
   }
   return null;
+}
+
+/** `V-st in next V-st`: into its middle, the space or the stitch there, and all of it is passed. */
+function middleOfSpecial(worker: Worker, first: number, special: string, span: Span): Site | null {
+  const { sites } = worker;
+  const group = sites?.[first]?.group;
+  const members: number[] = [];
+  let end = first;
+  for (; sites !== null && end < sites.length && sites[end]?.group === group; end = afterPlace(sites, end))
+    members.push(end);
+  const middle = members[(members.length - 1) / 2];
+  if (middle === undefined) {
+    stuck(worker, { kind: 'which stitch', special, span });
+    return null;
+  }
+  passPlace(worker, middle);
+  worker.next = Math.max(worker.next, end);
+  return sites?.[middle] ?? null;
 }
 
 /** The 3rd, or the middle, dc of the next shell: the shell is passed whole. */

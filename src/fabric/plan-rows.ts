@@ -2,7 +2,8 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Label, Line, Num, RepeatRowsStep, Step, Unit, WorkStep } from '../notation/tree.ts';
+import type { Label, Line, Unit } from '../notation/line.ts';
+import type { Num, RepeatRowsStep, Step, WorkStep } from '../notation/tree.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {

@@ -1,6 +1,7 @@
 /** What a row makes, counted from its stitches, and how that compares with what the pattern states. */
 
-import type { StatedCount, StatedEntry, What } from '../notation/tree.ts';
+import type { StatedCount, StatedEntry } from '../notation/line.ts';
+import type { What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
@@ -172,8 +173,9 @@ function madeOf(what: What | null, made: RowCount): number {
     case 'ch':
       return made.chains;
     case 'space':
+      // A house may call every space of a round a corner, whatever made it one.
       return what.corner && what.chains === null
-        ? made.corners
+        ? made.corners || made.spaces
         : what.chains === null
           ? made.spaces
           : (made.bySpace[what.chains] ?? 0);

@@ -1,6 +1,7 @@
 /** How a row begins: which way it goes, which side faces, and in what order it meets the places below. */
 
-import type { ChainStep, Step, Unit, WorkStep } from '../notation/tree.ts';
+import type { Unit } from '../notation/line.ts';
+import type { ChainStep, Step, WorkStep } from '../notation/tree.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 

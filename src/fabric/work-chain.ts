@@ -26,6 +26,14 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
   if (worker.sites === null) return foundation(worker, length);
   if (!worker.rowBegun && !worker.joined && worker.into === null && !afterTurningChain(worker))
     return turningChain(worker, length, step, following);
+  if (
+    !worker.rowBegun &&
+    !worker.joined &&
+    !worker.inSpecial &&
+    worker.into !== null &&
+    !afterTurningChain(worker)
+  )
+    return groupChain(worker, worker.into, length, step, following);
   const starts = !worker.rowBegun && worker.inSpecial;
   const first = worker.builder.kind.length;
   pushChains(
@@ -40,6 +48,26 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
     countChainAs(worker.builder, first + length - 1, as);
     worker.rowBegun = true;
   }
+  return true;
+}
+
+/** `(ch 3, 2 dc, ch 2, 3 dc) in same sp` begins a row: its chain is the row's turning chain. */
+function groupChain(
+  worker: Worker,
+  into: Site,
+  length: number,
+  step: ChainStep,
+  following: readonly Step[],
+): boolean {
+  const what = step.counts ?? worker.throughout.get(length) ?? habit(worker, length, following, step.span);
+  const first = worker.builder.kind.length;
+  const upright = length - what.plusChains;
+  pushChains(worker, upright, FLAG.turningChain, [into]);
+  if (what.plusChains > 0) pushChains(worker, what.plusChains, 0, []);
+  if (what.as === null || upright < 1) return true;
+  const as = what.as === 'st' ? stitchOfHeight(upright, following) : what.as;
+  countChainAs(worker.builder, first + upright - 1, as);
+  worker.rowBegun = true;
   return true;
 }
 

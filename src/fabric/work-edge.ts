@@ -16,6 +16,8 @@ import { stuck, valueFor } from './worker.ts';
 export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number): boolean {
   if (edge === 'all round') return true;
   if (edge === 'unused loops') return alongLoops(worker, ofRow ?? null, span);
+  // Its first chain may have been worked already, as the corner before it.
+  if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
   worker.edges ??= edgesOf(worker);
   const { edges, sites } = worker;
   const along = edge === 'foundation' ? edges?.foundation : edges?.sides[edges.sidesDone];
@@ -58,6 +60,31 @@ export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
     passPlace(worker, i);
   }
   return true;
+}
+
+/**
+ * "In corner" of an edging: the stitch that is left at the end of an edge, or, when a side is done, the first chain of
+ * the foundation behind it. False with nothing changed when it is neither.
+ */
+export function comesToCorner(worker: Worker): boolean {
+  const { sites, edges } = worker;
+  if (!worker.edging || sites === null || sites.some((site) => site.corner)) return false;
+  const left = countOwed(sites, worker.next, sites.length);
+  if (left === 1) return true;
+  const sideDone = left === 0 && sites[0]?.kind === 'row end' && edges?.sidesDone === 1;
+  return sideDone && workAlong(worker, 'foundation', { start: 0, end: 0 });
+}
+
+/** The place that the first stitch of an edging went into, when the work has come round to other edges. */
+export function startOfEdging(worker: Worker): Site | null {
+  const { sites, builder } = worker;
+  if (!worker.edging || (sites?.[0]?.kind !== 'row end' && sites?.[0]?.kind !== 'underside')) return null;
+  for (let i = worker.rowFirst; i < builder.kind.length; i += 1) {
+    if (countedId(builder, i) === null) continue;
+    const node = firstTarget(builder, i);
+    return node < 0 ? null : plainSite('stitch', node, countedId(builder, node) ?? 'ch');
+  }
+  return null;
 }
 
 /**

@@ -31,7 +31,10 @@ export function workRepeat(
         : twoSenses(worker, step, written, following, work);
     }
     case 'end':
-      return following === null ? toLimit(worker, step, work) : toEnd(worker, step, following, work);
+      if (following === null) return toLimit(worker, step, work);
+      return step.kind === 'repeat' && step.endsWith !== undefined && step.body.length > 1
+        ? endingWith(worker, step, following, work)
+        : toEnd(worker, step, following, work);
     case 'leaving':
     case 'before':
       return toLimit(worker, step, work);
@@ -81,6 +84,30 @@ function twoSenses(
 }
 
 /**
+ * `ending last rep with hdc in last st`: the last pass without its last step, then what follows. `ending with …` is
+ * taken to come after a whole pass where that uses the row up, and as a changed last pass where only that does.
+ */
+function endingWith(worker: Worker, step: RepeatStep, following: readonly Step[], work: WorkSteps): boolean {
+  const before = markWorker(worker);
+  const short: RepeatStep = { ...step, lastPassEnds: step.body.length - 1 };
+  const tries = step.endsWith === 'row' ? [step, short] : [short, step];
+  for (const one of tries) {
+    restore(worker, before);
+    if (toEnd(worker, one, following, work) && usedUp(worker) && worker.fits()) return true;
+  }
+  restore(worker, before);
+  return toEnd(worker, tries[0] ?? step, following, work);
+}
+
+/** `sc in last st` after a repeat is another stitch: not the one that the last pass went into. */
+function landsAnew(worker: Worker, end: Mark, following: readonly Step[]): boolean {
+  const first = following.find(worksSomething);
+  const place = first !== undefined && 'place' in first ? first.place : null;
+  if (place?.kind !== 'last' || (place.what.kind !== 'st' && place.what.kind !== 'stitch')) return true;
+  return (worker.below ?? worker).next > end.next;
+}
+
+/**
  * To the end of the row, leaving room for what follows: as many passes as can be worked, then as many fewer as it
  * takes for the rest to use the row up exactly.
  */
@@ -101,7 +128,7 @@ function toEnd(
     const end = ends[i];
     if (end === undefined) break;
     restore(worker, end);
-    const done = comesOut();
+    const done = comesOut() && landsAnew(worker, end, following);
     if (done && worker.fits()) return true;
     // It uses the row up and does not make what is stated: then the count is what is wrong.
     if (done && only === null && usedUp(worker)) only = end;
@@ -115,7 +142,8 @@ function toEnd(
   }
   const last = ends[ends.length - 1] ?? start;
   restore(worker, last);
-  if ((failed === null || leftOver(worker) === 0) && comesOut()) return true;
+  if ((failed === null || leftOver(worker) === 0) && comesOut() && landsAnew(worker, last, following))
+    return true;
   // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
   const wrong = worker.trouble;
   if (failed !== null && (failed.kind !== 'used up' || ends.length === 0)) {

@@ -2,7 +2,8 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Line, StatedCount, Step, Unit } from '../notation/tree.ts';
+import type { Line, StatedCount, Unit } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
 import { abbreviation } from './describe.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';

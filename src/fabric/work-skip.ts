@@ -1,12 +1,20 @@
 /** `sk next 2 ch`, `sk first st`, `sk next shell`: places passed without being worked. */
 
 import type { SkipStep } from '../notation/tree.ts';
-import { findFirst, findNext, passChain, passPlace } from './find-site.ts';
+import { findFirst, findLast, findNext, passChain, passPlace } from './find-site.ts';
 import { howMany } from './place-sites.ts';
 import type { Worker } from './worker.ts';
 
 export function workSkip(worker: Worker, step: SkipStep): boolean {
   const n = howMany(worker, step.n);
+  if (step.pick === 'last') {
+    for (let i = 0; i < n; i += 1) {
+      const index = findLast(worker, step.what, n - i, step.span);
+      if (index < 0) return false;
+      skipTo(worker, index);
+    }
+    return true;
+  }
   if (step.pick === 'first') {
     for (let i = 0; i < n; i += 1) {
       const index = findFirst(worker, step.what, i + 1, step.span);

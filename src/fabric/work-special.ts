@@ -144,7 +144,7 @@ function standsByItself(step: Step): boolean {
   return (
     step.kind === 'chain' ||
     step.kind === 'note' ||
-    (step.kind === 'work' && step.place?.kind === 'from-hook')
+    (step.kind === 'work' && (step.place?.kind === 'from-hook' || step.place?.kind === 'last-made'))
   );
 }
 

@@ -2,6 +2,7 @@
 
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
+import { hasFlag } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
@@ -12,10 +13,11 @@ import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
-import { workAlong, workEvenly } from './work-edge.ts';
+import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
 import { workFromNothing } from './work-from-nothing.ts';
-import { workJoin, workTravel } from './work-join.ts';
+import { standAt, workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
+import { workShaped } from './work-shaped.ts';
 import { skipTo, workSkip } from './work-skip.ts';
 import { chainJustMade, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
 import { workYarn } from './work-yarn.ts';
@@ -42,9 +44,28 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
       if (!done) return false;
       continue;
     }
-    if (!workStep(worker, step, steps, i)) return false;
+    const outer = worker.limit;
+    if (leavesTurningChain(step, steps[i + 1])) worker.limit = Math.min(outer, turningChainAt(worker));
+    const done = workStep(worker, step, steps, i);
+    worker.limit = outer;
+    if (!done) return false;
   }
   return true;
+}
+
+/** `dc in each dc across, dc in top of tch`: the turning chain is left for its own words. */
+function leavesTurningChain(step: Step, next: Step | undefined): boolean {
+  const each = step.kind === 'work' && step.place?.kind === 'each' && step.place.stop.kind === 'end';
+  return each && next?.kind === 'work' && next.place?.kind === 'of-chain';
+}
+
+/** Index of the counted turning chain at the end of the row below; past its end when there is none. */
+function turningChainAt(worker: Worker): number {
+  const { sites, builder } = worker;
+  const last = (sites?.length ?? 0) - 1;
+  const site = sites?.[last];
+  const turning = site?.kind === 'stitch' && hasFlag(builder, site.node, FLAG.turningChain);
+  return turning ? last : last + 1;
 }
 
 function workStep(
@@ -73,6 +94,9 @@ function workStep(
     case 'loops':
       worker.rowLoop = step.loop;
       return true;
+    case 'ring':
+      if (worker.sites === null) magicRing(worker);
+      return true;
     case 'leave':
       worker.leaves = true;
       return true;
@@ -81,6 +105,7 @@ function workStep(
     case 'fasten off':
     case 'repeat rows':
     case 'corners':
+    case 'shape':
       return true;
     case 'note':
       noteMarker(worker, step.text);
@@ -123,12 +148,13 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       return workNextPlaces(worker, step, times, place);
     case 'each':
       if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
+      if (step.shaping !== undefined) return workShaped(worker, step, step.shaping, loopOf(worker, step));
       for (;;) {
         const corner = cornerNext(worker, step, place);
         if (corner !== null) {
           const first = worker.builder.kind.length;
           if (!makeInto(worker, step.corners?.body ?? [], corner, null, workSteps)) return false;
-          markCorner(worker, first);
+          if (corner.corner || step.corners?.what.kind === 'corner') markCorner(worker, first);
           continue;
         }
         if (!eachGoesOn(worker, place.what, place.stop)) break;
@@ -190,7 +216,17 @@ function whatOf(place: Place | null): What {
 }
 
 function workSingle(worker: Worker, step: WorkStep, times: number, place: Place): boolean {
+  const start = place.kind === 'same' && place.asJoin && worker.into === null ? startOfEdging(worker) : null;
+  if (start !== null) return repeatAt(worker, step, times, start);
+  if (place.kind === 'same' && worker.edging && !worker.rowBegun && worker.last < 0 && worker.into === null)
+    worker.last = 0;
+  const begins = place.kind === 'any' && worker.round && !worker.rowBegun;
   const site = singleSite(worker, place);
+  // A standing stitch in any space: the round begins there.
+  if (begins && site !== null) {
+    standAt(worker, worker.sites ?? [], worker.last);
+    passPlace(worker, 0);
+  }
   const first = worker.builder.kind.length;
   if (site === null || !repeatAt(worker, step, times, site)) return false;
   // Three in an end stitch turn the corner of an edging.
@@ -218,7 +254,8 @@ function workNextPlaces(
   }
   const corner = place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner);
   for (let i = 0; i < n; i += 1) {
-    const site = nextSite(worker, place.what, place.span, place.here === true);
+    const what: What = place.what.kind === 'corner' && comesToCorner(worker) ? { kind: 'st' } : place.what;
+    const site = nextSite(worker, what, place.span, place.here === true);
     if (site === null) return false;
     const first = worker.builder.kind.length;
     if (!repeatAt(worker, step, times, site)) return false;
@@ -261,6 +298,10 @@ function workEnds(
     for (let i = 0; i < n; i += legsOf(step)) if (!workNext(worker, step, times, place.what)) return false;
     return true;
   }
+  const legs = legsOf(step);
+  // `sc2tog over first 2 sts` is one stitch, and the row begins with it.
+  if (place.kind === 'first' && legs > 1 && n === legs && worker.next === 0)
+    return workNext(worker, step, times, place.what);
   const corner = worker.builder.kind.length;
   for (let i = 0; i < n; i += 1) {
     let site: Site | null;

@@ -6,6 +6,7 @@ import { FLAG } from './fabric.ts';
 import { passPlace } from './find-site.ts';
 import { intoOf, makeInto, makeStitch, nodesOf } from './make-stitch.ts';
 import { singleSite } from './place-sites.ts';
+import { workAlong } from './work-edge.ts';
 import { standAt } from './work-join.ts';
 import type { Worker } from './worker.ts';
 
@@ -21,6 +22,9 @@ export function workYarn(worker: Worker, step: YarnStep): boolean {
   if (step.action === 'drop' || step.action === 'carry') return true;
   worker.yarn = yarnIndex(worker, step.yarn);
   if (step.action !== 'join' || step.place === null || worker.sites === null) return true;
+  const toRowEnds = 'what' in step.place && step.place.what.kind === 'row-end';
+  if (toRowEnds && worker.sites[0]?.kind !== 'row end' && !workAlong(worker, 'row ends', step.span))
+    return false;
   const { next } = worker;
   const site = singleSite(worker, step.place);
   if (site === null) return false;

@@ -6,8 +6,9 @@ import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Lexicon } from './lexicon.ts';
+import type { StatedCount, Unit } from './line.ts';
 import type { Token } from './tokens.ts';
-import type { Num, StatedCount, Step, Unit } from './tree.ts';
+import type { Num, Step } from './tree.ts';
 
 /** What the words are read against. */
 export interface Context {

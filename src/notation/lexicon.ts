@@ -48,8 +48,15 @@ function longest(from: Branch, tokens: readonly Token[], at: number): Found | nu
   let branch: Branch | undefined = from;
   let found: Found | null = null;
   for (let length = 1; ; length += 1) {
-    const token: Token | undefined = tokens[at + length - 1];
+    let token: Token | undefined = tokens[at + length - 1];
     if (token === undefined) return found;
+    if (token.kind === 'dash' && length > 1 && !branch.next.has(token.text) && token.glued) {
+      // `half-double crochet` is `half double crochet`.
+      const after: Token | undefined = tokens[at + length];
+      if (after === undefined || after.kind !== 'word' || !after.glued) return found;
+      length += 1;
+      token = after;
+    }
     const { text, kind } = token;
     let following: Branch | undefined = branch.next.get(text);
     // A plural: `shells`, `dcs`, `slip stitches`.

@@ -5,10 +5,12 @@ import { peek, takeAny, wordAt } from './cursor.ts';
 import { takeTch } from './read-stop.ts';
 
 /** What makes a run of chains a space rather than a turning chain. */
-const SPACE_AFTER_CHAIN = ['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch'];
+const SPACE_AFTER_CHAIN = ['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch', 'arches'];
 
 /** `beg ch-3`, `beginning ch`, `turning ch`, `tch`, `ch-3`. */
-export function readChainName(cursor: Cursor): { chains: number | null; where: 'beginning' | 'turning' } | null {
+export function readChainName(
+  cursor: Cursor,
+): { chains: number | null; where: 'beginning' | 'turning' } | null {
   const start = cursor.at;
   if (takeAny(cursor, 'tch') !== null || takeTch(cursor)) return { chains: null, where: 'turning' };
   const named = takeAny(cursor, 'beg', 'beginning', 'starting', 'turning', 'first');
@@ -34,6 +36,10 @@ export function readChainName(cursor: Cursor): { chains: number | null; where: '
     (named !== null || !SPACE_AFTER_CHAIN.includes(wordAt(cursor, 3)))
   ) {
     const length = peek(cursor).value;
+    if (SPACE_AFTER_CHAIN.includes(wordAt(cursor, 3)) && named === 'first') {
+      cursor.at = start;
+      return null;
+    }
     cursor.at += 3;
     return { chains: length, where };
   }
@@ -73,4 +79,3 @@ function chainLength(cursor: Cursor): number | null {
   }
   return null;
 }
-

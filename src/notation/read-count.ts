@@ -2,9 +2,9 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import type { StatedCount, StatedEntry } from './line.ts';
 import { isNumberOrSkip, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
-import type { StatedCount, StatedEntry } from './tree.ts';
 
 /**
  * Reads a stated count if one stands here and nothing but the end of the row follows, or what ends one (`(20 sc), turn`);

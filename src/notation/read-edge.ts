@@ -11,8 +11,8 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
-import { isNumber, readNumber } from './read-number.ts';
 import { readLoop } from './read-loop.ts';
+import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
 import { readStitchName } from './read-yarn.ts';
@@ -89,6 +89,11 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   cursor.at = from + 1;
+  if (takeWords(cursor, 'from', 'left', 'to', 'right')) {
+    // The way a crab stitch goes in any case.
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  takeAny(cursor, 'back');
   const edge = readEdge(cursor);
   if (edge === null) {
     cursor.at = from;
@@ -104,6 +109,10 @@ export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null 
   const free = takeAny(cursor, 'unused', 'free', 'unworked') !== null;
   takeAny(cursor, 'front', 'back');
   if (free && takeAny(cursor, 'loops', 'lps', 'loop', 'lp') !== null) {
+    const at = cursor.at;
+    if (takeAny(cursor, 'on', 'along') !== null && readEdge(cursor) === 'foundation')
+      return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
+    cursor.at = at;
     if (takeAny(cursor, 'of') === null)
       return { kind: 'along', edge: 'unused loops', span: spanSince(cursor, from) };
     takeAny(cursor, 'the');
@@ -126,7 +135,11 @@ export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null 
 /** `along row ends`, `in row ends along side`, `along opposite side of foundation ch`. */
 function readEdge(cursor: Cursor): Edge | null {
   const from = cursor.at;
-  if (takeAny(cursor, 'around', 'across') !== null && atBoundary(cursor)) return 'all round';
+  if (takeAny(cursor, 'around', 'across') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'row', 'round', 'rnd');
+    if (atBoundary(cursor)) return 'all round';
+  }
   cursor.at = from;
   takeAny(cursor, 'along', 'in', 'across', 'down', 'up', 'over', 'around');
   takeAny(cursor, 'the', 'next', 'each');
@@ -138,17 +151,40 @@ function readEdge(cursor: Cursor): Edge | null {
     }
     return 'row ends';
   }
+  const far = readFarSide(cursor);
+  if (far) return 'foundation';
   takeAny(cursor, 'long', 'short', 'left', 'right', 'second', 'first', 'other');
   if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) return 'row ends';
   cursor.at = afterWay;
-  const opposite = takeAny(cursor, 'opposite', 'other') !== null;
-  if (opposite) {
+  const named = takeAny(cursor, ...FOUNDATION_WORDS) !== null;
+  if (named && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return 'foundation';
+  cursor.at = from;
+  return null;
+}
+
+const FOUNDATION_WORDS = ['foundation', 'base', 'beginning', 'starting', 'fdn'];
+
+/** `opposite side of foundation ch`, `other side of ch`; the cursor stays where neither stands. */
+function readFarSide(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'opposite', 'other') !== null) {
     takeAny(cursor, 'side', 'edge');
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
+    takeAny(cursor, ...FOUNDATION_WORDS);
+    if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
   }
-  const foundation = takeAny(cursor, 'foundation', 'base', 'beginning', 'starting', 'fdn') !== null;
-  if ((opposite || foundation) && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return 'foundation';
-  cursor.at = from;
-  return null;
+  cursor.at = start;
+  return false;
+}
+
+/** `of foundation ch`, `along foundation ch` behind "first ch" or "each ch". */
+export function takeOfFoundation(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'of', 'along') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, ...FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
+  }
+  cursor.at = start;
+  return false;
 }

@@ -62,4 +62,3 @@ export function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round'
   cursor.at = start;
   return null;
 }
-

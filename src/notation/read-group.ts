@@ -190,6 +190,7 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   }
   const omitted = readOmitting(cursor, body.steps);
   const endsAtMark = omitted === null && readEndingLast(cursor);
+  const endsWith = omitted === null && !endsAtMark && stop.kind === 'end' ? takeEndingWith(cursor) : null;
   if (cursor.faults.length > before) return null;
   if (omitted === null && endsAtMark !== (body.markAt !== null)) {
     const expected = endsAtMark
@@ -199,7 +200,27 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
     return null;
   }
   const lastPassEnds = omitted ?? body.markAt;
-  return [{ kind: 'repeat', body: body.steps, lastPassEnds, stop, span: spanSince(cursor, from) }];
+  const repeat: Step = {
+    kind: 'repeat',
+    body: body.steps,
+    lastPassEnds,
+    stop,
+    span: spanSince(cursor, from),
+  };
+  return [endsWith === null ? repeat : { ...repeat, endsWith }];
+}
+
+/** `, ending last rep with`: the steps that follow are read as any others. */
+function takeEndingWith(cursor: Cursor): 'last rep' | 'row' | null {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
+    takeAny(cursor, 'last', 'final');
+    const rep = takeAny(cursor, 'rep', 'repeat') !== null;
+    if (takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return rep ? 'last rep' : 'row';
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `rep from * to * once`, `rep between *s 3 times` (the word "rep" already read); null when neither stands here. */

@@ -3,9 +3,10 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import type { Label, Unit } from './line.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
-import type { Label, Num, Unit } from './tree.ts';
+import type { Num } from './tree.ts';
 
 export interface LabelRead {
   readonly label: Label;

@@ -1,7 +1,7 @@
 /** The loop of a stitch that the hook goes under, in words: `BLO`, `back loop only`, `front lps`, `both lps`. */
 
 import type { Cursor } from './cursor.ts';
-import { takeAny } from './cursor.ts';
+import { peek, takeAny, wordAt } from './cursor.ts';
 import type { Loop } from './tree.ts';
 
 /** `BLO`, `back loop only`, `front lps`. */
@@ -13,6 +13,12 @@ export function readLoop(cursor: Cursor): Loop | null {
   if (short === 'tbl' || short === 'tfl') return short === 'tbl' ? 'back' : 'front';
   if (short !== null) return short.startsWith('b') ? 'back' : 'front';
   takeAny(cursor, 'the');
+  const third = peek(cursor).text === '3rd' || peek(cursor).text === 'third';
+  if (third && ['loop', 'lp'].includes(wordAt(cursor, 1))) {
+    cursor.at += 2;
+    takeAny(cursor, 'only');
+    return 'third';
+  }
   const side = takeAny(cursor, 'back', 'front');
   if (side !== null && takeAny(cursor, 'loop', 'loops', 'lp', 'lps') !== null) {
     takeAny(cursor, 'only');
@@ -21,4 +27,3 @@ export function readLoop(cursor: Cursor): Loop | null {
   cursor.at = from;
   return null;
 }
-

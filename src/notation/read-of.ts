@@ -33,7 +33,8 @@ function read(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'of') === null) return null;
   takeAny(cursor, 'the');
   const chained = what === null || what.kind === 'ch';
-  const chain = chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
+  const chain =
+    chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
   if (chain !== null && nth !== null) return { kind: 'of-chain', nth, ...chain, span: span() };
   const pick = takeAny(cursor, 'next', 'last', 'first');
   const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, span);
@@ -93,7 +94,8 @@ function readGroup(
       return null;
     }
   }
-  const same = of === null || of.kind === 'st' || (what?.kind === 'stitch' && of.kind === 'stitch' && of.id === what.id);
+  const same =
+    of === null || of.kind === 'st' || (what?.kind === 'stitch' && of.kind === 'stitch' && of.id === what.id);
   if (what?.kind === 'stitch' && same && (nth === 'center' || nth <= n) && wordAt(cursor) !== 'below')
     return { kind: 'of-group', nth, n, what, span: span() };
   cursor.at = start;

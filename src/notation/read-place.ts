@@ -115,6 +115,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (!asJoin) takeLastMade(cursor);
     return { kind: 'same', what, asJoin, span: span() };
   }
+  if (wordAt(cursor) === 'first' && wordAt(cursor, 1) === 'of') return readOneOf(cursor, from, start);
   const end = takeAny(cursor, 'first', 'last');
   if (end !== null) {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
@@ -175,7 +176,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
-  if (below !== null) return { kind: 'below', n: null, ...below, pick: 'next', what, uncovered: true, span: span() };
+  if (below !== null)
+    return { kind: 'below', n: null, ...below, pick: 'next', what, uncovered: true, span: span() };
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: span() };
 }
@@ -294,7 +296,9 @@ function takeLastMade(cursor: Cursor): void {
 }
 
 function atLastMade(cursor: Cursor): boolean {
-  return takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made') || atBoundary(cursor);
+  return (
+    takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made') || atBoundary(cursor)
+  );
 }
 
 /** `last sc made`, `sc just made` after "top of". */

@@ -3,9 +3,10 @@
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
+import type { Unit } from './line.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
-import type { RepeatRowsStep, Unit } from './tree.ts';
+import type { RepeatRowsStep } from './tree.ts';
 
 const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
   ['row', 'row'],

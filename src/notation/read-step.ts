@@ -16,16 +16,18 @@ import {
 import { findName } from './lexicon.ts';
 import { readChain } from './read-chain.ts';
 import { readEvenly, readWorking } from './read-edge.ts';
-import { readBetweenMarks, readOnlyBody, readOpened, readStar } from './read-group.ts';
+import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
-import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
+import { isNumber, readNumber } from './read-number.ts';
 import { readRepeatRows, readWorkEven } from './read-rows.ts';
+import { readShape } from './read-shape.ts';
+import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readJoin, readWithYarn } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
-import type { Place, RepeatRowsStep, SkipStep, Step } from './tree.ts';
+import type { NoteStep, Place, RepeatRowsStep, SkipStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
@@ -34,7 +36,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ch', 'chs', 'chain'], readChain),
   ...entries(['sk', 'skip', 'miss'], readSkip),
   ...entries(['turn', 'do'], readTurn),
-  ...entries(['join', 'joining'], readJoin),
+  ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
+  ...entries(['in'], readLeadingIn),
+  ...entries(['start', 'begin'], readStart),
   ...entries(['with', 'using'], readWithYarn),
   ...entries(['change', 'changing', 'drop', 'carry'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
@@ -76,6 +80,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const token = peek(cursor);
   if (token.kind === 'mark') return readStar(cursor);
   if (token.kind === 'open') return readOpened(cursor);
+  const shape = readShape(cursor);
+  if (shape !== null) return readTrailing(cursor, from, [shape]);
   const timed = readTimesFirst(cursor);
   if (timed !== null) return timed;
   const before = cursor.faults.length;
@@ -87,12 +93,18 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   // A reader that has said what is wrong is not followed by a second complaint.
   if (cursor.faults.length > before) return skipStep(cursor);
   const worked = readWorkStep(cursor);
+  if (worked !== null && isAlongTop(cursor, worked)) {
+    // Surface stitches along a row that is done change nothing that is worked into later.
+    skipStep(cursor);
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  }
   if (worked !== null) return readTrailing(cursor, from, worked);
   if (cursor.faults.length === before) {
     cursor.at = from;
     // Of "1 htrr in each st" the word behind the number is what is not known.
     const next = wordAt(cursor, 1);
-    if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next)) cursor.at += 1;
+    if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next))
+      cursor.at += 1;
     if (reader === undefined) reportUnknownWord(cursor);
     else {
       // The word is known, what it is used for here is not.
@@ -103,24 +115,15 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   return skipStep(cursor);
 }
 
-/** `3x (sc, 2 sc in next st)`: the number before what is repeated. */
-function readTimesFirst(cursor: Cursor): readonly Step[] | null {
-  const from = cursor.at;
-  const crossed = wordAt(cursor, 1) === 'x' || peek(cursor, 1).text === '×';
-  if (peek(cursor).kind !== 'number' || !crossed || peek(cursor, 2).kind !== 'open') return null;
-  const n = readNumber(cursor);
-  cursor.at += 1;
-  const body = n === null ? null : readOnlyBody(cursor);
-  if (n === null || body === null) {
-    cursor.at = from;
-    return null;
-  }
-  const stop = { kind: 'times', n, more: false, span: n.span } as const;
-  return [{ kind: 'bracket', body, stop, span: spanSince(cursor, from) }];
-}
-
 /** Words that may stand behind a number with no stitch between. */
 const AFTER_NUMBER = new Set(['times', 'time', 'more', 'x', 'st', 'sts', 'in', 'to']);
+
+/** `along top of Row 1` behind surface stitches. */
+function isAlongTop(cursor: Cursor, [only]: readonly Step[]): boolean {
+  const surface = only?.kind === 'work' && only.stitch.kind === 'stitch' && only.stitch.id === 'surf-sl-st';
+  const at = wordAt(cursor, 1) === 'the' ? 2 : 1;
+  return surface && wordAt(cursor) === 'along' && wordAt(cursor, at) === 'top';
+}
 
 /** What should follow a word that is known. */
 const EXPECTED: ReadonlyMap<string, string> = new Map([
@@ -145,7 +148,7 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
     return steps;
   const word = wordAt(cursor);
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
-  if (peek(cursor).kind === 'dash' || peek(cursor).text === '=') return steps;
+  if (['dash', 'colon'].includes(peek(cursor).kind) || peek(cursor).text === '=') return steps;
   if (READERS.has(word) || isNumber(cursor) || findName(cursor.lexicon, cursor.tokens, cursor.at) !== null)
     return steps;
   const start = cursor.at;
@@ -161,16 +164,22 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
 }
 
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
-function readSkip(cursor: Cursor): SkipStep | null {
+function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the');
-  const pick = takeAny(cursor, 'next', 'first', 'nxt') === 'first' ? 'first' : 'next';
+  const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
+  const pick = said === 'first' || said === 'last' ? said : 'next';
   const n = isAmount(cursor) ? readNumber(cursor) : null;
   const what = readWhat(cursor);
   if (what === null && n === null) {
     cursor.at = from;
     return null;
+  }
+  if (takeAny(cursor, 'behind') !== null) {
+    // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
+    skipStep(cursor);
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
 }
@@ -225,6 +234,15 @@ function readSameAs(cursor: Cursor): Step | null {
 function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
+  const ring = readRing(cursor, from);
+  if (ring !== null) return ring;
+  if (takeWords(cursor, 'on', 'these') || takeWords(cursor, 'over', 'these')) {
+    // `work on these 4 sts only`: the rest of the row below is left.
+    skipStep(cursor);
+    return { kind: 'leave', span: spanSince(cursor, from) };
+  }
+  const whole = readRoundOf(cursor, from);
+  if (whole !== null) return whole;
   if (takeWords(cursor, 'last', 'st', 'to') || takeWords(cursor, 'to', 'last', 'yo')) {
     // `work last st to 2 lps on hook`: the place of a colour change, told the long way.
     skipStep(cursor);

@@ -2,10 +2,11 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
-import { peek, skipToBoundary, spanOf, takeAny, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
+import type { StatedCount } from './line.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
-import type { StatedCount, Step } from './tree.ts';
+import type { Num, ShapeStep, Step } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -53,7 +54,8 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
     if (until === 'line') {
       const joined = steps[steps.length - 1]?.kind === 'join';
-      const count: StatedCount | null = stated === null ? readStatedCount(cursor, steps.length > 0, joined) : null;
+      const count: StatedCount | null =
+        stated === null ? readStatedCount(cursor, steps.length > 0, joined) : null;
       stated ??= count;
       if (count !== null) continue;
     }
@@ -70,7 +72,8 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 /** What is worked in corners belongs to the stitch before it, which goes into each of something. */
 function addStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
-  if (step.kind !== 'corners') steps.push(step);
+  if (step.kind === 'shape') shapeLast(cursor, steps, step);
+  else if (step.kind !== 'corners') steps.push(step);
   else if (before?.kind === 'work' && before.place?.kind === 'each')
     steps[steps.length - 1] = { ...before, corners: { body: step.body, what: step.what } };
   else
@@ -83,11 +86,42 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
     );
 }
 
+/** What is gained or lost belongs to the stitch before it, which goes into each of something. */
+function shapeLast(cursor: Cursor, steps: Step[], { does, n, where, span }: ShapeStep): void {
+  const before = steps[steps.length - 1];
+  if (before?.kind === 'work' && before.place?.kind === 'each' && isOne(before.times))
+    steps[steps.length - 1] = {
+      ...before,
+      shaping: { does, n, where },
+      span: { start: before.span.start, end: span.end },
+    };
+  else
+    cursor.faults.push(
+      diagnose(
+        'phrase/unread',
+        { file: cursor.context.file, span },
+        { words: textOf(cursor, span), expected: 'a stitch worked in each st before it,' },
+      ),
+    );
+}
+
+/** UK `1 dc in each st` is `dc in each st`. */
+function isOne(times: Num | null): boolean {
+  return times === null || times.values.every((value) => value === 1);
+}
+
+function textOf(cursor: Cursor, span: ShapeStep['span']): string {
+  const at = cursor.tokens.findIndex((token) => spanOf(cursor, token).start >= span.start);
+  return at < 0 ? '' : textSince(cursor, at);
+}
+
 /** `rep from *` with the mark that began the repeat; `rep from *` with another mark belongs to an outer one. */
 function isRepeatFrom(cursor: Cursor, mark: string): boolean {
   const word = wordAt(cursor);
   return (
-    (word === 'rep' || word === 'repeat' || word === 'work') && wordAt(cursor, 1) === 'from' && peek(cursor, 2).text === mark
+    (word === 'rep' || word === 'repeat' || word === 'work') &&
+    wordAt(cursor, 1) === 'from' &&
+    peek(cursor, 2).text === mark
   );
 }
 

@@ -16,7 +16,8 @@ export function readStop(cursor: Cursor): Stop | null {
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
     const said = takeAny(cursor, 'row', 'round', 'rnd', 'ring', 'edge') !== null;
-    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round')) takeWords(cursor, 'the', 'edge');
+    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round'))
+      takeWords(cursor, 'the', 'edge');
     return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
   }
   return readTo(cursor, from) ?? readTimes(cursor, from);

@@ -67,7 +67,11 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
     // `ch3 sp`.
     chains = peek(cursor, 1).value;
     cursor.at += 2;
-  } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.includes(wordAt(cursor, 1)) && isGluedSpace(cursor)) {
+  } else if (
+    peek(cursor).kind === 'number' &&
+    CHAIN_WORDS.includes(wordAt(cursor, 1)) &&
+    isGluedSpace(cursor)
+  ) {
     // `3ch-sp`, `3ch sp`.
     chains = peek(cursor).value;
     cursor.at += 2;
@@ -117,6 +121,7 @@ function readGroupWord(cursor: Cursor): What | null {
     cursor.at += 2;
     const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
     if (found !== null) cursor.at += found.length;
+    else takeAny(cursor, ...STITCH_WORDS);
     if (peek(cursor).kind === 'dash') cursor.at += 1;
   }
   if (takeAny(cursor, 'group', 'groups', 'grp', 'grps', 'gr', 'grs') !== null)

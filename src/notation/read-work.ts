@@ -1,16 +1,17 @@
 /** A stitch and its places in, the steps that work it out: `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
+import { STITCHES } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts, readNumberedChain } from './read-chain.ts';
-import { readEvenlyAfter } from './read-edge.ts';
+import { readEvenlyAfter, takeOfFoundation } from './read-edge.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
-import { isNumber, readNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
-import { readStop } from './read-stop.ts';
+import { readStop, readTimes } from './read-stop.ts';
 import { ANY_STITCH, isAmount } from './read-what.ts';
 import { readStitchName, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
@@ -22,18 +23,110 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const leadingLoop = readLoop(cursor);
   takeAny(cursor, 'a', 'an');
   const named = findName(cursor.lexicon, cursor.tokens, cursor.at) !== null;
-  let times: Num | null = !named && isNumber(cursor) ? readNumber(cursor) : null;
+  const shell = named ? null : readCountedShell(cursor, from);
+  if (shell !== null) return shell;
+  const joined = peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');
+  let times: Num | null = !named && !joined && isNumberOrSkip(cursor) ? readNumber(cursor) : null;
   if (times !== null && ['ch', 'chs', 'chain', 'chains'].includes(wordAt(cursor))) {
     cursor.at = from;
     const chain = readNumberedChain(cursor);
     return chain === null ? null : [chain];
   }
-  const stitch = readStitchName(cursor);
+  const looped = readStitchWithLoop(cursor);
+  const stitch = looped?.stitch ?? readStitchName(cursor);
   if (stitch === null) return null;
   const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
   if (times === null && crossed) cursor.at += 1;
+  // `sc2tog - (1, 2) times`, `sc twice in next st`: so many of them.
+  const often = times === null ? readTimes(cursor, cursor.at) : null;
+  if (often?.kind === 'times' && !often.more) times = often.n;
+  else if (often !== null) return null;
   if (times === null && isAmount(cursor)) times = readNumber(cursor);
-  return readPlaces(cursor, from, stitch, times, leadingLoop);
+  const steps = readPlaces(cursor, from, stitch, times, leadingLoop ?? looped?.loop ?? null);
+  return steps === null ? null : readAndEach(cursor, from, readTogether(cursor, from, steps));
+}
+
+/** `scblo` is `sc` in the back loop only. */
+function readStitchWithLoop(cursor: Cursor): { readonly stitch: StitchName; readonly loop: Loop } | null {
+  const token = peek(cursor);
+  const end = /(?:blo|flo)$/.exec(token.text)?.[0];
+  if (token.kind !== 'word' || end === undefined) return null;
+  const found = findName(cursor.lexicon, [{ ...token, text: token.text.slice(0, -end.length) }], 0);
+  if (found === null) return null;
+  const from = cursor.at;
+  cursor.at += 1;
+  return {
+    stitch: { ...found.named, span: spanSince(cursor, from) },
+    loop: end === 'blo' ? 'back' : 'front',
+  };
+}
+
+/** `5-dc shell in next st`: where the pattern has no shell of its own the number and the stitch say what it is. */
+function readCountedShell(cursor: Cursor, from: number): readonly Step[] | null {
+  const start = cursor.at;
+  const n = peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash' ? readNumber(cursor) : null;
+  if (n !== null) {
+    cursor.at += 1;
+    const stitch = readStitchName(cursor);
+    if (stitch?.kind === 'stitch' && takeAny(cursor, 'shell', 'fan') !== null && leadsToPlace(cursor))
+      return readPlaces(cursor, from, stitch, n, null);
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `sc last 2 sts together`: the decrease of so many. */
+function readTogether(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] {
+  const [only, more] = steps;
+  if (only?.kind !== 'work' || more !== undefined || only.times !== null) return steps;
+  const { place, stitch } = only;
+  const word = wordAt(cursor);
+  const n = place !== null && 'n' in place && typeof place.n !== 'number' ? place.n?.values[0] : null;
+  if (stitch.kind !== 'stitch' || typeof n !== 'number' || (word !== 'tog' && word !== 'together'))
+    return steps;
+  const row = STITCHES.find(
+    ({ legOf, uses, family }) => legOf === stitch.id && uses === n && family === 'together',
+  );
+  if (row === undefined) return steps;
+  cursor.at += 1;
+  return [{ ...only, stitch: { ...stitch, id: row.id }, span: spanSince(cursor, from) }];
+}
+
+/** `1 dc in each dc and 3 dc in each 2-ch sp around`: whichever comes next, each with its own. */
+function readAndEach(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] {
+  const [first, more] = steps;
+  if (
+    first?.kind !== 'work' ||
+    more !== undefined ||
+    first.place?.kind !== 'each' ||
+    wordAt(cursor) !== 'and'
+  )
+    return steps;
+  const start = cursor.at;
+  const faults = cursor.faults.length;
+  cursor.at += 1;
+  const counted = isNumber(cursor);
+  const [second] = (counted ? readWorkStep(cursor) : null) ?? [];
+  const place = second?.kind === 'work' ? second.place : null;
+  if (second?.kind !== 'work' || place?.kind !== 'each' || place.what.kind !== 'space') {
+    cursor.at = start;
+    cursor.faults.length = faults;
+    return steps;
+  }
+  const here: Place = { kind: 'same', what: ANY_STITCH, asJoin: false, span: place.span };
+  const corners = { body: [{ ...second, place: here }], what: place.what };
+  return [
+    {
+      ...first,
+      place: {
+        ...first.place,
+        stop: place.stop,
+        span: { start: first.place.span.start, end: place.span.end },
+      },
+      corners,
+      span: spanSince(cursor, from),
+    },
+  ];
 }
 
 /** The places after a stitch: none, one, or several joined by "and". */
@@ -54,26 +147,34 @@ function readPlaces(
   const bare = wordAt(cursor);
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
-  if (bare === 'around' && !endsRow(cursor)) {
+  const stem = ['stem', 'post'].includes(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
+  if ((bare === 'around' || (bare === 'round' && stem)) && !endsRow(cursor)) {
     // `FPdc around next dc`, `FPdc around the post of next dc`.
     const placeFrom = cursor.at;
     cursor.at += 1;
     takeAny(cursor, 'the');
-    if (takeAny(cursor, 'post', 'posts') !== null) takeAny(cursor, 'of');
+    if (takeAny(cursor, 'post', 'posts', 'stem', 'stems') !== null) takeAny(cursor, 'of');
+    takeAny(cursor, 'the');
     const place = readPlaceWords(cursor, placeFrom);
     if (place === null) return reportNoPlace(cursor);
     add(place, from);
-  } else if (bare === 'across' || bare === 'around' || bare === 'each' || bare === 'next') {
+  } else if (
+    bare === 'across' ||
+    bare === 'around' ||
+    bare === 'each' ||
+    bare === 'next' ||
+    bare === 'last'
+  ) {
     const placeFrom = cursor.at;
-    const stop = bare === 'each' || bare === 'next' ? null : readStop(cursor);
-    const place: Place | null =
-      bare === 'each' || bare === 'next'
-        ? readPlaceWords(cursor, placeFrom)
-        : stop === null
-          ? null
-          : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
+    const named = bare === 'each' || bare === 'next' || bare === 'last';
+    const stop = named ? null : readStop(cursor);
+    const place: Place | null = named
+      ? readPlaceWords(cursor, placeFrom)
+      : stop === null
+        ? null
+        : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
     add(place, from);
-  } else if (leadsToPlace(cursor)) {
+  } else if (leadsToPlace(cursor) && wordAt(cursor, 1) !== 'join') {
     const read = readPlace(cursor);
     if (read === null) return reportNoPlace(cursor);
     loop = read.loop ?? loop;
@@ -90,6 +191,19 @@ function readPlaces(
     if (place === null) return reportNoPlace(cursor);
     add(place, start + 1);
   }
+  const [only] = steps;
+  if (only !== undefined && steps.length === 1 && namesChain(only.place) && takeOfFoundation(cursor)) {
+    const stop = only.place?.kind === 'each' ? readStop(cursor) : null;
+    const place =
+      only.place?.kind === 'each' && stop !== null
+        ? { ...only.place, stop, span: { start: only.place.span.start, end: stop.span.end } }
+        : only.place;
+    const span = spanSince(cursor, from);
+    return [
+      { kind: 'along', edge: 'foundation', span },
+      { ...only, place, span },
+    ];
+  }
   const first = steps[0];
   if (first !== undefined && stitch.kind === 'stitch' && stitch.id === 'sl-st') {
     const ring = takeRing(cursor);
@@ -98,6 +212,11 @@ function readPlaces(
     if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
   }
   return steps;
+}
+
+/** `first ch`, `each ch`, which may be of the foundation. */
+function namesChain(place: Place | null): boolean {
+  return place !== null && (place.kind === 'first' || place.kind === 'each') && place.what.kind === 'ch';
 }
 
 /** "and in each st across", "and each ch across", but not "and ch 2". */
@@ -119,7 +238,11 @@ function placeFollows(cursor: Cursor): boolean {
 function endsRow(cursor: Cursor): boolean {
   const next = peek(cursor, 1);
   if (next.kind !== 'word') return true;
-  return !['next', 'the', 'post', 'posts', 'each', 'same', 'first', 'last'].includes(next.text);
+  // `FPtr around dc 2 rows below`.
+  if (wordAt(cursor, 3).startsWith('r') && wordAt(cursor, 4) === 'below') return false;
+  return !['next', 'the', 'post', 'posts', 'stem', 'stems', 'each', 'same', 'first', 'last'].includes(
+    next.text,
+  );
 }
 
 /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
@@ -164,4 +287,3 @@ const KNOWN_PLACE_WORDS = new Set([
   'center',
   'centre',
 ]);
-

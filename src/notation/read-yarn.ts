@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanOf, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanOf, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
@@ -79,8 +79,10 @@ export function readChange(cursor: Cursor): Step | null {
 /** `join [B] [with sl st] [in first sc] [to form ring]`. */
 export function readJoin(cursor: Cursor): Step | null {
   const from = cursor.at;
-  takeAny(cursor, 'join', 'joining');
+  takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
+  // Where no yarn is listed there is one, and joining it where the row begins anyway moves nothing.
+  const plain = yarn === null && cursor.context.yarns.length === 0 && takeAny(cursor, 'yarn') !== null;
   let stitch: StitchName | null = null;
   if (takeAny(cursor, 'with', 'by') !== null) {
     takeAny(cursor, 'a');
@@ -100,6 +102,19 @@ export function readJoin(cursor: Cursor): Step | null {
     }
     ring = takeRing(cursor);
   }
+  // `join B to first st with ss`.
+  if (stitch === null && place !== null && wordAt(cursor) === 'with') {
+    const with_ = cursor.at;
+    cursor.at += 1;
+    takeAny(cursor, 'a');
+    stitch = readStitchName(cursor);
+    if (stitch === null) cursor.at = with_;
+  }
+  if (plain && place?.kind !== 'first') {
+    cursor.at = from;
+    return null;
+  }
+  if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   if (yarn !== null) return yarnStep('join', yarn, stitch, place, cursor, from);
   const span = spanSince(cursor, from);
   const join: JoinStep = {
@@ -122,7 +137,13 @@ function onlyYarn(cursor: Cursor): string | null {
 /** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
 export function readFastenOff(cursor: Cursor): Step | null {
   const from = cursor.at;
-  if (!takeWords(cursor, 'fasten', 'off') && !takeWords(cursor, 'break', 'yarn')) return null;
+  if (
+    !takeWords(cursor, 'fasten', 'off') &&
+    !takeWords(cursor, 'break', 'off') &&
+    !takeWords(cursor, 'break', 'yarn')
+  )
+    return null;
+  takeAny(cursor, 'yarn');
   if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
   const yarn = readYarnLetter(cursor);
   return { kind: 'fasten off', yarn, span: spanSince(cursor, from) };
@@ -139,9 +160,22 @@ export function takeRing(cursor: Cursor): boolean {
 
 export function readStitchName(cursor: Cursor): StitchName | null {
   const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
-  if (found === null) return null;
+  if (found === null) return readNumberedTogether(cursor);
   const from = cursor.at;
   cursor.at += found.length;
+  return { ...found.named, span: spanSince(cursor, from) };
+}
+
+/** `2dctog` says the same as `dc2tog`. */
+function readNumberedTogether(cursor: Cursor): StitchName | null {
+  const word = peek(cursor, 1);
+  if (peek(cursor).kind !== 'number' || word.kind !== 'word' || !word.glued || !word.text.endsWith('tog'))
+    return null;
+  const name = `${word.text.slice(0, -3)}${peek(cursor).text}tog`;
+  const found = findName(cursor.lexicon, [{ ...word, text: name }], 0);
+  if (found === null) return null;
+  const from = cursor.at;
+  cursor.at += 2;
   return { ...found.named, span: spanSince(cursor, from) };
 }
 

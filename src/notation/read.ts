@@ -4,15 +4,17 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
-import { peek, spanSince, textSince } from './cursor.ts';
+import { peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import { lexiconOf } from './lexicon.ts';
+import type { Instructions, Line, Unit } from './line.ts';
+import { hookedStitch } from './read-hooked.ts';
 import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
-import { looksLikeInstruction } from './report-unread.ts';
+import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
-import type { Instructions, Line, Step, Unit } from './tree.ts';
+import type { Step } from './tree.ts';
 
 export type { Context } from './cursor.ts';
 
@@ -86,10 +88,54 @@ export function readPhrase(
     depth: 0,
     brackets: 0,
     chained: null,
-      marked: null,
+    marked: null,
     readSteps,
   };
-  return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
+  const hooked = hookedStitch(mapped.text, context.terms);
+  if (hooked !== null) return { steps: [ofHand(cursor, hooked)], diagnostics: faults };
+  const told = COUNTING.exec(mapped.text);
+  if (told === null) return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
+  const behind = cursor.tokens.findIndex(({ start }) => start >= told.index);
+  const { steps } = readSteps({ ...cursor, tokens: closed(cursor.tokens, 0, behind) }, 'line');
+  if (!countsSo(steps, told[0])) {
+    cursor.at = behind + 1;
+    const from = cursor.at;
+    skipToBoundary(cursor);
+    reportUnread(cursor, from, null);
+  }
+  return { steps, diagnostics: faults };
+}
+
+/** `Not counted.`, `Counts as 1 st.` at the end of a description. */
+const COUNTING =
+  /[.;]\s*(?:(?:does |do )?not count(?:ed)?(?: as an? st(?:itch)?)?|counts as (?:1|one|an?) st(?:itch)?)\.?\s*$/i;
+
+/** Whether the steps come to what is said of them, which is all that such a sentence is read for. */
+function countsSo(steps: readonly Step[], said: string): boolean {
+  const idle = (step: Step): boolean =>
+    step.kind === 'chain' ||
+    step.kind === 'note' ||
+    (step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st');
+  if (/not/i.test(said)) return steps.every(idle);
+  const made = steps.filter((step) => !idle(step));
+  const [only] = made;
+  return made.length === 1 && only?.kind === 'work' && (only.times === null || only.times.values[0] === 1);
+}
+
+/** A stitch told hook by hook, worked where it is used. */
+function ofHand(cursor: Cursor, id: string): Step {
+  cursor.at = cursor.tokens.length - 1;
+  const span = spanSince(cursor, 0);
+  const place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span } as const;
+  return {
+    kind: 'work',
+    stitch: { kind: 'stitch', id, span },
+    times: null,
+    place,
+    loop: 'both',
+    skipped: null,
+    span,
+  };
 }
 
 function readLine(cursor: Cursor): Line | null {
@@ -171,7 +217,7 @@ function splitLines(mapped: MappedText, tokens: readonly Token[], context: Conte
     depth: 0,
     brackets: 0,
     chained: null,
-      marked: null,
+    marked: null,
     readSteps,
   };
   const ranges: [number, number][] = [];

@@ -85,6 +85,12 @@ export function tokenise(text: string): Token[] {
       } else push('number', text.slice(start, digitsEnd), value, start, digitsEnd);
       continue;
     }
+    const spaced = isLetter(code) ? endOfSpacedName(text, at) : at;
+    if (spaced > at) {
+      at = spaced;
+      push('word', text.slice(start, at).replaceAll('.', '').toLowerCase(), 0, start, at);
+      continue;
+    }
     if (isLetter(code)) {
       at += 1;
       while (isLetter(text.charCodeAt(at)) || isApostropheInside(text, at)) at += 1;
@@ -111,6 +117,15 @@ function isOrdinal(value: number, suffix: string): boolean {
   const teen = value % 100 >= 11 && value % 100 <= 13;
   const right = teen ? 'th' : (['th', 'st', 'nd', 'rd'][value % 10] ?? 'th');
   return suffix === right;
+}
+
+/** `d.c.` is the word `dc`; the last stop is left where it ends the sentence too. */
+function endOfSpacedName(text: string, at: number): number {
+  if (isLetter(text.charCodeAt(at - 1))) return at;
+  const found = /^[a-z](?:\.[a-z]{1,2}){1,2}(?=\.)(?!\.[a-z])/i.exec(text.slice(at, at + 12))?.[0];
+  if (found === undefined) return at;
+  const end = at + found.length + 1;
+  return /^\s*(?:$|\n|\s[A-Z])/.test(text.slice(end, end + 4)) ? end - 1 : end;
 }
 
 /** `dc2tog` is one word; `ch3` is a word and a number. */

@@ -162,8 +162,8 @@ export interface Counts {
   readonly span: Span;
 }
 
-/** Which loop of the stitch the hook goes under. */
-export type Loop = 'both' | 'front' | 'back';
+/** Which loop of the stitch the hook goes under; `third` is the one behind the top of a half double crochet. */
+export type Loop = 'both' | 'front' | 'back' | 'third';
 
 export type Step =
   | WorkStep
@@ -182,6 +182,8 @@ export type Step =
   | CornersStep
   | LoopsStep
   | LeaveStep
+  | RingStep
+  | ShapeStep
   | NoteStep;
 
 /** `sc in next 3 sts`, `3 dc in ring`, `shell in next ch`, `sc2tog`, and bare `6 sc`. */
@@ -195,9 +197,18 @@ export interface WorkStep {
   readonly loop: Loop;
   /** `working 3 dc in each corner sp`: what goes into those instead, where it meets them. */
   readonly corners?: { readonly body: readonly Step[]; readonly what: What };
+  /** `inc 6 sts evenly`, `dec 1 st at each end`: what is gained or lost on the way along "each st". */
+  readonly shaping?: Shaping;
   /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
   readonly skipped: Counts | null;
   readonly span: Span;
+}
+
+export interface Shaping {
+  readonly does: 'inc' | 'dec';
+  /** In all for "evenly", at each end otherwise. */
+  readonly n: Num;
+  readonly where: 'evenly' | 'each end';
 }
 
 export interface ChainStep {
@@ -213,7 +224,7 @@ export interface SkipStep {
   readonly n: Num | null;
   readonly what: What;
   /** `sk first st` against `sk next st`. */
-  readonly pick: 'next' | 'first';
+  readonly pick: 'next' | 'first' | 'last';
   readonly span: Span;
 }
 
@@ -233,6 +244,8 @@ export interface RepeatStep {
   readonly body: readonly Step[];
   /** Steps of the body that the last pass works: where `**` stands; null when the last pass is whole. */
   readonly lastPassEnds: number | null;
+  /** `ending last rep with …`: what follows stands for the last step of the last pass; `ending with …` may or may not. */
+  readonly endsWith?: 'last rep' | 'row';
   readonly stop: Stop;
   readonly span: Span;
 }
@@ -337,6 +350,18 @@ export interface LoopsStep {
   readonly span: Span;
 }
 
+/** `make a magic ring`, before the round that goes into it. */
+export interface RingStep {
+  readonly kind: 'ring';
+  readonly span: Span;
+}
+
+/** `inc 6 sts evenly`, before it is given to the stitch it belongs to. */
+export interface ShapeStep extends Shaping {
+  readonly kind: 'shape';
+  readonly span: Span;
+}
+
 /** `leave rem sts unworked`: the row may stop short. */
 export interface LeaveStep {
   readonly kind: 'leave';
@@ -348,65 +373,4 @@ export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
   readonly span: Span;
-}
-
-/** One entry of a stated count: `24 dc`, `4 ch-2 sps`, `6 shells`; `what` null for a bare number. */
-export interface StatedEntry {
-  readonly n: Num;
-  readonly what: What | null;
-  /** `12 dc each side`: so many between two corners. */
-  readonly perSide?: true;
-  readonly span: Span;
-}
-
-/** `(37 sts)`, `(24 dc, 4 ch-2 sps)`, `(37 (49, 61) sts)`. */
-export interface StatedCount {
-  readonly entries: readonly StatedEntry[];
-  /** As written, without its brackets. */
-  readonly text: string;
-  readonly span: Span;
-}
-
-export type Unit = 'row' | 'round';
-
-export type Label =
-  /** `Row 3`, `Rnds 5-6 (8, 10)`, `Rows 4 on` (`to` is `'on'`). */
-  | {
-      readonly kind: 'numbered';
-      readonly unit: Unit;
-      /** As written, one row of it: `Row`, `Rnd`, `Round`. */
-      readonly word: string;
-      readonly from: Num;
-      readonly to: Num | 'on' | null;
-      /** Further numbers of a list: 7 and 9 of `Rnds 5, 7 and 9`. */
-      readonly others?: readonly Num[];
-      readonly span: Span;
-    }
-  /** `Next row`; `n` for `Next 4 rows`. */
-  | {
-      readonly kind: 'next';
-      readonly unit: Unit;
-      readonly word: string;
-      readonly n?: Num;
-      readonly span: Span;
-    }
-  /** `Foundation`, `Base chain`, `Edging`: a word of the pattern's own before a colon. */
-  | { readonly kind: 'named'; readonly name: string; readonly span: Span };
-
-/** One labelled row, round or sentence group of a part. */
-export interface Line {
-  /** Null for instructions that stand outside rows, e.g. a closing `Fasten off.` */
-  readonly label: Label | null;
-  readonly side: 'RS' | 'WS' | null;
-  readonly steps: readonly Step[];
-  readonly stated: StatedCount | null;
-  /** Places of the sizes it is for, where a heading says `Sizes M and L only`; all of them when absent. */
-  readonly sizes?: readonly number[];
-  /** False when some of its words could not be read: it is not worked, so that one fault does not cause more. */
-  readonly readable: boolean;
-  readonly span: Span;
-}
-
-export interface Instructions {
-  readonly lines: readonly Line[];
 }

@@ -1,6 +1,7 @@
 /** A pattern as its file gives it, before any size is worked: values checked, instructions read, places kept. */
 
-import type { Instructions, Step } from '../notation/tree.ts';
+import type { Instructions } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Source, Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 

@@ -1,6 +1,7 @@
 /** Instructions and the names of special stitches that are not described in, the lines that use them marked unreadable out. */
 
-import type { Instructions, Step } from '../notation/tree.ts';
+import type { Instructions } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
 
 /** What they would make can't be told, so the lines are not worked; the missing description is the fault, told once. */
 export function withoutUndescribed(

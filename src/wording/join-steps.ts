@@ -19,6 +19,8 @@ export function joinSteps(steps: readonly WordedStep[], voice: Voice, where: 'in
     else if (step.kind === 'note' && words.startsWith('(')) text += ` ${words}`;
     // The spread of "work 21 sc evenly" has commas of its own.
     else if (before.kind === 'evenly' && voice.spreads.has(before)) text += `; ${words}`;
+    // `rep from * across, ending with sc in last st`.
+    else if (before.kind === 'repeat' && before.endsWith !== undefined) text += ` ${words}`;
     else text += `, ${words}`;
   }
   return text;

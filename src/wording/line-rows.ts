@@ -1,7 +1,7 @@
 /** A fabric in, the rows each line of a part's instructions made out. */
 
 import type { Fabric } from '../fabric/fabric.ts';
-import type { Unit } from '../notation/tree.ts';
+import type { Unit } from '../notation/line.ts';
 
 export interface RowRange {
   readonly unit: Unit;

@@ -1,6 +1,7 @@
 /** What a chain counts as, and the count at the end of a row, in; their words out. */
 
-import type { Counts, Num, StatedCount } from '../notation/tree.ts';
+import type { StatedCount } from '../notation/line.ts';
+import type { Counts, Num } from '../notation/tree.ts';
 import { printStitch, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import type { Voice } from './voice.ts';

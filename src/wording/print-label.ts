@@ -1,6 +1,6 @@
 /** A line's label and side in, as printed out: `Row 2 (WS)`, `Rnds 5–8`, `Rows 4–27 (33, 39)`. */
 
-import type { Label, Line, Unit } from '../notation/tree.ts';
+import type { Label, Line, Unit } from '../notation/line.ts';
 import { ownWords } from './own-words.ts';
 import { form } from './print-name.ts';
 import { isMany, printNumber, printValues } from './print-number.ts';

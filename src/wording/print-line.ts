@@ -1,6 +1,7 @@
 /** Trees in, text out: steps as one sentence, and a whole labelled line with its count, in the tree's own forms. */
 
-import type { Line, Step } from '../notation/tree.ts';
+import type { Line } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { joinSteps, sentence } from './join-steps.ts';
 import { printStated } from './print-count.ts';

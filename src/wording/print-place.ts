@@ -14,6 +14,7 @@ export function printPlace(place: Place, loop: Loop, lead: 'in' | 'over' | 'arou
 }
 
 export function printLoop(loop: Exclude<Loop, 'both'>, voice: Voice): string {
+  if (loop === 'third') return '3rd loop';
   return loop === 'back' ? voice.phrases.backLoop : voice.phrases.frontLoop;
 }
 

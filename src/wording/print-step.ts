@@ -7,6 +7,7 @@ import type {
   EvenlyStep,
   JoinStep,
   RepeatStep,
+  Shaping,
   Step,
   WorkStep,
   YarnStep,
@@ -30,6 +31,8 @@ const MARKS = ['*', '†', '‡'];
 export function printStep(step: Step, voice: Voice, depth = 0): string {
   switch (step.kind) {
     case 'work':
+      if (step.shaping !== undefined)
+        return `${printWork(step, voice)}, ${printShaping(step.shaping, voice)}`;
       return step.corners === undefined
         ? printWork(step, voice)
         : `${printWork(step, voice)}, ${printStep({ kind: 'corners', ...step.corners, span: step.span }, voice, depth)}`;
@@ -57,6 +60,10 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
       return `working (${bodyOf(step.body, voice, depth)}) in each ${printWhat(step.what, false, voice)}`;
     case 'loops':
       return step.loop === 'both' ? 'working in both loops' : `working in ${printLoop(step.loop, voice)}`;
+    case 'ring':
+      return 'make a magic ring';
+    case 'shape':
+      return printShaping(step, voice);
     case 'leave':
       return `leave ${voice.form === 'full' ? 'remaining' : 'rem'} ${voice.phrases.st.many} unworked`;
     case 'evenly':
@@ -66,6 +73,12 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'note':
       return ownWords(step.text, voice);
   }
+}
+
+/** `inc 6 sts evenly`, `dec 1 st at each end`. */
+function printShaping({ does, n, where }: Shaping, voice: Voice): string {
+  const word = voice.form === 'full' ? (does === 'inc' ? 'increase' : 'decrease') : does;
+  return `${word} ${printAmount(n, { kind: 'st' }, voice)} ${where === 'evenly' ? 'evenly' : 'at each end'}`;
 }
 
 function printWork(step: WorkStep, voice: Voice): string {
@@ -106,7 +119,14 @@ function printRepeat(step: RepeatStep, voice: Voice, depth: number): string {
       ? first
       : [`${first}**`, bodyOf(rest, voice, depth + 1)].filter((words) => words !== '').join(', ');
   const again = `${voice.phrases.repeat} from ${mark} ${printStop(step.stop, voice)}`;
-  const ending = ends === null ? '' : `, ending last ${voice.phrases.repeat} at **`;
+  const ending =
+    ends !== null
+      ? `, ending last ${voice.phrases.repeat} at **`
+      : step.endsWith === undefined
+        ? ''
+        : step.endsWith === 'row'
+          ? ', ending with'
+          : `, ending last ${voice.phrases.repeat} with`;
   return `${mark}${body}; ${again}${ending}`;
 }
 

@@ -1,6 +1,7 @@
 /** A line of the tree and what it made in the fabrics in, the line as it is printed out. */
 
-import type { Line, Step } from '../notation/tree.ts';
+import type { Line } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
 import { type LineWork, withChainNumbers } from './chain-numbers.ts';
 import { countWords } from './count-words.ts';
 import { evenSpreads } from './even-spread.ts';

@@ -20,4 +20,9 @@ export const GOOD_LINES: readonly string[] = [
   'Edging: Ch 1, work 21 sc evenly along row ends, working along opposite side of foundation ch, sc in next ch, place marker in first st, do not join. Fasten off A.',
   'Ch 4, join with sl st in first ch to form ring.',
   'Next rnd: [Sc in next 4 sts, sc2tog] around, *sc in next st, ch 1; rep from * 5 more times, 2 sc in last st (corner made). Fasten off.',
+  'Row 13: Sc in 2nd skipped st, dc in 3rd dc of next 5 dc, sc in 2nd ch of next ch-5 sp, sc between first and 2nd sts, hdc in 3rd loop of each st to end, sc in center dc of last shell, sk last st, turn.',
+  'Rnd 14: *Ch 3, sk next st, sc in next st; rep from * around, ending last rep with hdc in last st.',
+  'Row 15: Sc in each st across, dec 1 st at each end, turn. (18 sc)',
+  'Rnd 16: Make a magic ring, ch 1, FPtr around dc 2 rows below, sk next st, sc in sp between each 2 sts around, ch 3, sl st in top of last sc made, dc in every 3rd st around, inc 6 sts evenly.',
+  'Rnd 17: Sc in each sc and 3 sc in each ch-2 sp around, 3 sc in first ch of foundation ch, sc in each ch along foundation ch to last ch.',
 ];

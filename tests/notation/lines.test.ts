@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Line } from '../../src/notation/tree.ts';
+import type { Line } from '../../src/notation/line.ts';
 import { brief, faultsOf, lineOf, linesOf } from './read-lines.ts';
 
 const three = { sizes: 3 };

@@ -1,9 +1,10 @@
 /** Lines as a designer writes them in, their trees without places out. */
 
 import { expect } from 'vitest';
+import type { Line } from '../../src/notation/line.ts';
 import type { Context } from '../../src/notation/read.ts';
 import { readInstructions } from '../../src/notation/read.ts';
-import type { Line, Step } from '../../src/notation/tree.ts';
+import type { Step } from '../../src/notation/tree.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
 

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Line } from '../../src/notation/line.ts';
 import { readInstructions, readPhrase } from '../../src/notation/read.ts';
-import type { Line, Num, Place, Step, Stop, What } from '../../src/notation/tree.ts';
+import type { Num, Place, Step, Stop, What } from '../../src/notation/tree.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';

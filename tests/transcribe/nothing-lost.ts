@@ -48,10 +48,10 @@ export function wordsLost({ source, pieces }: Transcript, file: string): string[
   return pieces
     .filter(({ kind }) => WORD_FOR_WORD.includes(kind))
     .flatMap(({ span }) => wordsIn(source.text.slice(span.start, span.end)))
-    .filter((word) => !kept.has(word));
+    .filter((word) => word !== 'and' && !kept.has(word));
 }
 
-/** The letter o with a blank behind it is a bullet of word processors. */
+/** The letter o with a blank behind it is a bullet of word processors; "and" parts the entries of a list, as a comma does. */
 function wordsIn(text: string): string[] {
   return (
     text

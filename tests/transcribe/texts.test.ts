@@ -61,9 +61,10 @@ describe.each(names)('%s', (name) => {
     );
   });
 
-  test('has its faults placed in its own lines', () => {
+  test('has its faults placed in its own lines, and none of its ornaments', () => {
     const source = pasted(name);
-    for (const { file, span } of compileText(source, name).diagnostics) {
+    for (const { code, file, span } of compileText(source, name).diagnostics) {
+      expect(code).not.toBe('booklet/character');
       expect(file).toBe('input.txt');
       expect(span.end).toBeLessThanOrEqual(source.text.length);
       expect(source.text.slice(span.start, span.end).trim()).not.toBe('');

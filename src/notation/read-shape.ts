@@ -1,0 +1,36 @@
+/** What a row gains or loses, told after it: `inc 6 sts evenly around`, `dec 1 st at each end of row`. */
+
+import type { Cursor } from './cursor.ts';
+import { spanSince, takeAny, wordAt } from './cursor.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { readWhat } from './read-what.ts';
+import type { ShapeStep } from './tree.ts';
+
+/** Null with the cursor where it was when "inc" or "dec" is a stitch here. */
+export function readShape(cursor: Cursor): ShapeStep | null {
+  const from = cursor.at;
+  const word = takeAny(cursor, 'inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing');
+  const n = word !== null && isNumber(cursor) ? readNumber(cursor) : null;
+  if (word === null || n === null) {
+    cursor.at = from;
+    return null;
+  }
+  const does = word.startsWith('inc') ? 'inc' : 'dec';
+  readWhat(cursor);
+  if (takeAny(cursor, 'evenly') !== null) {
+    takeAny(cursor, 'spaced');
+    takeAny(cursor, 'around', 'across', 'round');
+    takeAny(cursor, 'row', 'round', 'rnd');
+    return { kind: 'shape', does, n, where: 'evenly', span: spanSince(cursor, from) };
+  }
+  if (takeAny(cursor, 'at') !== null && takeAny(cursor, 'each', 'both') !== null) {
+    const ends = takeAny(cursor, 'end', 'ends') !== null;
+    if (ends && takeAny(cursor, 'of') !== null) {
+      takeAny(cursor, 'the', 'this');
+      if (wordAt(cursor) === 'row') cursor.at += 1;
+    }
+    if (ends) return { kind: 'shape', does, n, where: 'each end', span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
+}
