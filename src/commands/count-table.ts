@@ -1,16 +1,19 @@
 /** One worked size -> its counts as a table for people, columns aligned. */
 
 import type { CompiledSize } from '../compiled.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import { stitchById, termsOf } from '../stitches/table.ts';
 import { printCm, printM } from '../units.ts';
 
-export function countTable({ size, fabric, measures }: CompiledSize): string {
+/** `terms` are the pattern's own, so that its stitches are called what it calls them. */
+export function countTable({ size, fabric, measures }: CompiledSize, terms: Terms): string {
   const several = fabric.parts.length > 1;
   const rows = fabric.rows.map((row) => [
     ...(several ? [fabric.parts[row.part]?.name ?? ''] : []),
     row.label,
     String(row.stitches),
     row.spaces === 0 ? '' : String(row.spaces),
-    tally(row.byStitch),
+    tally(inTerms(row.byStitch, terms)),
     tally(row.groups),
     row.stated ?? '',
   ]);
@@ -29,6 +32,12 @@ export function countTable({ size, fabric, measures }: CompiledSize): string {
       .join('  ')
       .trimEnd();
   return [`Size ${size.name}${measured(measures)}`, '', set(heads), ...rows.map(set)].join('\n');
+}
+
+function inTerms(byStitch: Readonly<Record<string, number>>, terms: Terms): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(byStitch).map(([id, n]) => [termsOf(stitchById(id), terms).abbr, n]),
+  );
 }
 
 function tally(counts: Readonly<Record<string, number>>): string {

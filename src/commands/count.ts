@@ -42,7 +42,13 @@ A pattern with faults is not counted past the fault; the faults are told and the
     }
     const sizes = found?.kind === 'found' ? [found.size] : compiled.sizes;
     if (flags.has('json')) terminal.say(JSON.stringify(countJson(compiled, text, sizes), null, 2));
-    else terminal.say([compiled.pattern?.title ?? compiled.slug, ...sizes.map(countTable)].join('\n\n'));
+    else
+      terminal.say(
+        [
+          compiled.pattern?.title ?? compiled.slug,
+          ...sizes.map((size) => countTable(size, compiled.pattern?.terms ?? 'US')),
+        ].join('\n\n'),
+      );
     return hasErrors(files) ? 1 : 0;
   },
 };

@@ -14,6 +14,11 @@ export function findSize(compiled: CompiledPattern, wanted: string): FoundSize {
     compiled.sizes.find((one) => same(one.size.name) || same(one.slug));
   if (size !== undefined) return { kind: 'found', size };
   const names = compiled.sizes.map((one) => one.size.name);
+  if (wanted === '')
+    return {
+      kind: 'unknown',
+      message: `Say which size with --size: ${compiled.slug} has ${names.join(', ')}.`,
+    };
   const near = nearest(wanted, names);
   const offer = near === null ? '' : ` Did you mean ${near}?`;
   return {

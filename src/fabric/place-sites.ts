@@ -31,7 +31,10 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;
-  if (what.kind === 'ch' && site !== null && site.space !== NONE) {
+  const asChain =
+    what.kind === 'ch' ||
+    (what.kind === 'any-of' && site !== null && what.of.find((each) => isA(site, each))?.kind === 'ch');
+  if (asChain && site !== null && site.space !== NONE) {
     // One chain of a space, not the space.
     passChain(worker, index);
     return { ...site, space: NONE };

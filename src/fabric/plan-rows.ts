@@ -43,7 +43,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const { label } = line;
     const rep = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
     const unit: Unit | null = label === null || label.kind === 'named' ? (rep?.unit ?? null) : label.unit;
-    const others = line.steps.filter((step) => step !== rep);
+    const repAt = rep === undefined ? -1 : line.steps.indexOf(rep);
+    const before = line.steps.slice(0, Math.max(0, repAt));
+    const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
     if (numbers === null) return { plans, faults };
     if (label?.kind === 'numbered' && numbers.length > 0) {
@@ -73,9 +75,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           return { plans, faults };
         }
         const isLast = i === numbers.length - 1;
-        const steps = isLast
-          ? [...source.steps, ...others.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn))]
-          : source.steps;
+        // `With B, rep Row 2. Fasten off B.`: what stands before comes first, what stands behind comes last.
+        const steps = [
+          ...(i === 0 ? before : []),
+          ...source.steps,
+          ...(isLast ? after.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn)) : []),
+        ];
         const stated = { ...line, stated: line.stated };
         plans.push({
           label: rowName(word, number),
@@ -88,7 +93,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           checksCount: isLast,
           meant: source.stated,
         });
-        byNumber.set(number, source);
+        byNumber.set(number, { ...source, steps });
       }
       if (rep.last === undefined || rep.even === true) {
         for (const number of numbers) history.push(byNumber.get(number) ?? line);

@@ -32,7 +32,7 @@ export function workRepeat(
     }
     case 'end':
       if (following === null) return toLimit(worker, step, work);
-      return step.kind === 'repeat' && step.endsWith !== undefined && step.body.length > 1
+      return step.kind === 'repeat' && step.endsWith !== undefined && endsInWork(step.body)
         ? endingWith(worker, step, following, work)
         : toEnd(worker, step, following, work);
     case 'leaving':
@@ -97,6 +97,12 @@ function endingWith(worker: Worker, step: RepeatStep, following: readonly Step[]
   }
   restore(worker, before);
   return toEnd(worker, tries[0] ?? step, following, work);
+}
+
+/** Only a stitch at the end of the body can be the one that the ending stands for. */
+function endsInWork(body: readonly Step[]): boolean {
+  const last = body[body.length - 1];
+  return body.length > 1 && last !== undefined && (last.kind === 'work' || last.kind === 'group');
 }
 
 /** `sc in last st` after a repeat is another stitch: not the one that the last pass went into. */

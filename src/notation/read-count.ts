@@ -26,6 +26,8 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const inner = cursor.at;
   const entries = readEntries(cursor);
   if (entries === null) return back(cursor, from);
+  // `Ch 21, (25, 29)`: several bare numbers are sizes gone astray, no count.
+  if (entries.length > 1 && entries.every(({ what }) => what === null)) return back(cursor, from);
   const text = textSince(cursor, inner);
   if (opened) {
     skipCounting(cursor);

@@ -38,8 +38,15 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
   const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
-  if (stop !== null)
-    return broken ? null : [{ kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) }];
+  if (stop !== null) {
+    const bracket: Step = { kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) };
+    // `(3 tr, 2 ch) 3 times in ring`: all of it into one place.
+    const into = wordAt(cursor) === 'in' || wordAt(cursor) === 'into' ? readPlace(cursor) : null;
+    if (broken) return null;
+    return into === null
+      ? [bracket]
+      : [{ kind: 'group', body: [bracket], place: into.place, span: spanSince(cursor, from) }];
+  }
   const read = readPlace(cursor);
   if (read !== null) {
     const skipped =

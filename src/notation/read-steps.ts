@@ -6,7 +6,7 @@ import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './curs
 import type { StatedCount } from './line.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
-import type { Num, ShapeStep, Step } from './tree.ts';
+import type { Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -73,7 +73,14 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 function addStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
   if (step.kind === 'shape') shapeLast(cursor, steps, step);
-  else if (step.kind !== 'corners') steps.push(step);
+  else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
+    // `sc in each dc around, 3 sc in each ch-2 sp`: the spaces are met on the way round, not after it.
+    const what: What = 'place' in step && step.place?.kind === 'each' ? step.place.what : { kind: 'corner' };
+    const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span: step.span };
+    const body: readonly Step[] =
+      step.kind === 'group' ? step.body : step.kind === 'work' ? [{ ...step, place: here }] : [];
+    steps[steps.length - 1] = { ...before, corners: { body, what } };
+  } else if (step.kind !== 'corners') steps.push(step);
   else if (before?.kind === 'work' && before.place?.kind === 'each')
     steps[steps.length - 1] = { ...before, corners: { body: step.body, what: step.what } };
   else
@@ -84,6 +91,16 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** Spaces worked into each, said after stitches worked into each to the end. */
+function isSpacesOnTheWay(before: WorkStep, step: Step): boolean {
+  if (step.kind !== 'work' && step.kind !== 'group') return false;
+  const { place } = before;
+  const toEnd = place?.kind === 'each' && place.stop.kind === 'end' && before.corners === undefined;
+  const stitches = place?.kind === 'each' && (place.what.kind === 'st' || place.what.kind === 'stitch');
+  const next = step.place;
+  return toEnd && stitches && next?.kind === 'each' && next.what.kind === 'space' && next.stop.kind === 'end';
 }
 
 /** What is gained or lost belongs to the stitch before it, which goes into each of something. */

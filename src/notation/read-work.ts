@@ -144,7 +144,10 @@ function readPlaces(
     const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
     steps.push({ kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, start) });
   };
-  const bare = wordAt(cursor);
+  // `sc to last 2 sts`, `sc to end`; but `sl st to first sc` joins.
+  const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';
+  const upTo = wordAt(cursor) === 'to' && !slips && ['last', 'end', 'within'].includes(wordAt(cursor, 1));
+  const bare = upTo ? 'across' : wordAt(cursor);
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
   const stem = ['stem', 'post'].includes(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));

@@ -71,9 +71,13 @@ export function readChange(cursor: Cursor): Step | null {
     return null;
   }
   // "in last yo of last st", "loosely up the side": how it is always done, so it is not kept apart.
+  const said = cursor.at;
   skipToBoundary(cursor);
   const action = word === 'drop' ? 'drop' : word === 'carry' ? 'carry' : 'change';
-  return yarnStep(action, yarn, null, null, cursor, from);
+  const step = yarnStep(action, yarn, null, null, cursor, from);
+  const when = cursor.at > said ? textSince(cursor, said) : '';
+  // A row named is worth keeping: in a range only that one changes.
+  return action === 'change' && /\d/.test(when) ? { ...step, when } : step;
 }
 
 /** `join [B] [with sl st] [in first sc] [to form ring]`. */

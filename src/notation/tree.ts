@@ -279,6 +279,8 @@ export interface YarnStep {
   /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`. */
   readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry';
   readonly yarn: string;
+  /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
+  readonly when?: string;
   /** For `join B with sc in any ch-2 sp`. */
   readonly stitch: StitchName | null;
   readonly place: Place | null;

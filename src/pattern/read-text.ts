@@ -2,8 +2,8 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { readInstructions, readPhrase } from '../notation/read.ts';
 import type { Instructions } from '../notation/line.ts';
+import { readInstructions, readPhrase } from '../notation/read.ts';
 import type { Step } from '../notation/tree.ts';
 import { plainText } from '../source/mapped-text.ts';
 import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';

@@ -87,6 +87,11 @@ function printWork(step: WorkStep, voice: Voice): string {
   const counted = step.times === null ? name : `${printNumber(step.times, voice.numbers)} ${name}`;
   if (step.place === null)
     return step.loop === 'both' ? counted : `${counted} in ${printLoop(step.loop, voice)}`;
+  // Two together go over two at a time, so "in each st" would be another thing: `sc2tog around`.
+  const drawn = step.stitch.kind === 'stitch' && stitchById(step.stitch.id).uses > 1;
+  const ends = step.place.kind === 'each' && step.place.stop.kind !== 'before';
+  if (drawn && ends && step.place.kind === 'each' && step.place.what.kind === 'st' && step.loop === 'both')
+    return `${counted} ${printStop(step.place.stop, voice)}`;
   const worked = `${counted} ${printPlace(step.place, step.loop, leadOf(step), voice)}`;
   if (step.skipped === null) return worked;
   const nth = step.place.kind === 'from-hook' ? soleValue(step.place.nth, voice.numbers) : null;
@@ -144,7 +149,7 @@ function printYarn(step: YarnStep, voice: Voice): string {
     case 'with':
       return `with ${step.yarn}`;
     case 'change':
-      return `change to ${step.yarn} in last ${voice.phrases.yarnOver}`;
+      return `change to ${step.yarn} ${step.when ?? `in last ${voice.phrases.yarnOver}`}`;
     case 'drop':
     case 'carry':
       return `${step.action} ${step.yarn}`;

@@ -37,8 +37,21 @@ export function wordLine(
   const spreads =
     numbers === 'all' || work === undefined ? new Map() : evenSpreads(steps, work.fabric, work.rows, numbers);
   const text = wordSteps(steps, { ...voice, spreads, rowsInLabel: ranges !== null });
-  const count = line.stated === null ? countWords(works, voice) : printStated(line.stated, voice);
+  const count = line.stated === null ? countWords(works, voice) : statedWords(line, works, voice);
   return { label, text, count, rows: numbers === 'all' ? [] : (work?.rows ?? []) };
+}
+
+/** The count as stated; where the rows of a range differ it is the last one's, and says so. */
+function statedWords(line: Line, works: readonly LineWork[], voice: Voice): string | null {
+  if (line.stated === null) return null;
+  const words = printStated(line.stated, voice);
+  const grows = works.some(
+    ({ fabric, rows }) => new Set(rows.map((row) => fabric.rows[row]?.stitches)).size > 1,
+  );
+  const unit = line.label !== null && line.label.kind !== 'named' ? line.label.unit : null;
+  if (!grows || unit === null) return words;
+  const noun = unit === 'row' ? voice.phrases.row.one : voice.phrases.round.one;
+  return `${words} in last ${noun.toLowerCase()}`;
 }
 
 /** A row that a dash in its label, or a dash in all its numbers, leaves out of a size. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { Line } from '../../src/notation/line.ts';
 import type { Context } from '../../src/notation/read.ts';
 import { readInstructions } from '../../src/notation/read.ts';
-import type { Line } from '../../src/notation/line.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
 import { printLine, printSteps } from '../../src/wording/print-line.ts';

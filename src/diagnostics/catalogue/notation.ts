@@ -33,7 +33,7 @@ export const notationFaults = {
     why: 'What it asks for is not worked, so nothing after it on this row can be counted.',
     try:
       expected === null
-        ? 'write it as a stitch and a place, such as "sc in next 3 sts".'
+        ? 'write it as a stitch and where it goes: "… in next 3 sts", "… in each st across".'
         : `here ${expected} was expected.`,
   }),
   'phrase/no-place': ({ word }: { readonly word: string }): Wording => ({
