@@ -93,8 +93,8 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
     );
 }
 
-/** Spaces worked into each, said after stitches worked into each to the end. */
-function isSpacesOnTheWay(before: WorkStep, step: Step): boolean {
+/** Spaces worked into each, said after stitches worked into each to the end: read as one step. */
+export function isSpacesOnTheWay(before: WorkStep, step: Step): boolean {
   if (step.kind !== 'work' && step.kind !== 'group') return false;
   const { place } = before;
   const toEnd = place?.kind === 'each' && place.stop.kind === 'end' && before.corners === undefined;
