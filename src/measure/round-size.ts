@@ -1,8 +1,9 @@
 /**
  * A piece worked in rounds in, its width and height out.
  *
- * A flat piece grows by one row's height all round in every round, so it is twice the height of its rounds across: the
- * diameter of a circle, from side to side of a polygon. The hole of a ring of chains is left out. A piece begun round a
+ * A flat piece grows by one row's height all round in every round, so its rounds give the radius of a
+ * circle, or of the circle that fits inside a polygon. A polygon lies with one side at the bottom: a hexagon is wider,
+ * from corner to corner, than it is high, from side to side. The hole of a ring of chains is left out. A piece begun round a
  * chain is longer by that chain. When the last rounds, three or more, count no more than a round before them, they
  * stand up as the wall of a basket: its width comes from its way round (divided by pi, or by the sides of a polygon),
  * its height from the wall. A tube, begun in each chain of a ring, is all wall. A shape drawn in again at its top by
@@ -50,10 +51,19 @@ export function roundSize(
 }
 
 function flatSize(fabric: Fabric, piece: RoundPiece, radiusMm: number, stitchMm: number): PieceSize {
-  // Of a triangle the rounds give the inner circle: 2 root 3 of its radius a side, 3 high.
-  if (piece.corners === 3) return { widthMm: 2 * Math.sqrt(3) * radiusMm, heightMm: 3 * radiusMm };
   const spineMm = piece.start === 'chain' ? spineStitches(fabric, piece.rounds[0]) * stitchMm : 0;
-  return { widthMm: spineMm + 2 * radiusMm, heightMm: 2 * radiusMm };
+  const [across, high] = piece.start === 'chain' ? [2, 2] : radiiAcross(piece.corners);
+  return { widthMm: spineMm + across * radiusMm, heightMm: high * radiusMm };
+}
+
+/** Width and height of a polygon lying on one side, in radii of the circle inside it; of a circle, two and two. */
+function radiiAcross(corners: number): readonly [number, number] {
+  if (corners < 3) return [2, 2];
+  const toCorner = 1 / Math.cos(Math.PI / corners);
+  const angles = Array.from({ length: corners }, (_, i) => ((2 * i + 1) * Math.PI) / corners);
+  const xs = angles.map((angle) => toCorner * Math.sin(angle));
+  const ys = angles.map((angle) => toCorner * Math.cos(angle));
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
 }
 
 /** Perimeter over width: pi for a circle, 4 for a square, n tan(pi / n) for other polygons, side to side. */

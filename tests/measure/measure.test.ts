@@ -94,6 +94,13 @@ describe('the size of a piece worked in rounds', () => {
     expect(triangle.heightMm).toBeCloseTo(150, 5);
   });
 
+  test('a hexagon lying on one side is wider, corner to corner, than high', () => {
+    const hexagon = sized(buildFabric(rounds('sc', growing(10, 6)), [{ ...ROUND[0], corners: 6 }]), gauge);
+    // Inner circle of radius 50: corner to corner 2 x 50 x 2 / 1.732 = 115.47.
+    expect(hexagon.widthMm).toBeCloseTo(115.47, 2);
+    expect(hexagon.heightMm).toBeCloseTo(100, 5);
+  });
+
   test('an oval is longer by the chain it goes round', () => {
     // 6 chains, so 5 stitches from the middle of the first to the middle of the last: 25 mm longer.
     const first = times(
