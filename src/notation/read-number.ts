@@ -76,6 +76,11 @@ export function readNumber(cursor: Cursor): Num | null {
     }
     cursor.at = closeAt;
   }
+  return forSizes(cursor, values, from);
+}
+
+/** One value, or one for each size; any other number of them is a fault. */
+function forSizes(cursor: Cursor, values: (number | null)[], from: number): Num {
   const span = spanSince(cursor, from);
   const { sizes } = cursor.context;
   if (values.length > 1 && values.length !== sizes) {
@@ -112,16 +117,7 @@ export function readOrdinals(cursor: Cursor): Num | null {
     }
     if (peek(cursor).kind === 'close') cursor.at += 1;
   }
-  const span = spanSince(cursor, from);
-  const { sizes } = cursor.context;
-  if (values.length > 1 && values.length !== sizes) {
-    cursor.faults.push(
-      diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }),
-    );
-    while (values.length < sizes) values.push(values[values.length - 1] ?? 0);
-    values.length = Math.max(1, sizes);
-  }
-  return { values, span };
+  return forSizes(cursor, values, from);
 }
 
 /** A number that is not written as one, such as the one in "a shell". */

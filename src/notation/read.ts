@@ -150,14 +150,7 @@ function readLine(cursor: Cursor): Line | null {
     const text = cursor.mapped.text
       .slice(cursor.tokens[noteFrom]?.start, cursor.tokens[cursor.at]?.start)
       .trim();
-    return {
-      label: null,
-      side: null,
-      steps: [{ kind: 'note', text, span }],
-      stated: null,
-      readable: true,
-      span,
-    };
+    return noteLine(text, span);
   }
   const { steps, stated } = readSteps(cursor, 'line');
   const span = spanSince(cursor, 0);
@@ -189,6 +182,11 @@ function readHeading(cursor: Cursor): Line | null {
   cursor.at = cursor.tokens.length - 1;
   const span = spanSince(cursor, 0);
   const text = textSince(cursor, 0);
+  return noteLine(text, span);
+}
+
+/** A line that is only told to the reader. */
+function noteLine(text: string, span: Line['span']): Line {
   return {
     label: null,
     side: null,

@@ -2,7 +2,7 @@
 
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
-import type { Heading } from './headings.ts';
+import type { Heading, Section } from './headings.ts';
 import type { TextLine } from './tidy-lines.ts';
 
 /** A line, or what stands on it behind a heading and its colon. */
@@ -31,24 +31,8 @@ export interface PartDraft {
   readonly lines: WorkLine[];
 }
 
-export type Bucket =
-  | 'title'
-  | 'designer'
-  | 'about'
-  | 'terms'
-  | 'skill'
-  | 'sizes'
-  | 'materials'
-  | 'gauge'
-  | 'abbreviations'
-  | 'specials'
-  | 'notes'
-  | 'finishing'
-  | 'licence'
-  | 'version'
-  | 'date'
-  /** Not understood. */
-  | 'kept';
+/** What is not understood is kept. */
+export type Bucket = Exclude<Section, 'instructions'> | 'kept';
 
 export interface SortedLines {
   readonly buckets: Readonly<Record<Bucket, readonly Item[]>>;
