@@ -78,17 +78,44 @@ export function take(cursor: Cursor): Token {
   return token;
 }
 
-/** Moves over the words if they all stand next, in order. */
-export function takeWords(cursor: Cursor, ...words: readonly string[]): boolean {
-  for (let i = 0; i < words.length; i += 1) if (wordAt(cursor, i) !== words[i]) return false;
-  cursor.at += words.length;
+/** Moves over the words if they all stand next, in order. Single parameters: a list made at each call costs more than the reading. */
+export function takeWords(
+  cursor: Cursor,
+  first: string,
+  second: string,
+  third?: string,
+  fourth?: string,
+  fifth?: string,
+): boolean {
+  if (wordAt(cursor) !== first || wordAt(cursor, 1) !== second) return false;
+  let taken = 2;
+  for (const word of third === undefined ? [] : [third, fourth, fifth]) {
+    if (word === undefined) break;
+    if (wordAt(cursor, taken) !== word) return false;
+    taken += 1;
+  }
+  cursor.at += taken;
   return true;
 }
 
-/** Moves over one word if it is among those given, and gives it. */
-export function takeAny(cursor: Cursor, ...words: readonly string[]): string | null {
+/** Moves over one word if it is among those given, and gives it; more than four of them are a set for `takeOneOf`. */
+export function takeAny(
+  cursor: Cursor,
+  first: string,
+  second?: string,
+  third?: string,
+  fourth?: string,
+): string | null {
   const word = wordAt(cursor);
-  if (word === '' || !words.includes(word)) return null;
+  if (word !== first && word !== second && word !== third && word !== fourth) return null;
+  cursor.at += 1;
+  return word;
+}
+
+/** Moves over one word if it is in the set, and gives it. */
+export function takeOneOf(cursor: Cursor, words: ReadonlySet<string>): string | null {
+  const word = wordAt(cursor);
+  if (!words.has(word)) return null;
   cursor.at += 1;
   return word;
 }

@@ -33,6 +33,7 @@ export function lexiconOf(terms: Terms, specials: readonly string[]): Lexicon {
   if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
+  addPlurals(branch);
   return { terms, stitches: TABLES[terms], specials: branch };
 }
 
@@ -57,14 +58,7 @@ function longest(from: Branch, tokens: readonly Token[], at: number): Found | nu
       length += 1;
       token = after;
     }
-    const { text, kind } = token;
-    let following: Branch | undefined = branch.next.get(text);
-    // A plural: `shells`, `dcs`, `slip stitches`.
-    if (following === undefined && kind === 'word' && text.length > 2 && text.endsWith('s')) {
-      following =
-        branch.next.get(text.slice(0, -1)) ??
-        (text.endsWith('es') ? branch.next.get(text.slice(0, -2)) : undefined);
-    }
+    const following: Branch | undefined = branch.next.get(token.text);
     if (following === undefined) return found;
     branch = following;
     if (branch.named !== null) found = { named: branch.named, length };
@@ -74,6 +68,7 @@ function longest(from: Branch, tokens: readonly Token[], at: number): Found | nu
 function tableBranch(terms: Terms): Branch {
   const branch = emptyBranch();
   for (const { words, row } of stitchNames(terms)) addName(branch, words, { kind: 'stitch', id: row.id });
+  addPlurals(branch);
   return branch;
 }
 
@@ -87,6 +82,17 @@ function addName(from: Branch, name: string, named: Named): void {
     branch = following;
   }
   branch.named ??= named;
+}
+
+/** `shells`, `dcs`, `slip stitches` lead where their singular does, unless they are names themselves. */
+function addPlurals(branch: Branch): void {
+  const singular = [...branch.next].filter(([word]) => /[^\d-]$/.test(word));
+  for (const ending of ['s', 'es'])
+    for (const [word, following] of singular) {
+      const plural = word + ending;
+      if (plural.length > 2 && !branch.next.has(plural)) branch.next.set(plural, following);
+    }
+  for (const following of new Set(branch.next.values())) addPlurals(following);
 }
 
 function emptyBranch(): Branch {

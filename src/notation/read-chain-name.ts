@@ -1,11 +1,13 @@
 /** Chains named as a place: `beg ch-3`, `turning ch`, `tch`, `3-ch`, `first 3 ch`, `2 ch at beg of round`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, wordAt } from './cursor.ts';
+import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { takeTch } from './read-stop.ts';
 
 /** What makes a run of chains a space rather than a turning chain. */
-const SPACE_AFTER_CHAIN = ['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch', 'arches'];
+const SPACE_AFTER_CHAIN = new Set(['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch', 'arches']);
+
+const WHICH_CHAIN = new Set(['beg', 'beginning', 'starting', 'turning', 'first']);
 
 /** `beg ch-3`, `beginning ch`, `turning ch`, `tch`, `ch-3`. */
 export function readChainName(
@@ -13,13 +15,13 @@ export function readChainName(
 ): { chains: number | null; where: 'beginning' | 'turning' } | null {
   const start = cursor.at;
   if (takeAny(cursor, 'tch') !== null || takeTch(cursor)) return { chains: null, where: 'turning' };
-  const named = takeAny(cursor, 'beg', 'beginning', 'starting', 'turning', 'first');
+  const named = takeOneOf(cursor, WHICH_CHAIN);
   const where = named === 'turning' ? 'turning' : 'beginning';
   if (takeAny(cursor, 'ch', 'chain', 'chs') !== null) {
     const length = chainLength(cursor);
     if (named !== null && named !== 'first') return { chains: length, where };
     // A bare `ch-3` is the turning chain only where no "sp" follows.
-    if (length !== null && !SPACE_AFTER_CHAIN.includes(wordAt(cursor))) return { chains: length, where };
+    if (length !== null && !SPACE_AFTER_CHAIN.has(wordAt(cursor))) return { chains: length, where };
   } else if (
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind !== 'dash' &&
@@ -33,10 +35,10 @@ export function readChainName(
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind === 'dash' &&
     wordAt(cursor, 2) === 'ch' &&
-    (named !== null || !SPACE_AFTER_CHAIN.includes(wordAt(cursor, 3)))
+    (named !== null || !SPACE_AFTER_CHAIN.has(wordAt(cursor, 3)))
   ) {
     const length = peek(cursor).value;
-    if (SPACE_AFTER_CHAIN.includes(wordAt(cursor, 3)) && named === 'first') {
+    if (SPACE_AFTER_CHAIN.has(wordAt(cursor, 3)) && named === 'first') {
       cursor.at = start;
       return null;
     }

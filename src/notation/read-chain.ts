@@ -1,17 +1,21 @@
 /** Chains and what they count as: `ch 3 (counts as dc)`, `ch a multiple of 6 plus 2`, `3 ch`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { ChainStep, Counts, Multiple, Num } from './tree.ts';
 
-const CHAIN_WORDS = ['ch', 'chs', 'chain', 'chains'];
+const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
+const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);
+const ONE_WORDS = new Set(['a', 'an', 'one', 'first', 'the', '1']);
+const SUBJECT_WORDS = new Set(['skipped', 'missed', 'first', 'beg', 'the', 'these']);
+const COUNTED_WORDS = new Set(['skipped', 'missed', ...CHAIN_WORDS]);
 
 /** `ch 3`, `chain 3`, `ch a multiple of 6 plus 2`; null when the word is there but no number follows. */
 export function readChain(cursor: Cursor): ChainStep | null {
   const from = cursor.at;
-  takeAny(cursor, 'ch', 'chs', 'chain', 'chains');
+  takeOneOf(cursor, CHAIN_WORDS);
   if (peek(cursor).kind === 'dash' && peek(cursor, 1).kind === 'number') cursor.at += 1;
   const n = readMultiple(cursor) ?? readNumber(cursor);
   if (n === null) {
@@ -25,7 +29,7 @@ export function readChain(cursor: Cursor): ChainStep | null {
 export function readNumberedChain(cursor: Cursor): ChainStep | null {
   const from = cursor.at;
   const n = readNumber(cursor);
-  if (n === null || takeAny(cursor, 'ch', 'chs', 'chain', 'chains') === null) {
+  if (n === null || takeOneOf(cursor, CHAIN_WORDS) === null) {
     cursor.at = from;
     return null;
   }
@@ -52,11 +56,11 @@ function readMultiple(cursor: Cursor): Multiple | null {
     cursor.at = from;
     return null;
   }
-  takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains');
+  takeOneOf(cursor, MULTIPLE_WORDS);
   let plus = 0;
   if (takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor))
     plus = readNumber(cursor)?.values[0] ?? 0;
-  takeAny(cursor, 'sts', 'st', 'ch', 'chs', 'chains', 'more');
+  takeOneOf(cursor, MULTIPLE_WORDS);
   return { of, plus, span: spanSince(cursor, from) };
 }
 
@@ -75,8 +79,8 @@ export function readCounts(cursor: Cursor): Counts | null {
   const opened = peek(cursor).kind === 'open';
   if (opened) cursor.at += 1;
   const inner = cursor.at;
-  const subject = ['skipped', 'missed', 'first', 'beg', 'the', 'these'].includes(wordAt(cursor));
-  const counted = isNumber(cursor) && ['skipped', 'missed', ...CHAIN_WORDS].includes(wordAt(cursor, 1));
+  const subject = SUBJECT_WORDS.has(wordAt(cursor));
+  const counted = isNumber(cursor) && COUNTED_WORDS.has(wordAt(cursor, 1));
   if (subject || counted) {
     takeAny(cursor, 'the', 'these');
     skipSubject(cursor);
@@ -84,7 +88,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   const negative =
     takeWords(cursor, 'does', 'not') ||
     takeWords(cursor, 'do', 'not') ||
-    takeWords(cursor, 'not') ||
+    takeAny(cursor, 'not') !== null ||
     takeAny(cursor, "doesn't", 'doesn’t') !== null;
   if (takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
     if (!(negative && takeWords(cursor, 'a', 'st'))) {
@@ -96,7 +100,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   let as: string | null = null;
   let plusChains = 0;
   if (takeAny(cursor, 'as') !== null) {
-    takeAny(cursor, 'a', 'an', 'one', 'first', 'the', '1');
+    takeOneOf(cursor, ONE_WORDS);
     if (isNumber(cursor) && findName(cursor.lexicon, cursor.tokens, cursor.at) === null) readNumber(cursor);
     const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
     if (found !== null && found.named.kind === 'stitch' && found.named.id !== 'ch') {
@@ -128,7 +132,7 @@ function skipSubject(cursor: Cursor): void {
   takeAny(cursor, 'skipped', 'missed', 'first', 'beg');
   if (isNumber(cursor)) readNumber(cursor);
   takeAny(cursor, 'skipped', 'missed');
-  takeAny(cursor, ...CHAIN_WORDS);
+  takeOneOf(cursor, CHAIN_WORDS);
   if (isNumber(cursor)) readNumber(cursor);
 }
 
@@ -148,7 +152,7 @@ function readFurther(cursor: Cursor): number {
     const n = joined && isNumber(cursor) ? (readNumber(cursor)?.values[0] ?? 0) : 0;
     const skipped = takeAny(cursor, 'skipped', 'missed') !== null;
     if (peek(cursor).kind === 'dash') cursor.at += 1;
-    if (n > 0 && takeAny(cursor, ...CHAIN_WORDS) !== null) {
+    if (n > 0 && takeOneOf(cursor, CHAIN_WORDS) !== null) {
       takeAny(cursor, 'sp');
       // Chains skipped at the foot of it stand for nothing.
       if (!skipped) chains += n;

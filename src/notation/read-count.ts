@@ -1,7 +1,7 @@
 /** Stated counts at the end of a row: `(37 sts)`, `(24 dc, 4 ch-2 sps)`, `[24]`, `— 24 sts`, `(37 (49, 61) sts)`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { StatedCount, StatedEntry } from './line.ts';
 import { isNumberOrSkip, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
@@ -48,7 +48,7 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
 function takeTold(cursor: Cursor): boolean {
   const from = cursor.at;
   if (takeAny(cursor, 'total', 'totals') !== null) {
-    takeWords(cursor, 'of');
+    takeAny(cursor, 'of');
     if (['colon', 'dash'].includes(peek(cursor).kind) || peek(cursor).text === '=') cursor.at += 1;
     if (isNumberOrSkip(cursor)) return true;
   }
@@ -82,6 +82,9 @@ function endsRow(cursor: Cursor): boolean {
   return word === 'turn' || word === 'join';
 }
 
+/** What may be said of what is counted. */
+const SAID_OF_A_COUNT = new Set(['made', 'total', 'rem', 'remain', 'remaining', 'worked']);
+
 function readEntries(cursor: Cursor): StatedEntry[] | null {
   const entries: StatedEntry[] = [];
   for (;;) {
@@ -90,7 +93,7 @@ function readEntries(cursor: Cursor): StatedEntry[] | null {
     const n = readNumber(cursor);
     if (n === null) return null;
     const what = readWhat(cursor);
-    takeAny(cursor, 'made', 'total', 'rem', 'remain', 'remaining', 'worked');
+    takeOneOf(cursor, SAID_OF_A_COUNT);
     const side = readPerSide(cursor);
     const span = spanSince(cursor, from);
     entries.push(side ? { n, what, perSide: true, span } : { n, what, span });

@@ -7,6 +7,7 @@ import {
   skipToBoundary,
   spanSince,
   takeAny,
+  takeOneOf,
   takeWords,
   textSince,
   wordAt,
@@ -65,7 +66,7 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
   cursor.at = from + 1;
   if (
     takeWords(cursor, 'in', 'front', 'of') ||
-    takeWords(cursor, 'over') ||
+    takeAny(cursor, 'over') !== null ||
     takeAny(cursor, 'behind', 'around') !== null
   ) {
     // How the hand goes, not where: `working in front of dc just made`, `working over ch-2 sp`.
@@ -116,9 +117,7 @@ export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null 
     if (takeAny(cursor, 'of') === null)
       return { kind: 'along', edge: 'unused loops', span: spanSince(cursor, from) };
     takeAny(cursor, 'the');
-    if (
-      takeAny(cursor, 'foundation', 'base', 'beg', 'beginning', 'starting', 'fdn', 'ch', 'chain') !== null
-    ) {
+    if (takeOneOf(cursor, FOUNDATION_NAMES) !== null) {
       takeAny(cursor, 'ch', 'chain');
       return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
     }
@@ -141,28 +140,32 @@ function readEdge(cursor: Cursor): Edge | null {
     if (atBoundary(cursor)) return 'all round';
   }
   cursor.at = from;
-  takeAny(cursor, 'along', 'in', 'across', 'down', 'up', 'over', 'around');
+  takeOneOf(cursor, WAY_WORDS);
   takeAny(cursor, 'the', 'next', 'each');
   const afterWay = cursor.at;
   if (takeAny(cursor, 'row', 'rows') !== null && takeAny(cursor, 'ends', 'end') !== null) {
     if (takeAny(cursor, 'along', 'of', 'across') !== null) {
-      takeAny(cursor, 'the', 'next', 'first', 'second', 'left', 'right', 'other');
+      takeOneOf(cursor, WHICH_SIDE);
       takeAny(cursor, 'side', 'edge');
     }
     return 'row ends';
   }
   const far = readFarSide(cursor);
   if (far) return 'foundation';
-  takeAny(cursor, 'long', 'short', 'left', 'right', 'second', 'first', 'other');
+  takeOneOf(cursor, WHICH_EDGE);
   if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) return 'row ends';
   cursor.at = afterWay;
-  const named = takeAny(cursor, ...FOUNDATION_WORDS) !== null;
+  const named = takeOneOf(cursor, FOUNDATION_WORDS) !== null;
   if (named && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return 'foundation';
   cursor.at = from;
   return null;
 }
 
-const FOUNDATION_WORDS = ['foundation', 'base', 'beginning', 'starting', 'fdn'];
+const FOUNDATION_WORDS = new Set(['foundation', 'base', 'beginning', 'starting', 'fdn']);
+const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
+const WAY_WORDS = new Set(['along', 'in', 'across', 'down', 'up', 'over', 'around']);
+const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
+const WHICH_EDGE = new Set(['long', 'short', 'left', 'right', 'second', 'first', 'other']);
 
 /** `opposite side of foundation ch`, `other side of ch`; the cursor stays where neither stands. */
 function readFarSide(cursor: Cursor): boolean {
@@ -171,7 +174,7 @@ function readFarSide(cursor: Cursor): boolean {
     takeAny(cursor, 'side', 'edge');
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
-    takeAny(cursor, ...FOUNDATION_WORDS);
+    takeOneOf(cursor, FOUNDATION_WORDS);
     if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
   }
   cursor.at = start;
@@ -183,7 +186,7 @@ export function takeOfFoundation(cursor: Cursor): boolean {
   const start = cursor.at;
   if (takeAny(cursor, 'of', 'along') !== null) {
     takeAny(cursor, 'the');
-    if (takeAny(cursor, ...FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
+    if (takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
   }
   cursor.at = start;
   return false;

@@ -1,7 +1,7 @@
 /** Gaps and rows below named as a place: `between next 2 sts`, `sp before next dc`, `2 rows below`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
@@ -48,12 +48,18 @@ function takeFirstAndSecond(cursor: Cursor): boolean {
   return true;
 }
 
+const UNIT_NAMES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+
 /** `2 rows below`, `1 rnd below`; null when none stands here. */
 export function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round' } | null {
   const start = cursor.at;
   const n = isNumber(cursor) ? readNumber(cursor) : null;
-  const word = takeAny(cursor, 'row', 'rows', 'rnd', 'rnds', 'round', 'rounds');
-  if (n !== null && word !== null && (takeAny(cursor, 'below') !== null || takeWords(cursor, 'down'))) {
+  const word = takeOneOf(cursor, UNIT_NAMES);
+  if (
+    n !== null &&
+    word !== null &&
+    (takeAny(cursor, 'below') !== null || takeAny(cursor, 'down') !== null)
+  ) {
     return {
       rows: n.values[0] ?? 1,
       unit: word.startsWith('ro') && !word.startsWith('rou') ? 'row' : 'round',

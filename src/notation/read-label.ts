@@ -70,9 +70,8 @@ function readNumbered(cursor: Cursor): Label | null {
   cursor.at += 1;
   const first = readNumber(cursor);
   if (first === null) return null;
-  const span = (): ReturnType<typeof spanSince> => spanSince(cursor, from);
   if (takeAny(cursor, 'on', 'onwards', 'onward') !== null)
-    return { kind: 'numbered', unit, word, from: first, to: 'on', span: span() };
+    return { kind: 'numbered', unit, word, from: first, to: 'on', span: spanSince(cursor, from) };
   const plural = cursor.tokens[from]?.text.endsWith('s') === true;
   const two = wordAt(cursor) === 'and' || peek(cursor).text === '&';
   if ((peek(cursor).kind === 'comma' || two) && peek(cursor, 1).kind === 'number' && plural) {
@@ -82,7 +81,7 @@ function readNumbered(cursor: Cursor): Label | null {
       const other = readNumber(cursor);
       if (other !== null) others.push(other);
     }
-    return withOthers(unit, word, first, others, span());
+    return withOthers(unit, word, first, others, spanSince(cursor, from));
   }
   const ranged = peek(cursor).kind === 'dash' || ['to', 'through', 'thru'].includes(wordAt(cursor));
   const named = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r';
@@ -95,11 +94,15 @@ function readNumbered(cursor: Cursor): Label | null {
     const high = to?.values[0] ?? low;
     if (high !== null && low !== null && high < low)
       cursor.faults.push(
-        diagnose('row/number-order', { file: cursor.context.file, span: span() }, { from: low, to: high }),
+        diagnose(
+          'row/number-order',
+          { file: cursor.context.file, span: spanSince(cursor, from) },
+          { from: low, to: high },
+        ),
       );
-    return { kind: 'numbered', unit, word, from: first, to, span: span() };
+    return { kind: 'numbered', unit, word, from: first, to, span: spanSince(cursor, from) };
   }
-  return { kind: 'numbered', unit, word, from: first, to: null, span: span() };
+  return { kind: 'numbered', unit, word, from: first, to: null, span: spanSince(cursor, from) };
 }
 
 /** `(3 rnds)` behind a range says how many that is. */

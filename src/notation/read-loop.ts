@@ -1,15 +1,17 @@
 /** The loop of a stitch that the hook goes under, in words: `BLO`, `back loop only`, `front lps`, `both lps`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, wordAt } from './cursor.ts';
+import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { Loop } from './tree.ts';
+
+const SHORT_LOOPS = new Set(['blo', 'flo', 'bl', 'fl', 'tbl', 'tfl']);
 
 /** `BLO`, `back loop only`, `front lps`. */
 export function readLoop(cursor: Cursor): Loop | null {
   const from = cursor.at;
   if (takeAny(cursor, 'both') !== null && takeAny(cursor, 'loops', 'lps') !== null) return 'both';
   cursor.at = from;
-  const short = takeAny(cursor, 'blo', 'flo', 'bl', 'fl', 'tbl', 'tfl');
+  const short = takeOneOf(cursor, SHORT_LOOPS);
   if (short === 'tbl' || short === 'tfl') return short === 'tbl' ? 'back' : 'front';
   if (short !== null) return short.startsWith('b') ? 'back' : 'front';
   takeAny(cursor, 'the');

@@ -20,31 +20,37 @@ function read(cursor: Cursor, from: number): Place | null {
   const nth = center ? null : readOrdinal(cursor);
   if (!center && nth === null) return null;
   const numberSpan = spanSince(cursor, at);
-  const span = (): Place['span'] => spanSince(cursor, from);
   if (nth !== null && takeAny(cursor, 'skipped', 'missed') !== null) {
     const what = readWhat(cursor);
-    return what === null ? null : { kind: 'passed', what, nth, span: span() };
+    return what === null ? null : { kind: 'passed', what, nth, span: spanSince(cursor, from) };
   }
-  const justMade = nth === null ? null : readJustMade(cursor, nth, span);
+  const justMade = nth === null ? null : readJustMade(cursor, nth, from);
   if (justMade !== null) return justMade;
   const what = readWhat(cursor);
   if (what?.kind === 'ch' && nth !== null && takeWords(cursor, 'from', 'hook'))
-    return { kind: 'from-hook', nth: { values: [nth], span: numberSpan }, span: span() };
+    return { kind: 'from-hook', nth: { values: [nth], span: numberSpan }, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'of') === null) return null;
   takeAny(cursor, 'the');
   const chained = what === null || what.kind === 'ch';
   const chain =
     chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
-  if (chain !== null && nth !== null) return { kind: 'of-chain', nth, ...chain, span: span() };
+  if (chain !== null && nth !== null)
+    return { kind: 'of-chain', nth, ...chain, span: spanSince(cursor, from) };
   const pick = takeAny(cursor, 'next', 'last', 'first');
-  const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, span);
+  const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, from);
   if (group !== null) return group;
   if (what === null) return null;
   const whole: What | null = readWhat(cursor);
   if (whole?.kind === 'space' && what.kind === 'ch' && pick !== 'last')
-    return { kind: 'of-space', nth: nth ?? 'center', chains: whole.chains, span: span() };
+    return { kind: 'of-space', nth: nth ?? 'center', chains: whole.chains, span: spanSince(cursor, from) };
   if (whole?.kind !== 'special' || pick === 'first') return null;
-  const one = { kind: 'of-special', nth: nth ?? 'center', what, special: whole.name, span: span() } as const;
+  const one = {
+    kind: 'of-special',
+    nth: nth ?? 'center',
+    what,
+    special: whole.name,
+    span: spanSince(cursor, from),
+  } as const;
   return pick === 'last' ? { ...one, last: true } : one;
 }
 
@@ -57,7 +63,7 @@ function namesChain(cursor: Cursor): boolean {
 }
 
 /** `first of these ch`, `first of these 3 ch`, `1st ch of ch just made`: of the chain that was made right before. */
-function readJustMade(cursor: Cursor, nth: number, span: () => Place['span']): Place | null {
+function readJustMade(cursor: Cursor, nth: number, from: number): Place | null {
   const start = cursor.at;
   takeAny(cursor, 'ch', 'chain');
   if (takeAny(cursor, 'of') !== null && takeAny(cursor, 'these', 'those') !== null) {
@@ -66,7 +72,11 @@ function readJustMade(cursor: Cursor, nth: number, span: () => Place['span']): P
     if (takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null && made !== null) {
       const values = made.values.map((value) => (value === null ? null : value - nth + 1));
       if (values.every((value) => value === null || value >= 1))
-        return { kind: 'from-hook', nth: { values, span: span() }, span: span() };
+        return {
+          kind: 'from-hook',
+          nth: { values, span: spanSince(cursor, from) },
+          span: spanSince(cursor, from),
+        };
     }
   }
   cursor.at = start;
@@ -74,12 +84,7 @@ function readJustMade(cursor: Cursor, nth: number, span: () => Place['span']): P
 }
 
 /** `5 tr` of `3rd of 5 tr`, `3rd tr of next 5 tr`, `5-tr group`. */
-function readGroup(
-  cursor: Cursor,
-  nth: number | 'center',
-  of: What | null,
-  span: () => Place['span'],
-): Place | null {
+function readGroup(cursor: Cursor, nth: number | 'center', of: What | null, from: number): Place | null {
   const start = cursor.at;
   const n = peek(cursor).kind === 'number' ? peek(cursor).value : 0;
   if (n < 2 || isSpecialNext(cursor)) return null;
@@ -97,7 +102,7 @@ function readGroup(
   const same =
     of === null || of.kind === 'st' || (what?.kind === 'stitch' && of.kind === 'stitch' && of.id === what.id);
   if (what?.kind === 'stitch' && same && (nth === 'center' || nth <= n) && wordAt(cursor) !== 'below')
-    return { kind: 'of-group', nth, n, what, span: span() };
+    return { kind: 'of-group', nth, n, what, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
 }

@@ -1,7 +1,7 @@
 /** The place a stitch goes into: `in next 3 sts`, `in each ch across`, `in top of beg ch-3`, `in ring`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { readChainAtBeginning, readChainName } from './read-chain-name.ts';
 import { readBelow, readGap } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
@@ -17,17 +17,17 @@ export interface PlaceRead {
   readonly loop: Loop | null;
 }
 
-const INTO_WORDS = ['in', 'into', 'over', 'to', 'on', 'between', 'at'];
+const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at']);
 
 /** True when a word that leads to a place stands here. */
 export function leadsToPlace(cursor: Cursor): boolean {
-  return INTO_WORDS.includes(wordAt(cursor));
+  return INTO_WORDS.has(wordAt(cursor));
 }
 
 /** Reads `in …`; null with the cursor where it was when no place can be read after it. */
 export function readPlace(cursor: Cursor): PlaceRead | null {
   const from = cursor.at;
-  if (wordAt(cursor) !== 'between' && takeAny(cursor, ...INTO_WORDS) === null) return null;
+  if (wordAt(cursor) !== 'between' && takeOneOf(cursor, INTO_WORDS) === null) return null;
   let loop = readLoop(cursor);
   if (loop !== null) {
     takeAny(cursor, 'of', 'in');
@@ -56,7 +56,6 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   takeAny(cursor, 'the', 'a');
-  const span = (): ReturnType<typeof spanSince> => spanSince(cursor, from);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
@@ -73,22 +72,28 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (what === null) return backTo(cursor, start);
     const within = what.kind === 'space' ? readSpaceOf(cursor) : null;
     if (what.kind === 'space' && within !== null) {
-      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
-      return { kind: 'each', what: { ...what, of: within.of }, stop, span: span() };
+      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: spanSince(cursor, from) };
+      return { kind: 'each', what: { ...what, of: within.of }, stop, span: spanSince(cursor, from) };
     }
     const union = readUnion(cursor, what);
-    if (union !== null) return { kind: 'each', what: union.what, stop: union.stop, span: span() };
+    if (union !== null)
+      return { kind: 'each', what: union.what, stop: union.stop, span: spanSince(cursor, from) };
     if (every !== null) {
-      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: span() };
-      return { kind: 'each', what, stop, every, span: span() };
+      const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span: spanSince(cursor, from) };
+      return { kind: 'each', what, stop, every, span: spanSince(cursor, from) };
     }
     if (what.kind === 'row-end' && takeAny(cursor, 'along', 'down', 'up') !== null) {
       takeAny(cursor, 'the');
       takeAny(cursor, 'side', 'edge');
     }
     const stop = readStop(cursor);
-    if (stop !== null) return { kind: 'each', what, stop, span: span() };
-    return { kind: 'each', what, stop: { kind: 'end', word: 'across', span: span() }, span: span() };
+    if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
+    return {
+      kind: 'each',
+      what,
+      stop: { kind: 'end', word: 'across', span: spanSince(cursor, from) },
+      span: spanSince(cursor, from),
+    };
   }
   const gap = readGap(cursor, from);
   if (gap !== null) return gap;
@@ -102,18 +107,22 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (takeAny(cursor, 'of') === null) return backTo(cursor, start);
     takeAny(cursor, 'the');
     const chain = readChainName(cursor) !== null || takeAny(cursor, 'ch', 'chain') !== null;
-    return chain ? { kind: 'same', what: ANY_STITCH, asJoin: true, span: span() } : backTo(cursor, start);
+    return chain
+      ? { kind: 'same', what: ANY_STITCH, asJoin: true, span: spanSince(cursor, from) }
+      : backTo(cursor, start);
   }
   if (takeAny(cursor, 'joining', 'joined') !== null) {
     const what = readWhat(cursor);
-    return what === null ? backTo(cursor, start) : { kind: 'same', what, asJoin: true, span: span() };
+    return what === null
+      ? backTo(cursor, start)
+      : { kind: 'same', what, asJoin: true, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'same') !== null) {
     const what = readWhat(cursor) ?? (takeAny(cursor, 'place') === null ? null : ANY_STITCH);
     if (what === null) return backTo(cursor, start);
     const asJoin = readAsJoin(cursor);
     if (!asJoin) takeLastMade(cursor);
-    return { kind: 'same', what, asJoin, span: span() };
+    return { kind: 'same', what, asJoin, span: spanSince(cursor, from) };
   }
   if (wordAt(cursor) === 'first' && wordAt(cursor, 1) === 'of') return readOneOf(cursor, from, start);
   const end = takeAny(cursor, 'first', 'last');
@@ -121,11 +130,11 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
-    return { kind: end === 'first' ? 'first' : 'last', n, what, span: span() };
+    return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'any') !== null) {
     const what = readWhat(cursor);
-    return what === null ? backTo(cursor, start) : { kind: 'any', what, span: span() };
+    return what === null ? backTo(cursor, start) : { kind: 'any', what, span: spanSince(cursor, from) };
   }
   if (
     takeWords(cursor, 'magic', 'ring') ||
@@ -135,51 +144,62 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     takeWords(cursor, 'adjustable', 'ring') ||
     takeAny(cursor, 'mr') !== null
   )
-    return { kind: 'ring', magic: true, span: span() };
+    return { kind: 'ring', magic: true, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'ring', 'circle', 'center', 'centre') !== null) {
     if (wordAt(cursor, -1).startsWith('cent') && !takeWords(cursor, 'of', 'ring')) {
       cursor.at = start;
       return readOneOf(cursor, from, start);
     }
-    return { kind: 'ring', magic: false, span: span() };
+    return { kind: 'ring', magic: false, span: spanSince(cursor, from) };
   }
   if (takeWords(cursor, 'top', 'right', 'corner') || takeWords(cursor, 'top', 'right-hand', 'corner')) {
     // Seen from the side that faces, the top begins at the right.
     const what = readWhat(cursor) ?? ANY_STITCH;
-    return { kind: 'first', n: null, what, span: span() };
+    return { kind: 'first', n: null, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'top') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
     const chain = readChainName(cursor);
-    if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: span() };
+    if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
     const far = readChainAtBeginning(cursor);
-    if (far !== null) return { kind: 'of-chain', nth: null, chains: far, where: 'beginning', span: span() };
+    if (far !== null)
+      return { kind: 'of-chain', nth: null, chains: far, where: 'beginning', span: spanSince(cursor, from) };
     const made = readLastMade(cursor, from);
     if (made !== null) return made;
     takeAny(cursor, 'first');
     // "top of beg cl": the round's first stitch, named.
     const what = readWhat(cursor);
-    return what === null ? backTo(cursor, start) : { kind: 'first', n: null, what, span: span() };
+    return what === null
+      ? backTo(cursor, start)
+      : { kind: 'first', n: null, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'skipped', 'missed') !== null) {
     const what = readWhat(cursor) ?? ANY_STITCH;
     const below = readBelow(cursor);
     return below === null
-      ? { kind: 'passed', what, span: span() }
-      : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: span() };
+      ? { kind: 'passed', what, span: spanSince(cursor, from) }
+      : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: spanSince(cursor, from) };
   }
   const ofSpecial = readOneOf(cursor, from, start);
   if (ofSpecial !== null) return ofSpecial;
   const chain = readChainName(cursor);
-  if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: span() };
+  if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
-    return { kind: 'below', n: null, ...below, pick: 'next', what, uncovered: true, span: span() };
+    return {
+      kind: 'below',
+      n: null,
+      ...below,
+      pick: 'next',
+      what,
+      uncovered: true,
+      span: spanSince(cursor, from),
+    };
   // "in corner sp", "in ch-2 sp": the next one there is.
-  return { kind: 'next', n: null, what, each: false, here: true, span: span() };
+  return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
 }
 
 /** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */

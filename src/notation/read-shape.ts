@@ -1,15 +1,17 @@
 /** What a row gains or loses, told after it: `inc 6 sts evenly around`, `dec 1 st at each end of row`. */
 
 import type { Cursor } from './cursor.ts';
-import { spanSince, takeAny, wordAt } from './cursor.ts';
+import { spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { ShapeStep } from './tree.ts';
 
+const SHAPE_WORDS = new Set(['inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing']);
+
 /** Null with the cursor where it was when "inc" or "dec" is a stitch here. */
 export function readShape(cursor: Cursor): ShapeStep | null {
   const from = cursor.at;
-  const word = takeAny(cursor, 'inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing');
+  const word = takeOneOf(cursor, SHAPE_WORDS);
   const n = word !== null && isNumber(cursor) ? readNumber(cursor) : null;
   if (word === null || n === null) {
     cursor.at = from;

@@ -1,10 +1,13 @@
 /** Where a repeat or "each" ends: `across`, `around`, `5 more times`, `to last 6 sts`, `to next corner sp`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import type { Num, Stop } from './tree.ts';
+
+/** What goes all the way, behind `across` or `around`. */
+const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);
 
 /** Reads a stop, or null with the cursor where it was. */
 export function readStop(cursor: Cursor): Stop | null {
@@ -15,7 +18,7 @@ export function readStop(cursor: Cursor): Stop | null {
     const further = readTo(cursor, from);
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
-    const said = takeAny(cursor, 'row', 'round', 'rnd', 'ring', 'edge') !== null;
+    const said = takeOneOf(cursor, WHOLE_WORDS) !== null;
     if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round'))
       takeWords(cursor, 'the', 'edge');
     return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };

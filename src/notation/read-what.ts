@@ -1,16 +1,18 @@
 /** Words that say what sort of place is meant: `st`, `sc`, `ch-2 sp`, `corner`, `row end`, `shell`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, wordAt } from './cursor.ts';
+import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { isNumber } from './read-number.ts';
 import type { What } from './tree.ts';
 
 export const ANY_STITCH: What = { kind: 'st' };
 
-const STITCH_WORDS = ['st', 'sts', 'stitch', 'stitches'];
-const SPACE_WORDS = ['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches'];
-const CHAIN_WORDS = ['ch', 'chs', 'chain', 'chains'];
+const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
+const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches']);
+const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
+const GLUED_SPACE_WORDS = new Set(['sp', 'space', 'lp', 'loop']);
+const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
 
 /** Reads what is meant, or null with the cursor where it was. */
 export function readWhat(cursor: Cursor): What | null {
@@ -18,7 +20,7 @@ export function readWhat(cursor: Cursor): What | null {
   if (takeAny(cursor, 'corner', 'corners') !== null) {
     const space = readSpace(cursor);
     if (space !== null) return { ...space, corner: true };
-    takeAny(cursor, ...STITCH_WORDS);
+    takeOneOf(cursor, STITCH_WORDS);
     return { kind: 'corner' };
   }
   const space = readSpace(cursor);
@@ -40,11 +42,11 @@ export function readWhat(cursor: Cursor): What | null {
     if (found.named.kind === 'special') return { kind: 'special', name: found.named.name };
     return { kind: 'stitch', id: found.named.id };
   }
-  if (takeAny(cursor, ...STITCH_WORDS) !== null) {
+  if (takeOneOf(cursor, STITCH_WORDS) !== null) {
     // "sts." with a full stop of its own is read where the sentence is.
     return ANY_STITCH;
   }
-  if (takeAny(cursor, ...CHAIN_WORDS) !== null) return { kind: 'ch' };
+  if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
 }
 
@@ -52,33 +54,29 @@ export function readWhat(cursor: Cursor): What | null {
 function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   const from = cursor.at;
   let chains: number | null = null;
-  const chainFirst = CHAIN_WORDS.includes(wordAt(cursor));
+  const chainFirst = CHAIN_WORDS.has(wordAt(cursor));
   if (chainFirst && peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number') {
     chains = peek(cursor, 2).value;
     cursor.at += 3;
   } else if (
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind === 'dash' &&
-    CHAIN_WORDS.includes(wordAt(cursor, 2))
+    CHAIN_WORDS.has(wordAt(cursor, 2))
   ) {
     chains = peek(cursor).value;
     cursor.at += 3;
-  } else if (chainFirst && peek(cursor, 1).kind === 'number' && SPACE_WORDS.includes(wordAt(cursor, 2))) {
+  } else if (chainFirst && peek(cursor, 1).kind === 'number' && SPACE_WORDS.has(wordAt(cursor, 2))) {
     // `ch3 sp`.
     chains = peek(cursor, 1).value;
     cursor.at += 2;
-  } else if (
-    peek(cursor).kind === 'number' &&
-    CHAIN_WORDS.includes(wordAt(cursor, 1)) &&
-    isGluedSpace(cursor)
-  ) {
+  } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor)) {
     // `3ch-sp`, `3ch sp`.
     chains = peek(cursor).value;
     cursor.at += 2;
   } else if (chainFirst) cursor.at += 1;
   if (peek(cursor).kind === 'dash') cursor.at += 1;
   const corner = takeAny(cursor, 'corner', 'corners') !== null;
-  const space = takeAny(cursor, ...SPACE_WORDS) !== null;
+  const space = takeOneOf(cursor, SPACE_WORDS) !== null;
   if (space || (chains !== null && corner)) return { kind: 'space', chains, corner };
   // `ch-2` alone as a place is its space, as in "in next ch-2".
   if (chains !== null && !corner) return { kind: 'space', chains, corner: false };
@@ -89,13 +87,13 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
 /** `3ch-sp`: written in one with its chains, the number is a length and no count. */
 function isGluedSpace(cursor: Cursor): boolean {
   const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
-  return peek(cursor, 1).glued && ['sp', 'space', 'lp', 'loop'].includes(wordAt(cursor, 2 + dashed));
+  return peek(cursor, 1).glued && GLUED_SPACE_WORDS.has(wordAt(cursor, 2 + dashed));
 }
 
 /** True when a number stands here that says how many, not how long a space is: UK `2-ch sp` begins with one. */
 export function isAmount(cursor: Cursor): boolean {
   if (!isNumber(cursor) || peek(cursor, 1).kind === 'dash') return false;
-  return !(CHAIN_WORDS.includes(wordAt(cursor, 1)) && isGluedSpace(cursor));
+  return !(CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor));
 }
 
 /** True when a word for a stitch, a chain or a space stands here. */
@@ -121,10 +119,10 @@ function readGroupWord(cursor: Cursor): What | null {
     cursor.at += 2;
     const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
     if (found !== null) cursor.at += found.length;
-    else takeAny(cursor, ...STITCH_WORDS);
+    else takeOneOf(cursor, STITCH_WORDS);
     if (peek(cursor).kind === 'dash') cursor.at += 1;
   }
-  if (takeAny(cursor, 'group', 'groups', 'grp', 'grps', 'gr', 'grs') !== null)
+  if (takeOneOf(cursor, GROUP_WORDS) !== null)
     return size === null ? { kind: 'group' } : { kind: 'group', size };
   cursor.at = from;
   return null;

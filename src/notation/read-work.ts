@@ -140,10 +140,6 @@ function readPlaces(
   const steps: WorkStep[] = [];
   takeAny(cursor, 'loosely', 'firmly', 'tightly');
   let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
-  const add = (place: Place | null, start: number): void => {
-    const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
-    steps.push({ kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, start) });
-  };
   // `sc to last 2 sts`, `sc to end`; but `sl st to first sc` joins.
   const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';
   const upTo = wordAt(cursor) === 'to' && !slips && ['last', 'end', 'within'].includes(wordAt(cursor, 1));
@@ -160,7 +156,7 @@ function readPlaces(
     takeAny(cursor, 'the');
     const place = readPlaceWords(cursor, placeFrom);
     if (place === null) return reportNoPlace(cursor);
-    add(place, from);
+    steps.push(workStep(cursor, from, stitch, times, loop, place));
   } else if (
     bare === 'across' ||
     bare === 'around' ||
@@ -176,14 +172,14 @@ function readPlaces(
       : stop === null
         ? null
         : { kind: 'each', what: ANY_STITCH, stop, span: spanSince(cursor, placeFrom) };
-    add(place, from);
+    steps.push(workStep(cursor, from, stitch, times, loop, place));
   } else if (leadsToPlace(cursor) && wordAt(cursor, 1) !== 'join') {
     const read = readPlace(cursor);
     if (read === null) return reportNoPlace(cursor);
     loop = read.loop ?? loop;
-    add(read.place, from);
+    steps.push(workStep(cursor, from, stitch, times, loop, read.place));
   } else if (takeAny(cursor, 'around') !== null) return null;
-  else add(null, from);
+  else steps.push(workStep(cursor, from, stitch, times, loop, null));
   while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
     const start = cursor.at;
     cursor.at += 1;
@@ -192,7 +188,7 @@ function readPlaces(
       ? (readPlace(cursor)?.place ?? null)
       : readPlaceWords(cursor, placeFrom);
     if (place === null) return reportNoPlace(cursor);
-    add(place, start + 1);
+    steps.push(workStep(cursor, start + 1, stitch, times, loop, place));
   }
   const [only] = steps;
   if (only !== undefined && steps.length === 1 && namesChain(only.place) && takeOfFoundation(cursor)) {
@@ -215,6 +211,18 @@ function readPlaces(
     if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
   }
   return steps;
+}
+
+function workStep(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+  loop: Loop,
+  place: Place | null,
+): WorkStep {
+  const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
+  return { kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, from) };
 }
 
 /** `first ch`, `each ch`, which may be of the foundation. */

@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
@@ -167,7 +168,15 @@ export function readStitchName(cursor: Cursor): StitchName | null {
   if (found === null) return readNumberedTogether(cursor);
   const from = cursor.at;
   cursor.at += found.length;
-  return { ...found.named, span: spanSince(cursor, from) };
+  return stitchName(cursor, from, found);
+}
+
+/** Written out rather than spread: there is no step read more often. */
+function stitchName(cursor: Cursor, from: number, { named }: Found): StitchName {
+  const span = spanSince(cursor, from);
+  return named.kind === 'stitch'
+    ? { kind: 'stitch', id: named.id, span }
+    : { kind: 'special', name: named.name, span };
 }
 
 /** `2dctog` says the same as `dc2tog`. */
@@ -180,7 +189,7 @@ function readNumberedTogether(cursor: Cursor): StitchName | null {
   if (found === null) return null;
   const from = cursor.at;
   cursor.at += 2;
-  return { ...found.named, span: spanSince(cursor, from) };
+  return stitchName(cursor, from, found);
 }
 
 function yarnStep(

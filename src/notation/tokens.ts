@@ -1,5 +1,7 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
+import { lowerCaseWord } from './seen-words.ts';
+
 export type TokenKind =
   | 'word'
   | 'number'
@@ -32,91 +34,108 @@ export interface Token {
   readonly glued: boolean;
 }
 
-const SINGLE: Readonly<Record<string, TokenKind>> = {
-  '(': 'open',
-  '[': 'open',
-  '{': 'open',
-  ')': 'close',
-  ']': 'close',
-  '}': 'close',
-  ',': 'comma',
-  ';': 'semicolon',
-  '.': 'stop',
-  ':': 'colon',
-  '-': 'dash',
-  '–': 'dash',
-  '—': 'dash',
-  '‑': 'dash',
-  '−': 'dash',
-  '†': 'mark',
-  '‡': 'mark',
-  '\n': 'newline',
-};
+const ZERO = 48;
+const FULL_STOP = 46;
+
+const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
+  ['(', 'open'],
+  ['[', 'open'],
+  ['{', 'open'],
+  [')', 'close'],
+  [']', 'close'],
+  ['}', 'close'],
+  [',', 'comma'],
+  [';', 'semicolon'],
+  ['.', 'stop'],
+  [':', 'colon'],
+  ['-', 'dash'],
+  ['–', 'dash'],
+  ['—', 'dash'],
+  ['‑', 'dash'],
+  ['−', 'dash'],
+  ['†', 'mark'],
+  ['‡', 'mark'],
+  ['\n', 'newline'],
+]);
 
 /** Every character of the text lies in one token or in the white space between two. Never throws. */
 export function tokenise(text: string): Token[] {
   const tokens: Token[] = [];
   let at = 0;
   let lastEnd = -1;
-  const push = (kind: TokenKind, word: string, value: number, start: number, end: number): void => {
-    tokens.push({ kind, text: word, value, start, end, glued: start === lastEnd });
-    lastEnd = end;
-  };
   while (at < text.length) {
     const code = text.charCodeAt(at);
     if (isBlank(code)) {
       at += 1;
       continue;
     }
-    const start = at;
-    if (isDigit(code)) {
-      at += 1;
-      while (isDigit(text.charCodeAt(at))) at += 1;
-      const digitsEnd = at;
-      const value = Number(text.slice(start, digitsEnd));
-      const suffix = text.slice(at, at + 2).toLowerCase();
-      if (
-        (suffix === 'st' || suffix === 'nd' || suffix === 'rd' || suffix === 'th') &&
-        isOrdinal(value, suffix) &&
-        !isLetter(text.charCodeAt(at + 2))
-      ) {
-        at += 2;
-        push('ordinal', text.slice(start, at), value, start, at);
-      } else push('number', text.slice(start, digitsEnd), value, start, digitsEnd);
-      continue;
-    }
-    const spaced = isLetter(code) ? endOfSpacedName(text, at) : at;
-    if (spaced > at) {
-      at = spaced;
-      push('word', text.slice(start, at).replaceAll('.', '').toLowerCase(), 0, start, at);
-      continue;
-    }
-    if (isLetter(code)) {
-      at += 1;
-      while (isLetter(text.charCodeAt(at)) || isApostropheInside(text, at)) at += 1;
-      at = endOfTogether(text, at);
-      push('word', text.slice(start, at).toLowerCase(), 0, start, at);
-      continue;
-    }
-    const character = text.charAt(at);
-    if (character === '*') {
-      while (text.charAt(at) === '*') at += 1;
-      push('mark', text.slice(start, at), 0, start, at);
-      continue;
-    }
-    // A surrogate pair stays whole, so that a message can quote it.
-    at += code >= 0xd800 && code <= 0xdbff ? 2 : 1;
-    push(SINGLE[character] ?? 'other', text.slice(start, at), 0, start, at);
+    const token = tokenAt(text, at, code, at === lastEnd);
+    tokens.push(token);
+    at = token.end;
+    lastEnd = at;
   }
-  push('end', '', 0, text.length, text.length);
+  tokens.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: at === lastEnd });
   return tokens;
 }
 
+function tokenAt(text: string, start: number, code: number, glued: boolean): Token {
+  if (isDigit(code)) return numberAt(text, start, glued);
+  if (isLetter(code)) return wordAt(text, start, glued);
+  const character = text.charAt(start);
+  let end = start + 1;
+  if (character === '*') {
+    while (text.charCodeAt(end) === code) end += 1;
+    return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued };
+  }
+  // A surrogate pair stays whole, so that a message can quote it.
+  if (code >= 0xd800 && code <= 0xdbff) end = Math.min(end + 1, text.length);
+  const kind = SINGLE.get(character) ?? 'other';
+  return { kind, text: text.slice(start, end), value: 0, start, end, glued };
+}
+
+function numberAt(text: string, start: number, glued: boolean): Token {
+  let end = start;
+  let value = 0;
+  for (let code = text.charCodeAt(end); isDigit(code); code = text.charCodeAt(end)) {
+    value = value * 10 + (code - ZERO);
+    end += 1;
+  }
+  const ordinal = isLetter(text.charCodeAt(end)) && isOrdinal(value, text, end);
+  if (ordinal) end += 2;
+  return {
+    kind: ordinal ? 'ordinal' : 'number',
+    text: lowerCaseWord(text, start, end),
+    value,
+    start,
+    end,
+    glued,
+  };
+}
+
+function wordAt(text: string, start: number, glued: boolean): Token {
+  const spaced = text.charCodeAt(start + 1) === FULL_STOP ? endOfSpacedName(text, start) : start;
+  if (spaced > start) {
+    const name = text.slice(start, spaced).replaceAll('.', '');
+    return {
+      kind: 'word',
+      text: lowerCaseWord(name, 0, name.length),
+      value: 0,
+      start,
+      end: spaced,
+      glued,
+    };
+  }
+  let end = start + 1;
+  while (isLetter(text.charCodeAt(end)) || isApostropheInside(text, end)) end += 1;
+  end = endOfTogether(text, end);
+  return { kind: 'word', text: lowerCaseWord(text, start, end), value: 0, start, end, glued };
+}
+
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */
-function isOrdinal(value: number, suffix: string): boolean {
+function isOrdinal(value: number, text: string, at: number): boolean {
   const teen = value % 100 >= 11 && value % 100 <= 13;
   const right = teen ? 'th' : (['th', 'st', 'nd', 'rd'][value % 10] ?? 'th');
-  return suffix === right;
+  return lowerCaseWord(text, at, at + 2) === right && !isLetter(text.charCodeAt(at + 2));
 }
 
 /** `d.c.` is the word `dc`; the last stop is left where it ends the sentence too. */
