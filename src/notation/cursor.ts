@@ -5,7 +5,8 @@ import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { Found, Lexicon } from './lexicon.ts';
+import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
 import type { Token } from './tokens.ts';
 import type { Num, Step } from './tree.ts';
@@ -39,12 +40,37 @@ export interface Cursor {
   depth: number;
   /** Brackets alone among them: a closing one outside of all was never opened. */
   brackets: number;
+  /** Where a stitch's name was looked for last, and what was found: many readers ask of the same word. */
+  namedAt: number;
+  named: Found | null;
   /** The length of the chain read last, for `first of these ch`. */
   chained: Num | null;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
   marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
   readonly readSteps: (cursor: Cursor, until: Until) => StepsRead;
+}
+
+/** A cursor at the first of its tokens, outside of every bracket. */
+export function cursorOn(
+  given: Pick<Cursor, 'mapped' | 'tokens' | 'context' | 'lexicon' | 'faults' | 'unit' | 'readSteps'>,
+): Cursor {
+  return {
+    mapped: given.mapped,
+    tokens: given.tokens,
+    at: 0,
+    context: given.context,
+    lexicon: given.lexicon,
+    faults: given.faults,
+    unit: given.unit,
+    depth: 0,
+    brackets: 0,
+    namedAt: -1,
+    named: null,
+    chained: null,
+    marked: null,
+    readSteps: given.readSteps,
+  };
 }
 
 /** What closes a run of steps: the end of the line, a closing bracket, or `rep from` this mark. */
@@ -76,6 +102,15 @@ export function take(cursor: Cursor): Token {
   const token = peek(cursor);
   if (token.kind !== 'end') cursor.at += 1;
   return token;
+}
+
+/** The longest name of a stitch that begins at the cursor, or null. */
+export function nameHere(cursor: Cursor): Found | null {
+  if (cursor.namedAt !== cursor.at) {
+    cursor.named = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    cursor.namedAt = cursor.at;
+  }
+  return cursor.named;
 }
 
 /** Moves over the words if they all stand next, in order. Single parameters: a list made at each call costs more than the reading. */

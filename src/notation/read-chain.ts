@@ -1,8 +1,7 @@
 /** Chains and what they count as: `ch 3 (counts as dc)`, `ch a multiple of 6 plus 2`, `3 ch`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
-import { findName } from './lexicon.ts';
+import { nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { ChainStep, Counts, Multiple, Num } from './tree.ts';
 
@@ -101,8 +100,8 @@ export function readCounts(cursor: Cursor): Counts | null {
   let plusChains = 0;
   if (takeAny(cursor, 'as') !== null) {
     takeOneOf(cursor, ONE_WORDS);
-    if (isNumber(cursor) && findName(cursor.lexicon, cursor.tokens, cursor.at) === null) readNumber(cursor);
-    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    if (isNumber(cursor) && nameHere(cursor) === null) readNumber(cursor);
+    const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'stitch' && found.named.id !== 'ch') {
       as = found.named.id;
       cursor.at += found.length;

@@ -4,6 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import {
   atBoundary,
+  nameHere,
   peek,
   spanOf,
   spanSince,
@@ -13,7 +14,6 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
-import { findName } from './lexicon.ts';
 import { readChain } from './read-chain.ts';
 import { readEvenly, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
@@ -86,7 +86,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (timed !== null) return timed;
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
-  const own = findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special';
+  const own = nameHere(cursor)?.named.kind === 'special';
   const reader = token.kind === 'word' && !own ? READERS.get(token.text) : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
@@ -149,8 +149,7 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   const word = wordAt(cursor);
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
   if (['dash', 'colon'].includes(peek(cursor).kind) || peek(cursor).text === '=') return steps;
-  if (READERS.has(word) || isNumber(cursor) || findName(cursor.lexicon, cursor.tokens, cursor.at) !== null)
-    return steps;
+  if (READERS.has(word) || isNumber(cursor) || nameHere(cursor) !== null) return steps;
   const start = cursor.at;
   skipStep(cursor);
   const end = cursor.at;

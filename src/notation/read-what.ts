@@ -1,8 +1,7 @@
 /** Words that say what sort of place is meant: `st`, `sc`, `ch-2 sp`, `corner`, `row end`, `shell`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import { findName } from './lexicon.ts';
+import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { isNumber } from './read-number.ts';
 import type { What } from './tree.ts';
 
@@ -36,7 +35,7 @@ export function readWhat(cursor: Cursor): What | null {
     cursor.at = from;
     return null;
   }
-  const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+  const found = nameHere(cursor);
   if (found !== null && !(found.named.kind === 'stitch' && found.named.id === 'ch')) {
     cursor.at += found.length;
     if (found.named.kind === 'special') return { kind: 'special', name: found.named.name };
@@ -106,18 +105,18 @@ export function isWhat(cursor: Cursor): boolean {
 
 /** True when the name of a special stitch of the pattern's own stands here. */
 export function isSpecialNext(cursor: Cursor): boolean {
-  return findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special';
+  return nameHere(cursor)?.named.kind === 'special';
 }
 
 /** `group`, `3-dc groups`, `grp`; nothing of the pattern's own. */
 function readGroupWord(cursor: Cursor): What | null {
   const from = cursor.at;
-  if (findName(cursor.lexicon, cursor.tokens, cursor.at)?.named.kind === 'special') return null;
+  if (nameHere(cursor)?.named.kind === 'special') return null;
   let size: number | null = null;
   if (peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash') {
     size = peek(cursor).value;
     cursor.at += 2;
-    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    const found = nameHere(cursor);
     if (found !== null) cursor.at += found.length;
     else takeOneOf(cursor, STITCH_WORDS);
     if (peek(cursor).kind === 'dash') cursor.at += 1;
@@ -136,7 +135,7 @@ export function readSpaceOf(
   if (takeAny(cursor, 'of') !== null) {
     takeAny(cursor, 'the');
     const pick = takeAny(cursor, 'next', 'last', 'each', 'same');
-    const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;
       takeAny(cursor, 'below');

@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import { STITCHES } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts, readNumberedChain } from './read-chain.ts';
 import { readEvenlyAfter, takeOfFoundation } from './read-edge.ts';
@@ -22,7 +22,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const leadingLoop = readLoop(cursor);
   takeAny(cursor, 'a', 'an');
-  const named = findName(cursor.lexicon, cursor.tokens, cursor.at) !== null;
+  const named = nameHere(cursor) !== null;
   const shell = named ? null : readCountedShell(cursor, from);
   if (shell !== null) return shell;
   const joined = peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');

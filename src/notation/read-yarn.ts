@@ -2,7 +2,17 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanOf, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
+import {
+  nameHere,
+  peek,
+  skipToBoundary,
+  spanOf,
+  spanSince,
+  takeAny,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
@@ -164,7 +174,7 @@ export function takeRing(cursor: Cursor): boolean {
 }
 
 export function readStitchName(cursor: Cursor): StitchName | null {
-  const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
+  const found = nameHere(cursor);
   if (found === null) return readNumberedTogether(cursor);
   const from = cursor.at;
   cursor.at += found.length;

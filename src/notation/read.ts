@@ -4,7 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
+import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import { lexiconOf } from './lexicon.ts';
 import type { Instructions, Line, Unit } from './line.ts';
 import { hookedStitch } from './read-hooked.ts';
@@ -13,7 +13,7 @@ import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import type { Token } from './tokens.ts';
-import { tokenise } from './tokens.ts';
+import { isBlank, tokenise } from './tokens.ts';
 import type { Step } from './tree.ts';
 
 export type { Context } from './cursor.ts';
@@ -23,27 +23,13 @@ export function readInstructions(
   mapped: MappedText,
   context: Context,
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
-  const tokens = tokenise(mapped.text);
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
-  for (const [first, end] of splitLines(mapped, tokens, context)) {
-    const cursor: Cursor = {
-      mapped,
-      tokens: closed(tokens, first, end),
-      at: 0,
-      context,
-      lexicon,
-      faults,
-      unit,
-      depth: 0,
-      brackets: 0,
-      chained: null,
-      marked: null,
-      readSteps,
-    };
+  for (const tokens of lineTokens(mapped, context, unit)) {
+    const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, unit, readSteps });
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
     if (alone) {
@@ -53,19 +39,19 @@ export function readInstructions(
     const read = readLine(cursor);
     if (read === null) continue;
     const sizes = heading === null ? scope : heading.sizes;
-    const line = sizes === null ? read : { ...read, sizes };
+    const sized = sizes === null ? read : { ...read, sizes };
     const before = lines[lines.length - 1];
     // A count on a line of its own belongs to the row above it.
     if (
-      line.readable &&
-      line.label === null &&
-      line.steps.length === 0 &&
-      line.stated !== null &&
+      sized.readable &&
+      sized.label === null &&
+      sized.steps.length === 0 &&
+      sized.stated !== null &&
       before !== undefined &&
       before.stated === null
     )
-      lines[lines.length - 1] = { ...before, stated: line.stated };
-    else lines.push(line);
+      lines[lines.length - 1] = { ...before, stated: sized.stated };
+    else lines.push(sized);
   }
   return { instructions: { lines }, diagnostics: faults };
 }
@@ -77,26 +63,14 @@ export function readPhrase(
 ): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
-  const cursor: Cursor = {
-    mapped,
-    tokens: tokenise(mapped.text),
-    at: 0,
-    context,
-    lexicon,
-    faults,
-    unit: 'row',
-    depth: 0,
-    brackets: 0,
-    chained: null,
-    marked: null,
-    readSteps,
-  };
+  const tokens = tokenise(mapped.text);
+  const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, unit: 'row', readSteps });
   const hooked = hookedStitch(mapped.text, context.terms);
   if (hooked !== null) return { steps: [ofHand(cursor, hooked)], diagnostics: faults };
   const told = COUNTING.exec(mapped.text);
   if (told === null) return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
-  const behind = cursor.tokens.findIndex(({ start }) => start >= told.index);
-  const { steps } = readSteps({ ...cursor, tokens: closed(cursor.tokens, 0, behind) }, 'line');
+  const behind = tokens.findIndex(({ start }) => start >= told.index);
+  const { steps } = readSteps({ ...cursor, tokens: closed(tokens, 0, behind) }, 'line');
   if (!countsSo(steps, told[0])) {
     cursor.at = behind + 1;
     const from = cursor.at;
@@ -199,25 +173,42 @@ function noteLine(text: string, span: Line['span']): Line {
 
 const LONGEST_HEADING = 5;
 
+/** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
+function* lineTokens(mapped: MappedText, context: Context, unit: Unit): Generator<Token[]> {
+  const { text } = mapped;
+  for (let from = 0; from < text.length; ) {
+    const end = endOfStretch(text, from);
+    const tokens = tokenise(text, from, end);
+    for (const [first, last] of splitLines(mapped, tokens, context, unit)) yield closed(tokens, first, last);
+    from = end + 1;
+  }
+}
+
+/** Where the first newline stands that ends a line whatever follows it. */
+function endOfStretch(text: string, from: number): number {
+  for (let at = text.indexOf('\n', from); at >= 0; at = text.indexOf('\n', at + 1)) {
+    let last = at - 1;
+    while (last >= from && isBlank(text.charCodeAt(last))) last -= 1;
+    if (last < from || FINISHED.has(text.charAt(last))) return at;
+  }
+  return text.length;
+}
+
+/** A line that ends with one of these is finished; see `isFinished`. */
+const FINISHED = new Set(['.', ')', ']', '}', '\n']);
+
 /**
  * The token ranges of the lines. A label begins a line; so does a blank line, and a physical line after one that
  * was finished by a full stop or a count. Everything else goes on with the line before.
  */
-function splitLines(mapped: MappedText, tokens: readonly Token[], context: Context): [number, number][] {
-  const probe: Cursor = {
-    mapped,
-    tokens,
-    at: 0,
-    context,
-    lexicon: lexiconOf(context.terms, []),
-    faults: [],
-    unit: unitOf(mapped.text),
-    depth: 0,
-    brackets: 0,
-    chained: null,
-    marked: null,
-    readSteps,
-  };
+function splitLines(
+  mapped: MappedText,
+  tokens: readonly Token[],
+  context: Context,
+  unit: Unit,
+): [number, number][] {
+  const lexicon = lexiconOf(context.terms, []);
+  const probe = cursorOn({ mapped, tokens, context, lexicon, faults: [], unit, readSteps });
   const ranges: [number, number][] = [];
   let first = 0;
   for (let i = 0; i < tokens.length; i += 1) {
@@ -281,9 +272,12 @@ function isFinished(token: Token | undefined): boolean {
 
 /** The tokens of one line, newlines left out, with an end behind them. */
 function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  const line = tokens.slice(first, end).filter(({ kind }) => kind !== 'newline');
-  const last = line[line.length - 1];
-  const at = last?.end ?? 0;
+  const line: Token[] = [];
+  for (let i = first; i < end; i += 1) {
+    const token = tokens[i];
+    if (token !== undefined && token.kind !== 'newline') line.push(token);
+  }
+  const at = line[line.length - 1]?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;
 }

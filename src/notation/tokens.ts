@@ -36,6 +36,7 @@ export interface Token {
 
 const ZERO = 48;
 const FULL_STOP = 46;
+const ASTERISK = 42;
 
 const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
   ['(', 'open'],
@@ -58,12 +59,15 @@ const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
   ['\n', 'newline'],
 ]);
 
-/** Every character of the text lies in one token or in the white space between two. Never throws. */
-export function tokenise(text: string): Token[] {
+/**
+ * Every character of the text, or of the stretch of it from `from` up to `until`, lies in one token or in the white
+ * space between two. No token may lie across `until`. Never throws.
+ */
+export function tokenise(text: string, from = 0, until = text.length): Token[] {
   const tokens: Token[] = [];
-  let at = 0;
+  let at = from;
   let lastEnd = -1;
-  while (at < text.length) {
+  while (at < until) {
     const code = text.charCodeAt(at);
     if (isBlank(code)) {
       at += 1;
@@ -74,23 +78,22 @@ export function tokenise(text: string): Token[] {
     at = token.end;
     lastEnd = at;
   }
-  tokens.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: at === lastEnd });
+  tokens.push({ kind: 'end', text: '', value: 0, start: until, end: until, glued: until === lastEnd });
   return tokens;
 }
 
 function tokenAt(text: string, start: number, code: number, glued: boolean): Token {
   if (isDigit(code)) return numberAt(text, start, glued);
   if (isLetter(code)) return wordAt(text, start, glued);
-  const character = text.charAt(start);
   let end = start + 1;
-  if (character === '*') {
+  if (code === ASTERISK) {
     while (text.charCodeAt(end) === code) end += 1;
     return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued };
   }
   // A surrogate pair stays whole, so that a message can quote it.
   if (code >= 0xd800 && code <= 0xdbff) end = Math.min(end + 1, text.length);
-  const kind = SINGLE.get(character) ?? 'other';
-  return { kind, text: text.slice(start, end), value: 0, start, end, glued };
+  const character = text.slice(start, end);
+  return { kind: SINGLE.get(character) ?? 'other', text: character, value: 0, start, end, glued };
 }
 
 function numberAt(text: string, start: number, glued: boolean): Token {
@@ -156,7 +159,8 @@ function endOfTogether(text: string, at: number): number {
   return end + 3;
 }
 
-function isBlank(code: number): boolean {
+/** White space within a line. */
+export function isBlank(code: number): boolean {
   return code === 32 || code === 9 || code === 13 || code === 0xa0;
 }
 
