@@ -3,7 +3,6 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     testTimeout: 60_000,
     hookTimeout: 180_000,
   },

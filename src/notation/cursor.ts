@@ -89,7 +89,10 @@ const END: Token = { kind: 'end', text: '', value: 0, start: 0, end: 0, glued: f
 
 /** The token `ahead` places on. */
 export function peek(cursor: Cursor, ahead = 0): Token {
-  return cursor.tokens[cursor.at + ahead] ?? END;
+  const { tokens } = cursor;
+  const at = cursor.at + ahead;
+  // Asked first: an index outside of a list is slow to look up.
+  return at >= 0 && at < tokens.length ? (tokens[at] ?? END) : END;
 }
 
 /** The lower-case word `ahead` places on, or '' when it is no word. */

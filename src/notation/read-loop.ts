@@ -6,8 +6,11 @@ import type { Loop } from './tree.ts';
 
 const SHORT_LOOPS = new Set(['blo', 'flo', 'bl', 'fl', 'tbl', 'tfl']);
 
+const LOOP_STARTS = new Set([...SHORT_LOOPS, 'both', 'the', '3rd', 'third', 'back', 'front']);
+
 /** `BLO`, `back loop only`, `front lps`. */
 export function readLoop(cursor: Cursor): Loop | null {
+  if (!LOOP_STARTS.has(peek(cursor).text)) return null;
   const from = cursor.at;
   if (takeAny(cursor, 'both') !== null && takeAny(cursor, 'loops', 'lps') !== null) return 'both';
   cursor.at = from;

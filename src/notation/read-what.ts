@@ -10,6 +10,7 @@ export const ANY_STITCH: What = { kind: 'st' };
 const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
 const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches']);
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
+const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'space', 'lp', 'loop']);
 const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
 
@@ -53,7 +54,9 @@ export function readWhat(cursor: Cursor): What | null {
 function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   const from = cursor.at;
   let chains: number | null = null;
-  const chainFirst = CHAIN_WORDS.has(wordAt(cursor));
+  const word = wordAt(cursor);
+  const chainFirst = CHAIN_WORDS.has(word);
+  if (word !== '' && !chainFirst && !SPACE_STARTS.has(word)) return null;
   if (chainFirst && peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number') {
     chains = peek(cursor, 2).value;
     cursor.at += 3;

@@ -174,12 +174,11 @@ function noteLine(text: string, span: Line['span']): Line {
 const LONGEST_HEADING = 5;
 
 /** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
-function* lineTokens(mapped: MappedText, context: Context, unit: Unit): Generator<Token[]> {
+function* lineTokens(mapped: MappedText, context: Context, unit: Unit): Generator<readonly Token[]> {
   const { text } = mapped;
   for (let from = 0; from < text.length; ) {
     const end = endOfStretch(text, from);
-    const tokens = tokenise(text, from, end);
-    for (const [first, last] of splitLines(mapped, tokens, context, unit)) yield closed(tokens, first, last);
+    yield* splitLines(mapped, tokenise(text, from, end), context, unit);
     from = end + 1;
   }
 }
@@ -198,7 +197,7 @@ function endOfStretch(text: string, from: number): number {
 const FINISHED = new Set(['.', ')', ']', '}', '\n']);
 
 /**
- * The token ranges of the lines. A label begins a line; so does a blank line, and a physical line after one that
+ * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that
  * was finished by a full stop or a count. Everything else goes on with the line before.
  */
 function splitLines(
@@ -206,32 +205,35 @@ function splitLines(
   tokens: readonly Token[],
   context: Context,
   unit: Unit,
-): [number, number][] {
+): (readonly Token[])[] {
   const lexicon = lexiconOf(context.terms, []);
   const probe = cursorOn({ mapped, tokens, context, lexicon, faults: [], unit, readSteps });
-  const ranges: [number, number][] = [];
+  const lines: (readonly Token[])[] = [];
+  const last = tokens.length - 1;
   let first = 0;
-  for (let i = 0; i < tokens.length; i += 1) {
+  let broken = false;
+  for (let i = 0; i < last; i += 1) {
     const token = tokens[i];
     if (token?.kind === 'stop') {
       // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
       probe.at = i + 1;
       if (isNumberedLabel(probe)) {
-        if (i + 1 > first) ranges.push([first, i + 1]);
+        lines.push(closed(tokens, first, i + 1));
         first = i + 1;
       }
     }
-    if (token === undefined || token.kind !== 'newline') continue;
+    if (token?.kind !== 'newline') continue;
+    broken = true;
     const blank = tokens[i + 1]?.kind === 'newline';
     probe.at = i + 1;
     if (blank || isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe)) {
-      if (i > first) ranges.push([first, i]);
+      if (i > first) lines.push(closed(tokens, first, i));
       first = i + 1;
     }
   }
-  const last = tokens.length - 1;
-  if (last > first) ranges.push([first, last]);
-  return ranges;
+  if (first === 0 && last > 0 && !broken) lines.push(tokens);
+  else if (last > first) lines.push(closed(tokens, first, last));
+  return lines;
 }
 
 /** Words that begin a sentence of their own, so that a line with no full stop before them is finished. */
@@ -272,11 +274,7 @@ function isFinished(token: Token | undefined): boolean {
 
 /** The tokens of one line, newlines left out, with an end behind them. */
 function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  const line: Token[] = [];
-  for (let i = first; i < end; i += 1) {
-    const token = tokens[i];
-    if (token !== undefined && token.kind !== 'newline') line.push(token);
-  }
+  const line = tokens.slice(first, end).filter(({ kind }) => kind !== 'newline');
   const at = line[line.length - 1]?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;

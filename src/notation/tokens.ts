@@ -1,6 +1,6 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
-import { lowerCaseWord } from './seen-words.ts';
+import { afterLetter, FIRST_LETTER, letterIndex, wordAtNode } from './seen-words.ts';
 
 export type TokenKind =
   | 'word'
@@ -35,6 +35,8 @@ export interface Token {
 }
 
 const ZERO = 48;
+/** ASCII letters, of one case. */
+const LETTERS = 26;
 const FULL_STOP = 46;
 const ASTERISK = 42;
 
@@ -66,19 +68,19 @@ const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
 export function tokenise(text: string, from = 0, until = text.length): Token[] {
   const tokens: Token[] = [];
   let at = from;
-  let lastEnd = -1;
+  let lastEnd = from;
   while (at < until) {
     const code = text.charCodeAt(at);
     if (isBlank(code)) {
       at += 1;
       continue;
     }
-    const token = tokenAt(text, at, code, at === lastEnd);
+    const token = tokenAt(text, at, code, tokens.length > 0 && at === lastEnd);
     tokens.push(token);
     at = token.end;
     lastEnd = at;
   }
-  tokens.push({ kind: 'end', text: '', value: 0, start: until, end: until, glued: until === lastEnd });
+  tokens.push({ kind: 'end', text: '', value: 0, start: lastEnd, end: lastEnd, glued: false });
   return tokens;
 }
 
@@ -105,40 +107,44 @@ function numberAt(text: string, start: number, glued: boolean): Token {
   }
   const ordinal = isLetter(text.charCodeAt(end)) && isOrdinal(value, text, end);
   if (ordinal) end += 2;
-  return {
-    kind: ordinal ? 'ordinal' : 'number',
-    text: lowerCaseWord(text, start, end),
-    value,
-    start,
-    end,
-    glued,
-  };
+  const kind = ordinal ? 'ordinal' : 'number';
+  return { kind, text: text.slice(start, end).toLowerCase(), value, start, end, glued };
 }
 
 function wordAt(text: string, start: number, glued: boolean): Token {
-  const spaced = text.charCodeAt(start + 1) === FULL_STOP ? endOfSpacedName(text, start) : start;
+  let end = start;
+  let node = FIRST_LETTER;
+  let code = text.charCodeAt(end);
+  for (let letter = letterIndex(code); letter >= 0 && letter < LETTERS; letter = letterIndex(code)) {
+    node = afterLetter(node, letter);
+    end += 1;
+    code = text.charCodeAt(end);
+  }
+  const spaced = code === FULL_STOP && end === start + 1;
+  const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
+  if (end > start && !spaced && !goesOn)
+    return { kind: 'word', text: wordAtNode(node, text, start, end), value: 0, start, end, glued };
+  return unusualWordAt(text, start, glued);
+}
+
+/** A word that more than plain letters may belong to: `dc2tog`, `maker's`, `d.c.`, one with accents. */
+function unusualWordAt(text: string, start: number, glued: boolean): Token {
+  const spaced = endOfSpacedName(text, start);
   if (spaced > start) {
-    const name = text.slice(start, spaced).replaceAll('.', '');
-    return {
-      kind: 'word',
-      text: lowerCaseWord(name, 0, name.length),
-      value: 0,
-      start,
-      end: spaced,
-      glued,
-    };
+    const name = text.slice(start, spaced).replaceAll('.', '').toLowerCase();
+    return { kind: 'word', text: name, value: 0, start, end: spaced, glued };
   }
   let end = start + 1;
   while (isLetter(text.charCodeAt(end)) || isApostropheInside(text, end)) end += 1;
   end = endOfTogether(text, end);
-  return { kind: 'word', text: lowerCaseWord(text, start, end), value: 0, start, end, glued };
+  return { kind: 'word', text: text.slice(start, end).toLowerCase(), value: 0, start, end, glued };
 }
 
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */
 function isOrdinal(value: number, text: string, at: number): boolean {
   const teen = value % 100 >= 11 && value % 100 <= 13;
   const right = teen ? 'th' : (['th', 'st', 'nd', 'rd'][value % 10] ?? 'th');
-  return lowerCaseWord(text, at, at + 2) === right && !isLetter(text.charCodeAt(at + 2));
+  return text.slice(at, at + 2).toLowerCase() === right && !isLetter(text.charCodeAt(at + 2));
 }
 
 /** `d.c.` is the word `dc`; the last stop is left where it ends the sentence too. */
@@ -178,6 +184,9 @@ function isLetter(code: number): boolean {
 
 /** `maker's` is one word. */
 function isApostropheInside(text: string, at: number): boolean {
-  const code = text.charCodeAt(at);
-  return (code === 39 || code === 0x2019) && isLetter(text.charCodeAt(at + 1));
+  return isApostrophe(text.charCodeAt(at)) && isLetter(text.charCodeAt(at + 1));
+}
+
+function isApostrophe(code: number): boolean {
+  return code === 39 || code === 0x2019;
 }
