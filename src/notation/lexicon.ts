@@ -28,13 +28,27 @@ export interface Found {
 
 const TABLES: Readonly<Record<Terms, Branch>> = { US: tableBranch('US'), UK: tableBranch('UK') };
 
-/** The names of a dialect together with a pattern's special stitches, which win over the table at equal length. */
+/**
+ * The names of a dialect together with a pattern's special stitches, which win over the table at equal length. All parts
+ * of a pattern share its list of special stitches, so what is made of a list is kept as long as the list is.
+ */
 export function lexiconOf(terms: Terms, specials: readonly string[]): Lexicon {
   if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
+  let branch = SPECIALS.get(specials);
+  if (branch === undefined) {
+    branch = specialBranch(specials);
+    SPECIALS.set(specials, branch);
+  }
+  return { terms, stitches: TABLES[terms], specials: branch };
+}
+
+const SPECIALS = new WeakMap<readonly string[], Branch>();
+
+function specialBranch(specials: readonly string[]): Branch {
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
   addPlurals(branch);
-  return { terms, stitches: TABLES[terms], specials: branch };
+  return branch;
 }
 
 /** The longest name that begins at a token, or null. */

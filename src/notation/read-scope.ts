@@ -52,14 +52,27 @@ function closed(cursor: Cursor, from: number, scope: Scope): Scope | null {
   return null;
 }
 
+/** Asked at each line, so what is made of a list of names is kept as long as the list is. */
+function wordsOf(names: readonly string[]): readonly (readonly string[])[] {
+  let words = WORDS.get(names);
+  if (words === undefined) {
+    words = names.map((name) =>
+      tokenise(name)
+        .slice(0, -1)
+        .map(({ text }) => text.toLowerCase()),
+    );
+    WORDS.set(names, words);
+  }
+  return words;
+}
+
+const WORDS = new WeakMap<readonly string[], readonly (readonly string[])[]>();
+
 /** The size whose name stands at the cursor, the longest first. */
 function sizeAt(cursor: Cursor, names: readonly string[]): number | null {
   let best: { index: number; length: number } | null = null;
-  for (const [index, name] of names.entries()) {
-    const words = tokenise(name).slice(0, -1);
-    const here =
-      words.length > 0 &&
-      words.every((word, i) => peek(cursor, i).text.toLowerCase() === word.text.toLowerCase());
+  for (const [index, words] of wordsOf(names).entries()) {
+    const here = words.length > 0 && words.every((word, i) => peek(cursor, i).text.toLowerCase() === word);
     if (here && (best === null || words.length > best.length)) best = { index, length: words.length };
   }
   if (best === null || wordAt(cursor) === 'all') return null;

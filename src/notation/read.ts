@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
 import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
+import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
 import type { Instructions, Line, Unit } from './line.ts';
 import { hookedStitch } from './read-hooked.ts';
@@ -28,7 +29,7 @@ export function readInstructions(
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
-  for (const tokens of lineTokens(mapped, context, unit)) {
+  for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
     const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, unit, readSteps });
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
@@ -174,11 +175,17 @@ function noteLine(text: string, span: Line['span']): Line {
 const LONGEST_HEADING = 5;
 
 /** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
-function* lineTokens(mapped: MappedText, context: Context, unit: Unit): Generator<readonly Token[]> {
+function* lineTokens(
+  mapped: MappedText,
+  context: Context,
+  lexicon: Lexicon,
+  unit: Unit,
+): Generator<readonly Token[]> {
   const { text } = mapped;
   for (let from = 0; from < text.length; ) {
     const end = endOfStretch(text, from);
-    yield* splitLines(mapped, tokenise(text, from, end), context, unit);
+    const tokens = tokenise(text, from, end);
+    yield* splitLines(cursorOn({ mapped, tokens, context, lexicon, faults: [], unit, readSteps }));
     from = end + 1;
   }
 }
@@ -200,14 +207,8 @@ const FINISHED = new Set(['.', ')', ']', '}', '\n']);
  * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that
  * was finished by a full stop or a count. Everything else goes on with the line before.
  */
-function splitLines(
-  mapped: MappedText,
-  tokens: readonly Token[],
-  context: Context,
-  unit: Unit,
-): (readonly Token[])[] {
-  const lexicon = lexiconOf(context.terms, []);
-  const probe = cursorOn({ mapped, tokens, context, lexicon, faults: [], unit, readSteps });
+function splitLines(probe: Cursor): (readonly Token[])[] {
+  const { mapped, tokens } = probe;
   const lines: (readonly Token[])[] = [];
   const last = tokens.length - 1;
   let first = 0;

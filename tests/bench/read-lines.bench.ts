@@ -10,57 +10,66 @@ import { plainText } from '../../src/source/mapped-text.ts';
 import { GOOD_LINES } from '../notation/good-lines.ts';
 import { contextOf } from '../notation/read-lines.ts';
 import { readThemes } from '../notation/trade-lines.ts';
+import { type PartText, readPatternParts, specialsOf } from './pattern-parts.ts';
 
-const LINES = 2000;
-const text = Array.from({ length: LINES }, (_, i) => GOOD_LINES[i % GOOD_LINES.length] ?? '').join('\n');
-const context = contextOf('US', { sizes: 3 });
+/** Long enough that the engine has settled. */
+const OPTIONS = { time: 2000, warmupTime: 500 };
 
-describe(`${LINES} lines of instructions`, () => {
-  bench('split into words and marks only', () => {
-    tokenise(text);
-  });
-
-  bench('read into trees', () => {
-    const { diagnostics } = readInstructions(plainText(text), context);
-    if (diagnostics.length > 0) throw new Error(diagnostics[0]?.message);
-  });
-});
+/** Lines with far more in them than most, as one text. */
+const DENSE_LINES = 2000;
+const dense: PartText = {
+  mapped: plainText(
+    Array.from({ length: DENSE_LINES }, (_, i) => GOOD_LINES[i % GOOD_LINES.length] ?? '').join('\n'),
+  ),
+  context: contextOf('US', { sizes: 3 }),
+};
 
 /** Every line that the trade would understand, each by itself, in its own terms and sizes. */
-const tradeLines = readThemes()
+const tradeLines: readonly PartText[] = readThemes()
   .flatMap(({ lines }) => lines)
   .filter((of) => !('fault' in of.expect))
   .map((of) => ({
     mapped: plainText(of.line),
     context: contextOf(of.terms, {
       sizes: of.sizes ?? 1,
-      specials: Object.keys(of.special ?? {}),
+      specials: specialsOf([of.line], of.terms, Object.keys(of.special ?? {})),
       yarns: of.yarns ?? [],
     }),
   }));
 
-describe(`${tradeLines.length} lines of the trade, one by one`, () => {
-  const split = timed(() => {
-    for (const { mapped } of tradeLines) tokenise(mapped.text);
-  });
-  const read = timed(() => {
-    for (const { mapped, context: own } of tradeLines) readInstructions(mapped, own);
-  });
+compare('every pattern of the demo site and the tests, part by part', readPatternParts());
+compare('lines of the trade, one by one', tradeLines);
+compare('long lines, all in one text', [dense]);
 
-  bench('split into words and marks only, line by line', split.pass);
+function compare(name: string, texts: readonly PartText[]): void {
+  const read = texts.map(({ mapped, context }) => readInstructions(mapped, context));
+  const faulty = read.flatMap(({ diagnostics }) => diagnostics);
+  if (faulty[0] !== undefined) throw new Error(faulty[0].message);
+  const lines = read.reduce((sum, { instructions }) => sum + instructions.lines.length, 0);
 
-  bench('read into trees, line by line', read.pass, {
-    teardown: (_, mode) => {
-      if (mode !== 'run') return;
-      const [splitMs, readMs] = [split.medianMs(), read.medianMs()];
-      const aSecond = (ms: number): string =>
-        Math.round((tradeLines.length / ms) * 1000).toLocaleString('en');
-      process.stdout.write(
-        `${aSecond(readMs)} lines read in a second on one core; only split, ${aSecond(splitMs)}: reading takes ${(readMs / splitMs).toFixed(1)} times as long\n`,
-      );
-    },
+  describe(`${lines} lines: ${name}`, () => {
+    const split = timed(() => {
+      for (const { mapped } of texts) tokenise(mapped.text);
+    });
+    const reading = timed(() => {
+      for (const { mapped, context } of texts) readInstructions(mapped, context);
+    });
+
+    bench('split into words and marks only', split.pass, OPTIONS);
+
+    bench('read into trees', reading.pass, {
+      ...OPTIONS,
+      teardown: (_, mode) => {
+        if (mode !== 'run') return;
+        const [splitMs, readMs] = [split.medianMs(), reading.medianMs()];
+        const aSecond = (ms: number): string => Math.round((lines / ms) * 1000).toLocaleString('en');
+        process.stdout.write(
+          `${name}: ${aSecond(readMs)} lines read in a second on one core; only split, ${aSecond(splitMs)}: reading takes ${(readMs / splitMs).toFixed(1)} times as long\n`,
+        );
+      },
+    });
   });
-});
+}
 
 /** The work with its own watch; the median, so that a pause of the machine does not weigh. */
 function timed(work: () => void): { readonly pass: () => void; readonly medianMs: () => number } {
