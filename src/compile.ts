@@ -15,11 +15,14 @@ import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
 import type { Fabric } from './fabric/fabric.ts';
+import type { SizePlan } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
+import { checkMultiples } from './proof/multiple-faults.ts';
+import { partMultiples } from './proof/part-multiple.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
 import { transcribe } from './transcribe/transcribe.ts';
@@ -33,24 +36,37 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
 
 /** The same for instructions pasted as plain text, with no file of keys around them. */
 export function compileText(source: Source, slug: string): CompiledPattern {
-  const compiled = compileRead(readTranscript(transcribe(source), slug), slug);
   // Bullets and ornaments of the page it came from go into no booklet.
-  return {
-    ...compiled,
-    diagnostics: compiled.diagnostics.filter(({ code }) => code !== 'booklet/character'),
-  };
+  return compileRead(
+    readTranscript(transcribe(source), slug),
+    slug,
+    ({ code }) => code !== 'booklet/character',
+  );
 }
 
-function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string): CompiledPattern {
+function compileRead(
+  { pattern, diagnostics: ofFile }: ReadPattern,
+  slug: string,
+  isWanted: (diagnostic: Diagnostic) => boolean = () => true,
+): CompiledPattern {
   if (pattern === null)
-    return { slug, pattern, sizes: [], allSizes: null, diagnostics: mergeRepeated(inFileOrder(ofFile)) };
+    return {
+      slug,
+      pattern,
+      sizes: [],
+      allSizes: null,
+      multiples: [],
+      diagnostics: mergeRepeated(inFileOrder(ofFile)).filter(isWanted),
+    };
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
+  let planned: { readonly index: number; readonly plan: SizePlan } | null = null;
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
+    planned ??= { index, plan };
     const { fabric, diagnostics } = workSize(pattern, index, plan);
     ofWork.push(...diagnostics);
     sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
@@ -61,11 +77,24 @@ function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string
       ...ofFile,
       ...mergeSizes(ofWork, pattern.sizes.length),
       ...checkPublication(pattern, fabrics),
+      ...(planned === null ? [] : checkMultiples(pattern, planned.index, planned.plan)),
       ...unprintableCharacters(pattern),
     ]),
   );
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
-  return { slug, pattern, sizes, allSizes, diagnostics };
+  const multiples = once(() =>
+    planned === null ? [] : partMultiples(pattern, planned.index, planned.plan, true),
+  );
+  return {
+    slug,
+    pattern,
+    sizes,
+    allSizes,
+    get multiples() {
+      return multiples();
+    },
+    diagnostics: diagnostics.filter(isWanted),
+  };
 }
 
 /** Every fault of a pattern, in the order of the file. */

@@ -5,6 +5,7 @@ import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { Fabric } from './fabric/fabric.ts';
 import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
+import type { PartMultiple } from './proof/part-multiple.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 export interface CompiledSize {
@@ -24,5 +25,7 @@ export interface CompiledPattern {
   readonly sizes: readonly CompiledSize[];
   /** Instructions for all sizes at once, numbers in the trade's `35 (44, 53)` form. */
   readonly allSizes: Readonly<Record<DialectKey, WordedPattern>> | null;
+  /** Over which foundations each flat part comes out, for every width; found when first asked for. */
+  readonly multiples: readonly PartMultiple[];
   readonly diagnostics: readonly Diagnostic[];
 }

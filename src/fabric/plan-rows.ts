@@ -244,11 +244,16 @@ function rowNumbers(
   return [from];
 }
 
+export interface OpenEnd {
+  /** Number of the first row that is worked "to height". */
+  readonly from: number;
+  /** After how many rows they come round again. */
+  readonly cycle: number;
+  readonly allows: (rows: number) => boolean;
+}
+
 /** The rows or rounds from which a total may be chosen so that the part ends as it says: for finding a height. */
-export function openEnd(
-  lines: readonly Line[],
-  sizeIndex: number,
-): { readonly from: number; readonly allows: (rows: number) => boolean } | null {
+export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | null {
   let last = 0;
   for (const { label, steps, sizes } of lines) {
     if (sizes !== undefined && !sizes.includes(sizeIndex)) continue;
@@ -260,7 +265,7 @@ export function openEnd(
       const cycle = rep?.rows ?? [];
       const allows = (rows: number): boolean =>
         rows >= from && (ending === null || cycle[(rows - from) % cycle.length] === ending);
-      return { from, allows };
+      return { from, cycle: Math.max(1, rep?.last ?? cycle.length), allows };
     }
     if (label?.kind === 'numbered')
       last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;

@@ -138,7 +138,7 @@ export function skippedChains(
   const tall = row.turningChain !== null && nth - 1 >= row.turningChain.chains;
   const habit = tall && row.turningChain?.counts === 'yes';
   const stated = counts !== null;
-  const does = stated ? counts.as !== null : (worker.chainReading ?? habit);
+  const does = stated ? counts.as !== null : (worker.chainReading ?? worker.settled.get(span.start) ?? habit);
   if (!stated && tall && row.turningChain?.counts !== 'no') {
     worker.chainAssumed = { chains: nth - 1, counts: does, as: stitchId, skipped: true, span };
   }
@@ -209,7 +209,7 @@ function habit(
   const joinedTo = following.some(
     ({ kind, ...step }) => kind === 'join' && 'place' in step && step.place?.kind === 'of-chain',
   );
-  const counts = worker.chainReading ?? (tall.counts === 'yes' || joinedTo);
+  const counts = worker.chainReading ?? worker.settled.get(span.start) ?? (tall.counts === 'yes' || joinedTo);
   worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, span };
   return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
 }

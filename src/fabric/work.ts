@@ -29,6 +29,8 @@ export interface SizePlan {
   readonly repeats: number;
   /** Rows or rounds in all, for what goes on to height; null when nothing says. */
   readonly rows: number | null;
+  /** Readings of turning chains settled at another width, where a stated count told; see `Worked.settled`. */
+  readonly settled?: ReadonlyMap<number, boolean>;
 }
 
 export interface Worked {
@@ -36,6 +38,8 @@ export interface Worked {
   readonly diagnostics: readonly Diagnostic[];
   /** Every row was worked; otherwise the fabric ends before the first that could not be. */
   readonly whole: boolean;
+  /** Whether each unstated turning chain was taken to count, by its offset in the file. */
+  readonly settled: ReadonlyMap<number, boolean>;
 }
 
 /** What a part leaves for another that goes on from it. */
@@ -55,6 +59,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   if (first !== undefined) yarnIndex(worker, first.letter);
   for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
     worker.throughout.set(chains, habit);
+  for (const [offset, counts] of plan.settled ?? []) worker.settled.set(offset, counts);
   const rows: FabricRow[] = [];
   const parts: FabricPart[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -103,7 +108,8 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       onto: from?.index ?? null,
     });
   }
-  return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole };
+  const { builder, settled } = worker;
+  return { fabric: finishFabric(builder, size, rows, parts), diagnostics, whole, settled };
 }
 
 /** With a special stitch that is described by itself nothing can be worked. */
@@ -113,7 +119,12 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
   const diagnostics = circular
     .slice(0, 1)
     .map(({ name, span }) => diagnose('special/circular', { file, span }, { name }));
-  return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false };
+  return {
+    fabric: finishFabric(emptyBuilder(), size, [], []),
+    diagnostics,
+    whole: false,
+    settled: new Map(),
+  };
 }
 
 interface PartSetting {
@@ -155,6 +166,8 @@ function workPart(
       diagnostics.push(...worked.faults);
       doubt = worked.doubt;
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
+      if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
+        worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
       if (worked.assumed !== null && !warned.has(worked.assumed.chains)) {
         warned.add(worked.assumed.chains);
         diagnostics.push(chainWarning(worked.assumed, worker, file));

@@ -88,6 +88,8 @@ export interface Worker {
   readonly repeats: number;
   /** Chains that the pattern says count, or don't, "throughout", by length. */
   readonly throughout: Map<number, { readonly as: string | null; readonly plusChains: number }>;
+  /** How unstated turning chains were read at a width where a stated count told, by where they stand in the file. */
+  readonly settled: Map<number, boolean>;
 
   /** The places the row goes into, from the one it starts at; null before anything is made. */
   sites: Site[] | null;
@@ -230,6 +232,7 @@ export function newWorker(
     sizeIndex,
     repeats,
     throughout: new Map(),
+    settled: new Map(),
     sites: null,
     next: 0,
     last: -1,

@@ -125,6 +125,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     return { kind: 'same', what, asJoin, span: spanSince(cursor, from) };
   }
   if (wordAt(cursor) === 'first' && wordAt(cursor, 1) === 'of') return readOneOf(cursor, from, start);
+  const justMade = wordAt(cursor) === 'last' ? readLastMade(cursor, from) : null;
+  if (justMade !== null) return justMade;
   const end = takeAny(cursor, 'first', 'last');
   if (end !== null) {
     const n = isAmount(cursor) ? readNumber(cursor) : null;

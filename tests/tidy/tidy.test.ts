@@ -15,6 +15,7 @@ const ORDER = [
   'notation',
   'pattern',
   'fabric',
+  'proof',
   'measure',
   'check',
   'transcribe',

@@ -1,0 +1,75 @@
+/** A worked row in, its stitches as a list of numbers out: two rows are worked alike where their numbers are the same. */
+
+import type { Fabric } from '../fabric/fabric.ts';
+import { FLAG, NONE, targets } from '../fabric/fabric.ts';
+
+/** One number a stitch, in the order they are made. */
+export interface RowWord {
+  /** As published: `Row 2`. */
+  readonly label: string;
+  readonly stitches: readonly number[];
+  /** Indices of the stitches where a corner is, in order. */
+  readonly corners: readonly number[];
+  /** How many stitches are counted. */
+  readonly counted: number;
+}
+
+/** The number of each sort of stitch; shared by the rows that are compared. */
+export type Alphabet = Map<string, number>;
+
+/** All rows of a fabric. Markers are left out: they change nothing that is worked. */
+export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
+  return fabric.rows.map((row, index) => {
+    const stitches: number[] = [];
+    const corners: number[] = [];
+    const into = new Map<number, number>();
+    for (let i = row.first; i < row.end; i += 1) {
+      const sort = `${itself(fabric, i)} ${whereInto(fabric, i, index, into)}`;
+      const known = alphabet.get(sort) ?? alphabet.size;
+      alphabet.set(sort, known);
+      if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0) corners.push(i - row.first);
+      stitches.push(known);
+    }
+    return { label: row.label, stitches, corners, counted: row.stitches };
+  });
+}
+
+/** What stitch it is, in which yarn, what it counts as, and whether it begins a group. */
+function itself(fabric: Fabric, i: number): string {
+  const counts = fabric.countsAs[i] ?? NONE;
+  const group = fabric.groups[fabric.group[i] ?? NONE];
+  return [
+    fabric.stitches[fabric.kind[i] ?? 0],
+    counts === NONE ? '-' : fabric.stitches[counts],
+    fabric.yarns[fabric.yarn[i] ?? 0],
+    fabric.loop[i],
+    (fabric.flags[i] ?? 0) & ~FLAG.marked,
+    group === undefined ? '' : `${group.special ?? '()'}${group.first === i ? '<' : ''}`,
+  ].join(' ');
+}
+
+/**
+ * What it goes into, told by the step from the place of the stitch before, so that the same work further along has the
+ * same number. The first place of a row is told from the nearer end of the row below. `into` remembers the last place
+ * by how many rows below it is.
+ */
+function whereInto(fabric: Fabric, i: number, row: number, into: Map<number, number>): string {
+  const told: string[] = [];
+  for (const target of targets(fabric, i)) {
+    const ofRow = fabric.row[target] ?? 0;
+    const below = row - ofRow;
+    if (below === 0) {
+      told.push(`own ${i - target}`);
+      continue;
+    }
+    const before = into.get(below);
+    into.set(below, target);
+    if (before !== undefined) told.push(`${below}: ${target - before}`);
+    else {
+      const { first, end } = fabric.rows[ofRow] ?? { first: 0, end: 0 };
+      const [fromStart, fromEnd] = [target - first, end - 1 - target];
+      told.push(fromStart < fromEnd ? `${below}: start ${fromStart}` : `${below}: end ${fromEnd}`);
+    }
+  }
+  return `${fabric.where[i]} ${told.join(', ')}`;
+}
