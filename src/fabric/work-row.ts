@@ -110,6 +110,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.rowBegun = false;
   worker.joined = false;
   worker.trouble = null;
+  worker.again = [];
   worker.group = NONE;
   worker.into = null;
   worker.inSpecial = false;
@@ -176,6 +177,8 @@ function finish(
     worker.row,
   );
   let doubt: number | null = null;
+  for (const { which, span } of worker.again)
+    faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: plan.label, which }));
   if (!foundation) {
     const left = leftFault(worker, plan, file, size);
     if (left !== null) faults.push(left);

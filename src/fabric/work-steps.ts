@@ -4,7 +4,7 @@ import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts
 import { stitchById } from '../stitches/table.ts';
 import { hasFlag } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
-import { FLAG } from './fabric.ts';
+import { FLAG, NONE } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
@@ -311,10 +311,26 @@ function workEnds(
       passPlace(worker, index);
       site = worker.sites?.[index] ?? null;
     } else site = singleSite(worker, place);
+    if (site !== null && isUsed(worker, site, corner))
+      worker.again = [...worker.again, { which: place.kind, span: place.span }];
     if (site === null || !repeatAt(worker, step, times, site)) return false;
   }
   if (worker.edging && times === 3) markCorner(worker, corner);
   return true;
+}
+
+/** Whether the row in hand has worked into a stitch before this step; a space may take any number. */
+function isUsed(worker: Worker, site: Site, before: number): boolean {
+  if (worker.into !== null || site.space !== NONE || site.kind !== 'stitch') return false;
+  const { builder } = worker;
+  for (let i = worker.rowFirst; i < before; i += 1) {
+    const idle = FLAG.turningChain | FLAG.join | FLAG.travel;
+    if (hasFlag(builder, i, idle)) continue;
+    const end = builder.intoStart[i + 1] ?? builder.into.length;
+    for (let at = builder.intoStart[i] ?? 0; at < end; at += 1)
+      if (builder.into[at] === site.node) return true;
+  }
+  return false;
 }
 
 /** All of a stitch's repeats at one place. */

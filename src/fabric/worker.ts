@@ -77,6 +77,12 @@ export interface SpecialWork {
   readonly steps: readonly Step[];
 }
 
+/** A stitch worked into once more, with no word that says so. */
+export interface Again {
+  readonly which: 'first' | 'last';
+  readonly span: Span;
+}
+
 export interface Worker {
   /** The pattern's own terms, which faults speak in. */
   readonly terms: Terms;
@@ -125,6 +131,8 @@ export interface Worker {
   /** An unstated turning chain of this row that was read by the trade's habit. */
   chainAssumed: ChainAssumed | null;
   trouble: Trouble | null;
+  /** "First st" and "last st" that went into a stitch this row had already worked into, by where they stand. */
+  again: readonly Again[];
   /** Index into `skipped` of the last skipped stitch gone back to in this row; -1 for none yet. */
   skippedUsed: number;
   /** The unworked stitches of a row below, found once for the row in hand. */
@@ -216,6 +224,7 @@ export interface Mark {
   readonly below: Worker['below'];
   readonly top: Worker['top'];
   readonly passed: Worker['passed'];
+  readonly again: Worker['again'];
 }
 
 export function newWorker(
@@ -251,6 +260,7 @@ export function newWorker(
     chainReading: null,
     chainAssumed: null,
     trouble: null,
+    again: [],
     skippedUsed: -1,
     skipped: null,
     lastWasSpace: false,
@@ -289,7 +299,7 @@ export function markWorker(worker: Worker): Mark {
     into,
     inSpecial,
   } = worker;
-  const { skippedUsed, lastWasSpace, chainAssumed, below, top, passed } = worker;
+  const { skippedUsed, lastWasSpace, chainAssumed, below, top, passed, again } = worker;
   const sidesDone = worker.edges?.sidesDone ?? 0;
   const place = {
     sites,
@@ -315,6 +325,7 @@ export function markWorker(worker: Worker): Mark {
     below,
     top,
     passed,
+    again,
   };
 }
 

@@ -5,6 +5,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
+import { readGrowth } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
@@ -118,6 +119,8 @@ function readAside(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   if (readCounts(cursor) !== null)
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  const growth = readBracketedGrowth(cursor);
+  if (growth !== null) return [growth];
   // What begins with one of these is work, whatever follows.
   if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
@@ -141,6 +144,19 @@ function readAside(cursor: Cursor): readonly Step[] | null {
     return null;
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+}
+
+/** `(each round adds 8 sts)`. */
+function readBracketedGrowth(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const growth = readGrowth(cursor);
+  if (growth === null || peek(cursor).kind !== 'close') {
+    cursor.at = from;
+    return null;
+  }
+  cursor.at += 1;
+  return { ...growth, text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
 /** `*…; rep from * across`, `*…**, …; rep from * around, ending last rep at **`. */

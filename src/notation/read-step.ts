@@ -17,7 +17,7 @@ import {
 import { readChain } from './read-chain.ts';
 import { readEvenly, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
-import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
+import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readRepeatRows, readWorkEven } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
@@ -72,6 +72,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
+  ...entries(['each', 'every'], readGrowth),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */

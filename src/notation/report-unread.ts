@@ -100,6 +100,13 @@ export function reportUnknownWord(cursor: Cursor): void {
     cursor.faults.push(diagnose('special/undefined', { file, span: spanOf(cursor, token) }, facts));
     return;
   }
+  if (INSTRUCTION_WORDS.includes(token.text)) {
+    // The word is known; it is only no beginning of a step.
+    const from = cursor.at;
+    cursor.at += 1;
+    reportUnread(cursor, from, null);
+    return;
+  }
   const known = [
     ...stitchNames(terms).map(({ words }) => words),
     ...cursor.context.specials,

@@ -374,5 +374,7 @@ export interface LeaveStep {
 export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
+  /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
+  readonly adds?: Num;
   readonly span: Span;
 }

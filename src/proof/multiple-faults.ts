@@ -26,9 +26,11 @@ function claimFaults(pattern: Pattern, multiples: readonly PartMultiple[]): Diag
   });
 }
 
-/** `Multiple of 6 sts + 2`, as notes say it. */
+/** `Multiple of 6 sts + 2`, `multiple of 4 + 3 (add 1 for base ch)`, as notes say it. */
 const IN_NOTES =
-  /\bmultiples? of (\d+)(?:\s*(?:stitches|sts?|chains?|chs?)\b\.?)?(?:\s*(?:plus|\+|and)\s*(\d+))?/gi;
+  /\bmultiples? of (\d+)(?:\s*(?:stitches|sts?|chains?|chs?)\b\.?)?(?:\s*(?:plus|\+|and)\s*(\d+))?(?:\s*(?:stitches|sts?)\b\.?)?(?:[\s,;(]*(?:plus|add|and|with)\s+(\d+|one|two|three)(?: more| ch(?:ain)?s?)*\s+(?:for|to)\b)?/gi;
+
+const WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3 };
 
 /**
  * Notes may count the chains or the stitches of the first row, and need not say which: a claim holds when either does.
@@ -39,17 +41,27 @@ function noteFaults(pattern: Pattern, multiples: readonly PartMultiple[]): Diagn
   const [found, second] = known;
   if (found === undefined || second !== undefined) return [];
   return pattern.notes.flatMap((note, i) =>
-    [...note.matchAll(IN_NOTES)].flatMap(([, of, plus]) => {
+    [...note.matchAll(IN_NOTES)].flatMap(([, of, plus, base]) => {
       const claimed = { of: Number(of), plus: Number(plus ?? 0) };
-      if (claimed.of < 1 || holds(claimed, found)) return [];
+      const forBase = base === undefined ? null : (WORDS[base] ?? Number(base));
+      if (claimed.of < 1 || holds(claimed, forBase, found)) return [];
       const span = pattern.places.get(`notes.${i}`) ?? pattern.places.get('notes') ?? { start: 0, end: 0 };
       return [diagnose('multiple/note', { file: pattern.source.file, span }, { claimed, holds: found })];
     }),
   );
 }
 
-function holds(claimed: { readonly of: number; readonly plus: number }, found: MultipleFound): boolean {
-  return [found, found.stitches].some(
-    ({ of, plus }) => of > 0 && claimed.of % of === 0 && (claimed.plus - plus) % of === 0,
-  );
+/** With chains added "for the base" it is the chains that have to agree; else the chains or the stitches. */
+function holds(claimed: PlusMultiple, forBase: number | null, found: MultipleFound): boolean {
+  if (forBase !== null) return agrees({ ...claimed, plus: claimed.plus + forBase }, found);
+  return agrees(claimed, found) || agrees(claimed, found.stitches);
+}
+
+function agrees(claimed: PlusMultiple, { of, plus }: PlusMultiple): boolean {
+  return of > 0 && claimed.of % of === 0 && (claimed.plus - plus) % of === 0;
+}
+
+interface PlusMultiple {
+  readonly of: number;
+  readonly plus: number;
 }

@@ -19,6 +19,7 @@ export type Alphabet = Map<string, number>;
 
 /** All rows of a fabric. Markers are left out: they change nothing that is worked. */
 export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
+  const cornerSpaces = new Set(fabric.spaces.filter(({ corner }) => corner).map(({ first }) => first));
   return fabric.rows.map((row, index) => {
     const stitches: number[] = [];
     const corners: number[] = [];
@@ -27,7 +28,7 @@ export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
       const sort = `${itself(fabric, i)} ${whereInto(fabric, i, index, into)}`;
       const known = alphabet.get(sort) ?? alphabet.size;
       alphabet.set(sort, known);
-      if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0) corners.push(i - row.first);
+      if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0 || cornerSpaces.has(i)) corners.push(i - row.first);
       stitches.push(known);
     }
     return { label: row.label, stitches, corners, counted: row.stitches };
@@ -50,8 +51,8 @@ function itself(fabric: Fabric, i: number): string {
 
 /**
  * What it goes into, told by the step from the place of the stitch before, so that the same work further along has the
- * same number. The first place of a row is told from the nearer end of the row below. `into` remembers the last place
- * by how many rows below it is.
+ * same number; or by how far it is from the nearer end of the row below where that is less, as where a row begins and
+ * where a round comes back to its start. `into` remembers the last place by how many rows below it is.
  */
 function whereInto(fabric: Fabric, i: number, row: number, into: Map<number, number>): string {
   const told: string[] = [];
@@ -59,17 +60,17 @@ function whereInto(fabric: Fabric, i: number, row: number, into: Map<number, num
     const ofRow = fabric.row[target] ?? 0;
     const below = row - ofRow;
     if (below === 0) {
-      told.push(`own ${i - target}`);
+      // A join goes back to the start however long the round is.
+      const fromStart = target - (fabric.rows[row]?.first ?? 0);
+      told.push(fromStart < i - target ? `own start ${fromStart}` : `own ${i - target}`);
       continue;
     }
-    const before = into.get(below);
+    const step = target - (into.get(below) ?? Number.POSITIVE_INFINITY);
     into.set(below, target);
-    if (before !== undefined) told.push(`${below}: ${target - before}`);
-    else {
-      const { first, end } = fabric.rows[ofRow] ?? { first: 0, end: 0 };
-      const [fromStart, fromEnd] = [target - first, end - 1 - target];
-      told.push(fromStart < fromEnd ? `${below}: start ${fromStart}` : `${below}: end ${fromEnd}`);
-    }
+    const { first, end } = fabric.rows[ofRow] ?? { first: 0, end: 0 };
+    const [fromStart, fromEnd] = [target - first, end - 1 - target];
+    if (Math.abs(step) <= Math.min(fromStart, fromEnd)) told.push(`${below}: ${step}`);
+    else told.push(fromStart < fromEnd ? `${below}: start ${fromStart}` : `${below}: end ${fromEnd}`);
   }
   return `${fabric.where[i]} ${told.join(', ')}`;
 }

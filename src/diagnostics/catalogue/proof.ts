@@ -18,6 +18,12 @@ export const proofFaults = {
     why: 'Readers make the piece wider or narrower by the multiple they are given.',
     try: `say "a multiple of ${said(holds.stitches)} sts", or "ch a multiple of ${said(holds)}".`,
   }),
+  'row/adds': ({ row, before, made, said: claimed }: Growth): Wording => ({
+    severity: 'error',
+    message: `${row} is said to add ${claimed} stitches, but it has ${made} on ${before}, which is ${made - before} more`,
+    why: 'Makers go on by that number, for as many rounds as they like.',
+    try: `say that it adds ${made - before}, or mend the round.`,
+  }),
 } as const;
 
 interface PlusMultiple {
@@ -34,6 +40,14 @@ interface Claim {
   readonly trouble: string;
   /** The nearest that holds; null when no other width comes out. */
   readonly holds: (PlusMultiple & { readonly from: number; readonly proved: boolean }) | null;
+}
+
+interface Growth {
+  readonly row: string;
+  /** Stitches of the row before, and of this one. */
+  readonly before: number;
+  readonly made: number;
+  readonly said: number;
 }
 
 interface NoteClaim {

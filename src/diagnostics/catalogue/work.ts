@@ -24,6 +24,12 @@ export const workFaults = {
         : `The row below has ${below} to work into and they are all used.`,
     try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
   }),
+  'row/twice': ({ row, which }: { readonly row: string; readonly which: string }): Wording => ({
+    severity: 'warning',
+    message: `${row} works into the ${which} stitch again, and does not say that it means to`,
+    why: 'Makers take it for a slip of the count, or leave one of the two out.',
+    try: `say it where it is meant, such as "2 sc in ${which} st", or stop the stitches before it one sooner.`,
+  }),
   'row/passed-over': ({ row, count, wanted }: PassedOver): Wording => ({
     severity: 'error',
     message: `${row} goes to the ${wanted} with ${count === 1 ? 'one stitch' : `${count} stitches`} before it unworked`,

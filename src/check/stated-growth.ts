@@ -1,0 +1,48 @@
+/** `each rnd adds 8 sts` is held against what the rounds make. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Fabric } from '../fabric/fabric.ts';
+import type { NoteStep } from '../notation/tree.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+
+export function statedGrowth(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+  return pattern.parts.flatMap((part, index) =>
+    part.instructions.lines.flatMap((line, at) => {
+      const note = line.steps.find(
+        (step): step is NoteStep => step.kind === 'note' && step.adds !== undefined,
+      );
+      if (note?.adds === undefined) return [];
+      const { values } = note.adds;
+      for (const [size, fabric] of fabrics.entries()) {
+        const said = values.length === 1 ? values[0] : values[size];
+        const wrong = said === null || said === undefined ? null : otherGrowth(fabric, index, at, said);
+        if (wrong !== null) {
+          const where = {
+            file: pattern.source.file,
+            span: note.span,
+            sizes: fabrics.length > 1 ? [fabric.size] : [],
+          };
+          return [diagnose('row/adds', where, { ...wrong, said: said ?? 0 })];
+        }
+      }
+      return [];
+    }),
+  );
+}
+
+/** The first row of a line that gains another number than is said, against the row before it. */
+function otherGrowth(
+  fabric: Fabric,
+  part: number,
+  line: number,
+  said: number,
+): { readonly row: string; readonly before: number; readonly made: number } | null {
+  for (const [i, row] of fabric.rows.entries()) {
+    const before = fabric.rows[i - 1];
+    if (row.part !== part || row.line !== line || before === undefined || before.part !== part) continue;
+    if (row.stitches - before.stitches !== said)
+      return { row: row.label, before: before.stitches, made: row.stitches };
+  }
+  return null;
+}

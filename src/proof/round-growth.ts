@@ -1,0 +1,73 @@
+/** A pattern in, by how many stitches each of its repeated rounds grows out, for as many rounds as anyone works. */
+
+import type { SizePlan } from '../fabric/work.ts';
+import { workSize } from '../fabric/work.ts';
+import type { Line } from '../notation/line.ts';
+import type { Num, RepeatRowsStep, Step } from '../notation/tree.ts';
+import type { Part, Pattern } from '../pattern/pattern.ts';
+import { rowGrowsEvenly } from './inserted.ts';
+import type { RowWord } from './row-word.ts';
+import { rowWords } from './row-word.ts';
+
+export interface RoundGrowth {
+  readonly part: string;
+  /** The line that says what is repeated. */
+  readonly line: Line;
+  /** As published, the first row or round it works: `Rnd 4`. */
+  readonly from: string;
+  /** After how many rounds the same ones come again. */
+  readonly cycle: number;
+  /** Stitches gained by each whole cycle. */
+  readonly adds: number;
+  /** Stitches gained by each of the rounds of a cycle, where all gain the same; null otherwise. */
+  readonly addsEach: number | null;
+}
+
+/** Cycles worked: the first may still differ from all that follow. */
+const CYCLES = 4;
+
+/** Only what is proved is given: growth that differs from cycle to cycle is none. */
+export function roundGrowths(pattern: Pattern, sizeIndex: number, plan: SizePlan): RoundGrowth[] {
+  const { settled } = workSize(pattern, sizeIndex, plan);
+  return pattern.parts.flatMap((part) =>
+    part.instructions.lines.flatMap((line, at) => {
+      const repeat = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+      if (part.onto !== null || repeat === undefined) return [];
+      const cycle = Math.max(1, repeat.last ?? repeat.rows.length);
+      const longer = { ...pattern, parts: [goingOn(part, at, repeat, cycle * CYCLES)] };
+      const { fabric, whole } = workSize(longer, sizeIndex, { ...plan, settled });
+      const rows = rowWords(fabric, new Map()).filter((_, i) => fabric.rows[i]?.line === at);
+      return whole && rows.length === cycle * CYCLES ? growthOf(part.name, line, rows, cycle) : [];
+    }),
+  );
+}
+
+function growthOf(part: string, line: Line, rows: readonly RowWord[], cycle: number): RoundGrowth[] {
+  const last = rows.slice(-3 * cycle);
+  const even = last.slice(0, cycle).every((row, i) => {
+    const [second, third] = [last[i + cycle], last[i + 2 * cycle]];
+    return second !== undefined && third !== undefined && rowGrowsEvenly(row, second, third);
+  });
+  const from = rows[0]?.label;
+  if (!even || from === undefined) return [];
+  const counts = last.map(({ counted }) => counted);
+  const steps = counts.slice(1).map((n, i) => n - (counts[i] ?? 0));
+  const [each] = steps;
+  const addsEach = each !== undefined && steps.every((step) => step === each) ? each : null;
+  return [{ part, line, from, cycle, adds: (counts[cycle] ?? 0) - (counts[0] ?? 0), addsEach }];
+}
+
+/** The part up to a line, and that line for so many rows. */
+function goingOn(part: Part, at: number, repeat: RepeatRowsStep, rows: number): Part {
+  const lines = part.instructions.lines.slice(0, at + 1).map((line, i) => {
+    if (i !== at) return { ...line, stated: null };
+    const times: Num = { values: [rows / Math.max(1, repeat.last ?? repeat.rows.length)], span: repeat.span };
+    const steps = line.steps.map(
+      (step): Step =>
+        step === repeat ? { ...repeat, until: { kind: 'times', n: times, more: true } } : step,
+    );
+    const label = line.label?.kind === 'numbered' ? { ...line.label, to: null } : line.label;
+    return { ...line, label, steps, stated: null };
+  });
+  return { ...part, instructions: { lines } };
+}
