@@ -3,7 +3,7 @@ import { fabricOf, feetOf, rowOf, tallyOf } from './work-text.ts';
 
 /** So many sc in Row 1, then the rows given. */
 function onSc(n: number, rows: string): string {
-  return `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across. (${n} sc)\n${rows}`;
+  return `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (${n} sc)\n${rows}`;
 }
 
 describe('rows worked to and fro', () => {

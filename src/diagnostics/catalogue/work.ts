@@ -60,6 +60,48 @@ export const workFaults = {
     why: 'Readers tick off rows by number; a gap or a double makes them lose their place.',
     try: `number it ${expected}, or write the rows between.`,
   }),
+  'row/doubled': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} is given twice`,
+    why: 'Makers would not know which of the two to work.',
+    try: 'number one of them anew, or take it out of the list.',
+  }),
+  'row/left-out': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} is not given, though one after it is`,
+    why: 'Makers tick off rows by number; a gap makes them lose their place.',
+    try: `add ${row} to a list, or write it.`,
+  }),
+  'row/no-turn': ({ row, example }: { readonly row: string; readonly example: string }): Wording => ({
+    severity: 'warning',
+    message: `${row} does not say to turn, though ${example} does`,
+    why: 'Makers will ask whether the next row is worked with the same side facing; it was worked as if turned.',
+    try: 'end it with "turn", or with "do not turn" where that is meant.',
+  }),
+  'row/no-join': ({ row }: RowOnly): Wording => ({
+    severity: 'warning',
+    message: `${row} does not join, though the rounds beside it do`,
+    why: 'Makers would go on in a spiral; it was worked as one.',
+    try: 'end it with a join ("join with sl st in first st"), or say "do not join".',
+  }),
+  'row/cut-repeat': ({ rows, cycle, word }: CutRepeat): Wording => ({
+    severity: 'warning',
+    message: `${rows} ${word.toLowerCase()}s of a repeat of ${cycle} do not come out even: the last pass ends after ${rows % cycle} of ${cycle}`,
+    why: 'Makers count in whole repeats, and would take the last number for a slip.',
+    try: 'give whole repeats, or say where it ends ("ending with a Row 2").',
+  }),
+  'corner/count': ({ row, corners, before, had }: CornerCount): Wording => ({
+    severity: 'warning',
+    message: `${row} has ${corners} corners, but ${before} has ${had}`,
+    why: 'A piece keeps its corners from round to round, or it does not lie as it is shaped.',
+    try: 'look for a corner worked once too often, or left out.',
+  }),
+  'corner/sides': ({ row, one, other }: CornerSides): Wording => ({
+    severity: 'warning',
+    message: `${row} has ${one} stitches on one side and ${other} on the side across from it`,
+    why: 'Sides that differ pull the piece askew, and cannot be joined to others stitch by stitch.',
+    try: 'look for a stitch too many or too few between two corners.',
+  }),
   'row/how-many': ({ row, size }: { readonly row: string; readonly size: string }): Wording => ({
     severity: 'error',
     message: `${row} goes on to a height that ${sizeName(size)} does not give`,
@@ -199,6 +241,24 @@ interface ChainUnstated {
   readonly counts: boolean;
   /** Chains skipped before the first stitch of row 1, rather than a turning chain. */
   readonly skipped: boolean;
+}
+
+interface CutRepeat {
+  readonly rows: number;
+  readonly cycle: number;
+  /** `Row`, `Rnd`. */
+  readonly word: string;
+}
+
+interface CornerCount extends RowOnly {
+  readonly corners: number;
+  readonly before: string;
+  readonly had: number;
+}
+
+interface CornerSides extends RowOnly {
+  readonly one: number;
+  readonly other: number;
 }
 
 interface CountMismatch extends RowOnly {

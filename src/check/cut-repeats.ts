@@ -1,0 +1,33 @@
+/** `Rows 4-10: Rep Rows 2 and 3` are 7 rows of a repeat of 2: the last pass is cut short, and nothing says so. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Fabric } from '../fabric/fabric.ts';
+import type { Num, RepeatRowsStep } from '../notation/tree.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+
+export function cutRepeats(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+  return pattern.parts.flatMap(({ instructions }) =>
+    instructions.lines.flatMap(({ label, steps }) => {
+      const repeat = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+      const cycle = repeat?.last ?? repeat?.rows.length ?? 1;
+      if (repeat === undefined || cycle < 2 || repeat.until.kind === 'height') return [];
+      if (label?.kind !== 'numbered' || label.to === null || label.to === 'on') return [];
+      for (const [index, { size }] of fabrics.entries()) {
+        const [from, to] = [forSize(label.from, index), forSize(label.to, index)];
+        if (from === null || to === null || to < from || (to - from + 1) % cycle === 0) continue;
+        const where = {
+          file: pattern.source.file,
+          span: label.span,
+          sizes: fabrics.length > 1 ? [size] : [],
+        };
+        return [diagnose('row/cut-repeat', where, { rows: to - from + 1, cycle, word: label.word })];
+      }
+      return [];
+    }),
+  );
+}
+
+function forSize({ values }: Num, index: number): number | null {
+  return (values.length === 1 ? values[0] : values[index]) ?? null;
+}

@@ -1,0 +1,26 @@
+/** Where rows are given in lists (`Rnds 5, 7 and 9`), every number has to be there, and once. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Fabric } from '../fabric/fabric.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+
+export function listedRows(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+  return pattern.parts.flatMap(({ instructions }, part) => {
+    const lists = instructions.lines.filter(
+      ({ label }) => label?.kind === 'numbered' && label.others !== undefined,
+    );
+    const [list] = lists;
+    if (list === undefined) return [];
+    for (const { rows } of fabrics) {
+      const numbers = rows.filter((row) => row.part === part).flatMap(({ number }) => number ?? []);
+      const word = list.label?.kind === 'numbered' ? list.label.word : 'Row';
+      const where = { file: pattern.source.file, span: list.label?.span ?? list.span };
+      const twice = numbers.find((number, i) => numbers.indexOf(number) !== i);
+      if (twice !== undefined) return [diagnose('row/doubled', where, { row: `${word} ${twice}` })];
+      const lacking = numbers.find((number) => number > 1 && !numbers.includes(number - 1));
+      if (lacking !== undefined) return [diagnose('row/left-out', where, { row: `${word} ${lacking - 1}` })];
+    }
+    return [];
+  });
+}

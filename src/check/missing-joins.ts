@@ -1,0 +1,60 @@
+/** Among joined rounds, one that neither joins nor says that it goes on without. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Fabric, FabricRow } from '../fabric/fabric.ts';
+import { FLAG } from '../fabric/fabric.ts';
+import type { Line } from '../notation/line.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+
+export function missingJoins(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+  const said = pattern.notes.some(saysSpiral);
+  const told = new Set<Line>();
+  if (said) return [];
+  for (const fabric of fabrics) {
+    const { rows } = fabric;
+    for (const [i, row] of rows.entries()) {
+      const line = pattern.parts[row.part]?.instructions.lines[row.line];
+      if (line !== undefined && lacksJoin(fabric, row, rows[i - 1], rows[i + 1]) && !goesOn(line))
+        told.add(line);
+    }
+  }
+  return [...told].map((line) => {
+    const { span } = line;
+    const label = line.label === null || line.label.kind === 'named' ? null : line.label;
+    const row =
+      label === null
+        ? 'a round'
+        : label.kind === 'next'
+          ? 'Next round'
+          : `${label.word} ${label.from.values[0]}`;
+    return diagnose('row/no-join', { file: pattern.source.file, span: label?.span ?? span }, { row });
+  });
+}
+
+/** It follows a joined round, or one that is joined and begins with a turning chain follows it. */
+function lacksJoin(
+  fabric: Fabric,
+  row: FabricRow,
+  before: FabricRow | undefined,
+  after: FabricRow | undefined,
+): boolean {
+  if (row.closing !== 'spiral' || row.side === null) return false;
+  const isJoined = (other: FabricRow | undefined): other is FabricRow =>
+    other?.closing === 'joined' && other.part === row.part && other.side !== null && other.unit === 'round';
+  // A spiral too may end with a join, but none of its rounds begins with a chain.
+  const begins = isJoined(after) && ((fabric.flags[after.first] ?? 0) & FLAG.turningChain) !== 0;
+  return isJoined(before) || begins;
+}
+
+function goesOn({ steps }: Line): boolean {
+  return steps.some(
+    (step) =>
+      (step.kind === 'turn' && step.what === 'do not join') ||
+      (step.kind === 'note' && (saysSpiral(step.text) || /\bjoin/i.test(step.text))),
+  );
+}
+
+function saysSpiral(words: string): boolean {
+  return /\b(?:spiral|continuous|do not join|without joining)\b/i.test(words);
+}

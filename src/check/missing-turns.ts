@@ -1,0 +1,66 @@
+/** In rows that turn, one that does not say so. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Fabric } from '../fabric/fabric.ts';
+import type { Line } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
+import type { Part, Pattern } from '../pattern/pattern.ts';
+
+/** A part that never says it turns leaves it to the notes, or to habit; one that does has to say it each time. */
+export function missingTurns(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+  return pattern.parts.flatMap((part, index) => {
+    const flat = fabrics.some(({ rows }) =>
+      rows.some((row) => row.part === index && row.side !== null && row.closing === 'flat'),
+    );
+    if (!flat) return [];
+    const rows = part.instructions.lines.filter(isFlatRow);
+    const example = rows.find((line) => line.steps.some(turns));
+    if (example === undefined) return [];
+    return rows
+      .filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part))
+      .map((line) => {
+        const where = { file: pattern.source.file, span: line.label?.span ?? line.span };
+        return diagnose('row/no-turn', where, { row: nameOf(line), example: nameOf(example) });
+      });
+  });
+}
+
+function isFlatRow({ label, steps }: Line): boolean {
+  const row = label !== null && label.kind !== 'named' && label.unit === 'row';
+  const works = steps.some(({ kind }) => WORKS.has(kind));
+  return row && works && !steps.some(({ kind }) => kind === 'repeat rows' || kind === 'join');
+}
+
+/** A row of chains alone is a foundation, and nothing turns before the yarn is cut. */
+const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'bracket', 'repeat']);
+
+/** The yarn is cut, or it is said what is done instead. */
+function ends({ steps }: Line): boolean {
+  return steps.some(({ kind }) => kind === 'turn' || kind === 'fasten off');
+}
+
+/** Nothing has to be said before the yarn is joined anew, nor where the next row turns first or goes on with the same side. */
+function needsTurn(line: Line, next: Line | undefined, part: Part): boolean {
+  if (next === undefined) return false;
+  const { lines } = part.instructions;
+  const between = lines.slice(lines.indexOf(line) + 1, lines.indexOf(next));
+  if (between.some(({ steps }) => steps.some(({ kind }) => kind === 'fasten off' || kind === 'turn')))
+    return false;
+  const [first, second] = next.steps.filter(({ kind }) => kind !== 'note');
+  const joins = first?.kind === 'yarn' && first.action === 'join';
+  const turnsFirst = [first, second].some((step) => step !== undefined && turns(step));
+  const sameSide = line.side !== null && line.side === next.side;
+  return !joins && !turnsFirst && !sameSide;
+}
+
+function turns(step: Step): boolean {
+  return step.kind === 'turn' && step.what === 'turn';
+}
+
+function nameOf({ label }: Line): string {
+  if (label === null || label.kind === 'named') return '';
+  return label.kind === 'next'
+    ? `Next ${label.word.toLowerCase()}`
+    : `${label.word} ${label.from.values[0] ?? ''}`;
+}
