@@ -11,6 +11,8 @@ import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
+import type { WorkedSize } from './check/publication.ts';
+import { silence } from './check/silence.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
@@ -34,10 +36,14 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
 /** The same for instructions pasted as plain text, with no file of keys around them. */
 export function compileText(source: Source, slug: string): CompiledPattern {
   const compiled = compileRead(readTranscript(transcribe(source), slug), slug);
+  // Where the terms are doubted as a whole, no one word is told as well.
+  const doubted = compiled.diagnostics.some(({ code }) => code.startsWith('text/terms-'));
   // Bullets and ornaments of the page it came from go into no booklet.
   return {
     ...compiled,
-    diagnostics: compiled.diagnostics.filter(({ code }) => code !== 'booklet/character'),
+    diagnostics: compiled.diagnostics.filter(
+      ({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted),
+    ),
   };
 }
 
@@ -47,23 +53,34 @@ function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
+  const worked: WorkedSize[] = [];
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
     const { fabric, diagnostics } = workSize(pattern, index, plan);
     ofWork.push(...diagnostics);
-    sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
+    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, fabric);
+    sizes.push(compiled);
+    worked.push({
+      index,
+      fabric,
+      get measures() {
+        return compiled.measures;
+      },
+    });
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const diagnostics = mergeRepeated(
+  const sound = [...ofFile, ...ofWork].every(({ severity }) => severity !== 'error');
+  const found = mergeRepeated(
     inFileOrder([
       ...ofFile,
       ...mergeSizes(ofWork, pattern.sizes.length),
-      ...checkPublication(pattern, fabrics),
+      ...checkPublication({ pattern, sizes: worked, sound }),
       ...unprintableCharacters(pattern),
     ]),
   );
+  const diagnostics = inFileOrder(silence(pattern, found));
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
   return { slug, pattern, sizes, allSizes, diagnostics };
 }

@@ -4,11 +4,19 @@ import type { Span } from '../source/span.ts';
 import { bookletFaults } from './catalogue/booklet.ts';
 import { fileFaults } from './catalogue/file.ts';
 import { notationFaults } from './catalogue/notation.ts';
+import { publicationFaults } from './catalogue/publication.ts';
 import { workFaults } from './catalogue/work.ts';
 import { yamlFaults } from './catalogue/yaml.ts';
 import type { Diagnostic, PlaceLabel, Wording } from './diagnostic.ts';
 
-const faults = { ...yamlFaults, ...fileFaults, ...notationFaults, ...workFaults, ...bookletFaults };
+const faults = {
+  ...yamlFaults,
+  ...fileFaults,
+  ...notationFaults,
+  ...workFaults,
+  ...publicationFaults,
+  ...bookletFaults,
+};
 
 /** Every code, `area/what`. */
 export type Code = keyof typeof faults;

@@ -121,7 +121,8 @@ export function transcribe(source: Source): Transcript {
     asked,
   );
   const yarns = [
-    ...materials.yarns,
+    // Numbers for another number of sizes than there are would be given to the wrong ones.
+    ...materials.yarns.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
     ...unlisted.map(({ value, span }) => ({
       letter: value,
       colour: null,
@@ -129,6 +130,7 @@ export function transcribe(source: Source): Transcript {
       fibre: null,
       ballLength: null,
       ballMass: null,
+      balls: null,
       described: false,
       span,
     })),
@@ -200,6 +202,10 @@ function termsOf(sorted: SortedLines): TermsRead {
     ...buckets.gauge.map(({ line }) => line.text),
   ].find(({ text }) => /^tension\b/i.test(text));
   return readTerms(stated, work, tension ?? null);
+}
+
+function fitting(balls: readonly number[] | null, sizes: number): readonly number[] | null {
+  return balls !== null && (balls.length === 1 || balls.length === sizes) ? balls : null;
 }
 
 function readHookIn(words: string): string | null {

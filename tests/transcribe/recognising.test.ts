@@ -43,13 +43,14 @@ describe('the label of a row', () => {
 
 describe('a hook', () => {
   test.each([
-    ['5 mm', '5 mm', null],
-    ['US size H-8 (5.0 mm) crochet hook', '5 mm', null],
-    ['I/9 hook', '5.5 mm', null],
-    ['size J', '6 mm', null],
-    ['3,5 mm hook', '3.5 mm', null],
-    ['5 mm hook (US G-6)', '5 mm', '4 mm'],
-  ])('"%s" is %s', (line, hook, letterIs) => expect(readHook(line)).toEqual({ hook, letterIs }));
+    ['5 mm', '5 mm'],
+    ['US size H-8 (5.0 mm) crochet hook', '5 mm'],
+    ['I/9 hook', '5.5 mm'],
+    ['size J', '6 mm'],
+    ['3,5 mm hook', '3.5 mm'],
+    ['5 mm hook (US G-6)', '5 mm (G-6)'],
+    ['5 mm hook (H/9)', '5 mm (H-9)'],
+  ])('"%s" is %s', (line, hook) => expect(readHook(line)).toEqual({ hook }));
 
   test('without a size is none', () => expect(readHook('a hook that suits the yarn')).toBe(null));
 });
