@@ -33,8 +33,9 @@ function sideFault(
 ): Diagnostic[] {
   const key = side === 'width' ? 'widthMm' : 'heightMm';
   const size = pattern.sizes[index];
-  const [stated, made] = [size?.[key] ?? null, measures[key]];
-  if (size === undefined || stated === null || made === null) return [];
+  const stated = size?.[key] ?? null;
+  const made = stated === null ? null : measures[key];
+  if (size === undefined || stated === null || made === null || isOfBody(index, pattern)) return [];
   const within = toleranceOf(side, stated, index, pattern);
   if (Math.abs(made - stated) <= within.mm) return [];
   const where = {
@@ -44,6 +45,13 @@ function sideFault(
   };
   const facts = { side, stated: printCm(stated), made: printCm(made), within: within.words };
   return [diagnose('size/otherwise', where, facts)];
+}
+
+/** A pasted size may be of the head it fits or the way round, which is not the width of the piece laid flat. */
+function isOfBody(index: number, { places, source }: Publication['pattern']): boolean {
+  const span = places.get(`sizes.${index}`);
+  const words = span === undefined ? '' : source.text.slice(span.start, span.end);
+  return /\bfits?\b|\bcirc|\bround\b|\baround\b|\bchest\b|\bbust\b|\bhead\b|\btall\b/i.test(words);
 }
 
 interface Tolerance {

@@ -102,6 +102,7 @@ export function transcribe(source: Source): Transcript {
     abbreviations: buckets.abbreviations,
     specials: buckets.specials,
     rows: rows.join('\n'),
+    elsewhere: withoutItems(source.text, buckets.abbreviations),
   });
   pieces.push(...stitches.pieces);
   notes.push(...stitches.notes);
@@ -202,6 +203,16 @@ function termsOf(sorted: SortedLines): TermsRead {
     ...buckets.gauge.map(({ line }) => line.text),
   ].find(({ text }) => /^tension\b/i.test(text));
   return readTerms(stated, work, tension ?? null);
+}
+
+function withoutItems(text: string, items: readonly Item[]): string {
+  let left = '';
+  let from = 0;
+  for (const { span } of [...items].sort((a, b) => a.span.start - b.span.start)) {
+    left += `${text.slice(from, Math.max(from, span.start))}\n`;
+    from = Math.max(from, span.end);
+  }
+  return left + text.slice(from);
 }
 
 function fitting(balls: readonly number[] | null, sizes: number): readonly number[] | null {

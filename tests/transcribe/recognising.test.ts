@@ -228,6 +228,47 @@ test('an abbreviation that means another stitch here is asked about', () => {
   expect(notes.map(({ text }) => text)).toEqual(['dc = treble crochet']);
 });
 
+test('a list of abbreviations is held against the rows, in both ways', () => {
+  const list =
+    'Abbreviations\nch = chain\nsc = single crochet\nhdc = half double crochet\nst(s) = stitch(es)\nsk = skip';
+  const rows =
+    'Ch 11.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in each st across.';
+  const { questions } = read(`Mat\nUS terms\n\n${list}\n\n${rows}`);
+  expect(questions.map(({ code, severity, message }) => [code, severity, message.split(',')[0]])).toEqual([
+    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
+    ['text/abbreviation-unused', 'note', 'hdc is in the list of abbreviations'],
+    ['text/abbreviation-unused', 'note', 'sk is in the list of abbreviations'],
+  ]);
+  const used = list
+    .replace('hdc = half double crochet\n', '')
+    .replace('sk = skip', 'dc = double crochet, RS = right side');
+  expect(read(`Mat\nUS terms\n\n${used}\n\n${rows}`).questions).toEqual([]);
+});
+
+test('a decrease counts as a use of its stitch, a space of its chain, and a list of two is no list', () => {
+  const list =
+    'Abbreviations\nsc = single crochet\nch-sp = chain space\ntog = together\nFP = front post\nst = stitch';
+  const rows = 'Rnd 1: Sc2tog over next 2 sts, sc in next ch-2 sp, FPdc around next st.';
+  const codes = (text: string) => read(text).questions.map(({ code }) => code);
+  expect(codes(`Mat\nUS terms\n\n${list}\n\n${rows}`)).not.toContain('text/abbreviation-unused');
+  expect(
+    codes('Mat\nUS terms\n\nAbbreviations\nhdc = half double crochet\n\nRnd 1: 6 sc in magic ring.'),
+  ).toEqual([]);
+});
+
+test.each([
+  ['A: reed, 2 balls', [2]],
+  ['DK cotton, 50 g / 125 m balls, in sand, 3(4:5) balls', [3, 4, 5]],
+  ['Yarn: 1 (1, 2) x 50 g ball of DK merino in teal', [1, 1, 2]],
+  ['Worsted wool, 180 m / 100 g balls, in driftwood', null],
+])('the balls of "%s" are read', (line, balls) => {
+  const yarns = read(`Mat\nUS terms\nSizes: S (M, L)\n\nMaterials\n${line}\n\nCh 5 (6, 7).`).yarns;
+  const one = read(`Mat\nUS terms\n\nMaterials\n${line}\n\nCh 5.`).yarns;
+  expect(yarns[0]?.balls ?? null).toEqual(balls);
+  // Of three numbers nobody could tell which is that of the one size.
+  expect(one[0]?.balls ?? null).toEqual(balls !== null && balls.length > 1 ? null : balls);
+});
+
 test('of two names for a stitch the one the rows use is its name', () => {
   const { specials } = read(
     'Mat\nUS terms\n\nAbbreviations\nsh = shell\n\nSpecial stitches\nShell: 5 dc in same st.\n\nCh 10.\nRow 1: Sh in 4th ch from hook, sh in next ch.',
