@@ -11,6 +11,8 @@ import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
+import type { WorkedSize } from './check/publication.ts';
+import { silence } from './check/silence.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
@@ -36,18 +38,18 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
 
 /** The same for instructions pasted as plain text, with no file of keys around them. */
 export function compileText(source: Source, slug: string): CompiledPattern {
-  // Bullets and ornaments of the page it came from go into no booklet.
-  return compileRead(
-    readTranscript(transcribe(source), slug),
-    slug,
-    ({ code }) => code !== 'booklet/character',
-  );
+  return compileRead(readTranscript(transcribe(source), slug), slug, (found) => {
+    // Where the terms are doubted as a whole, no one word is told as well.
+    const doubted = found.some(({ code }) => code.startsWith('text/terms-'));
+    // Bullets and ornaments of the page it came from go into no booklet.
+    return found.filter(({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted));
+  });
 }
 
 function compileRead(
   { pattern, diagnostics: ofFile }: ReadPattern,
   slug: string,
-  isWanted: (diagnostic: Diagnostic) => boolean = () => true,
+  toTell: (found: readonly Diagnostic[]) => readonly Diagnostic[] = (found) => found,
 ): CompiledPattern {
   if (pattern === null)
     return {
@@ -56,12 +58,13 @@ function compileRead(
       sizes: [],
       allSizes: null,
       multiples: [],
-      diagnostics: mergeRepeated(inFileOrder(ofFile)).filter(isWanted),
+      diagnostics: toTell(mergeRepeated(inFileOrder(ofFile))),
     };
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
   let planned: { readonly index: number; readonly plan: SizePlan } | null = null;
+  const worked: WorkedSize[] = [];
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
@@ -69,18 +72,28 @@ function compileRead(
     planned ??= { index, plan };
     const { fabric, diagnostics } = workSize(pattern, index, plan);
     ofWork.push(...diagnostics);
-    sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
+    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, fabric);
+    sizes.push(compiled);
+    worked.push({
+      index,
+      fabric,
+      get measures() {
+        return compiled.measures;
+      },
+    });
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const diagnostics = mergeRepeated(
+  const sound = [...ofFile, ...ofWork].every(({ severity }) => severity !== 'error');
+  const found = mergeRepeated(
     inFileOrder([
       ...ofFile,
       ...mergeSizes(ofWork, pattern.sizes.length),
-      ...checkPublication(pattern, fabrics),
+      ...checkPublication({ pattern, sizes: worked, sound }),
       ...(planned === null ? [] : checkMultiples(pattern, planned.index, planned.plan)),
       ...unprintableCharacters(pattern),
     ]),
   );
+  const diagnostics = inFileOrder(silence(pattern, found));
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
   const multiples = once(() =>
     planned === null ? [] : partMultiples(pattern, planned.index, planned.plan, true),
@@ -93,7 +106,7 @@ function compileRead(
     get multiples() {
       return multiples();
     },
-    diagnostics: diagnostics.filter(isWanted),
+    diagnostics: toTell(diagnostics),
   };
 }
 

@@ -1,30 +1,56 @@
-/** A pattern with its worked sizes in, what a reader would stumble over out. One rule a file. */
+/** A pattern with its worked sizes in, what a technical editor would say of it out. One rule a file. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Fabric } from '../fabric/fabric.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import { ballsPerSize } from './balls-per-size.ts';
+import { chainsTwoWays } from './chains-two-ways.ts';
 import { cutRepeats } from './cut-repeats.ts';
+import { fallingNumbers } from './falling-numbers.ts';
+import { fallingSizes } from './falling-sizes.ts';
+import { finishedSizes } from './finished-sizes.ts';
+import { gaugeMissing } from './gauge-missing.ts';
+import { gaugeOfWeight } from './gauge-of-weight.ts';
+import { hookLetter } from './hook-letter.ts';
+import { hookOfWeight } from './hook-of-weight.ts';
 import { listedRows } from './listed-rows.ts';
 import { missingJoins } from './missing-joins.ts';
 import { missingTurns } from './missing-turns.ts';
+import { mixedTerms } from './mixed-terms.ts';
+import type { Publication } from './publication.ts';
 import { statedGrowth } from './stated-growth.ts';
+import { tooLittleYarn } from './too-little-yarn.ts';
 import { unevenCorners } from './uneven-corners.ts';
 import { unusedSpecials } from './unused-specials.ts';
 import { unusedYarns } from './unused-yarns.ts';
 
-type Rule = (pattern: Pattern, fabrics: readonly Fabric[]) => readonly Diagnostic[];
+type Rule = (publication: Publication) => readonly Diagnostic[];
 
 const RULES: readonly Rule[] = [
   missingTurns,
   missingJoins,
-  unevenCorners,
   cutRepeats,
   listedRows,
-  statedGrowth,
   unusedYarns,
   unusedSpecials,
+  mixedTerms,
+  chainsTwoWays,
+  hookLetter,
+  ballsPerSize,
 ];
 
-export function checkPublication(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
-  return RULES.flatMap((rule) => rule(pattern, fabrics));
+/** Rules that weigh what was measured, which holds only where every row is worked as meant. */
+const RULES_OF_SOUND_WORK: readonly Rule[] = [
+  unevenCorners,
+  statedGrowth,
+  gaugeMissing,
+  gaugeOfWeight,
+  hookOfWeight,
+  fallingSizes,
+  fallingNumbers,
+  finishedSizes,
+  tooLittleYarn,
+];
+
+export function checkPublication(publication: Publication): Diagnostic[] {
+  const rules = publication.sound ? [...RULES, ...RULES_OF_SOUND_WORK] : RULES;
+  return rules.flatMap((rule) => rule(publication));
 }

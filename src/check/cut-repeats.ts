@@ -2,24 +2,23 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Fabric } from '../fabric/fabric.ts';
 import type { Num, RepeatRowsStep } from '../notation/tree.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 
-export function cutRepeats(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function cutRepeats({ pattern, sizes }: Publication): Diagnostic[] {
   return pattern.parts.flatMap(({ instructions }) =>
     instructions.lines.flatMap(({ label, steps }) => {
       const repeat = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
       const cycle = repeat?.last ?? repeat?.rows.length ?? 1;
       if (repeat === undefined || cycle < 2 || repeat.until.kind === 'height') return [];
       if (label?.kind !== 'numbered' || label.to === null || label.to === 'on') return [];
-      for (const [index, { size }] of fabrics.entries()) {
+      for (const { index, fabric } of sizes) {
         const [from, to] = [forSize(label.from, index), forSize(label.to, index)];
         if (from === null || to === null || to < from || (to - from + 1) % cycle === 0) continue;
         const where = {
           file: pattern.source.file,
           span: label.span,
-          sizes: fabrics.length > 1 ? [size] : [],
+          sizes: sizes.length > 1 ? [fabric.size] : [],
         };
         return [diagnose('row/cut-repeat', where, { rows: to - from + 1, cycle, word: label.word })];
       }

@@ -2,18 +2,17 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Fabric } from '../fabric/fabric.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 
-export function listedRows(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function listedRows({ pattern, sizes }: Publication): Diagnostic[] {
   return pattern.parts.flatMap(({ instructions }, part) => {
     const lists = instructions.lines.filter(
       ({ label }) => label?.kind === 'numbered' && label.others !== undefined,
     );
     const [list] = lists;
     if (list === undefined) return [];
-    for (const { rows } of fabrics) {
-      const numbers = rows.filter((row) => row.part === part).flatMap(({ number }) => number ?? []);
+    for (const { fabric } of sizes) {
+      const numbers = fabric.rows.filter((row) => row.part === part).flatMap(({ number }) => number ?? []);
       const word = list.label?.kind === 'numbered' ? list.label.word : 'Row';
       const where = { file: pattern.source.file, span: list.label?.span ?? list.span };
       const twice = numbers.find((number, i) => numbers.indexOf(number) !== i);

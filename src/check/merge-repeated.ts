@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 /** A word that is wrong once is wrong wherever it stands: putting it right is one thing to do. */
 const OF_WORDS: ReadonlySet<string> = new Set([
   'special/undefined',
+  'terms/mixed',
   'word/other-terms',
   'word/unknown',
   'yarn/unlisted',

@@ -5,13 +5,13 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
 import { FLAG } from '../fabric/fabric.ts';
 import type { Line } from '../notation/line.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 
-export function missingJoins(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function missingJoins({ pattern, sizes }: Publication): Diagnostic[] {
   const said = pattern.notes.some(saysSpiral);
   const told = new Set<Line>();
   if (said) return [];
-  for (const fabric of fabrics) {
+  for (const { fabric } of sizes) {
     const { rows } = fabric;
     for (const [i, row] of rows.entries()) {
       const line = pattern.parts[row.part]?.instructions.lines[row.line];

@@ -2,27 +2,27 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Fabric } from '../fabric/fabric.ts';
 import type { Line } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
-import type { Part, Pattern } from '../pattern/pattern.ts';
+import type { Part } from '../pattern/pattern.ts';
+import type { Span } from '../source/span.ts';
+import type { Publication } from './publication.ts';
 
 /** A part that never says it turns leaves it to the notes, or to habit; one that does has to say it each time. */
-export function missingTurns(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function missingTurns({ pattern, sizes }: Publication): Diagnostic[] {
   return pattern.parts.flatMap((part, index) => {
-    const flat = fabrics.some(({ rows }) =>
-      rows.some((row) => row.part === index && row.side !== null && row.closing === 'flat'),
+    const flat = sizes.some(({ fabric }) =>
+      fabric.rows.some((row) => row.part === index && row.side !== null && row.closing === 'flat'),
     );
     if (!flat) return [];
     const rows = part.instructions.lines.filter(isFlatRow);
     const example = rows.find((line) => line.steps.some(turns));
     if (example === undefined) return [];
-    return rows
-      .filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part))
-      .map((line) => {
-        const where = { file: pattern.source.file, span: line.label?.span ?? line.span };
-        return diagnose('row/no-turn', where, { row: nameOf(line), example: nameOf(example) });
-      });
+    const [first, ...others] = rows.filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part));
+    if (first === undefined) return [];
+    const labels = others.map((line) => ({ span: placeOfLabel(line), text: 'nor does this' }));
+    const where = { file: pattern.source.file, span: placeOfLabel(first), labels };
+    return [diagnose('row/no-turn', where, { row: nameOf(first), example: nameOf(example) })];
   });
 }
 
@@ -52,6 +52,10 @@ function needsTurn(line: Line, next: Line | undefined, part: Part): boolean {
   const turnsFirst = [first, second].some((step) => step !== undefined && turns(step));
   const sameSide = line.side !== null && line.side === next.side;
   return !joins && !turnsFirst && !sameSide;
+}
+
+function placeOfLabel({ label, span }: Line): Span {
+  return label?.span ?? span;
 }
 
 function turns(step: Step): boolean {

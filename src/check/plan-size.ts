@@ -8,8 +8,8 @@ import { workSize } from '../fabric/work.ts';
 import { measure } from '../measure/measure.ts';
 import type { Measures } from '../measure/measures.ts';
 import { solveSize } from '../measure/solve-size.ts';
-import type { Multiple, Step } from '../notation/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import { firstMultiple } from './pattern-repeat.ts';
 
 export interface Planned {
   /** Null when the size does not say how large it is. */
@@ -19,7 +19,7 @@ export interface Planned {
 
 export function planSize(pattern: Pattern, index: number): Planned {
   const size = pattern.sizes[index];
-  const multiple = multipleOf(pattern);
+  const multiple = firstMultiple(pattern);
   const open =
     pattern.parts.map((part) => openEnd(part.instructions.lines, index)).find((end) => end !== null) ?? null;
   if (size === undefined) return { plan: null, faults: [] };
@@ -58,26 +58,4 @@ export function planSize(pattern: Pattern, index: number): Planned {
   }
   const rows = solved.rows ?? (wanted.heightMm !== null && open !== null ? open.from : null);
   return { plan: { repeats: solved.repeats ?? 1, rows }, faults: [] };
-}
-
-/** The first "a multiple of" in the pattern, which needs a number of repeats. */
-function multipleOf(pattern: Pattern): Multiple | null {
-  for (const part of pattern.parts) {
-    for (const line of part.instructions.lines) {
-      const found = inSteps(line.steps);
-      if (found !== null) return found;
-    }
-  }
-  return null;
-}
-
-function inSteps(steps: readonly Step[]): Multiple | null {
-  for (const step of steps) {
-    if (step.kind === 'chain' && 'of' in step.n) return step.n;
-    if (step.kind === 'group' || step.kind === 'bracket' || step.kind === 'repeat') {
-      const found = inSteps(step.body);
-      if (found !== null) return found;
-    }
-  }
-  return null;
 }

@@ -4,9 +4,9 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric } from '../fabric/fabric.ts';
 import type { NoteStep } from '../notation/tree.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 
-export function statedGrowth(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function statedGrowth({ pattern, sizes }: Publication): Diagnostic[] {
   return pattern.parts.flatMap((part, index) =>
     part.instructions.lines.flatMap((line, at) => {
       const note = line.steps.find(
@@ -14,14 +14,14 @@ export function statedGrowth(pattern: Pattern, fabrics: readonly Fabric[]): Diag
       );
       if (note?.adds === undefined) return [];
       const { values } = note.adds;
-      for (const [size, fabric] of fabrics.entries()) {
+      for (const { index: size, fabric } of sizes) {
         const said = values.length === 1 ? values[0] : values[size];
         const wrong = said === null || said === undefined ? null : otherGrowth(fabric, index, at, said);
         if (wrong !== null) {
           const where = {
             file: pattern.source.file,
             span: note.span,
-            sizes: fabrics.length > 1 ? [fabric.size] : [],
+            sizes: sizes.length > 1 ? [fabric.size] : [],
           };
           return [diagnose('row/adds', where, { ...wrong, said: said ?? 0 })];
         }

@@ -4,17 +4,17 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Sides } from '../fabric/corners.ts';
 import { sidesOf } from '../fabric/corners.ts';
-import type { Fabric, FabricRow } from '../fabric/fabric.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { FabricRow } from '../fabric/fabric.ts';
+import type { Publication } from './publication.ts';
 
 /** With fewer it is no shape with sides; with more, corners are points of an edging. */
 const FEWEST = 3;
 const MOST = 8;
 
-export function unevenCorners(pattern: Pattern, fabrics: readonly Fabric[]): Diagnostic[] {
+export function unevenCorners({ pattern, sizes }: Publication): Diagnostic[] {
   const { file } = pattern.source;
-  return fabrics.flatMap((fabric) => {
-    const sizes = fabrics.length > 1 ? [fabric.size] : [];
+  return sizes.flatMap(({ fabric }) => {
+    const named = sizes.length > 1 ? [fabric.size] : [];
     let before: Round | null = null;
     const faults: Diagnostic[] = [];
     for (const row of fabric.rows) {
@@ -23,7 +23,7 @@ export function unevenCorners(pattern: Pattern, fabrics: readonly Fabric[]): Dia
         before = null;
         continue;
       }
-      const where = { file, span: row.span, sizes };
+      const where = { file, span: row.span, sizes: named };
       const goesOn = before !== null && before.row.part === row.part;
       if (before !== null && goesOn && changes(before, sides)) {
         const facts = {

@@ -2,10 +2,10 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 import { usedNames } from './used-names.ts';
 
-export function unusedSpecials(pattern: Pattern): Diagnostic[] {
+export function unusedSpecials({ pattern }: Publication): Diagnostic[] {
   const { specials, sure } = usedNames(pattern);
   if (!sure) return [];
   return pattern.specials

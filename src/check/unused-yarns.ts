@@ -2,11 +2,11 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Publication } from './publication.ts';
 import { usedNames } from './used-names.ts';
 
 /** A single yarn need not be named in the rows: everything is worked in it. */
-export function unusedYarns(pattern: Pattern): Diagnostic[] {
+export function unusedYarns({ pattern }: Publication): Diagnostic[] {
   const { yarns, sure } = usedNames(pattern);
   if (!sure || pattern.yarns.length < 2) return [];
   return pattern.yarns

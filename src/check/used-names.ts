@@ -22,9 +22,14 @@ export function usedNames(pattern: Pattern): UsedNames {
         if (entry.what?.kind === 'special') specials.add(entry.what.name);
     }
   }
-  // A special stitch may be made of others; those are used where it is.
-  for (const special of pattern.specials)
-    if (specials.has(special.name)) collect(special.steps, yarns, specials);
+  // A special stitch may be made of others, and those of others again, in any order; they are used where it is.
+  const opened = new Set<string>();
+  for (;;) {
+    const next = pattern.specials.find(({ name }) => specials.has(name) && !opened.has(name));
+    if (next === undefined) break;
+    opened.add(next.name);
+    collect(next.steps, yarns, specials);
+  }
   return { yarns, specials, sure };
 }
 
@@ -34,5 +39,6 @@ function collect(steps: readonly Step[], yarns: Set<string>, specials: Set<strin
       yarns.add(step.yarn ?? '');
     if ('stitch' in step && step.stitch?.kind === 'special') specials.add(step.stitch.name);
     if ('body' in step) collect(step.body, yarns, specials);
+    if (step.kind === 'work' && step.corners !== undefined) collect(step.corners.body, yarns, specials);
   }
 }

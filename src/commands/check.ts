@@ -19,8 +19,8 @@ export const check: Verb = {
   npm run -s rowfold -- check pasted.txt            instructions as pasted, faults in their own lines
 
 A fault is shown with its file, line and column, then why it matters and one thing to try. An error makes the
-work wrong and ends the command with 1. A warning is something a reader may stumble over; with warnings alone
-it ends with 0.`,
+work wrong and ends the command with 1. A warning is something a reader may stumble over, a note is worth
+knowing; with warnings and notes alone it ends with 0.`,
   run: async ({ paths, flags }, terminal) => {
     const files = compilePatterns(await readPatterns(paths.length === 0 ? ['patterns'] : paths));
     if (flags.has('json')) terminal.say(JSON.stringify(faultJson(files), null, 2));

@@ -2,8 +2,8 @@
 
 import type { Span } from '../source/span.ts';
 
-/** An error makes the work wrong; a warning is something a reader would stumble over. */
-export type Severity = 'error' | 'warning';
+/** An error makes the work wrong; a warning is something a reader would stumble over; a note is worth knowing. */
+export type Severity = 'error' | 'warning' | 'note';
 
 /** A second place that belongs to the fault, with what stands there. */
 export interface PlaceLabel {

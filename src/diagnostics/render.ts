@@ -27,15 +27,20 @@ export function renderDiagnostic(diagnostic: Diagnostic, texts: Texts, options =
   return renderWith(diagnostic, lineMapsOf(texts), options);
 }
 
-/** `2 errors and 1 warning in 1 file.` */
+/** `2 errors, 1 warning and 3 notes in 1 file.` */
 export function tally(diagnostics: readonly Diagnostic[]): string {
   if (diagnostics.length === 0) return 'No faults.';
-  const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
-  const counts = [plural(errors, 'error'), plural(diagnostics.length - errors, 'warning')].filter(
-    (words) => !words.startsWith('0 '),
-  );
-  return `${counts.join(' and ')} in ${plural(new Set(diagnostics.map(({ file }) => file)).size, 'file')}.`;
+  const counts = WEIGHTS.flatMap((weight) => {
+    const n = diagnostics.filter(({ severity }) => severity === weight).length;
+    return n === 0 ? [] : [plural(n, weight)];
+  });
+  const last = counts.at(-1) ?? '';
+  const listed = counts.length < 2 ? last : `${counts.slice(0, -1).join(', ')} and ${last}`;
+  return `${listed} in ${plural(new Set(diagnostics.map(({ file }) => file)).size, 'file')}.`;
 }
+
+/** The heaviest first. */
+const WEIGHTS: readonly Severity[] = ['error', 'warning', 'note'];
 
 /** One fault as other programs read it; the shape is kept stable. */
 export interface JsonFault {
@@ -53,7 +58,7 @@ export interface JsonFault {
 }
 
 export interface JsonReport {
-  /** Whether the patterns are free of errors; warnings may stand. */
+  /** Whether the patterns are free of errors; warnings and notes may stand. */
   readonly ok: boolean;
   readonly faults: readonly JsonFault[];
 }
@@ -152,11 +157,13 @@ interface Painter {
   readonly mark: (text: string) => string;
 }
 
-/** ECMA-48 graphic renditions: 1 bold, 2 faint, 31 red, 33 yellow. */
+/** ECMA-48 graphic renditions: 1 bold, 2 faint, 31 red, 33 yellow, 36 cyan. */
+const HUES: Readonly<Record<Severity, number>> = { error: 31, warning: 33, note: 36 };
+
 function painter({ colour }: RenderOptions, severity: Severity): Painter {
   const inRendition = (rendition: number) => (text: string) =>
     colour ? `\x1b[${rendition}m${text}\x1b[0m` : text;
-  const hue = inRendition(severity === 'error' ? 31 : 33);
+  const hue = inRendition(HUES[severity]);
   return { severity: hue, strong: inRendition(1), quiet: inRendition(2), mark: hue };
 }
 

@@ -21,3 +21,28 @@ export const HOOKS: readonly HookSize[] = table.regular.map(({ mm, us, ukOld, se
 export function hookSize(mm: number): HookSize | null {
   return HOOKS.find((hook) => Math.abs(hook.mm - mm) < 0.01) ?? null;
 }
+
+/** Charts print one letter for hooks up to a quarter of a millimetre apart (G is 4 or 4.25 mm). */
+const CHARTS_DIFFER_MM = 0.26;
+
+/** Every hook that bears a US letter and number, `H-8`, or a letter alone, `G`; none where no list has it. */
+export function hooksNamed(us: string): readonly HookSize[] {
+  const wanted = partsOf(us);
+  return HOOKS.filter((hook) => {
+    if (hook.us === null) return false;
+    const has = partsOf(hook.us);
+    const letterFits = wanted.letters.length === 0 || wanted.letters.some((one) => has.letters.includes(one));
+    return letterFits && (wanted.number === '' ? has.letters.length > 0 : has.number === wanted.number);
+  });
+}
+
+/** Whether a hook of this width may bear this letter or number. */
+export function bears(mm: number, us: string): boolean {
+  return hooksNamed(us).some((hook) => Math.abs(hook.mm - mm) < CHARTS_DIFFER_MM);
+}
+
+/** `M/N-13` -> M and N, 13. */
+function partsOf(us: string): { readonly letters: readonly string[]; readonly number: string } {
+  const [, letters = '', number = ''] = /^([A-Z](?:\/[A-Z])*)?-?(.*)$/.exec(us) ?? [];
+  return { letters: letters.split('/').filter((letter) => letter !== ''), number };
+}

@@ -5,7 +5,7 @@ export interface YarnUse {
   readonly letter: string;
   /** Length worked, tails and allowance included, in metres; an estimate. */
   readonly lengthM: number;
-  /** Whole balls to buy, null when the yarn's put-up is not given. */
+  /** Balls to buy: as the designer lists them, else whole ones worked out; null when neither can be told. */
   readonly balls: number | null;
   readonly massG: number | null;
 }

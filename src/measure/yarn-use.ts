@@ -27,7 +27,13 @@ export function yarnUse(pattern: Pattern, fabric: Fabric, stitchMm: number): Yar
   }
   return [...lengthsMm]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([letter, lengthMm]) => toBuy(letter, mFromMm(lengthMm * ALLOWANCE), pattern.yarns));
+    .map(([letter, lengthMm]) => toBuy(letter, mFromMm(lengthMm * ALLOWANCE), pattern, fabric.size));
+}
+
+/** Balls that the designer lists for a size; null where she lists none. */
+export function listedBalls(yarn: Yarn, sizeIndex: number): number | null {
+  if (yarn.balls === null) return null;
+  return (yarn.balls.length === 1 ? yarn.balls[0] : yarn.balls[sizeIndex]) ?? null;
 }
 
 function stitchLengths(pattern: Pattern, fabric: Fabric, stitchMm: number): Map<string, number> {
@@ -76,9 +82,13 @@ function letterOf(yarn: number, fabric: Fabric, pattern: Pattern): string {
   return only !== undefined && others.length === 0 ? only.letter : letter;
 }
 
-function toBuy(letter: string, lengthM: number, yarns: readonly Yarn[]): YarnUse {
-  const { ballLengthM = null, ballMassG = null } = yarns.find((yarn) => yarn.letter === letter) ?? {};
-  if (ballLengthM === null) return { letter, lengthM, balls: null, massG: null };
+/** The designer's own number of balls stands where there is one: she has weighed hers. */
+function toBuy(letter: string, lengthM: number, { yarns, sizes }: Pattern, size: string): YarnUse {
+  const yarn = yarns.find((one) => one.letter === letter);
+  const { ballLengthM = null, ballMassG = null } = yarn ?? {};
+  const sizeIndex = sizes.findIndex(({ name }) => name === size);
+  const listed = yarn === undefined ? null : listedBalls(yarn, sizeIndex);
+  if (ballLengthM === null) return { letter, lengthM, balls: listed, massG: null };
   const massG = ballMassG === null ? null : (lengthM / ballLengthM) * ballMassG;
-  return { letter, lengthM, balls: Math.ceil(lengthM / ballLengthM), massG };
+  return { letter, lengthM, balls: listed ?? Math.ceil(lengthM / ballLengthM), massG };
 }

@@ -1,9 +1,12 @@
 /** A file's values, known to be of the right kinds, and its instructions as read in; the `Pattern` out. */
 
 import type { Source, Span } from '../source/span.ts';
-import { valueSpans, type YamlNode } from '../source/yaml-tree.ts';
+import { valueSpans, type YamlNode, yamlAt } from '../source/yaml-tree.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
-import type { Gauge, Part, Pattern, Size, Special, Yarn } from './pattern.ts';
+import { readBalls } from './balls.ts';
+import { readHook } from './hook.ts';
+import type { Allowed, Gauge, Part, Pattern, Size, Special, Yarn } from './pattern.ts';
+import { isBlank } from './plain-value.ts';
 import type { ReadTexts } from './read-text.ts';
 import type { PatternFile } from './schema.ts';
 
@@ -18,6 +21,7 @@ export function buildPattern(
   slug: string,
 ): Pattern {
   const places = valueSpans(root);
+  const hook = values.hook === undefined ? null : readHook(values.hook);
   return {
     slug,
     source,
@@ -27,7 +31,8 @@ export function buildPattern(
     terms: values.terms,
     skill: values.skill ?? null,
     gauge: values.gauge === undefined ? null : gaugeOf(values.gauge),
-    hookMm: millimetres(values.hook),
+    hookMm: hook?.mm ?? null,
+    hookUs: hook?.us ?? null,
     yarns: Object.entries(values.yarn ?? {}).map(([letter, yarn]) => yarnOf(letter, yarn)),
     notions: listOf(values.notions),
     sizes: values.sizes?.map(sizeOf) ?? [ONLY_SIZE],
@@ -39,6 +44,7 @@ export function buildPattern(
     licence: values.licence ?? null,
     version: values.version ?? null,
     date: values.date ?? null,
+    allowed: allowedIn(root),
     places,
   };
 }
@@ -60,6 +66,7 @@ function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
     fibre: oneLine(yarn.fibre),
     ballLengthM: lengthMm === null ? null : mFromMm(lengthMm),
     ballMassG: grams(yarn.ball?.mass),
+    balls: yarn.balls === undefined ? null : readBalls(yarn.balls),
   };
 }
 
@@ -103,6 +110,17 @@ function partOf(
   if (instructions === undefined) return [];
   const span = places.get(`parts.${index}`) ?? { start: 0, end: 0 };
   return [{ name: oneLine(part.name), onto: part.onto ?? null, make: part.make ?? 1, instructions, span }];
+}
+
+/** Read off the file itself: a code with nothing after it is there, with no reason. */
+function allowedIn(root: YamlNode): Allowed[] {
+  const allow = yamlAt(root, ['allow']);
+  if (allow?.kind !== 'map') return [];
+  return allow.entries.map(({ key, keySpan, value }) => ({
+    code: key,
+    reason: value.kind === 'text' && !isBlank(value) ? oneLine(value.text.text) : '',
+    span: keySpan,
+  }));
 }
 
 /** One text is a list of its lines. */

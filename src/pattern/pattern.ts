@@ -35,6 +35,17 @@ export interface Yarn {
   readonly fibre: string;
   readonly ballLengthM: number | null;
   readonly ballMassG: number | null;
+  /** Balls to buy as the designer lists them: one number for all sizes or one a size; null when not listed. */
+  readonly balls: readonly number[] | null;
+}
+
+/** A warning or note that the pattern silences. */
+export interface Allowed {
+  /** As written, known or not: `yarn/unused`. */
+  readonly code: string;
+  /** Empty where none is given. */
+  readonly reason: string;
+  readonly span: Span;
 }
 
 export interface Size {
@@ -83,6 +94,8 @@ export interface Pattern {
   readonly skill: Skill | null;
   readonly gauge: Gauge | null;
   readonly hookMm: number | null;
+  /** The US letter or number written beside the millimetres, `H-8`; null where there is none. */
+  readonly hookUs: string | null;
   readonly yarns: readonly Yarn[];
   readonly notions: readonly string[];
   readonly sizes: readonly Size[];
@@ -95,6 +108,7 @@ export interface Pattern {
   readonly version: string | null;
   /** ISO date of this version, `2026-11-24`; also the creation date of its booklets. */
   readonly date: string | null;
+  readonly allowed: readonly Allowed[];
   /** Span of every value by its path: `gauge.stitches`, `sizes.0.width`. */
   readonly places: ReadonlyMap<string, Span>;
 }

@@ -53,6 +53,7 @@ function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diag
       return [diagnose('file/not-one-of', where, { key, given, choices, nearest: nearest(given, choices) })];
     }
     case 'invalid_format': {
+      if (path.at(-1) === 'balls') break;
       if (path.at(-1) === 'hex') return [diagnose('file/colour-code', where, { given })];
       return [diagnose('file/date', where, { given })];
     }

@@ -1,7 +1,10 @@
 /** What a pattern file may hold: the keys, their kinds and bounds, and the words that explain them in an editor. */
 
 import { z } from 'zod';
+import { SILENCEABLE } from '../diagnostics/softer-codes.ts';
 import { parseMeasure } from '../units.ts';
+import { BALLS_WRITTEN } from './balls.ts';
+import { readHook } from './hook.ts';
 import { SKILLS, USES } from './pattern.ts';
 
 /**
@@ -15,6 +18,7 @@ const BOUNDS = {
   finishedMm: [5, 20_000],
   ballLengthMm: [1_000, 20_000_000],
   ballMassG: [1, 10_000],
+  balls: [0, 5_000],
   repeats: [1, 5_000],
   rows: [1, 20_000],
   make: [1, 5_000],
@@ -46,6 +50,13 @@ function measure(wants: 'length' | 'mass', [least, most]: Bounds) {
     if (fault !== null) context.addIssue({ code: 'custom', params: fault });
   });
 }
+
+/** `5 mm`, and with the letter printed on it `5 mm (H-8)`. */
+const hook = z.string().superRefine((written, context) => {
+  const [least, most] = BOUNDS.hookMm;
+  const fault = measureFault(readHook(written)?.measure ?? written, 'length', least, most);
+  if (fault !== null) context.addIssue({ code: 'custom', params: fault });
+});
 
 function measureFault(
   written: string,
@@ -146,6 +157,18 @@ const yarn = z
       examples: ['wool', 'cotton'],
     }),
     ball: ball.optional(),
+    balls: z
+      .union([
+        z.number().min(BOUNDS.balls[0]).max(BOUNDS.balls[1]),
+        z.string().regex(BALLS_WRITTEN),
+        z.array(z.number().min(BOUNDS.balls[0]).max(BOUNDS.balls[1])),
+      ])
+      .optional()
+      .meta({
+        description:
+          'Balls to buy, one number or one for each size. Left out, they are worked out from the gauge.',
+        examples: ['2 (3, 3)', 2],
+      }),
   })
   .meta({
     description: 'One yarn: its colour, weight and fibre, and what is on its ball band.',
@@ -255,12 +278,10 @@ export const patternSchema = z
       .optional()
       .meta({ description: 'Craft Yarn Council project level.', examples: ['easy'] }),
     gauge: gauge.optional(),
-    hook: length(BOUNDS.hookMm)
-      .optional()
-      .meta({
-        description: 'Hook size in mm; the page adds the US size.',
-        examples: ['5 mm'],
-      }),
+    hook: hook.optional().meta({
+      description: 'Hook size in mm, with its US letter if you like; the page prints both.',
+      examples: ['5 mm', '5 mm (H-8)'],
+    }),
     yarn: z
       .record(z.string().regex(YARN_LETTER), yarn)
       .optional()
@@ -326,6 +347,16 @@ export const patternSchema = z
       .meta({
         description: 'Day of this version: year, month, day.',
         examples: ['2026-11-24'],
+      }),
+    allow: z
+      .record(z.string(), z.string())
+      .optional()
+      .meta({
+        description:
+          'Warnings and notes of the check that are meant to stand, each by its code, with the reason. An error cannot be silenced.',
+        examples: [{ 'yarn/unused': 'B is for the border, published apart.' }],
+        // For completion in an editor: the codes there are.
+        propertyNames: { enum: SILENCEABLE },
       }),
   })
   .meta({ title: 'Rowfold pattern', description: 'A crochet pattern for Rowfold, one file to a pattern.' });

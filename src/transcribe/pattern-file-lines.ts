@@ -75,7 +75,7 @@ function putAsPasted(
     put(`# line ${lineColumn(source.text, span.start).line}: ${value}`, span);
 }
 
-function yarnLine({ letter, colour, weight, fibre, ballLength, ballMass }: TranscribedYarn): string {
+function yarnLine({ letter, colour, weight, fibre, ballLength, ballMass, balls }: TranscribedYarn): string {
   const ball = [
     ballLength === null ? [] : [`length: ${ballLength}`],
     ballMass === null ? [] : [`mass: ${ballMass}`],
@@ -85,6 +85,7 @@ function yarnLine({ letter, colour, weight, fibre, ballLength, ballMass }: Trans
     ...(weight === null ? [] : [`weight: ${weight}`]),
     ...(fibre === null ? [] : [`fibre: ${yamlWords(fibre, true)}`]),
     ...(ball.length === 0 ? [] : [`ball: {${ball.join(', ')}}`]),
+    ...(balls === null ? [] : [`balls: ${balls.length === 1 ? balls[0] : `[${balls.join(', ')}]`}`]),
   ];
   return `  ${letter}: {${said.join(', ')}}`;
 }

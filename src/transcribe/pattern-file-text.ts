@@ -33,8 +33,13 @@ export function askedOfText(transcript: Transcript): readonly Diagnostic[] {
   return transcript.questions.filter(({ code }) => !TOLD_BY_FILE.has(code));
 }
 
-/** What the check of the file says too, in its own words. */
-const TOLD_BY_FILE: ReadonlySet<string> = new Set(['text/special-unread', 'text/no-rows']);
+/** What the check of the file says too, in its own words; and of abbreviations, whose list is made from its rows. */
+const TOLD_BY_FILE: ReadonlySet<string> = new Set([
+  'text/special-unread',
+  'text/no-rows',
+  'text/abbreviation-unused',
+  'text/abbreviation-unlisted',
+]);
 
 interface Mark {
   /** Index of the line it stands above. */

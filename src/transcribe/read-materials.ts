@@ -28,11 +28,8 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
     const { hook: named, rest } = withoutHook(item);
     const read = named === null ? null : readHook(named);
     if (read !== null) {
-      const other: string | null = hook === null ? read.letterIs : read.hook;
-      if (other !== null && other !== hook?.value)
-        questions.push(
-          textFault('text/hook', file, item.span, { read: hook?.value ?? read.hook, also: other }),
-        );
+      if (hook !== null && read.hook !== hook.value)
+        questions.push(textFault('text/hook', file, item.span, { read: hook.value, also: read.hook }));
       hook ??= { value: read.hook, span: item.span };
       pieces.push({ kind: 'hook', span: item.span, means: read.hook });
     }

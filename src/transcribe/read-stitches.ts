@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { termsOf } from '../stitches/table.ts';
+import { listFaults } from './abbreviation-list.ts';
 import { type DeriveContext, deriveWork, stitchNamed } from './derive-work.ts';
 import { insertedText } from './mapped-pieces.ts';
 import type { Item } from './sorted-lines.ts';
@@ -19,6 +20,8 @@ export interface StitchesAsked {
   readonly specials: readonly Item[];
   /** Every row of the text, for telling which of two names is used. */
   readonly rows: string;
+  /** The text without its list of abbreviations. */
+  readonly elsewhere: string;
 }
 
 export interface StitchesRead {
@@ -57,6 +60,14 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
   }
   for (const entry of listed.entries) if (!used.has(entry)) addAbbreviation(reading, entry);
   for (const item of [...described.rest, ...listed.rest]) keep(reading, item);
+  reading.questions.push(
+    ...listFaults({
+      ...asked,
+      entries: listed.entries,
+      specials: reading.specials.map(({ name }) => name),
+      whole: listed.rest.length === 0,
+    }),
+  );
   return reading;
 }
 

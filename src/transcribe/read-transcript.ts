@@ -2,6 +2,7 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { readInstructions, readPhrase } from '../notation/read.ts';
+import { readHook } from '../pattern/hook.ts';
 import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
@@ -47,6 +48,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     diagnostics.push(...read.diagnostics);
     return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });
+  const hook = transcript.hook === null ? null : readHook(transcript.hook.value);
   const pattern: Pattern = {
     slug,
     source,
@@ -65,7 +67,8 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
             of: gauge.of,
             after: gauge.afterBlocking ? 'blocking' : null,
           },
-    hookMm: millimetres(transcript.hook?.value ?? null),
+    hookMm: hook?.mm ?? null,
+    hookUs: hook?.us ?? null,
     yarns: transcript.yarns.map(yarnOf),
     notions: transcript.notions.map(({ value }) => value),
     sizes: sizes.length === 0 ? [ONLY_SIZE] : sizes,
@@ -77,12 +80,13 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     licence: transcript.licence?.value ?? null,
     version: transcript.version?.value ?? null,
     date: transcript.date?.value ?? null,
-    places: new Map<string, Span>(transcript.yarns.map(({ letter, span }) => [`yarn.${letter}`, span])),
+    allowed: [],
+    places: placesOf(transcript),
   };
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
 }
 
-function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass }: TranscribedYarn): Yarn {
+function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass, balls }: TranscribedYarn): Yarn {
   const length = millimetres(ballLength);
   const mass = ballMass === null ? null : parseMeasure(ballMass);
   return {
@@ -93,7 +97,29 @@ function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass }: Transcr
     fibre: fibre ?? 'any fibre',
     ballLengthM: length === null ? null : mFromMm(length),
     ballMassG: mass?.kind === 'mass' ? mass.g : null,
+    balls,
   };
+}
+
+/** Where the values stand in the pasted text, under the paths they would have in a pattern file. */
+function placesOf(transcript: Transcript): ReadonlyMap<string, Span> {
+  const { about, hook, gauge, yarns, sizes, specials, notes, finishing } = transcript;
+  const places = new Map<string, Span>();
+  const put = (path: string, span: Span | undefined): void => {
+    if (span !== undefined) places.set(path, span);
+  };
+  put('about', about?.span);
+  put('hook', hook?.span);
+  put('gauge', gauge?.span);
+  for (const { letter, weight, span } of yarns) {
+    put(`yarn.${letter}`, span);
+    if (weight !== null) put(`yarn.${letter}.weight`, span);
+  }
+  for (const [i, { span }] of sizes.entries()) put(`sizes.${i}`, span);
+  for (const { name, how, span } of specials) if (how !== null) put(`special.${name}.how`, span);
+  for (const [i, { span }] of notes.entries()) put(`notes.${i}`, span);
+  for (const [i, { span }] of finishing.entries()) put(`finishing.${i}`, span);
+  return places;
 }
 
 function millimetres(written: string | null): number | null {

@@ -1,5 +1,6 @@
 /** Lines of materials that tell of yarn in; letter, colour, weight, fibre and ball of each yarn out. */
 
+import { readBalls } from '../pattern/balls.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Item } from './sorted-lines.ts';
 import type { TranscribedYarn } from './transcript.ts';
@@ -107,6 +108,7 @@ interface Details {
   readonly fibre: string | null;
   readonly ballLength: string | null;
   readonly ballMass: string | null;
+  readonly balls: readonly number[] | null;
 }
 
 function detailsIn(text: string): Details {
@@ -126,7 +128,17 @@ function detailsIn(text: string): Details {
         : [...new Set(fibres.map((fibre) => fibre.replace(/\s+/g, ' ').toLowerCase()))].join(', '),
     ballLength: perBall ? (length?.measure ?? null) : null,
     ballMass: perBall ? (mass?.measure ?? null) : null,
+    balls: ballsIn(text),
   };
+}
+
+const BALLS =
+  /(?<![\d.,/-])(\d{1,3}(?:\s*[([]\s*\d{1,3}(?:\s*[,:]\s*\d{1,3})*\s*[)\]])?)\s*(?:x\s+(?:[\d.]+\s*(?:g|oz|m|yds?)\s+)?)?(?:balls?|skeins?|hanks?|cakes?)\b/i;
+
+/** `2 balls`, `3(4:5) balls`, `1 (1, 2) x 50 g ball`. */
+function ballsIn(text: string): readonly number[] | null {
+  const written = BALLS.exec(text)?.[1];
+  return written === undefined ? null : readBalls(written);
 }
 
 function weightIn(text: string): number | null {
@@ -181,6 +193,7 @@ function filled(own: Details, from: Details | null): Details {
     fibre: own.fibre ?? from.fibre,
     ballLength: own.ballLength ?? from.ballLength,
     ballMass: own.ballMass ?? from.ballMass,
+    balls: own.balls,
   };
 }
 

@@ -42,6 +42,18 @@ const textFaults = {
     why: 'A row that means the other would be worked in the wrong stitch.',
     try: 'choose an abbreviation that has no other meaning, or correct the explanation.',
   }),
+  'text/abbreviation-unused': ({ abbr }: { readonly abbr: string }): Wording => ({
+    severity: 'note',
+    message: `${abbr} is in the list of abbreviations, but nothing uses it`,
+    why: 'Readers look for what they are told they will need.',
+    try: 'take it out of the list, unless you keep one list for all your patterns.',
+  }),
+  'text/abbreviation-unlisted': ({ abbrs }: { readonly abbrs: readonly string[] }): Wording => ({
+    severity: 'warning',
+    message: `the rows use ${listed(abbrs)}, which the list of abbreviations leaves out`,
+    why: 'A reader who does not know it looks it up there.',
+    try: 'add what is missing; a pattern file needs no list, for the page makes its own from the rows.',
+  }),
   'text/sizes-unnamed': ({ sizes }: { readonly sizes: number }): Wording => ({
     severity: 'warning',
     message: `numbers are given for ${sizes} sizes, and the sizes are not named`,
@@ -55,6 +67,10 @@ const textFaults = {
     try: 'name one hook for the pattern; a second one is told in the notes.',
   }),
 } as const;
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
 
 type TextFaults = typeof textFaults;
 export type TextFaultCode = keyof TextFaults;

@@ -102,6 +102,7 @@ export function transcribe(source: Source): Transcript {
     abbreviations: buckets.abbreviations,
     specials: buckets.specials,
     rows: rows.join('\n'),
+    elsewhere: withoutItems(source.text, buckets.abbreviations),
   });
   pieces.push(...stitches.pieces);
   notes.push(...stitches.notes);
@@ -121,7 +122,8 @@ export function transcribe(source: Source): Transcript {
     asked,
   );
   const yarns = [
-    ...materials.yarns,
+    // Numbers for another number of sizes than there are would be given to the wrong ones.
+    ...materials.yarns.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
     ...unlisted.map(({ value, span }) => ({
       letter: value,
       colour: null,
@@ -129,6 +131,7 @@ export function transcribe(source: Source): Transcript {
       fibre: null,
       ballLength: null,
       ballMass: null,
+      balls: null,
       described: false,
       span,
     })),
@@ -200,6 +203,20 @@ function termsOf(sorted: SortedLines): TermsRead {
     ...buckets.gauge.map(({ line }) => line.text),
   ].find(({ text }) => /^tension\b/i.test(text));
   return readTerms(stated, work, tension ?? null);
+}
+
+function withoutItems(text: string, items: readonly Item[]): string {
+  let left = '';
+  let from = 0;
+  for (const { span } of [...items].sort((a, b) => a.span.start - b.span.start)) {
+    left += `${text.slice(from, Math.max(from, span.start))}\n`;
+    from = Math.max(from, span.end);
+  }
+  return left + text.slice(from);
+}
+
+function fitting(balls: readonly number[] | null, sizes: number): readonly number[] | null {
+  return balls !== null && (balls.length === 1 || balls.length === sizes) ? balls : null;
 }
 
 function readHookIn(words: string): string | null {

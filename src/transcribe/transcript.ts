@@ -40,6 +40,8 @@ export interface TranscribedYarn {
   readonly fibre: string | null;
   readonly ballLength: string | null;
   readonly ballMass: string | null;
+  /** Balls to buy, one number or one for each size; null where the text does not say. */
+  readonly balls: readonly number[] | null;
   /** False for a yarn that only the rows name. */
   readonly described: boolean;
   readonly span: Span;
@@ -120,7 +122,7 @@ export interface Transcript {
   readonly terms: TranscribedTerms;
   readonly skill: Given<Skill> | null;
   readonly gauge: TranscribedGauge | null;
-  /** `5 mm`. */
+  /** `5 mm`, and `5 mm (I-9)` where the letter is another hook's. */
   readonly hook: Given<string> | null;
   readonly yarns: readonly TranscribedYarn[];
   /** The lines that tell of yarn and hook, as they stand. */

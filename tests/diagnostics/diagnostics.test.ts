@@ -6,6 +6,7 @@ import { checkPattern } from '../../src/compile.ts';
 import { allCodes, isCode } from '../../src/diagnostics/catalogue.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { renderDiagnostics } from '../../src/diagnostics/render.ts';
+import { SOFTER_CODES } from '../../src/diagnostics/softer-codes.ts';
 
 const here = import.meta.dirname;
 
@@ -27,6 +28,13 @@ describe.each(allCodes())('%s', (code) => {
     expect(diagnostics.map((diagnostic) => diagnostic.code)).not.toContain(code);
     expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
   });
+});
+
+test('the list of what may be silenced is of just the codes that are no errors', () => {
+  const softer = allCodes().filter((code) =>
+    check(code, 'bad').diagnostics.some((found) => found.code === code && found.severity !== 'error'),
+  );
+  expect(softer.toSorted()).toEqual([...SOFTER_CODES].toSorted());
 });
 
 test('every folder of examples belongs to a code of the catalogue', () => {

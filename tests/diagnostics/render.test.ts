@@ -170,6 +170,12 @@ describe('the whole message', () => {
       '1 warning in 1 file.',
       '3 errors in 2 files.',
     ]);
+    const note: Diagnostic = { ...warning, severity: 'note' };
+    expect([tally([note]), tally([note, error]), tally([note, warning, note, error])]).toEqual([
+      '1 note in 1 file.',
+      '1 error and 1 note in 1 file.',
+      '1 error, 1 warning and 2 notes in 1 file.',
+    ]);
   });
 
   test('is in colour only when asked', () => {
@@ -177,6 +183,8 @@ describe('the whole message', () => {
     expect(renderDiagnostic(error, texts)).not.toContain(steer);
     const coloured = renderDiagnostic(error, texts, { colour: true });
     expect(coloured).toContain(`${steer}[31merror${steer}[0m`);
+    const note = renderDiagnostic({ ...error, severity: 'note' }, texts, { colour: true });
+    expect(note).toContain(`${steer}[36mnote${steer}[0m`);
     expect(coloured.replaceAll(new RegExp(`${steer}\\[\\d+m`, 'g'), '')).toBe(renderDiagnostic(error, texts));
   });
 
@@ -213,10 +221,12 @@ describe('the list for other programs', () => {
     });
   });
 
-  test('names the sizes in one text, and is well when there are only warnings', () => {
+  test('names the sizes in one text, and is well when there are only warnings and notes', () => {
     const fault: Diagnostic = { ...at(text, 'terms'), severity: 'warning', sizes: ['small', 'large'] };
     const report = toJson([fault], texts);
     expect([report.ok, report.faults[0]?.size]).toEqual([true, 'small, large']);
+    const note = toJson([{ ...fault, severity: 'note' }], texts);
+    expect([note.ok, note.faults[0]?.severity]).toEqual([true, 'note']);
     expect(toJson([], texts)).toEqual({ ok: true, faults: [] });
   });
 });

@@ -3,7 +3,7 @@ import { fabricOf, feetOf, rowOf, tallyOf } from './work-text.ts';
 
 /** So many sc in Row 1, then the rows given. */
 function onSc(n: number, rows: string): string {
-  return `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (${n} sc)\n${rows}`;
+  return `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across. (${n} sc)\n${rows}`;
 }
 
 describe('rows worked to and fro', () => {
@@ -119,7 +119,7 @@ describe('turning chains', () => {
 
   test('one printed at the end of a row before "turn" begins the next', () => {
     const fabric = fabricOf(
-      onSc(3, 'Row 2: Ch 1, sc in each st across, ch 1, turn.\nRow 3: Sc in each st across.'),
+      'Ch 4.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each st across, ch 1, turn.\nRow 3: Sc in each st across.',
     );
     expect(tallyOf(fabric, 'Row 2')).toBe('3 sc');
     expect(feetOf(fabric, 'Row 3')).toEqual(['sc<Row 2.3', 'sc<Row 2.2', 'sc<Row 2.1']);

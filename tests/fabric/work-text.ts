@@ -3,10 +3,12 @@
 import { checkPublication } from '../../src/check/check-publication.ts';
 import { mergeSizes } from '../../src/check/merge-sizes.ts';
 import { planSize } from '../../src/check/plan-size.ts';
+import type { WorkedSize } from '../../src/check/publication.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import type { Fabric, FabricRow } from '../../src/fabric/fabric.ts';
 import { targets } from '../../src/fabric/fabric.ts';
 import { workSize } from '../../src/fabric/work.ts';
+import { measure } from '../../src/measure/measure.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 
 export interface Piece {
@@ -47,17 +49,21 @@ export function workPiece(piece: Piece): WorkedPiece {
   const { pattern, diagnostics } = readPattern({ file: 'test', text: patternText(piece) }, 'test');
   if (pattern === null) throw new Error(diagnostics.map(({ message }) => message).join('; '));
   const all: Diagnostic[] = [];
-  const fabrics: Fabric[] = [];
+  const sizes: WorkedSize[] = [];
   for (let index = 0; index < pattern.sizes.length; index += 1) {
     const { plan, faults } = planSize(pattern, index);
     all.push(...faults);
     if (plan === null) continue;
     const worked = workSize(pattern, index, plan);
     all.push(...worked.diagnostics);
-    fabrics.push(worked.fabric);
+    sizes.push({ index, fabric: worked.fabric, measures: measure(pattern, worked.fabric) });
   }
   const ofWork = mergeSizes(all, pattern.sizes.length);
-  return { fabrics, diagnostics: [...diagnostics, ...ofWork, ...checkPublication(pattern, fabrics)] };
+  const sound = [...diagnostics, ...ofWork].every(({ severity }) => severity !== 'error');
+  return {
+    fabrics: sizes.map(({ fabric }) => fabric),
+    diagnostics: [...diagnostics, ...ofWork, ...checkPublication({ pattern, sizes, sound })],
+  };
 }
 
 /** The fabric of a piece that has one size and no fault at all. */

@@ -75,6 +75,7 @@ describe('a whole pattern file', () => {
         fibre: 'wool',
         ballLengthM: 180,
         ballMassG: 100,
+        balls: null,
       },
       {
         letter: 'MC',
@@ -84,7 +85,57 @@ describe('a whole pattern file', () => {
         fibre: 'cotton',
         ballLengthM: null,
         ballMassG: null,
+        balls: null,
       },
+    ]);
+  });
+
+  test.each([
+    ['5 mm', 5, null],
+    ['5 mm (H-8)', 5, 'H-8'],
+    ['5.5 mm (I/9)', 5.5, 'I-9'],
+    ['5 mm (H)', 5, 'H'],
+    ['5mm / US H8', 5, 'H-8'],
+    ['6.5 mm (K-10½)', 6.5, 'K-10 1/2'],
+    ['6,5 mm (US size 10.5)', 6.5, '10 1/2'],
+    ['9 mm (M/N-13)', 9, 'M/N-13'],
+    ['US H-8 (5 mm)', 5, 'H-8'],
+  ])('takes %s for a hook', (hook, mm, us) => {
+    const read = patternOf(GOOD.replace('hook: 5 mm', `hook: ${hook}`));
+    expect([read.hookMm, read.hookUs]).toEqual([mm, us]);
+  });
+
+  test.each([['5'], ['H-8'], ['5 mm (blue)'], ['5 mm (H-8) or so']])('%s is no hook', (hook) => {
+    expect(faults(GOOD.replace('hook: 5 mm', `hook: ${hook}`))).toEqual([`file/measure at ${hook}`]);
+  });
+
+  test.each([
+    ['2', [2]],
+    ['2 (3)', [2, 3]],
+    ['2(3)', [2, 3]],
+    ['[2, 3]', [2, 3]],
+    ['"1½ (2)"', [1.5, 2]],
+  ])('takes %s for balls to buy', (balls, read) => {
+    const text = GOOD.replace('mass: 100 g}}', `mass: 100 g}, balls: ${balls}}`);
+    expect(faults(text)).toEqual([]);
+    expect(patternOf(text).yarns[0]?.balls).toEqual(read);
+  });
+
+  test.each([['two'], ['2 (3'], ['-1']])('%s is no number of balls', (balls) => {
+    const text = GOOD.replace('mass: 100 g}}', `mass: 100 g}, balls: ${balls}}`);
+    expect(faults(text).map((fault) => fault.split(' ')[0])).toEqual(['file/wrong-kind']);
+  });
+
+  test('keeps what it silences with the reasons, and where they stand', () => {
+    const text = `${GOOD}allow:\n  yarn/unused: It is for later.\n  chain/unstated:\n`;
+    const { allowed } = patternOf(text);
+    expect(allowed.map(({ code, reason }) => [code, reason])).toEqual([
+      ['yarn/unused', 'It is for later.'],
+      ['chain/unstated', ''],
+    ]);
+    expect(allowed.map(({ span }) => text.slice(span.start, span.end))).toEqual([
+      'yarn/unused',
+      'chain/unstated',
     ]);
   });
 

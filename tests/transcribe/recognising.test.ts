@@ -43,13 +43,14 @@ describe('the label of a row', () => {
 
 describe('a hook', () => {
   test.each([
-    ['5 mm', '5 mm', null],
-    ['US size H-8 (5.0 mm) crochet hook', '5 mm', null],
-    ['I/9 hook', '5.5 mm', null],
-    ['size J', '6 mm', null],
-    ['3,5 mm hook', '3.5 mm', null],
-    ['5 mm hook (US G-6)', '5 mm', '4 mm'],
-  ])('"%s" is %s', (line, hook, letterIs) => expect(readHook(line)).toEqual({ hook, letterIs }));
+    ['5 mm', '5 mm'],
+    ['US size H-8 (5.0 mm) crochet hook', '5 mm'],
+    ['I/9 hook', '5.5 mm'],
+    ['size J', '6 mm'],
+    ['3,5 mm hook', '3.5 mm'],
+    ['5 mm hook (US G-6)', '5 mm (G-6)'],
+    ['5 mm hook (H/9)', '5 mm (H-9)'],
+  ])('"%s" is %s', (line, hook) => expect(readHook(line)).toEqual({ hook }));
 
   test('without a size is none', () => expect(readHook('a hook that suits the yarn')).toBe(null));
 });
@@ -225,6 +226,47 @@ test('an abbreviation that means another stitch here is asked about', () => {
   const { questions, notes } = front('Abbreviations\ndc = treble crochet\nsc = single crochet');
   expect(questions.map(({ code }) => code)).toEqual(['text/abbreviation']);
   expect(notes.map(({ text }) => text)).toEqual(['dc = treble crochet']);
+});
+
+test('a list of abbreviations is held against the rows, in both ways', () => {
+  const list =
+    'Abbreviations\nch = chain\nsc = single crochet\nhdc = half double crochet\nst(s) = stitch(es)\nsk = skip';
+  const rows =
+    'Ch 11.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in each st across.';
+  const { questions } = read(`Mat\nUS terms\n\n${list}\n\n${rows}`);
+  expect(questions.map(({ code, severity, message }) => [code, severity, message.split(',')[0]])).toEqual([
+    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
+    ['text/abbreviation-unused', 'note', 'hdc is in the list of abbreviations'],
+    ['text/abbreviation-unused', 'note', 'sk is in the list of abbreviations'],
+  ]);
+  const used = list
+    .replace('hdc = half double crochet\n', '')
+    .replace('sk = skip', 'dc = double crochet, RS = right side');
+  expect(read(`Mat\nUS terms\n\n${used}\n\n${rows}`).questions).toEqual([]);
+});
+
+test('a decrease counts as a use of its stitch, a space of its chain, and a list of two is no list', () => {
+  const list =
+    'Abbreviations\nsc = single crochet\nch-sp = chain space\ntog = together\nFP = front post\nst = stitch';
+  const rows = 'Rnd 1: Sc2tog over next 2 sts, sc in next ch-2 sp, FPdc around next st.';
+  const codes = (text: string) => read(text).questions.map(({ code }) => code);
+  expect(codes(`Mat\nUS terms\n\n${list}\n\n${rows}`)).not.toContain('text/abbreviation-unused');
+  expect(
+    codes('Mat\nUS terms\n\nAbbreviations\nhdc = half double crochet\n\nRnd 1: 6 sc in magic ring.'),
+  ).toEqual([]);
+});
+
+test.each([
+  ['A: reed, 2 balls', [2]],
+  ['DK cotton, 50 g / 125 m balls, in sand, 3(4:5) balls', [3, 4, 5]],
+  ['Yarn: 1 (1, 2) x 50 g ball of DK merino in teal', [1, 1, 2]],
+  ['Worsted wool, 180 m / 100 g balls, in driftwood', null],
+])('the balls of "%s" are read', (line, balls) => {
+  const yarns = read(`Mat\nUS terms\nSizes: S (M, L)\n\nMaterials\n${line}\n\nCh 5 (6, 7).`).yarns;
+  const one = read(`Mat\nUS terms\n\nMaterials\n${line}\n\nCh 5.`).yarns;
+  expect(yarns[0]?.balls ?? null).toEqual(balls);
+  // Of three numbers nobody could tell which is that of the one size.
+  expect(one[0]?.balls ?? null).toEqual(balls !== null && balls.length > 1 ? null : balls);
 });
 
 test('of two names for a stitch the one the rows use is its name', () => {

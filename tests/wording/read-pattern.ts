@@ -47,6 +47,8 @@ export function readPattern({
     skill: null,
     gauge: null,
     hookMm: null,
+    hookUs: null,
+    allowed: [],
     yarns: ['A', 'B'].map((letter) => ({
       letter,
       colour: letter === 'A' ? 'reed' : 'foam',
@@ -55,6 +57,7 @@ export function readPattern({
       fibre: 'wool',
       ballLengthM: null,
       ballMassG: null,
+      balls: null,
     })),
     notions: [],
     sizes: sizes.map((name) => ({ name, widthMm: null, heightMm: null, repeats: null, rows: null })),

@@ -1,0 +1,91 @@
+/**
+ * The width and height stated for a size against those measured from the gauge.
+ *
+ * They may differ by 5 %, by half a pattern repeat across, by one row up (half of the rows repeated where the pattern
+ * goes on "to height"), or by a quarter of an inch, whichever is most: our own choice, for finished sizes are printed
+ * to the half centimetre or quarter inch and nothing nearer than half a repeat can be worked. A pattern of several
+ * pieces is left alone: what they make when sewn is not measured.
+ */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { printCm } from '../units.ts';
+import { firstMultiple, rowsRepeated } from './pattern-repeat.ts';
+import { type Publication, placeOf, type WorkedSize } from './publication.ts';
+
+const PART = 0.05;
+/** A quarter of an inch: what is lost in printing. */
+const LEAST_MM = 6.35;
+
+export function finishedSizes({ pattern, sizes }: Publication): Diagnostic[] {
+  if (pattern.gauge === null) return [];
+  return sizes.flatMap((worked) => {
+    const pieces = worked.fabric.parts.filter(({ onto }) => onto === null).length;
+    if (pieces !== 1 || pattern.parts.some(({ make }) => make > 1)) return [];
+    return (['width', 'height'] as const).flatMap((side) => sideFault(side, worked, pattern));
+  });
+}
+
+function sideFault(
+  side: 'width' | 'height',
+  { index, measures }: WorkedSize,
+  pattern: Publication['pattern'],
+): Diagnostic[] {
+  const key = side === 'width' ? 'widthMm' : 'heightMm';
+  const size = pattern.sizes[index];
+  const stated = size?.[key] ?? null;
+  const made = stated === null ? null : measures[key];
+  if (size === undefined || stated === null || made === null || isOfBody(index, pattern)) return [];
+  const within = toleranceOf(side, stated, index, pattern);
+  if (Math.abs(made - stated) <= within.mm) return [];
+  const where = {
+    file: pattern.source.file,
+    span: placeOf(pattern, `sizes.${index}.${side}`, `sizes.${index}`),
+    sizes: pattern.sizes.length > 1 ? [size.name] : [],
+  };
+  const facts = { side, stated: printCm(stated), made: printCm(made), within: within.words };
+  return [diagnose('size/otherwise', where, facts)];
+}
+
+/** A pasted size may be of the head it fits or the way round, which is not the width of the piece laid flat. */
+function isOfBody(index: number, { places, source }: Publication['pattern']): boolean {
+  const span = places.get(`sizes.${index}`);
+  const words = span === undefined ? '' : source.text.slice(span.start, span.end);
+  return /\bfits?\b|\bcirc|\bround\b|\baround\b|\bchest\b|\bbust\b|\bhead\b|\btall\b/i.test(words);
+}
+
+interface Tolerance {
+  readonly mm: number;
+  readonly words: string;
+}
+
+function toleranceOf(
+  side: 'width' | 'height',
+  stated: number,
+  sizeIndex: number,
+  pattern: Publication['pattern'],
+): Tolerance {
+  const { gauge } = pattern;
+  const choices: Tolerance[] = [
+    { mm: LEAST_MM, words: 'the ¼ in that printing loses' },
+    { mm: stated * PART, words: `5 % (${toTheMm(stated * PART)})` },
+  ];
+  if (gauge !== null && side === 'width') {
+    const repeatMm = ((firstMultiple(pattern)?.of ?? 0) * gauge.overMm) / gauge.stitches;
+    choices.push({ mm: repeatMm / 2, words: `half a pattern repeat (${toTheMm(repeatMm / 2)})` });
+  }
+  if (gauge !== null && side === 'height') {
+    const rowMm = gauge.overMm / gauge.rows;
+    const rows = Math.max(1, rowsRepeated(pattern, sizeIndex) / 2);
+    choices.push({
+      mm: rows * rowMm,
+      words: `${rows === 1 ? 'one row' : `${rows} rows`} (${toTheMm(rows * rowMm)})`,
+    });
+  }
+  return choices.reduce((most, choice) => (choice.mm > most.mm ? choice : most));
+}
+
+/** A tolerance is smaller than the half centimetre that sizes are printed to. */
+function toTheMm(mm: number): string {
+  return `${Math.round(mm) / 10} cm`;
+}

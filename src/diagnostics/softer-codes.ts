@@ -1,0 +1,32 @@
+/** A code in, whether it is a warning or a note, which a pattern may silence, out. */
+
+import type { Code } from './catalogue.ts';
+
+/** Every code that is no error: a test holds this list against the words of the catalogue. */
+export const SOFTER_CODES = [
+  'allow/unneeded',
+  'chain/two-ways',
+  'corner/count',
+  'corner/sides',
+  'multiple/note',
+  'row/cut-repeat',
+  'row/no-join',
+  'row/no-turn',
+  'row/twice',
+  'chain/unstated',
+  'file/lost-letters',
+  'gauge/missing',
+  'gauge/unlikely',
+  'hook/letter',
+  'hook/unlikely',
+  'size/falling',
+  'size/numbers-fall',
+  'size/otherwise',
+  'special/unused',
+  'terms/mixed',
+  'yarn/too-little',
+  'yarn/unused',
+] as const satisfies readonly Code[];
+
+/** What `allow:` may name. What is said of that list itself cannot be silenced by it. */
+export const SILENCEABLE: readonly string[] = SOFTER_CODES.filter((code) => !code.startsWith('allow/'));

@@ -1,0 +1,93 @@
+/** A pasted text's own list of abbreviations in, what it lists in vain and what it leaves out of those its rows use out. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { joinSpans } from '../source/span.ts';
+import { ABBREVIATIONS, abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
+import type { StitchFamily, Terms } from '../stitches/stitch-row.ts';
+import { STITCHES, termsOf } from '../stitches/table.ts';
+import { stitchNamed } from './derive-work.ts';
+import type { StitchEntry } from './stitch-entries.ts';
+import { textFault } from './text-faults.ts';
+
+export interface ListAsked {
+  readonly file: string;
+  readonly terms: Terms;
+  readonly entries: readonly StitchEntry[];
+  /** Names of special stitches, which are looked for by another rule. */
+  readonly specials: readonly string[];
+  readonly rows: string;
+  /** The text without its list of abbreviations. */
+  readonly elsewhere: string;
+  /** Every line of the list was understood. */
+  readonly whole: boolean;
+}
+
+/** Fewer are a remark rather than a list. */
+const FEWEST = 3;
+
+/** Of stitches these; a decrease or post stitch is told by what it is a form of. */
+const PLAIN: ReadonlySet<StitchFamily> = new Set(['chain', 'slip', 'basic', 'extended']);
+
+/** Other than stitches these, by their ids: what patterns write short and readers may not know. */
+const SHORT: ReadonlySet<string> = new Set([
+  ...['alt', 'beg', 'blo', 'cont', 'flo', 'foll', 'lp', 'patt', 'prev', 'rem'],
+  ...['rep', 'rnd', 'rs', 'sk', 'sp', 'st', 'tch', 'tog', 'ws', 'yo'],
+]);
+
+export function listFaults(asked: ListAsked): Diagnostic[] {
+  const { entries, file } = asked;
+  const [first, last] = [entries[0], entries.at(-1)];
+  if (first === undefined || last === undefined || entries.length < FEWEST) return [];
+  const unused = unusedEntries(asked);
+  const missing = asked.whole ? unlisted(asked) : [];
+  return [
+    ...unused.map(({ name, span }) => textFault('text/abbreviation-unused', file, span, { abbr: name })),
+    ...(missing.length === 0
+      ? []
+      : [
+          textFault('text/abbreviation-unlisted', file, joinSpans(first.span, last.span), { abbrs: missing }),
+        ]),
+  ];
+}
+
+/** Only what the trade has: words of the designer's own are special stitches or notes. */
+function unusedEntries({ entries, terms, specials, elsewhere }: ListAsked): StitchEntry[] {
+  return entries.filter(({ name, fullName }) => {
+    const known = stitchNamed(name, terms) !== null || findAbbreviation(name, terms) !== null;
+    if (!known || specials.includes(name)) return false;
+    return ![name, fullName].some((word) => word !== null && occurs(word, elsewhere));
+  });
+}
+
+function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
+  const names = entries.flatMap(({ name, fullName }) => (fullName === null ? [name] : [name, fullName]));
+  const ids = new Set(
+    names.flatMap((name) => [stitchNamed(name, terms)?.id, findAbbreviation(name, terms)?.id]),
+  );
+  const stitches = STITCHES.filter(({ family, id }) => PLAIN.has(family) && !ids.has(id)).map(
+    (row) => termsOf(row, terms).abbr,
+  );
+  // A list of stitches alone leaves the other words out on purpose.
+  const general = names.some((name) => SHORT.has(findAbbreviation(name, terms)?.id ?? ''))
+    ? ABBREVIATIONS.filter(({ id }) => SHORT.has(id) && !ids.has(id))
+        .map((row) => abbreviationTerms(row, terms))
+        // UK "miss" is written in full.
+        .filter(({ abbr, meaning }) => abbr !== meaning)
+        .map(({ abbr }) => abbr)
+    : [];
+  // The "st" of a slip stitch is no word of its own.
+  const others = rows.replace(/\bsl[ -]sts?\b/gi, ' ');
+  return [
+    ...stitches.filter((abbr) => occurs(abbr, rows)),
+    ...general.filter((abbr) => occurs(abbr, others)),
+  ].filter((abbr) => !specials.includes(abbr));
+}
+
+/** As a word of its own, also in the plural and with figures about it: `3dc`, `dc2tog`, `FPdc`, `ch-3 sp`. */
+function occurs(word: string, text: string): boolean {
+  const bare = word.replace(/[-.]+$/, '');
+  if (!/[a-z]/i.test(bare)) return true;
+  const escaped = bare.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '(?:-?\\d*[\\s-]+)');
+  const post = /^[BF]P$/i.test(bare) ? '' : '(?:e?s)?(?![a-z])';
+  return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i').test(text);
+}
