@@ -3,7 +3,7 @@
 import type { Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { stitchById } from '../stitches/table.ts';
-import { addFlag, addStitch, closeGroup, MOST_STITCHES, openGroup } from './builder.ts';
+import { addFlag, addStitch, closeGroup, kindId, MOST_STITCHES, openGroup } from './builder.ts';
 import type { Into } from './fabric.ts';
 import { FLAG, INTO, LOOP, NONE } from './fabric.ts';
 import type { Site } from './site.ts';
@@ -25,9 +25,8 @@ export function makeStitch(
   if (worker.builder.kind.length >= MOST_STITCHES) return stuck(worker, { kind: 'too many', span });
   const first = sites[0];
   const travel = (extraFlags & (FLAG.travel | FLAG.join)) !== 0;
-  const closesPicot =
-    id === 'sl-st' && first?.kind === 'chain' && worker.into !== null && first.node >= worker.rowFirst;
-  const counted = !travel && !closesPicot && (stitchById(id).counted || id === 'sl-st');
+  const picot = id === 'sl-st' && first !== undefined && closesPicot(worker, first);
+  const counted = !travel && !picot && (stitchById(id).counted || id === 'sl-st');
   addStitch(worker.builder, {
     id,
     countsAs: counted ? id : null,
@@ -41,6 +40,15 @@ export function makeStitch(
   });
   if (!travel) worker.rowBegun = true;
   return true;
+}
+
+/** Back to the start of the chains just made, or into the stitch they stand on: it holds them up and counts as none. */
+function closesPicot({ builder, into, rowFirst }: Worker, { kind, node }: Site): boolean {
+  if (node < rowFirst) return false;
+  let start = builder.kind.length;
+  while (start > rowFirst && kindId(builder, start - 1) === 'ch') start -= 1;
+  const onChains = start < builder.kind.length && (node === start || node === start - 1);
+  return onChains || (into !== null && kind === 'chain');
 }
 
 /** Works a special stitch's steps, or a bracket's, into one place. */
