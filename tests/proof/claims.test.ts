@@ -56,10 +56,11 @@ describe('a fixed chain', () => {
   });
 
   test('keeps the reading that its stated count settled, at other widths too', () => {
-    // Ch 3 stands beside the first dc here: habit would count it.
+    // By habit ch 3 would count, and row 2 make one more than row 1.
     const work =
       'Ch 12.\nRow 1: Dc in 4th ch from hook (skipped 3 ch do not count as a st) and in each ch across, turn. (9 dc)\n' +
-      'Row 2: Ch 3, dc in each dc across, turn. (9 dc)\nRow 3: Ch 3, *dc in next 2 dc, sk next dc; rep from * across, turn. (6 dc)';
+      'Row 2: Ch 3, dc in first dc, dc in each dc across, turn. (9 dc)\n' +
+      'Row 3: Ch 1, *sc in next 2 dc, sk next dc; rep from * across, turn. (6 sc)';
     expect(multipleOf(patternOf({ work })).found).toMatchObject({ of: 3, plus: 0, proved: true });
   });
 
