@@ -79,8 +79,10 @@ export function workRow(
     good = attempt(!habit.counts);
     if (!good) attempt(null);
   }
-  if (!good && worker.trouble?.kind === 'not there' && plan.line.stated !== null && plan.checksCount) {
-    // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant.
+  const told = plan.checksCount ? plan.line.stated : (plan.meant ?? null);
+  if (!good && worker.trouble?.kind === 'not there' && told !== null) {
+    // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant. In a range that is
+    // the count of the row repeated.
     worker.passesSpaces = true;
     good = attempt(null);
     worker.passesSpaces = false;
