@@ -128,7 +128,10 @@ function betweenSized(
     const further = behindGroup(worker, sites, after, place);
     // Of a corner's two groups, with a space between them, the near one counts.
     const left = [countOwed(sites, at, after), countOwed(sites, lastRun(sites, at, after), after)];
-    const right = [countOwed(sites, after, further), countOwed(sites, after, firstRun(sites, after, further))];
+    const right = [
+      countOwed(sites, after, further),
+      countOwed(sites, after, firstRun(sites, after, further)),
+    ];
     if (left.includes(size) && right.includes(size)) return after;
     at = after;
   }

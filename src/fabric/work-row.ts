@@ -161,10 +161,17 @@ function finish(
     if (fault !== null) faults.push(fault);
     return { row: null, top: null, faults, doubt: null, assumed: null };
   }
-  if (builder.kind.length === worker.rowFirst)
+  if (builder.kind.length === worker.rowFirst) {
+    const { stated } = plan.line;
+    if (stated !== null && plan.checksCount && plan.unit !== null) {
+      const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
+      faults.push(...countFault(plan, stated, nothing, worker, setting));
+    }
     return { row: null, top: below, faults, doubt: null, assumed: null };
+  }
   const joined = worker.joined;
   const foundation =
+    !(below?.stitches != null && plan.line.stated !== null) &&
     !worker.rowBegun &&
     worker.countedStart < 0 &&
     builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
@@ -181,19 +188,11 @@ function finish(
   if (!foundation) {
     const left = leftFault(worker, plan, file, size);
     if (left !== null) faults.push(left);
-    const wrong =
-      plan.checksCount && plan.line.stated !== null
-        ? differences(plan.line.stated, made, worker.sizeIndex, worker.terms)
-        : [];
-    if (wrong.length > 0 && plan.line.stated !== null) {
-      faults.push(
-        diagnose(
-          'count/mismatch',
-          { file, span: plan.line.stated.span, sizes: [size] },
-          { row: plan.label, differences: wrong },
-        ),
-      );
-      doubt = statedStitches(plan.line.stated, worker.sizeIndex);
+    const { stated } = plan.line;
+    const wrong = plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting) : [];
+    if (wrong.length > 0) {
+      faults.push(...wrong);
+      doubt = statedStitches(stated, worker.sizeIndex);
     }
     // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
     const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
@@ -239,6 +238,20 @@ function finish(
         stitches: made.stitches,
       };
   return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
+}
+
+/** One fault for a count that is not what the row makes; none where it is. */
+function countFault(
+  plan: RowPlan,
+  stated: StatedCount,
+  made: RowCount,
+  worker: Worker,
+  { file, size }: RowSetting,
+): readonly Diagnostic[] {
+  const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
+  if (wrong.length === 0) return [];
+  const at = { file, span: stated.span, sizes: [size] };
+  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong })];
 }
 
 function pick({
