@@ -112,7 +112,11 @@ export function differences(
     // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
     if (entry.what?.kind === 'stitch' && namesSpecial && (made.outside[entry.what.id] ?? 0) === said)
       continue;
-    if (entry.what?.kind === 'stitch' && familySum(entry.what.id, made) === said * sides) continue;
+    if (
+      entry.what?.kind === 'stitch' &&
+      familySum(entry.what.id, namesSpecial ? made.outside : made.byStitch) === said * sides
+    )
+      continue;
     // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
     if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
     found.push({
@@ -152,13 +156,13 @@ function coversKind(
 
 /** How many there are, where the number told is only a part of them or takes in what is told of elsewhere. */
 function otherwise(id: string, namesSpecial: boolean, made: RowCount): number {
-  return namesSpecial ? (made.outside[id] ?? 0) : familySum(id, made);
+  return namesSpecial ? (made.outside[id] ?? 0) : familySum(id, made.byStitch);
 }
 
 /** Decreases are counted among the stitches they are made of: `(42 sc)` takes in the sc2tog. */
-function familySum(id: string, made: RowCount): number {
+function familySum(id: string, counted: RowCount['byStitch']): number {
   let sum = 0;
-  for (const [each, n] of Object.entries(made.byStitch)) if (stitchById(each).legOf === id) sum += n;
+  for (const [each, n] of Object.entries(counted)) if (stitchById(each).legOf === id) sum += n;
   return sum;
 }
 

@@ -16,10 +16,10 @@ export function brokenCount(before: CompiledPattern, after: CompiledPattern): st
     const now = after.sizes[index]?.fabric;
     if (now === undefined) return `no size ${size.size.name}`;
     for (const row of size.fabric.rows) {
-      const same = now.rows.find(
-        ({ part, label, line }) => part === row.part && label === row.label && line === row.line,
-      );
       if (row.stated === null) continue;
+      // In a range it is the last row that states it, whatever its number.
+      const ofLine = now.rows.filter(({ part, line }) => part === row.part && line === row.line);
+      const same = ofLine.find(({ stated }) => stated !== null);
       if (same === undefined) return `${row.label} is not worked, which stated ${row.stated}`;
       const senses = entriesOf(row.stated).map((entry) =>
         SENSES.filter((sense) => sense(entry, size.fabric, row, terms) === entry.n),

@@ -8,6 +8,7 @@ export interface Tally {
   readonly seeded: number;
   readonly equivalent: number;
   readonly caught: number;
+  readonly turningChain: number;
   readonly rightInItself: number;
   readonly silent: number;
 }
@@ -18,14 +19,15 @@ export function tally(tried: readonly Tried[]): Tally {
     seeded: tried.length,
     equivalent: count('equivalent'),
     caught: count('caught'),
+    turningChain: count('turning chain'),
     rightInItself: count('right in itself'),
     silent: count('silent'),
   };
 }
 
 /** Of the mistakes that change the work or contradict it, the share that is reported. */
-export function shareOfChanges({ caught, silent, rightInItself }: Tally): number {
-  return caught / (caught + silent + rightInItself);
+export function shareOfChanges({ caught, silent, turningChain, rightInItself }: Tally): number {
+  return caught / (caught + silent + turningChain + rightInItself);
 }
 
 /** Of the mistakes that make the publication contradict itself, the share that is reported. */
@@ -43,6 +45,7 @@ export function report(tried: readonly Tried[], taken: string): string {
     '- **equivalent**: nothing is reported, and the work is the same in every size.',
     '- **right in itself**: nothing is reported, the work is another, and every count the pattern states still holds:',
     '  another design, which no checker can tell from the one that was meant.',
+    '- **turning chain**: the same, where only the chain that turns or rises is longer, shorter or gone.',
     '- **silent**: nothing is reported, and what the pattern says of itself is no longer so.',
     '- **of errors**: caught, of caught and silent. **Of changes**: caught, of all that are not equivalent.',
     '',
@@ -63,8 +66,8 @@ function table(tried: readonly Tried[], lot: Lot): string[] {
   return [
     `## ${lot === 'held-out' ? 'Patterns held out' : 'Demos and fixtures'} (${patterns} patterns)`,
     '',
-    '| mistake | seeded | equivalent | caught | right in itself | silent | of errors | of changes |',
-    '| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |',
+    '| mistake | seeded | equivalent | caught | turning chain | right in itself | silent | of errors | of changes |',
+    '| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |',
     ...rows,
     row('in lines that state a count', counted),
     row('in lines that state none', uncounted),
@@ -74,7 +77,7 @@ function table(tried: readonly Tried[], lot: Lot): string[] {
 }
 
 function row(name: string, all: Tally): string {
-  const cells = [all.seeded, all.equivalent, all.caught, all.rightInItself, all.silent];
+  const cells = [all.seeded, all.equivalent, all.caught, all.turningChain, all.rightInItself, all.silent];
   return `| ${name} | ${cells.join(' | ')} | ${percent(shareOfErrors(all))} | ${percent(shareOfChanges(all))} |`;
 }
 

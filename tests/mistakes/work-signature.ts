@@ -5,11 +5,31 @@
  */
 
 import type { CompiledPattern } from '../../src/compiled.ts';
-import type { Fabric } from '../../src/fabric/fabric.ts';
+import { type Fabric, FLAG, NONE, targets } from '../../src/fabric/fabric.ts';
 
 export function workSignature({ sizes, pattern }: CompiledPattern): string {
   const parts = pattern?.parts.map(({ name, make, onto }) => `${name} ${make} ${onto}`).join('|');
   return [parts, ...sizes.map(({ fabric }) => fabricSignature(fabric))].join('\n');
+}
+
+/** The same without the chains that only turn or rise, so that what stands on what is compared. */
+export function stitchSignature({ sizes }: CompiledPattern): string {
+  return sizes.map(({ fabric }) => standing(fabric)).join('\n');
+}
+
+function standing(fabric: Fabric): string {
+  const { count, stitches, flags, countsAs } = fabric;
+  const turns = (i: number): boolean => ((flags[i] ?? 0) & FLAG.turningChain) !== 0;
+  const kept: number[] = [];
+  for (let i = 0; i < count; i += 1) if (!turns(i) || countsAs[i] !== NONE) kept.push(i);
+  const renumbered = new Map(kept.map((old, now) => [old, now]));
+  const made = kept.map((i) => {
+    const into = turns(i) ? '' : [...targets(fabric, i)].map((to) => renumbered.get(to) ?? 'turn').join('+');
+    const kind = turns(i) ? 'ch' : stitches[fabric.kind[i] ?? 0];
+    return `${kind} ${stitches[countsAs[i] ?? NONE] ?? ''} ${fabric.yarn[i]} ${fabric.loop[i]} ${fabric.row[i]} ${into}`;
+  });
+  const rows = fabric.rows.map(({ label, closing }) => `${label} ${closing}`);
+  return [fabric.size, ...rows, ...made].join('\n');
 }
 
 function fabricSignature(fabric: Fabric): string {
