@@ -3,7 +3,7 @@
 import type { ChainStep, Counts, Multiple, Num, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { STITCHES, stitchById } from '../stitches/table.ts';
-import { addFlag, addStitch, countChainAs, countedId, hasFlag, MOST_STITCHES } from './builder.ts';
+import { addFlag, addStitch, countChainAs, hasFlag, MOST_STITCHES } from './builder.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace, openRing } from './find-site.ts';
 import { intoOf, nodesOf } from './make-stitch.ts';
@@ -36,13 +36,10 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
     return groupChain(worker, worker.into, length, step, following);
   const starts = !worker.rowBegun && worker.inSpecial;
   const first = worker.builder.kind.length;
-  // Nothing stands before it that could bound a space.
-  const rises =
-    !worker.rowBegun && afterTurningChain(worker) && countedId(worker.builder, first - 1) === null;
   pushChains(
     worker,
     length,
-    starts || rises ? FLAG.turningChain : 0,
+    starts ? FLAG.turningChain : 0,
     worker.into !== null && starts ? [worker.into] : [],
   );
   // `beg shell: (ch 3, dc, ch 2, 2 dc)`: its chain is its first dc; that of `beg cl: ch 2, dc2tog` is not.

@@ -1,29 +1,31 @@
-/** Every so many-th mistake of every pattern, tried. */
+/** Mistakes of every pattern, tried one at a time: all of them, or every so many-th. */
 
-import type { Original } from './collections.ts';
+import type { Lot, Original } from './collections.ts';
 import { seedPattern } from './seed/seed-pattern.ts';
 import { type Tried, tryEdit } from './try-edit.ts';
 import { workSignature } from './work-signature.ts';
 
-/** `every` 1 tries them all; a larger number takes that one of each run of so many, beginning anywhere by name. */
-export function runMistakes(
-  originals: readonly Original[],
-  every: number,
-): { readonly tried: readonly Tried[]; readonly of: number } {
+export type Sample = Readonly<Record<Lot, number>>;
+
+export const ALL: Sample = { 'held-out': 1, others: 1 };
+/** So many that the everyday test stays short. */
+export const EVERYDAY: Sample = { 'held-out': 4, others: 17 };
+
+export interface Run {
+  readonly tried: readonly Tried[];
+  /** Places where a mistake can be made, tried or not. */
+  readonly places: Readonly<Record<Lot, number>>;
+}
+
+export function runMistakes(originals: readonly Original[], every: Sample): Run {
   const tried: Tried[] = [];
-  let of = 0;
+  const places = { 'held-out': 0, others: 0 };
   for (const original of originals) {
     const before = workSignature(original.compiled);
     for (const edit of seedPattern(original)) {
-      if (of % every === 0) tried.push(tryEdit(original, before, edit));
-      of += 1;
+      if (places[original.lot] % every[original.lot] === 0) tried.push(tryEdit(original, before, edit));
+      places[original.lot] += 1;
     }
   }
-  return { tried, of };
-}
-
-export function takenWords(tried: number, of: number): string {
-  return tried === of
-    ? `All ${of} places where a mistake can be made, one at a time.`
-    : `${tried} of the ${of} places where a mistake can be made, one at a time.`;
+  return { tried, places };
 }

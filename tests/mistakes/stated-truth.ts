@@ -7,7 +7,7 @@ import type { CompiledPattern } from '../../src/compiled.ts';
 import type { Fabric, FabricRow } from '../../src/fabric/fabric.ts';
 import { NONE } from '../../src/fabric/fabric.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
-import { findStitch } from '../../src/stitches/table.ts';
+import { findStitch, stitchById } from '../../src/stitches/table.ts';
 
 /** The first count that no longer holds, in words, or null when all do that did. */
 export function brokenCount(before: CompiledPattern, after: CompiledPattern): string | null {
@@ -71,6 +71,13 @@ const SENSES: readonly Sense[] = [
   ({ what }, _, row, terms) => {
     const id = findStitch(single(what), terms)?.id;
     return id === undefined ? null : (row.byStitch[id] ?? 0);
+  },
+  // Decreases among the stitches they are made of.
+  ({ what }, _, row, terms) => {
+    const id = findStitch(single(what), terms)?.id;
+    if (id === undefined) return null;
+    const family = Object.entries(row.byStitch).filter(([each]) => stitchById(each).legOf === id);
+    return family.reduce((sum, [, n]) => sum + n, 0);
   },
   // Beside special stitches, the stitches outside them.
   ({ what }, fabric, row, terms) => {

@@ -1,6 +1,7 @@
 /** What was tried in, a table of each kind of mistake and its shares out. */
 
 import { LOTS, type Lot } from './collections.ts';
+import type { Run } from './run-mistakes.ts';
 import { KINDS } from './seed/edit.ts';
 import type { Tried } from './try-edit.ts';
 
@@ -35,12 +36,14 @@ export function shareOfErrors({ caught, silent }: Tally): number {
   return caught / (caught + silent);
 }
 
-export function report(tried: readonly Tried[], taken: string): string {
+export function report({ tried, places }: Run): string {
+  const all = LOTS.reduce((sum, lot) => sum + places[lot], 0);
   const silent = tried.filter(({ verdict }) => verdict === 'silent');
   return [
     '# Mistakes made on purpose, and what became of them',
     '',
-    `${taken} Made by \`node --import tsx tests/mistakes/report.ts\`.`,
+    `${tried.length} of the ${all} places where a mistake can be made, one mistake at a time. Made by`,
+    `\`node --import tsx tests/mistakes/report.ts${tried.length < all ? ' --everyday' : ''}\`.`,
     '',
     '- **equivalent**: nothing is reported, and the work is the same in every size.',
     '- **right in itself**: nothing is reported, the work is another, and every count the pattern states still holds:',
@@ -49,7 +52,7 @@ export function report(tried: readonly Tried[], taken: string): string {
     '- **silent**: nothing is reported, and what the pattern says of itself is no longer so.',
     '- **of errors**: caught, of caught and silent. **Of changes**: caught, of all that are not equivalent.',
     '',
-    ...LOTS.flatMap((lot) => table(tried, lot)),
+    ...LOTS.flatMap((lot) => table(tried, lot, places[lot])),
     '## Silent, one by one',
     '',
     ...(silent.length === 0 ? ['None.'] : silent.map(line)),
@@ -57,14 +60,14 @@ export function report(tried: readonly Tried[], taken: string): string {
   ].join('\n');
 }
 
-function table(tried: readonly Tried[], lot: Lot): string[] {
+function table(tried: readonly Tried[], lot: Lot, places: number): string[] {
   const ofLot = tried.filter(({ original }) => original.lot === lot);
   const patterns = new Set(ofLot.map(({ original }) => original.name)).size;
   const rows = KINDS.map((kind) => row(kind, tally(ofLot.filter(({ edit }) => edit.kind === kind))));
   const counted = tally(ofLot.filter(({ edit }) => edit.counted));
   const uncounted = tally(ofLot.filter(({ edit }) => !edit.counted));
   return [
-    `## ${lot === 'held-out' ? 'Patterns held out' : 'Demos and fixtures'} (${patterns} patterns)`,
+    `## ${lot === 'held-out' ? 'Patterns held out' : 'Demos and fixtures'} (${patterns} patterns, ${ofLot.length} of ${places} places)`,
     '',
     '| mistake | seeded | equivalent | caught | turning chain | right in itself | silent | of errors | of changes |',
     '| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |',

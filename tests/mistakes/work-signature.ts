@@ -9,7 +9,7 @@ import { type Fabric, FLAG, NONE, targets } from '../../src/fabric/fabric.ts';
 
 export function workSignature({ sizes, pattern }: CompiledPattern): string {
   const parts = pattern?.parts.map(({ name, make, onto }) => `${name} ${make} ${onto}`).join('|');
-  return [parts, ...sizes.map(({ fabric }) => fabricSignature(fabric))].join('\n');
+  return [parts, ...sizes.map(({ fabric }) => fabricSignature(fabric, true))].join('\n');
 }
 
 /** The same without the chains that only turn or rise, so that what stands on what is compared. */
@@ -32,7 +32,12 @@ function standing(fabric: Fabric): string {
   return [fabric.size, ...rows, ...made].join('\n');
 }
 
-function fabricSignature(fabric: Fabric): string {
+/** What is worked, whatever its rows are called and whatever count they state. */
+export function workOnlySignature({ sizes }: CompiledPattern): string {
+  return sizes.map(({ fabric }) => fabricSignature(fabric, false)).join('\n');
+}
+
+function fabricSignature(fabric: Fabric, said: boolean): string {
   const { count, stitches, yarns, groups, rows, parts } = fabric;
   const id = (index: number | undefined): string => stitches[index ?? -1] ?? '';
   const made: string[] = [];
@@ -46,7 +51,7 @@ function fabricSignature(fabric: Fabric): string {
   }
   const laid = rows.map(
     ({ label, part, side, direction, first, end, closing, edging, onto, stated }) =>
-      `${label} ${part} ${side} ${direction} ${first} ${end} ${closing} ${edging} ${onto} ${stated}`,
+      `${said ? `${label} ${stated}` : ''} ${part} ${side} ${direction} ${first} ${end} ${closing} ${edging} ${onto}`,
   );
   const shaped = parts.map(
     ({ shape, start, corners, firstRow, endRow }) => `${shape} ${start} ${corners} ${firstRow} ${endRow}`,
