@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { ballsPerSize } from './balls-per-size.ts';
 import { chainsTwoWays } from './chains-two-ways.ts';
 import { cutRepeats } from './cut-repeats.ts';
+import { doubledChains } from './doubled-chains.ts';
 import { fallingNumbers } from './falling-numbers.ts';
 import { fallingSizes } from './falling-sizes.ts';
 import { finishedSizes } from './finished-sizes.ts';
@@ -27,6 +28,7 @@ type Rule = (publication: Publication) => readonly Diagnostic[];
 const RULES: readonly Rule[] = [
   missingTurns,
   missingJoins,
+  doubledChains,
   cutRepeats,
   listedRows,
   unusedYarns,

@@ -1,4 +1,4 @@
-/** In rows that turn, one that does not say so. */
+/** In rows or rounds that turn, one that does not say so. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -14,22 +14,34 @@ export function missingTurns({ pattern, sizes }: Publication): Diagnostic[] {
     const flat = sizes.some(({ fabric }) =>
       fabric.rows.some((row) => row.part === index && row.side !== null && row.closing === 'flat'),
     );
-    if (!flat) return [];
-    const rows = part.instructions.lines.filter(isFlatRow);
-    const example = rows.find((line) => line.steps.some(turns));
-    if (example === undefined) return [];
-    const [first, ...others] = rows.filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part));
-    if (first === undefined) return [];
-    const labels = others.map((line) => ({ span: placeOfLabel(line), text: 'nor does this' }));
-    const where = { file: pattern.source.file, span: placeOfLabel(first), labels };
-    return [diagnose('row/no-turn', where, { row: nameOf(first), example: nameOf(example) })];
+    const lines = part.instructions.lines.filter(isWorked);
+    const rows = lines.filter(
+      ({ label }) => label !== null && label.kind !== 'named' && label.unit === 'row',
+    );
+    const rounds = lines.filter(
+      ({ label }) => label !== null && label.kind !== 'named' && label.unit === 'round',
+    );
+    // Rounds turn by way of exception: only where most do is one that does not a slip.
+    const mostTurn = 2 * rounds.filter(({ steps }) => steps.some(turns)).length > rounds.length;
+    return [
+      ...(flat ? lackingIn(rows, part, pattern.source.file) : []),
+      ...(mostTurn ? lackingIn(rounds, part, pattern.source.file) : []),
+    ];
   });
 }
 
-function isFlatRow({ label, steps }: Line): boolean {
-  const row = label !== null && label.kind !== 'named' && label.unit === 'row';
-  const works = steps.some(({ kind }) => WORKS.has(kind));
-  return row && works && !steps.some(({ kind }) => kind === 'repeat rows' || kind === 'join');
+function lackingIn(rows: readonly Line[], part: Part, file: string): Diagnostic[] {
+  const example = rows.find((line) => line.steps.some(turns));
+  if (example === undefined) return [];
+  const [first, ...others] = rows.filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part));
+  if (first === undefined) return [];
+  const labels = others.map((line) => ({ span: placeOfLabel(line), text: 'nor does this' }));
+  const where = { file, span: placeOfLabel(first), labels };
+  return [diagnose('row/no-turn', where, { row: nameOf(first), example: nameOf(example) })];
+}
+
+function isWorked({ steps }: Line): boolean {
+  return steps.some(({ kind }) => WORKS.has(kind)) && !steps.some(({ kind }) => kind === 'repeat rows');
 }
 
 /** A row of chains alone is a foundation, and nothing turns before the yarn is cut. */

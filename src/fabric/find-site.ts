@@ -112,6 +112,8 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
     left -= 1;
     if (left > 0) continue;
     if (!isA(site, what)) {
+      const before = fromEnd === 1 ? lastOfSort(worker, sites, what) : -1;
+      if (before >= 0) return before;
       stuck(worker, {
         kind: 'not there',
         wanted,
@@ -125,7 +127,7 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
       stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
       return -1;
     }
-    const between = countOwed(sites, worker.next, i);
+    const between = countOwed(sites, behindRest(worker, sites), i);
     if (between > 0 && isOwed(site)) {
       stuck(worker, { kind: 'passed over', count: between, wanted, span });
       return -1;
@@ -134,6 +136,13 @@ export function findLast(worker: Worker, what: What, fromEnd: number, span: Span
   }
   stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return -1;
+}
+
+/** "shell in last sc, sk 2 dc, sc in top of tch": the last of its sort when it is the one that comes next; else -1. */
+function lastOfSort(worker: Worker, sites: readonly Site[], what: What): number {
+  if (what.kind !== 'stitch') return -1;
+  const index = sites.findLastIndex((site) => site.kind === 'stitch' && isA(site, what));
+  return index >= worker.next && countOwed(sites, behindRest(worker, sites), index) === 0 ? index : -1;
 }
 
 /** Index of the nth place of the row below whatever has been worked, for "first st"; -1 with the trouble noted. */
@@ -212,6 +221,13 @@ export function countSpaces(sites: readonly Site[], from: number, to: number): n
 function restOfLast(worker: Worker, site: Site): boolean {
   const last = worker.lastWasSpace ? worker.sites?.[worker.last] : undefined;
   return last !== undefined && last.group !== NONE && last.group === site.group && site.kind === 'stitch';
+}
+
+/** Index of the first place that is still to be accounted for. */
+function behindRest(worker: Worker, sites: readonly Site[]): number {
+  let at = worker.next;
+  for (let site = sites[at]; site !== undefined && restOfLast(worker, site); site = sites[at]) at += 1;
+  return at;
 }
 
 /** What the trade passes over without a word on the way to a place of this sort. */

@@ -126,8 +126,28 @@ function betweenSized(
   for (let at = from; at < sites.length; ) {
     const after = behindGroup(worker, sites, at, place);
     const further = behindGroup(worker, sites, after, place);
-    if (countOwed(sites, at, after) === size && countOwed(sites, after, further) === size) return after;
+    // Of a corner's two groups, with a space between them, the near one counts.
+    const left = [countOwed(sites, at, after), countOwed(sites, lastRun(sites, at, after), after)];
+    const right = [
+      countOwed(sites, after, further),
+      countOwed(sites, after, firstRun(sites, after, further)),
+    ];
+    if (left.includes(size) && right.includes(size)) return after;
     at = after;
   }
   return sites.length;
+}
+
+/** Where the stitches before the first space from an index end. */
+function firstRun(sites: readonly Site[], from: number, to: number): number {
+  let at = from;
+  while (at < to && sites[at]?.space === NONE) at += 1;
+  return at;
+}
+
+/** Where the stitches behind the last space up to an index begin. */
+function lastRun(sites: readonly Site[], from: number, to: number): number {
+  let at = to;
+  while (at > from && sites[at - 1]?.space === NONE) at -= 1;
+  return at;
 }

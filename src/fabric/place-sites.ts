@@ -179,6 +179,8 @@ function behindSpace(worker: Worker): number | null {
   for (let i = worker.next; i < reach(worker); i += 1) {
     const site = sites[i];
     if (site?.isChain === true) return i;
+    // The chains behind a dc in `ch 5 (counts as dc and ch 2)` belong to the chain that is named.
+    if (site !== undefined && site.space !== NONE && sites[afterPlace(sites, i)]?.isChain === true) continue;
     if (site === undefined || site.space !== NONE) return null;
   }
   return null;

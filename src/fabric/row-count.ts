@@ -19,6 +19,8 @@ export interface RowCount {
   readonly groups: Readonly<Record<string, number>>;
   readonly bySpace: Readonly<Record<number, number>>;
   readonly corners: number;
+  /** Corners that are stitches, not spaces. */
+  readonly cornerStitches: number;
   /** Chains that are neither a turning chain nor counted. */
   readonly chains: number;
 }
@@ -67,6 +69,7 @@ export function countRow(
       groups[name] = (groups[name] ?? 0) + 1;
     }
   }
+  const cornerStitches = corners;
   let spaces = 0;
   for (let s = firstSpace; s < builder.spaces.length; s += 1) {
     const space = builder.spaces[s];
@@ -76,7 +79,7 @@ export function countRow(
     bySpace[length] = (bySpace[length] ?? 0) + 1;
     if (space.corner) corners += 1;
   }
-  return { stitches, spaces, byStitch, outside, groups, bySpace, corners, chains };
+  return { stitches, spaces, byStitch, outside, groups, bySpace, corners, cornerStitches, chains };
 }
 
 export interface Difference {
@@ -101,29 +104,65 @@ export function differences(
     const is = madeOf(entry.what, made);
     // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
     const sides = entry.perSide === true ? Math.max(1, made.corners) : 1;
-    if (is === said * sides || is === said * sides + (sides > 1 ? sides : 0)) continue;
+    const between = said * sides + (sides > 1 ? made.cornerStitches : 0);
+    if ((is === said * sides || is === between) && coversKind(entry, stated, made, sizeIndex)) continue;
     // A shape whose corners are no stitches or spaces of their own: it has three to eight sides.
     if (entry.perSide === true && made.corners === 0 && is % said === 0 && is / said >= 3 && is / said <= 8)
       continue;
     // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
     if (entry.what?.kind === 'stitch' && namesSpecial && (made.outside[entry.what.id] ?? 0) === said)
       continue;
-    if (entry.what?.kind === 'stitch' && familySum(entry.what.id, made) === said * sides) continue;
+    if (
+      entry.what?.kind === 'stitch' &&
+      familySum(entry.what.id, namesSpecial ? made.outside : made.byStitch) === said * sides
+    )
+      continue;
     // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
     if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
     found.push({
       what: entry.what === null ? 'sts' : plural(describeWhat(entry.what, terms)),
       stated: said,
-      made: is,
+      made: is === said && entry.what?.kind === 'stitch' ? otherwise(entry.what.id, namesSpecial, made) : is,
     });
   }
   return found;
 }
 
+/**
+ * A kind of stitch that is told in number leaves none of its own out: where `28 dc` stands and no decrease is told of,
+ * the row has no dc2tog beside them. Stitches within a special stitch that is told of may be told again if that makes
+ * up the whole row.
+ */
+function coversKind(
+  { what, n }: StatedEntry,
+  { entries }: StatedCount,
+  made: RowCount,
+  sizeIndex: number,
+): boolean {
+  if (what?.kind !== 'stitch') return true;
+  const told = new Set(entries.flatMap((entry) => (entry.what?.kind === 'stitch' ? [entry.what.id] : [])));
+  const names = entries.some((entry) => entry.what?.kind === 'special');
+  if (names) {
+    const value = (n.values.length === 1 ? n.values[0] : n.values[sizeIndex]) ?? 0;
+    if ((made.outside[what.id] ?? 0) === value) return true;
+    let all = 0;
+    for (const id of told) all += made.byStitch[id] ?? 0;
+    return all === made.stitches;
+  }
+  return Object.keys(made.byStitch).every(
+    (id) => id === what.id || told.has(id) || stitchById(id).legOf !== what.id,
+  );
+}
+
+/** How many there are, where the number told is only a part of them or takes in what is told of elsewhere. */
+function otherwise(id: string, namesSpecial: boolean, made: RowCount): number {
+  return namesSpecial ? (made.outside[id] ?? 0) : familySum(id, made.byStitch);
+}
+
 /** Decreases are counted among the stitches they are made of: `(42 sc)` takes in the sc2tog. */
-function familySum(id: string, made: RowCount): number {
+function familySum(id: string, counted: RowCount['byStitch']): number {
   let sum = 0;
-  for (const [each, n] of Object.entries(made.byStitch)) if (stitchById(each).legOf === id) sum += n;
+  for (const [each, n] of Object.entries(counted)) if (stitchById(each).legOf === id) sum += n;
   return sum;
 }
 

@@ -90,7 +90,7 @@ export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
       break;
     leading.push(step);
   }
-  const then = steps[at];
+  const then = firstInside(steps[at]);
   const same = then !== undefined && 'place' in then && then.place !== null && then.place.kind === 'same';
   // A block or shell that rises from a space starts the row there.
   const rises =
@@ -112,10 +112,17 @@ function anchorStep(steps: readonly Step[]): Step | null {
     last.stitch.id !== 'sl-st'
   )
     return null;
-  return intoSpace(last) &&
-    steps.some((step) => step !== last && step.kind === 'work' && step.stitch.kind === 'special')
-    ? last
-    : null;
+  return intoSpace(last) && steps.some((step) => step !== last && holdsSpecial(step)) ? last : null;
+}
+
+/** What a row goes on with: of a repeat, the first step in it. */
+function firstInside(step: Step | undefined): Step | undefined {
+  return step?.kind === 'repeat' || step?.kind === 'bracket' ? firstInside(step.body[0]) : step;
+}
+
+function holdsSpecial(step: Step): boolean {
+  if (step.kind === 'repeat' || step.kind === 'bracket') return step.body.some(holdsSpecial);
+  return step.kind === 'work' && step.stitch.kind === 'special';
 }
 
 function intoSpace({ place }: WorkStep): boolean {

@@ -36,9 +36,29 @@ function leaving(sites: readonly Site[], from: number, end: number, n: number, w
     const site = sites[i];
     if (site === undefined || !counts(site, sites[i - 1], what)) continue;
     left -= 1;
-    if (left === 0) return i;
+    if (left === 0) return what.kind === 'stitch' ? ofSort(sites, from, i, end, n, what) : i;
   }
   return -1;
+}
+
+/** "to last sc" where three dc stand behind it: none of the last is an sc, so the last sc it is. */
+function ofSort(
+  sites: readonly Site[],
+  from: number,
+  lastFew: number,
+  end: number,
+  n: number,
+  what: What,
+): number {
+  const isOf = (site: Site): boolean => site.kind === 'unknown' || isA(site, what);
+  if (sites.slice(lastFew, end).some(isOf)) return lastFew;
+  let left = n;
+  for (let i = lastFew - 1; i >= from; i -= 1) {
+    const site = sites[i];
+    if (site !== undefined && isOf(site)) left -= 1;
+    if (left === 0) return i;
+  }
+  return lastFew;
 }
 
 /** "last 3 sts" counts stitches, "last ch-1 sp" spaces of that length, "last 3 sc" stitches of any sort that should be sc. */

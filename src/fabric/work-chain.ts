@@ -5,7 +5,7 @@ import type { Span } from '../source/span.ts';
 import { STITCHES, stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, countChainAs, hasFlag, MOST_STITCHES } from './builder.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
-import { afterPlace } from './find-site.ts';
+import { afterPlace, openRing } from './find-site.ts';
 import { intoOf, nodesOf } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { plainSite, sitesOfChain } from './site.ts';
@@ -160,6 +160,9 @@ function foundation(worker: Worker, length: number): boolean {
 }
 
 function turningChain(worker: Worker, length: number, step: ChainStep, following: readonly Step[]): boolean {
+  // On a tube it stands on the first of the chains, not in the ring they make.
+  const goesOn = following.find((next) => next.kind === 'work');
+  if (goesOn?.place != null && 'what' in goesOn.place) openRing(worker, goesOn.place.what);
   const stands = standsOn(worker);
   const said = step.counts;
   const known = said ?? worker.throughout.get(length) ?? null;

@@ -1,11 +1,11 @@
 /** Joins that close a round or a ring, and slip stitches that move the yarn to where the next round starts. */
 
-import type { JoinStep, Place, WorkStep } from '../notation/tree.ts';
+import type { JoinStep, Place, What, WorkStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { addStitch, hasFlag, kindId } from './builder.ts';
 import { describeSite, describeWhat } from './describe.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
-import { afterPlace, findNext, isA } from './find-site.ts';
+import { afterPlace, countOwed, findLast, findNext, isA } from './find-site.ts';
 import { makeStitch } from './make-stitch.ts';
 import { howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
@@ -144,23 +144,46 @@ export function workTravel(worker: Worker, step: WorkStep): boolean {
     const { sites } = worker;
     if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
     if (!worker.round) {
-      const index = findNext(worker, place.what, place.span);
+      const index =
+        place.kind === 'last' && place.what.kind !== 'space'
+          ? findLast(worker, place.what, howMany(worker, place.n) - i, place.span)
+          : findNext(worker, place.what, place.span);
       const site = sites[index];
+      if (leavesOut(worker, sites, worker.next, index, place)) return false;
       if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
       worker.last = index;
       worker.next = afterPlace(sites, index);
       worker.travelled = true;
       continue;
     }
+    const walked = worker.travelled;
     worker.next = place.kind === 'first' ? 0 : afterPlace(sites, 0);
     worker.travelled = false;
     const index = findNext(worker, place.what, place.span);
     const site = sites[index];
+    worker.travelled = walked;
+    if (leavesOut(worker, sites, worker.next, index, place)) return false;
+    worker.travelled = false;
     if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
     standAt(worker, sites, index);
     worker.travelled = true;
   }
   return true;
+}
+
+/** Slip stitches that go from stitch to stitch up to a space leave none out on the way. */
+function leavesOut(
+  worker: Worker,
+  sites: readonly Site[],
+  from: number,
+  to: number,
+  place: Extract<Place, { what: What }>,
+): boolean {
+  const walked = worker.travelled && sites[from - 1]?.space === NONE;
+  const count = walked && place.what.kind === 'space' ? countOwed(sites, from, to) : 0;
+  const wanted = `next ${describeWhat(place.what, worker.terms)}`;
+  if (count > 0) stuck(worker, { kind: 'passed over', count, wanted, span: place.span });
+  return count > 0;
 }
 
 /** Turns the round so that it starts at a place. */

@@ -79,8 +79,10 @@ export function workRow(
     good = attempt(!habit.counts);
     if (!good) attempt(null);
   }
-  if (!good && worker.trouble?.kind === 'not there' && plan.line.stated !== null && plan.checksCount) {
-    // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant.
+  const told = plan.checksCount ? plan.line.stated : (plan.meant ?? null);
+  if (!good && worker.trouble?.kind === 'not there' && told !== null) {
+    // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant. In a range that is
+    // the count of the row repeated.
     worker.passesSpaces = true;
     good = attempt(null);
     worker.passesSpaces = false;
@@ -160,10 +162,17 @@ function finish(
     if (fault !== null) faults.push(fault);
     return { row: null, top: null, faults, doubt: null, assumed: null };
   }
-  if (builder.kind.length === worker.rowFirst)
+  if (builder.kind.length === worker.rowFirst) {
+    const { stated } = plan.line;
+    if (stated !== null && plan.checksCount && plan.unit !== null) {
+      const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
+      faults.push(...countFault(plan, stated, nothing, worker, setting));
+    }
     return { row: null, top: below, faults, doubt: null, assumed: null };
+  }
   const joined = worker.joined;
   const foundation =
+    !(below?.stitches != null && plan.line.stated !== null) &&
     !worker.rowBegun &&
     worker.countedStart < 0 &&
     builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
@@ -182,19 +191,11 @@ function finish(
   if (!foundation) {
     const left = leftFault(worker, plan, file, size);
     if (left !== null) faults.push(left);
-    const wrong =
-      plan.checksCount && plan.line.stated !== null
-        ? differences(plan.line.stated, made, worker.sizeIndex, worker.terms)
-        : [];
-    if (wrong.length > 0 && plan.line.stated !== null) {
-      faults.push(
-        diagnose(
-          'count/mismatch',
-          { file, span: plan.line.stated.span, sizes: [size] },
-          { row: plan.label, differences: wrong },
-        ),
-      );
-      doubt = statedStitches(plan.line.stated, worker.sizeIndex);
+    const { stated } = plan.line;
+    const wrong = plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting) : [];
+    if (wrong.length > 0) {
+      faults.push(...wrong);
+      doubt = statedStitches(stated, worker.sizeIndex);
     }
     // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
     const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
@@ -240,6 +241,20 @@ function finish(
         stitches: made.stitches,
       };
   return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
+}
+
+/** One fault for a count that is not what the row makes; none where it is. */
+function countFault(
+  plan: RowPlan,
+  stated: StatedCount,
+  made: RowCount,
+  worker: Worker,
+  { file, size }: RowSetting,
+): readonly Diagnostic[] {
+  const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
+  if (wrong.length === 0) return [];
+  const at = { file, span: stated.span, sizes: [size] };
+  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong })];
 }
 
 function pick({

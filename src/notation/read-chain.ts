@@ -142,7 +142,7 @@ function readFurther(cursor: Cursor): number {
     const start = cursor.at;
     const joined = takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor) || takeComma(cursor);
     takeAny(cursor, 'a', 'and');
-    if (joined && takeAny(cursor, 'ch') !== null) {
+    if (joined && takeAny(cursor, 'ch', 'chain') !== null) {
       if (peek(cursor).kind === 'dash') cursor.at += 1;
       chains += readNumber(cursor)?.values[0] ?? 0;
       takeAny(cursor, 'sp');

@@ -238,6 +238,7 @@ function takeEndingWith(cursor: Cursor): 'last rep' | 'row' | null {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
+    takeAny(cursor, 'the');
     takeAny(cursor, 'last', 'final');
     const rep = takeAny(cursor, 'rep', 'repeat') !== null;
     if (takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return rep ? 'last rep' : 'row';
@@ -312,6 +313,7 @@ function readEndingLast(cursor: Cursor): boolean {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
+    takeAny(cursor, 'the');
     takeAny(cursor, 'last', 'final');
     takeAny(cursor, 'rep', 'repeat');
     if (takeAny(cursor, 'at') !== null && peek(cursor).text === '**') {

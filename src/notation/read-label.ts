@@ -88,6 +88,8 @@ function readNumbered(cursor: Cursor): Label | null {
   if (ranged && (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))) {
     cursor.at += named ? 2 : 1;
     const to = readNumber(cursor);
+    const each = to === null ? null : readRanges(cursor, first, to);
+    if (each !== null) return { kind: 'numbered', unit, word, ...each, span: spanSince(cursor, from) };
     takeAny(cursor, 'inclusive', 'incl');
     takeRowCount(cursor);
     const low = first.values[0] ?? 0;
@@ -103,6 +105,28 @@ function readNumbered(cursor: Cursor): Label | null {
     return { kind: 'numbered', unit, word, from: first, to, span: spanSince(cursor, from) };
   }
   return { kind: 'numbered', unit, word, from: first, to: null, span: spanSince(cursor, from) };
+}
+
+/** `Rows 15-17 (15-17, 17-20)`: a range for each size; null when none stands behind the first. */
+function readRanges(cursor: Cursor, first: Num, last: Num): { from: Num; to: Num } | null {
+  const at = cursor.at;
+  const from = [...first.values];
+  const to = [...last.values];
+  const more = (): boolean => peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon';
+  if (peek(cursor).kind !== 'open') return null;
+  do {
+    if (peek(cursor, 1).kind !== 'number' || peek(cursor, 2).kind !== 'dash') break;
+    if (peek(cursor, 3).kind !== 'number') break;
+    from.push(peek(cursor, 1).value);
+    to.push(peek(cursor, 3).value);
+    cursor.at += 4;
+  } while (more());
+  if (peek(cursor).kind !== 'close' || from.length !== cursor.context.sizes) {
+    cursor.at = at;
+    return null;
+  }
+  cursor.at += 1;
+  return { from: { values: from, span: first.span }, to: { values: to, span: last.span } };
 }
 
 /** `(3 rnds)` behind a range says how many that is. */

@@ -209,8 +209,8 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
   const start = cursor.at;
   const all: What[] = [first];
   while (takeAny(cursor, 'and') !== null) {
-    takeAny(cursor, 'in');
-    takeAny(cursor, 'each');
+    takeAny(cursor, 'in', 'into');
+    takeAny(cursor, 'each', 'every');
     const more = readWhat(cursor);
     if (more === null) break;
     all.push(more);

@@ -35,7 +35,7 @@ type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ch', 'chs', 'chain'], readChain),
   ...entries(['sk', 'skip', 'miss'], readSkip),
-  ...entries(['turn', 'do'], readTurn),
+  ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
   ...entries(['in'], readLeadingIn),
   ...entries(['start', 'begin'], readStart),
@@ -53,6 +53,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
       'pull',
       'move',
       'weave',
+      'draw',
+      'thread',
+      'gather',
       'mark',
       'remove',
       'sm',
@@ -192,12 +195,14 @@ function readTurn(cursor: Cursor): Step | null {
     takeAny(cursor, 'work', 'piece');
     return { kind: 'turn', what: 'turn', span };
   }
-  if (takeWords(cursor, 'do', 'not', 'turn'))
+  if (takeAny(cursor, "don't", 'don’t') === null && !takeWords(cursor, 'do', 'not')) return null;
+  if (takeAny(cursor, 'turn') !== null)
     return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
-  if (takeWords(cursor, 'do', 'not', 'fasten', 'off') || takeWords(cursor, 'do', 'not', 'cut', 'yarn'))
+  if (takeWords(cursor, 'fasten', 'off') || takeWords(cursor, 'cut', 'yarn'))
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  if (takeWords(cursor, 'do', 'not', 'join'))
+  if (takeAny(cursor, 'join') !== null)
     return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
+  cursor.at = from;
   return null;
 }
 

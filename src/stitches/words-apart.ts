@@ -23,7 +23,8 @@ const BEFORE_A_PLACE =
 
 /**
  * Words other than stitches that only one of the two uses (common practice). "Tension" is how tightly one works in both,
- * and the swatch only in UK terms; `yo` and spelling tell nothing, for both are met in patterns of either kind.
+ * and the swatch only in UK terms; `yo`, `skip` in full
+ * and spelling tell nothing, for both are met in patterns of either kind.
  */
 const OTHER_WORDS: Readonly<Record<Terms, readonly (readonly [form: string, own: string])[]>> = {
   US: [
@@ -36,7 +37,6 @@ const OTHER_WORDS: Readonly<Record<Terms, readonly (readonly [form: string, own:
   ],
   UK: [
     ['sk', 'miss'],
-    [`${NOT_FORBIDDEN}skip${BEFORE_A_PLACE}`, 'miss'],
     ['gauge', 'tension'],
     ['work even', 'work straight'],
     ['half double', 'half treble'],

@@ -9,7 +9,9 @@ import { workPiece } from '../fabric/work-text.ts';
 
 /** A flat piece with so many sc in Row 1, and the row in question as Row 2. */
 function overRow(n: number, row: string, more: Partial<Piece> = {}): Piece {
-  const head = `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across. (${n} sc)`;
+  // Where the row says to turn, so does the one before it.
+  const turn = /\bturn\b/.test(row) ? ', turn' : '';
+  const head = `Ch ${n + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across${turn}. (${n} sc)`;
   return { work: `${head}\nRow 2: ${row}`, special: ['shell: 5 dc in same st'], yarns: 'AB', ...more };
 }
 

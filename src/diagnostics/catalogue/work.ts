@@ -204,6 +204,12 @@ export const workFaults = {
       ? `write "(skipped ${chains} ch count as ${as})" or "(skipped ${chains} ch do not count as a st)" after it.`
       : `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
   }),
+  'chain/twice': (): Wording => ({
+    severity: 'warning',
+    message: 'the same chain stands twice at the start of the row',
+    why: 'The second is worked as a space, which gives the row a hole at its edge and makers pause over.',
+    try: 'take one of them out, or write both as one chain.',
+  }),
   'yarn/unused': ({ letter }: { readonly letter: string }): Wording => ({
     severity: 'warning',
     message: `yarn ${letter} is listed but no row uses it`,
