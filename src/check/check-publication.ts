@@ -2,6 +2,7 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { ballsPerSize } from './balls-per-size.ts';
+import { chainHeights } from './chain-heights.ts';
 import { chainsTwoWays } from './chains-two-ways.ts';
 import { cutRepeats } from './cut-repeats.ts';
 import { doubledChains } from './doubled-chains.ts';
@@ -13,6 +14,7 @@ import { gaugeOfWeight } from './gauge-of-weight.ts';
 import { hookLetter } from './hook-letter.ts';
 import { hookOfWeight } from './hook-of-weight.ts';
 import { listedRows } from './listed-rows.ts';
+import { missingChains } from './missing-chains.ts';
 import { missingJoins } from './missing-joins.ts';
 import { missingTurns } from './missing-turns.ts';
 import { mixedTerms } from './mixed-terms.ts';
@@ -29,6 +31,8 @@ const RULES: readonly Rule[] = [
   missingTurns,
   missingJoins,
   doubledChains,
+  chainHeights,
+  missingChains,
   cutRepeats,
   listedRows,
   unusedYarns,

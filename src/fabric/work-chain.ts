@@ -140,7 +140,14 @@ export function skippedChains(
   const stated = counts !== null;
   const does = stated ? counts.as !== null : (worker.chainReading ?? worker.settled.get(span.start) ?? habit);
   if (!stated && tall && row.turningChain?.counts !== 'no') {
-    worker.chainAssumed = { chains: nth - 1, counts: does, as: stitchId, skipped: true, span };
+    worker.chainAssumed = {
+      chains: nth - 1,
+      counts: does,
+      as: stitchId,
+      skipped: true,
+      joinedTo: false,
+      span,
+    };
   }
   if (!does) return;
   const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
@@ -213,7 +220,7 @@ function habit(
     ({ kind, ...step }) => kind === 'join' && 'place' in step && step.place?.kind === 'of-chain',
   );
   const counts = worker.chainReading ?? worker.settled.get(span.start) ?? (tall.counts === 'yes' || joinedTo);
-  worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, span };
+  worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, joinedTo, span };
   return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
 }
 

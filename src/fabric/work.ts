@@ -168,7 +168,8 @@ function workPart(
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
         worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
-      if (worked.assumed !== null && !warned.has(worked.assumed.chains)) {
+      const isTold = worked.assumed?.joinedTo === true && worked.assumed.counts;
+      if (worked.assumed !== null && !isTold && !warned.has(worked.assumed.chains)) {
         warned.add(worked.assumed.chains);
         diagnostics.push(chainWarning(worked.assumed, worker, file));
       }

@@ -180,6 +180,8 @@ export interface ChainAssumed {
   readonly counts: boolean;
   readonly as: string;
   readonly skipped: boolean;
+  /** The round is joined into its top, which says that it counts though the words do not. */
+  readonly joinedTo: boolean;
   readonly span: Span;
 }
 

@@ -204,6 +204,24 @@ export const workFaults = {
       ? `write "(skipped ${chains} ch count as ${as})" or "(skipped ${chains} ch do not count as a st)" after it.`
       : `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
   }),
+  'chain/none': (): Wording => ({
+    severity: 'error',
+    message: 'a chain of none is asked for',
+    why: 'There is nothing to make.',
+    try: 'give the number of chains, or leave the step out; a size that skips it is written "-".',
+  }),
+  'chain/height': ({ chains, usual, stitch }: ChainHeight): Wording => ({
+    severity: 'warning',
+    message: `ch ${chains} is said to count as a ${stitch}, which is usually ${usual} high`,
+    why: 'A chain of another height draws the edge in or lets it stick out, and makers take it for a slip.',
+    try: `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${Math.max(1, chains - usual)}").`,
+  }),
+  'chain/left-out': (): Wording => ({
+    severity: 'warning',
+    message: 'this row begins without a chain, though the others that begin with the same stitch have one',
+    why: 'Makers will wonder whether it is meant, and the edge draws in where it is not made.',
+    try: 'begin it with the chain of the other rows.',
+  }),
   'chain/twice': (): Wording => ({
     severity: 'warning',
     message: 'the same chain stands twice at the start of the row',
@@ -247,6 +265,13 @@ interface ChainUnstated {
   readonly counts: boolean;
   /** Chains skipped before the first stitch of row 1, rather than a turning chain. */
   readonly skipped: boolean;
+}
+
+interface ChainHeight {
+  /** Those that stand for the stitch. */
+  readonly chains: number;
+  readonly usual: number;
+  readonly stitch: string;
 }
 
 interface CutRepeat {
