@@ -14,8 +14,7 @@ import { planSize } from './check/plan-size.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
-import type { Fabric } from './fabric/fabric.ts';
-import { workSize } from './fabric/work.ts';
+import { type Worked, workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
@@ -51,9 +50,9 @@ function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
-    const { fabric, diagnostics } = workSize(pattern, index, plan);
-    ofWork.push(...diagnostics);
-    sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, fabric));
+    const worked = workSize(pattern, index, plan);
+    ofWork.push(...worked.diagnostics);
+    sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, worked));
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
   const diagnostics = mergeRepeated(
@@ -73,7 +72,12 @@ export function checkPattern(source: Source, slug: string): readonly Diagnostic[
   return compilePattern(source, slug).diagnostics;
 }
 
-function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fabric): CompiledSize {
+function compiledSize(
+  pattern: Pattern,
+  index: number,
+  slug: string,
+  { fabric, accounts }: Worked,
+): CompiledSize {
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
   const yarnInk = Object.fromEntries(
@@ -88,6 +92,7 @@ function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fab
     size,
     slug,
     fabric,
+    accounts,
     get measures() {
       return measures();
     },

@@ -6,6 +6,7 @@ import { stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, closeGroup, MOST_STITCHES, openGroup } from './builder.ts';
 import type { Into } from './fabric.ts';
 import { FLAG, INTO, LOOP, NONE } from './fabric.ts';
+import { within } from './ledger.ts';
 import type { Site } from './site.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
@@ -58,7 +59,7 @@ export function makeInto(
   const opened = worker.group;
   worker.into = site;
   worker.inSpecial = inSpecial || special !== null;
-  const done = work(worker, steps);
+  const done = within(worker, () => work(worker, steps));
   if (opens) closeGroup(worker.builder, opened);
   worker.group = group;
   worker.into = into;

@@ -1,9 +1,11 @@
 /** The places a phrase names, as indices along the row below, each ready to be worked. */
 
+import { describeWhat } from '../notation/describe-what.ts';
+import { ordinal } from '../notation/ordinal.ts';
 import type { Num, Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
-import { describeSite, describeWhat } from './describe.ts';
+import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
 import {
   afterPlace,
@@ -263,11 +265,6 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
     if (isWanted(site, what)) return true;
   }
   return false;
-}
-
-function ordinal(n: number): string {
-  const teen = n % 100 >= 11 && n % 100 <= 13;
-  return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
 }
 
 /** Spaces are passed over by "each st", stitches by "each ch-1 sp". */

@@ -2,16 +2,20 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import { wordStitches } from '../explain/word-made.ts';
+import { wordUsed } from '../explain/word-used.ts';
+import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
-import { abbreviation } from './describe.ts';
+import { keepAccount } from './account-row.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces } from './find-site.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
-import { countRow, differences, forOneSize, statedStitches } from './row-count.ts';
+import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { plainSite } from './site.ts';
@@ -46,6 +50,8 @@ export interface RowWorked {
   /** A count was stated that the row does not make: what follows may be meant for that count. */
   readonly doubt: number | null;
   readonly assumed: ChainAssumed | null;
+  /** Null where nothing was made. */
+  readonly account: RowAccount | null;
 }
 
 export interface RowSetting {
@@ -119,6 +125,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.lastWasSpace = false;
   worker.below = null;
   worker.top = null;
+  worker.ledger.length = 0;
   worker.rowLoop = 'both';
   worker.leaves = false;
   worker.direction = side === 'RS' ? 'left' : 'right';
@@ -155,12 +162,13 @@ function finish(
     terms: worker.terms,
   };
   if (worker.trouble !== null) {
-    const fault = reportTrouble(worker.trouble, place);
+    const account = keepAccount(worker, plan, below, { firstSpace, foundation: false, broken: true });
+    const fault = reportTrouble(worker.trouble, place, account);
     if (fault !== null) faults.push(fault);
-    return { row: null, top: null, faults, doubt: null, assumed: null };
+    return { row: null, top: null, faults, doubt: null, assumed: null, account: told(account, faults) };
   }
   if (builder.kind.length === worker.rowFirst)
-    return { row: null, top: below, faults, doubt: null, assumed: null };
+    return { row: null, top: below, faults, doubt: null, assumed: null, account: null };
   const joined = worker.joined;
   const foundation =
     !worker.rowBegun &&
@@ -175,9 +183,10 @@ function finish(
     firstSpace,
     worker.row,
   );
+  const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
   if (!foundation) {
-    const left = leftFault(worker, plan, file, size);
+    const left = leftFault(worker, plan, account, setting);
     if (left !== null) faults.push(left);
     const wrong =
       plan.checksCount && plan.line.stated !== null
@@ -188,7 +197,7 @@ function finish(
         diagnose(
           'count/mismatch',
           { file, span: plan.line.stated.span, sizes: [size] },
-          { row: plan.label, differences: wrong },
+          { row: plan.label, differences: wrong, sum: wordStitches(account, worker.terms) },
         ),
       );
       doubt = statedStitches(plan.line.stated, worker.sizeIndex);
@@ -214,10 +223,7 @@ function finish(
     span: plan.line.span,
     line: plan.lineIndex,
     ...pick(made),
-    stated:
-      plan.checksCount && plan.line.stated !== null
-        ? forOneSize(plan.line.stated.text, worker.sizeIndex)
-        : null,
+    stated: account.stated,
   };
   const nextTop: Top = foundation
     ? {
@@ -227,6 +233,7 @@ function finish(
         turned: false,
         travelled: false,
         stitches: null,
+        row: worker.row,
       }
     : {
         sites,
@@ -235,8 +242,20 @@ function finish(
         turned: turnsAfter(plan.steps, plan.unit),
         travelled: joined && worker.travelled,
         stitches: made.stitches,
+        row: worker.row,
       };
-  return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
+  return {
+    row,
+    top: nextTop,
+    faults,
+    doubt,
+    assumed: worker.chainAssumed,
+    account: told({ ...account, label: row.label }, faults),
+  };
+}
+
+function told(account: RowAccount, faults: readonly Diagnostic[]): RowAccount {
+  return { ...account, faults: faults.map(({ message }) => message) };
 }
 
 function pick({
@@ -264,7 +283,12 @@ function usedUp(worker: Worker): boolean {
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
-function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): Diagnostic | null {
+function leftFault(
+  worker: Worker,
+  plan: RowPlan,
+  account: RowAccount,
+  { file, size }: RowSetting,
+): Diagnostic | null {
   const { sites, next, lastWasSpace } = belowState(worker);
   if (sites === null || worker.leaves) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
@@ -277,7 +301,13 @@ function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): D
   return diagnose(
     'row/unworked',
     { file, span: whole, sizes: [size] },
-    { row: plan.label, left, below, unit: lastWasSpace ? 'space' : 'stitch' },
+    {
+      row: plan.label,
+      left,
+      below,
+      unit: lastWasSpace ? 'space' : 'stitch',
+      used: wordUsed(account),
+    },
   );
 }
 

@@ -7,6 +7,7 @@ import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
+import { noteStep } from './ledger.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
@@ -33,6 +34,7 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     if (step === undefined) break;
     worker.effort += 1;
     if (worker.effort > MOST_EFFORT) return stuck(worker, { kind: 'too many', span: step.span });
+    noteStep(worker, step);
     // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
     if (step.kind === 'repeat' || step.kind === 'bracket') {
       const following = steps.slice(i + 1);

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
 import type { ChainStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern, Special } from '../pattern/pattern.ts';
 import { emptyBuilder } from './builder.ts';
@@ -36,6 +37,8 @@ export interface Worked {
   readonly diagnostics: readonly Diagnostic[];
   /** Every row was worked; otherwise the fabric ends before the first that could not be. */
   readonly whole: boolean;
+  /** How each row came to its number, also the one where a part breaks off. */
+  readonly accounts: readonly RowAccount[];
 }
 
 /** What a part leaves for another that goes on from it. */
@@ -58,6 +61,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   const rows: FabricRow[] = [];
   const parts: FabricPart[] = [];
   const diagnostics: Diagnostic[] = [];
+  const accounts: RowAccount[] = [];
   const ends = new Map<string, PartEnd | null>();
   let whole = true;
   for (const [index, part] of pattern.parts.entries()) {
@@ -87,6 +91,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       { size, sizeIndex, rows: plan.rows },
       rows,
       diagnostics,
+      accounts,
     );
     if (!end.whole) whole = false;
     ends.set(
@@ -103,7 +108,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       onto: from?.index ?? null,
     });
   }
-  return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole };
+  return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole, accounts };
 }
 
 /** With a special stitch that is described by itself nothing can be worked. */
@@ -113,7 +118,7 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
   const diagnostics = circular
     .slice(0, 1)
     .map(({ name, span }) => diagnose('special/circular', { file, span }, { name }));
-  return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false };
+  return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false, accounts: [] };
 }
 
 interface PartSetting {
@@ -131,6 +136,7 @@ function workPart(
   setting: PartSetting,
   rows: FabricRow[],
   diagnostics: Diagnostic[],
+  accounts: RowAccount[],
 ): { top: Top | null; whole: boolean } {
   const { file } = pattern.source;
   const { size } = setting;
@@ -153,6 +159,7 @@ function workPart(
       worker.row = rows.length;
       const worked = workRow(worker, piece, top, doubt, { file, size });
       diagnostics.push(...worked.faults);
+      if (worked.account !== null) accounts.push(worked.account);
       doubt = worked.doubt;
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
       if (worked.assumed !== null && !warned.has(worked.assumed.chains)) {

@@ -77,6 +77,20 @@ export interface SpecialWork {
   readonly steps: readonly Step[];
 }
 
+/** Where a step of the row in hand, or a pass of one of its repeats, begins. */
+export interface LedgerEntry {
+  readonly step: Step;
+  /** A step of the row itself, a pass of a repeat among them, or a step of the first pass. */
+  readonly of: 'row' | 'pass' | 'first pass';
+  /** The first stitch it makes. */
+  readonly first: number;
+  /** The places below as they stand, and the next of them. */
+  readonly sites: readonly Site[] | null;
+  readonly next: number;
+  /** The place worked before it was a space. */
+  readonly behindSpace: boolean;
+}
+
 export interface Worker {
   /** The pattern's own terms, which faults speak in. */
   readonly terms: Terms;
@@ -159,6 +173,10 @@ export interface Worker {
   round: boolean;
   /** Row index where the piece in hand begins: its edges are its own rows'. */
   pieceFirst: number;
+  /** How the row in hand has fared, step by step. */
+  readonly ledger: LedgerEntry[];
+  /** How deep the steps being worked lie: 0 those of the row, 1 those of a repeat's first pass, more for all others. */
+  depth: number;
   /** The foundation chain of the piece. */
   foundation: { readonly first: number; readonly end: number } | null;
   /** Edges of the piece still to be gone along, in order; null when the piece has none yet. */
@@ -211,6 +229,7 @@ export interface Mark {
   readonly chainAssumed: ChainAssumed | null;
   readonly inSpecial: boolean;
   readonly sidesDone: number;
+  readonly noted: number;
   readonly below: Worker['below'];
   readonly top: Worker['top'];
   readonly passed: Worker['passed'];
@@ -267,6 +286,8 @@ export function newWorker(
     round: false,
     foundation: null,
     pieceFirst: 0,
+    ledger: [],
+    depth: 0,
     edges: null,
   };
 }
@@ -309,6 +330,7 @@ export function markWorker(worker: Worker): Mark {
     lastWasSpace,
     chainAssumed,
     sidesDone,
+    noted: worker.ledger.length,
     below,
     top,
     passed,
@@ -318,8 +340,9 @@ export function markWorker(worker: Worker): Mark {
 /** Back to a mark, with whatever trouble came since forgotten. */
 export function restore(worker: Worker, mark: Mark): void {
   backToMark(worker.builder, mark.builder);
-  const { builder: _builder, sidesDone, ...state } = mark;
+  const { builder: _builder, sidesDone, noted, ...state } = mark;
   Object.assign(worker, state);
+  worker.ledger.length = noted;
   if (worker.edges !== null) worker.edges.sidesDone = sidesDone;
   worker.trouble = null;
 }

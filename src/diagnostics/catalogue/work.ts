@@ -3,25 +3,25 @@
 import type { Wording } from '../diagnostic.ts';
 
 export const workFaults = {
-  'count/mismatch': ({ row, differences }: CountMismatch): Wording => ({
+  'count/mismatch': ({ row, differences, sum }: CountMismatch): Wording => ({
     severity: 'error',
     message: `${row} makes ${list(differences.map(({ made, what }) => `${made} ${what}`))}, but ${list(differences.map(({ stated }) => `${stated}`))} ${differences.length === 1 ? 'is' : 'are'} stated`,
-    why: 'The next row is worked into these, and readers count them to see whether they are right.',
-    try: `state ${list(differences.map(({ made, what }) => `${made} ${what}`))} if the row is right, or mend the row.`,
+    why: `${sum === null ? '' : `It comes to that as ${sum}. `}The next row is worked into these, and readers count by them.`,
+    try: `go through the row: the count or the row may be wrong. If the row is right, state ${list(differences.map(({ made, what }) => `${made} ${what}`))}.`,
   }),
-  'row/unworked': ({ row, left, below, unit }: Unworked): Wording => ({
+  'row/unworked': ({ row, left, below, unit, used }: Unworked): Wording => ({
     severity: 'error',
     message: `${row} leaves ${left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked`,
-    why: 'A row has to account for all of the row below, or makers will wonder where to stop.',
+    why: `${used === null ? `It uses ${below - left}` : sentence(used)}. A row has to account for all of the row below, or makers will wonder where to stop.`,
     try: `work or skip the ${left === 1 ? 'one' : left} left, or change how far the row goes.`,
   }),
-  'row/used-up': ({ row, wanted, below }: UsedUp): Wording => ({
+  'row/used-up': ({ row, wanted, below, used }: UsedUp): Wording => ({
     severity: 'error',
     message: `${row} asks for another ${wanted}, but the row below has none left`,
     why:
       below === null
         ? 'There is nowhere to put the stitch.'
-        : `The row below has ${below} to work into and they are all used.`,
+        : `The row below has ${below} to work into and they are all used${used === null ? '' : `: ${used}`}.`,
     try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
   }),
   'row/passed-over': ({ row, count, wanted }: PassedOver): Wording => ({
@@ -197,18 +197,24 @@ interface ChainUnstated {
 
 interface CountMismatch extends RowOnly {
   readonly differences: readonly { readonly what: string; readonly stated: number; readonly made: number }[];
+  /** `ch 3 is 1, (1 + 5) x 5 = 30, 3 in the last sc: 34 sts`; null for a row that makes no stitches. */
+  readonly sum: string | null;
 }
 
 interface Unworked extends RowOnly {
   readonly left: number;
   readonly below: number;
   readonly unit: 'stitch' | 'space';
+  /** `the repeat uses 6, 8 times = 48; the ends use 2 + 5: 55`; null for a row without a repeat. */
+  readonly used: string | null;
 }
 
 interface UsedUp extends RowOnly {
   readonly wanted: string;
   /** How many the row below has, null when that is not known. */
   readonly below: number | null;
+  /** How they were used, as in Unworked. */
+  readonly used: string | null;
 }
 
 interface PassedOver extends RowOnly {
@@ -279,6 +285,10 @@ function evenly({ uses, passes, used, after, available, upTo, unit }: Uneven): s
         ? `before the last ${upTo.n}`
         : `up to the ${upTo.what}`;
   return `make the ${over} ${where} a multiple of ${uses}${rest > 0 ? ` plus ${rest}` : ''}, or change where the repeat ends.`;
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** A pattern that lists no sizes has one, which nobody would call by a name. */
