@@ -12,6 +12,7 @@ import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
+import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
 import { type Worked, workSize } from './fabric/work.ts';
@@ -24,6 +25,9 @@ import { readTranscript } from './transcribe/read-transcript.ts';
 import { transcribe } from './transcribe/transcribe.ts';
 import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
+
+/** Stitches and steps that all sizes together may come to; each size has a limit of its own. */
+const MOST_EFFORT = 4_000_000;
 
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
 export function compilePattern(source: Source, slug: string): CompiledPattern {
@@ -46,12 +50,19 @@ function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
+  let effort = 0;
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
+    if (effort > MOST_EFFORT) {
+      const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
+      ofWork.push(diagnose('size/too-many', { file: pattern.source.file, span }, { size: size.name }));
+      break;
+    }
     const worked = workSize(pattern, index, plan);
-    ofWork.push(...worked.diagnostics);
+    for (const diagnostic of worked.diagnostics) ofWork.push(diagnostic);
+    effort += worked.effort;
     sizes.push(compiledSize(pattern, index, slugs[index] ?? size.name, worked));
   }
   const fabrics = sizes.map(({ fabric }) => fabric);

@@ -81,6 +81,8 @@ export function workRow(
   };
   let good = attempt(null);
   const habit = worker.chainAssumed;
+  // More than can be worked stays so in every reading.
+  if (worker.trouble?.kind === 'too many') return finish(worker, plan, start, firstSpace, top, setting);
   if (!good && habit !== null) {
     good = attempt(!habit.counts);
     if (!good) attempt(null);

@@ -39,6 +39,8 @@ export interface Worked {
   readonly whole: boolean;
   /** How each row came to its number, also the one where a part breaks off. */
   readonly accounts: readonly RowAccount[];
+  /** Stitches made and steps gone through, against endless work. */
+  readonly effort: number;
 }
 
 /** What a part leaves for another that goes on from it. */
@@ -108,7 +110,13 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       onto: from?.index ?? null,
     });
   }
-  return { fabric: finishFabric(worker.builder, size, rows, parts), diagnostics, whole, accounts };
+  return {
+    fabric: finishFabric(worker.builder, size, rows, parts),
+    diagnostics,
+    whole,
+    accounts,
+    effort: worker.effort + worker.builder.kind.length,
+  };
 }
 
 /** With a special stitch that is described by itself nothing can be worked. */
@@ -118,7 +126,13 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
   const diagnostics = circular
     .slice(0, 1)
     .map(({ name, span }) => diagnose('special/circular', { file, span }, { name }));
-  return { fabric: finishFabric(emptyBuilder(), size, [], []), diagnostics, whole: false, accounts: [] };
+  return {
+    fabric: finishFabric(emptyBuilder(), size, [], []),
+    diagnostics,
+    whole: false,
+    accounts: [],
+    effort: 0,
+  };
 }
 
 interface PartSetting {

@@ -60,6 +60,12 @@ export const workFaults = {
     why: 'It cannot be told how many rows to work.',
     try: 'give the size a height: (with a gauge) or rows:.',
   }),
+  'row/too-many': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
+    severity: 'error',
+    message: `the rows from ${row} on are more than can be worked; ${limit.toLocaleString('en')} is the most`,
+    why: 'No piece has that many; a number is likely wrong.',
+    try: 'check how far the range goes, or how often the rows are repeated.',
+  }),
   'row/ending': ({ rows, size, ending, ends }: Ending): Wording => ({
     severity: 'error',
     message: `${sizeName(size)} has ${rows} rows and would end with a Row ${ends}, not a Row ${ending}`,
@@ -173,6 +179,12 @@ export const workFaults = {
     message: `"${name}" is described by way of itself`,
     why: 'It never comes down to stitches that a maker could work.',
     try: 'describe it in stitches, such as "5 dc in same st".',
+  }),
+  'size/too-many': ({ size }: { readonly size: string }): Wording => ({
+    severity: 'error',
+    message: `the sizes from ${size} on are not worked: those before it come to millions of stitches`,
+    why: 'All sizes of a pattern together are far less; a number is likely wrong.',
+    try: 'check the repeats and the numbers of the larger sizes.',
   }),
   'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
     severity: 'error',
