@@ -57,7 +57,13 @@ function compileRead({ pattern, diagnostics: ofFile }: ReadPattern, slug: string
     if (plan === null) continue;
     if (effort > MOST_EFFORT) {
       const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
-      ofWork.push(diagnose('size/too-many', { file: pattern.source.file, span }, { size: size.name }));
+      ofWork.push(
+        diagnose(
+          'size/too-many',
+          { file: pattern.source.file, span },
+          { size: size.name, limit: MOST_EFFORT },
+        ),
+      );
       break;
     }
     const worked = workSize(pattern, index, plan);

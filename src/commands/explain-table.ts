@@ -2,10 +2,10 @@
 
 import type { CompiledSize } from '../compiled.ts';
 import { cellsOf } from '../diagnostics/display-width.ts';
-import type { Taken, Unworked } from '../fabric/row-places.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { type ExplainedRow, explainRows } from './explain-rows.ts';
 import { type FoldedRows, foldRows } from './fold-rows.ts';
+import { counted, leftWords, takenWords } from './place-figures.ts';
 
 /** Below this many characters beside the figures, the sums go under them. */
 const LEAST_BESIDE = 44;
@@ -70,30 +70,6 @@ function entryOf({ label, row, as, level }: FoldedRows): Entry {
   };
 }
 
-function takenWords(takes: Taken | null): string[] {
-  if (takes === null) return [];
-  return [
-    ...counted(takes.stitches, 'st'),
-    ...counted(takes.spaces, 'sp'),
-    ...(takes.chains > 0 ? [`${takes.chains} ch`] : []),
-    ...(takes.rings > 0 ? ['the ring'] : []),
-    ...counted(takes.gaps, 'gap'),
-    ...counted(takes.rowEnds, 'row end'),
-    ...(takes.otherSide > 0 ? [`${takes.otherSide} ch, other side`] : []),
-    ...(takes.rowsBelow > 0 ? [`${takes.rowsBelow} further down`] : []),
-  ];
-}
-
-function leftWords({ skips, leaves }: ExplainedRow): string[] {
-  const of = (unworked: Unworked, word: string): string[] =>
-    [
-      ...counted(unworked.stitches, 'st'),
-      ...counted(unworked.spaces, 'sp'),
-      ...(unworked.chains > 0 ? [`${unworked.chains} ch`] : []),
-    ].map((words) => `${words} ${word}`);
-  return [...of(skips, 'skipped'), ...of(leaves, 'left')];
-}
-
 function madeWords({ makes }: ExplainedRow): string[] {
   return [
     ...counted(makes.stitches, 'st'),
@@ -105,10 +81,6 @@ function madeWords({ makes }: ExplainedRow): string[] {
 function howWords({ how, account }: ExplainedRow): string[] {
   const { stitches, spaces, uses } = how;
   return [stitches, spaces, uses, ...account.faults].filter((words) => words !== null);
-}
-
-function counted(n: number, word: string): string[] {
-  return n === 0 ? [] : [`${n} ${word}${n === 1 ? '' : 's'}`];
 }
 
 /** Broken between words, further lines set in a little. */

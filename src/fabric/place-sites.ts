@@ -151,7 +151,8 @@ function findAny(worker: Worker, what: What, span: Span): number {
 function fromHook(worker: Worker, nth: number, span: Span): Site | null {
   const site = worker.sites?.[nth - 1];
   if (site === undefined || site.kind !== 'chain' || site.space !== NONE) {
-    stuck(worker, { kind: 'no chain', wanted: `a ${ordinal(nth)} ch from hook`, span });
+    const chains = worker.sites?.filter(({ kind, space }) => kind === 'chain' && space === NONE).length ?? 0;
+    stuck(worker, { kind: 'no chain', wanted: `a ${ordinal(nth)} ch from hook`, chains, span });
     return null;
   }
   passPlace(worker, nth - 1);

@@ -48,7 +48,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
     if (numbers === null) return { plans, faults };
-    if (plans.length + numbers.length > MOST_ROWS) {
+    if (line.readable && plans.length + numbers.length > MOST_ROWS) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       const facts = { row: rowName(word, numbers[0] ?? 0), limit: MOST_ROWS };
       faults.push(diagnose('row/too-many', { file: setting.file, span: rep?.span ?? line.span }, facts));

@@ -53,7 +53,11 @@ export function reportTrouble(trouble: Trouble, place: RowPlace, account: RowAcc
     case 'no foundation':
       return diagnose('row/nothing-below', at, { row });
     case 'no chain':
-      return diagnose('place/no-chain', at, { row, wanted: trouble.wanted });
+      return diagnose('place/no-chain', at, {
+        row,
+        wanted: trouble.wanted,
+        chains: trouble.chains ?? 0,
+      });
     case 'which stitch':
       return diagnose('place/which-stitch', at, { row, special: trouble.special });
     case 'no edge':

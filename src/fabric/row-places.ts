@@ -1,7 +1,7 @@
 /** A fabric and the accounts of its rows in, what each row is worked into and what of the row below it leaves out. */
 
 import type { RowAccount, Tally } from '../explain/row-account.ts';
-import type { Fabric } from './fabric.ts';
+import type { Fabric, FabricRow } from './fabric.ts';
 import { FLAG, INTO, NONE, stitchId, targets } from './fabric.ts';
 
 /** The places a row is worked into, each once however much goes into it. */
@@ -48,6 +48,14 @@ export function rowPlaces(fabric: Fabric, accounts: readonly RowAccount[]): read
     const onto = byFirst.get(fabric.rows[row]?.first ?? -1) ?? null;
     return placesOf(fabric, account, onto, row, spaces.get(row) ?? []);
   });
+}
+
+/** The same, asked for row by row; of a row that could not be worked nothing is told. */
+export function placesByRow(fabric: Fabric, accounts: readonly RowAccount[]): (row: FabricRow) => RowPlaces {
+  const places = rowPlaces(fabric, accounts);
+  const byFirst = new Map(accounts.map(({ first, broken }, i) => [broken ? NONE : first, places[i]]));
+  const none = { takes: null, skips: NOTHING, leaves: NOTHING };
+  return ({ first, end }) => (first < end ? byFirst.get(first) : undefined) ?? none;
 }
 
 function placesOf(

@@ -243,17 +243,15 @@ function stitchOfHeight(chains: number, _following: readonly Step[]): string {
 }
 
 function pushChains(worker: Worker, length: number, flags: number, stands: readonly Site[]): void {
-  for (let i = 0; i < length; i += 1) {
-    const on = i === 0 ? stands : [];
-    const first = on[0];
-    addStitch(worker.builder, {
-      ...plain(worker),
-      id: 'ch',
-      where: first === undefined ? INTO.nothing : intoOf(first),
-      flags,
-      into: on.flatMap((site) => nodesOf(worker, site)),
-    });
-  }
+  const [first] = stands;
+  const chain = { ...plain(worker), id: 'ch', flags, into: [] };
+  for (let i = 0; i < length; i += 1)
+    addStitch(
+      worker.builder,
+      i > 0 || first === undefined
+        ? chain
+        : { ...chain, where: intoOf(first), into: stands.flatMap((site) => nodesOf(worker, site)) },
+    );
 }
 
 function plain(worker: Worker): {

@@ -322,6 +322,7 @@ function unevenness(worker: Worker, step: RepeatStep | BracketStep, found: Uneve
     if (end === undefined) break;
     restore(worker, end);
     const done = work(worker, following);
+    if (done && !landsAnew(worker, end, following)) continue;
     const { trouble } = worker;
     const passedOver = trouble?.kind === 'passed over' && !spaces ? trouble.count : null;
     if (!done && passedOver === null) continue;
@@ -339,6 +340,9 @@ function unevenness(worker: Worker, step: RepeatStep | BracketStep, found: Uneve
     used: count(sites, start.next, end),
     after,
     available,
+    before: count(sites, 0, start.next),
+    below: count(sites, 0, sites.length),
+    ofChains: sites[0]?.kind === 'chain' && sites[0].space === NONE,
     upTo,
     unit: spaces ? 'space' : 'stitch',
     span: step.span,

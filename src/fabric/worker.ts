@@ -34,6 +34,11 @@ export type Trouble =
       /** By what follows the repeat. */
       readonly after: number;
       readonly available: number;
+      /** By what stands before the repeat, of all that the row below has. */
+      readonly before: number;
+      readonly below: number;
+      /** The row below is a foundation chain. */
+      readonly ofChains: boolean;
       /** Where it stops short: the last so many, or the next place of a sort. */
       readonly upTo: UpTo | null;
       readonly unit: 'stitch' | 'space';
@@ -55,7 +60,7 @@ export type Trouble =
   /** A stitch after the join that closed the round. */
   | { readonly kind: 'after join'; readonly span: Span }
   | { readonly kind: 'no foundation'; readonly span: Span }
-  | { readonly kind: 'no chain'; readonly wanted: string; readonly span: Span }
+  | { readonly kind: 'no chain'; readonly wanted: string; readonly chains?: number; readonly span: Span }
   | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
   | { readonly kind: 'too many'; readonly span: Span }
   | { readonly kind: 'no edge'; readonly edge: string; readonly span: Span }

@@ -12,8 +12,6 @@ export interface HostileCase {
 const ROW_1 = 'Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.';
 const GAUGE =
   'gauge: {stitches: 16, rows: 18, over: 10 cm, of: single crochet, after: blocking}\nhook: 5 mm\n';
-const TO_HEIGHT =
-  'Ch a multiple of 2 plus 2.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRows 2 on: Ch 1, sc in each st across to height.';
 const OPEN =
   'Ch a multiple of 2 plus 2.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, sc in each st across.\nRows 3 on: Rep Row 2 to height.';
 
@@ -149,7 +147,7 @@ export const HOSTILE: readonly HostileCase[] = [
   {
     name: 'a gauge of 0.0001 rows',
     file: () =>
-      pattern(TO_HEIGHT, {
+      pattern(OPEN, {
         head: GAUGE.replace('rows: 18', 'rows: 0.0001'),
         sizes: ['name: s, width: 15 cm, height: 15 cm'],
       }),

@@ -90,10 +90,10 @@ export const workFaults = {
         ? 'name a place that is there.'
         : `name the ${found}, or skip to the ${wanted} first.`,
   }),
-  'place/no-chain': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
+  'place/no-chain': ({ row, wanted, chains }: NoChain): Wording => ({
     severity: 'error',
     message: `${row} needs ${wanted}, which is not there`,
-    why: 'A stitch can only go into a chain that was made.',
+    why: `A stitch can only go into a chain that was made${chains > 0 ? `, and ${chains} ${chains === 1 ? 'was' : 'were'}` : ''}.`,
     try: 'check the number of chains it begins with.',
   }),
   'place/which-stitch': ({ row, special }: { readonly row: string; readonly special: string }): Wording => ({
@@ -125,7 +125,7 @@ export const workFaults = {
   'repeat/uneven': (facts: Uneven): Wording => ({
     severity: 'error',
     message: `the repeat in ${facts.row} does not come out even: ${arithmetic(facts)}`,
-    why: 'A maker would end in the middle of a repeat.',
+    why: `${division(facts)}A maker would end in the middle of a repeat.`,
     try: evenly(facts),
   }),
   'repeat/endless': ({ row }: RowOnly): Wording => ({
@@ -180,9 +180,9 @@ export const workFaults = {
     why: 'It never comes down to stitches that a maker could work.',
     try: 'describe it in stitches, such as "5 dc in same st".',
   }),
-  'size/too-many': ({ size }: { readonly size: string }): Wording => ({
+  'size/too-many': ({ size, limit }: { readonly size: string; readonly limit: number }): Wording => ({
     severity: 'error',
-    message: `the sizes from ${size} on are not worked: those before it come to millions of stitches`,
+    message: `the sizes from ${size} on are not worked: all sizes together may come to ${limit.toLocaleString('en')} stitches and steps`,
     why: 'All sizes of a pattern together are far less; a number is likely wrong.',
     try: 'check the repeats and the numbers of the larger sizes.',
   }),
@@ -229,6 +229,12 @@ interface UsedUp extends RowOnly {
   readonly used: string | null;
 }
 
+interface NoChain extends RowOnly {
+  readonly wanted: string;
+  /** Chains there are to go into, 0 when there are none or it is not known. */
+  readonly chains: number;
+}
+
 interface PassedOver extends RowOnly {
   readonly count: number;
   readonly wanted: string;
@@ -256,6 +262,10 @@ interface Uneven extends RowOnly {
   /** By what follows the repeat. */
   readonly after: number;
   readonly available: number;
+  /** By what stands before it, and how many the row below has in all. */
+  readonly before: number;
+  readonly below: number;
+  readonly ofChains: boolean;
   readonly upTo:
     | { readonly kind: 'last'; readonly n: number }
     | { readonly kind: 'next'; readonly what: string }
@@ -283,20 +293,51 @@ function arithmetic({ uses, passes, used, after, available, upTo, unit }: Uneven
   return `${each}, so ${passes === 1 ? 'once' : `${passes} times`} is ${used}${followed} of ${room}, which leaves ${available - used - after} over`;
 }
 
-function evenly({ uses, passes, used, after, available, upTo, unit }: Uneven): string {
+/** `The row below has 55 and the ends use 2: 55 - 2 = 53, which is 8 x 6 and 5 over.` */
+function division({
+  uses,
+  passes,
+  used,
+  after,
+  available,
+  before,
+  below,
+  upTo,
+  unit,
+  ofChains,
+}: Uneven): string {
+  if (uses === 0 || used !== passes * uses || upTo?.kind === 'next') return '';
+  const ends = below - available + after;
+  const room = below - ends;
+  if (room <= 0 || room % uses === 0 || before > ends) return '';
+  const has = `${ofChains ? 'The chain' : 'The row below'} has ${unit === 'space' ? things(below, unit) : below}`;
+  const rest = ends === 0 ? `${has}` : `${has} and the ends use ${ends}: ${below} - ${ends} = ${room}`;
+  return `${rest}, which is ${Math.floor(room / uses)} x ${uses} and ${room % uses} over. `;
+}
+
+function evenly(facts: Uneven): string {
+  const { uses, passes, used, after, available, upTo, unit, ofChains } = facts;
   const otherwise = 'change where the repeat ends, or what the row below makes.';
   if (uses === 0) return otherwise;
   const rest = (used + after - passes * uses + uses) % uses;
   // The number is right as it is; something else in the row below is not as the repeat has it.
   if (available % uses === rest) return otherwise;
-  const over = unit === 'stitch' ? 'stitches' : 'spaces';
-  const where =
-    upTo === null
-      ? 'it goes over'
-      : upTo.kind === 'last'
-        ? `before the last ${upTo.n}`
-        : `up to the ${upTo.what}`;
-  return `make the ${over} ${where} a multiple of ${uses}${rest > 0 ? ` plus ${rest}` : ''}, or change where the repeat ends.`;
+  const over = unit === 'space' ? 'spaces' : ofChains ? 'chains' : 'stitches';
+  if (upTo?.kind !== 'next')
+    return `give the row below ${multiple(uses, rest + facts.below - available)} ${over}, such as ${nearest(facts, rest)}, or change where the repeat ends.`;
+  return `make the ${over} up to the ${upTo.what} ${multiple(uses, rest)}, or change where the repeat ends.`;
+}
+
+/** `a multiple of 6 plus 2`. */
+function multiple(of: number, plus: number): string {
+  return `a multiple of ${of}${plus > 0 ? ` plus ${plus}` : ''}`;
+}
+
+/** The numbers that come out on either side of the one there is: `50 or 56`. */
+function nearest({ uses, below, available }: Uneven, rest: number): string {
+  const ends = rest + below - available;
+  const lower = below - ((((below - ends) % uses) + uses) % uses);
+  return lower > ends ? `${lower} or ${lower + uses}` : `${lower + uses}`;
 }
 
 function sentence(words: string): string {
