@@ -24,10 +24,11 @@ export function explainTable(size: CompiledSize, terms: Terms, width: number): s
   const entries = foldRows(explainRows(size, terms)).map(entryOf);
   const heads = ['Row', 'Takes', 'Leaves', 'Makes'];
   const stacked = columnWidths(heads, entries);
-  const room = width - sum(stacked.map((each) => each + GAP.length));
+  const room = width - tableWidth(stacked);
   const beside = room >= LEAST_BESIDE;
-  const shown = beside ? entries : entries.map(onOneLine);
-  const widths = beside ? stacked : columnWidths(heads, shown);
+  const flat = entries.map(onOneLine);
+  const shown = beside || tableWidth(columnWidths(heads, flat)) > width ? entries : flat;
+  const widths = columnWidths(heads, shown);
   const set = (cells: readonly string[]): string =>
     cells
       .map((cell, i) => padded(cell, widths[i] ?? 0))
@@ -48,6 +49,10 @@ export function explainTable(size: CompiledSize, terms: Terms, width: number): s
     if (!beside) lines.push(...how.map((words) => UNDER + words));
   }
   return [`Size ${size.size.name}`, '', ...lines].join('\n');
+}
+
+function tableWidth(widths: readonly number[]): number {
+  return sum(widths.map((each) => each + GAP.length));
 }
 
 function columnWidths(heads: readonly string[], entries: readonly Entry[]): readonly number[] {
