@@ -281,4 +281,22 @@ export const HOSTILE: readonly HostileCase[] = [
       `a0: &a0 [x,x,x,x,x,x,x,x,x]\n${list(11, (i) => `a${i + 1}: &a${i + 1} [${`*a${i},`.repeat(9)}]\n`).join('')}title: *a11\n`,
     codes: ['yaml/too-much'],
   },
+  {
+    name: 'one unknown word, as often as a file may hold it',
+    file: () => row2(`${'x, '.repeat(160_000)}sc in each st across.`),
+    codes: ['word/unknown'],
+  },
+  {
+    name: 'a plain text of one word a hundred and eighty thousand times',
+    file: () => 'blah '.repeat(180_000),
+    plainText: true,
+    codes: ['text/no-rows'],
+  },
+  {
+    name: 'a plain text of twenty thousand rows',
+    file: () =>
+      `Ch 21.\n${list(20_500, (i) => `Row ${i + 1}: Ch 1, sc in each st across, turn.`).join('\n')}`,
+    plainText: true,
+    codes: ['row/too-many'],
+  },
 ];

@@ -322,10 +322,12 @@ function evenly(facts: Uneven): string {
   const rest = (used + after - passes * uses + uses) % uses;
   // The number is right as it is; something else in the row below is not as the repeat has it.
   if (available % uses === rest) return otherwise;
-  const over = unit === 'space' ? 'spaces' : ofChains ? 'chains' : 'stitches';
-  if (upTo?.kind !== 'next')
-    return `give the row below ${multiple(uses, rest + facts.below - available)} ${over}, such as ${nearest(facts, rest)}, or change where the repeat ends.`;
-  return `make the ${over} up to the ${upTo.what} ${multiple(uses, rest)}, or change where the repeat ends.`;
+  const over = unit === 'space' ? 'spaces' : 'stitches';
+  if (upTo?.kind === 'next')
+    return `make the ${over} up to the ${upTo.what} ${multiple(uses, rest)}, or change where the repeat ends.`;
+  const wanted = multiple(uses, (rest + facts.below - available) % uses);
+  const change = ofChains ? `make the chain ${wanted}` : `give the row below ${wanted} ${over}`;
+  return `${change}, such as ${nearest(facts, rest)}, or change where the repeat ends.`;
 }
 
 /** `a multiple of 6 plus 2`. */
