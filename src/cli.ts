@@ -15,4 +15,5 @@ process.exitCode = await runCommand(process.argv.slice(2), {
   tell: (line) => void process.stderr.write(`${line}\n`),
   // By the informal standard of NO_COLOR, and never into a file or another program.
   colour: process.stdout.isTTY === true && process.stderr.isTTY === true && !process.env.NO_COLOR,
+  width: process.stdout.columns ?? (Number(process.env.COLUMNS) || 100),
 });

@@ -14,10 +14,10 @@ import { planSize } from './check/plan-size.ts';
 import type { WorkedSize } from './check/publication.ts';
 import { silence } from './check/silence.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
+import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
-import type { Fabric } from './fabric/fabric.ts';
-import type { SizePlan } from './fabric/work.ts';
+import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
 import type { Pattern } from './pattern/pattern.ts';
@@ -30,6 +30,9 @@ import { readTranscript } from './transcribe/read-transcript.ts';
 import { transcribe } from './transcribe/transcribe.ts';
 import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
+
+/** Stitches and steps that all sizes together may come to; each size has a limit of its own. */
+const MOST_EFFORT = 4_000_000;
 
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
 export function compilePattern(source: Source, slug: string): CompiledPattern {
@@ -65,18 +68,31 @@ function compileRead(
   const sizes: CompiledSize[] = [];
   let planned: { readonly index: number; readonly plan: SizePlan } | null = null;
   const worked: WorkedSize[] = [];
+  let effort = 0;
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
     planned ??= { index, plan };
-    const { fabric, diagnostics } = workSize(pattern, index, plan);
-    ofWork.push(...diagnostics);
-    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, fabric);
+    if (effort > MOST_EFFORT) {
+      const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
+      ofWork.push(
+        diagnose(
+          'size/too-many',
+          { file: pattern.source.file, span },
+          { size: size.name, limit: MOST_EFFORT },
+        ),
+      );
+      break;
+    }
+    const made = workSize(pattern, index, plan);
+    for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
+    effort += made.effort;
+    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, made);
     sizes.push(compiled);
     worked.push({
       index,
-      fabric,
+      fabric: made.fabric,
       get measures() {
         return compiled.measures;
       },
@@ -115,7 +131,12 @@ export function checkPattern(source: Source, slug: string): readonly Diagnostic[
   return compilePattern(source, slug).diagnostics;
 }
 
-function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fabric): CompiledSize {
+function compiledSize(
+  pattern: Pattern,
+  index: number,
+  slug: string,
+  { fabric, accounts }: Worked,
+): CompiledSize {
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
   const yarnInk = Object.fromEntries(
@@ -130,6 +151,7 @@ function compiledSize(pattern: Pattern, index: number, slug: string, fabric: Fab
     size,
     slug,
     fabric,
+    accounts,
     get measures() {
       return measures();
     },

@@ -2,6 +2,7 @@
 
 import type { PartChart } from './chart/part-chart.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import type { RowAccount } from './explain/row-account.ts';
 import type { Fabric } from './fabric/fabric.ts';
 import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
@@ -13,6 +14,8 @@ export interface CompiledSize {
   /** The size's name as it stands in addresses and file names. */
   readonly slug: string;
   readonly fabric: Fabric;
+  /** How each row came to its number. */
+  readonly accounts: readonly RowAccount[];
   readonly measures: Measures;
   readonly words: Readonly<Record<DialectKey, WordedPattern>>;
   readonly charts: Readonly<Record<'US' | 'UK', readonly PartChart[]>>;

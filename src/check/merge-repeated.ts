@@ -1,6 +1,6 @@
 /** Faults of words in, the same word's fault once with its other places named out. */
 
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, PlaceLabel } from '../diagnostics/diagnostic.ts';
 
 /** A word that is wrong once is wrong wherever it stands: putting it right is one thing to do. */
 const OF_WORDS: ReadonlySet<string> = new Set([
@@ -14,14 +14,21 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 export function mergeRepeated(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   const merged: Diagnostic[] = [];
   const firstAt = new Map<string, number>();
+  const others = new Map<number, PlaceLabel[]>();
   for (const diagnostic of diagnostics) {
     const key = `${diagnostic.code} ${diagnostic.message}`;
     const at = OF_WORDS.has(diagnostic.code) ? firstAt.get(key) : undefined;
-    const first = at === undefined ? undefined : merged[at];
-    if (at === undefined || first === undefined) {
+    if (at === undefined) {
       firstAt.set(key, merged.length);
       merged.push(diagnostic);
-    } else merged[at] = { ...first, labels: [...first.labels, { span: diagnostic.span, text: 'and here' }] };
+    } else {
+      const places = others.get(at) ?? [];
+      places.push({ span: diagnostic.span, text: 'and here' });
+      others.set(at, places);
+    }
   }
-  return merged;
+  return merged.map((diagnostic, i) => {
+    const places = others.get(i);
+    return places === undefined ? diagnostic : { ...diagnostic, labels: [...diagnostic.labels, ...places] };
+  });
 }

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { MOST_STITCHES } from '../fabric/builder.ts';
 import { openEnd } from '../fabric/plan-rows.ts';
 import type { SizePlan } from '../fabric/work.ts';
 import { workSize } from '../fabric/work.ts';
@@ -24,9 +25,13 @@ export function planSize(pattern: Pattern, index: number): Planned {
     pattern.parts.map((part) => openEnd(part.instructions.lines, index)).find((end) => end !== null) ?? null;
   if (size === undefined) return { plan: null, faults: [] };
   const measurable = pattern.gauge !== null;
+  let tooLarge = false;
   const measureAt = (repeats: number | null, rows: number | null): Measures | null => {
+    // Once it has come to more than can be worked, looking further would only take longer.
+    if (tooLarge) return null;
     if (rows !== null && open !== null && !open.allows(rows)) return null;
-    const { fabric, whole } = workSize(pattern, index, { repeats: repeats ?? 1, rows });
+    const { fabric, whole, diagnostics } = workSize(pattern, index, { repeats: repeats ?? 1, rows });
+    tooLarge = diagnostics.some(({ code }) => code === 'size/too-large' || code === 'row/too-many');
     return whole || lenient ? measure(pattern, fabric) : null;
   };
   let lenient = false;
@@ -44,6 +49,12 @@ export function planSize(pattern: Pattern, index: number): Planned {
     // A pattern with a fault at every size is still best worked near the size it is meant for.
     lenient = true;
     solved = solveSize(wanted, measureAt);
+  }
+  if (tooLarge) {
+    const span = multiple?.span ?? pattern.parts[0]?.span ?? { start: 0, end: 1 };
+    const facts = { row: `size ${size.name}`, limit: MOST_STITCHES };
+    const where = { file: pattern.source.file, span, sizes: [size.name] };
+    return { plan: null, faults: [diagnose('size/too-large', where, facts)] };
   }
   if (multiple !== null && solved.repeats === null) {
     // A pattern that cannot be worked at any number of repeats has its own fault: work one to find it.

@@ -1,17 +1,23 @@
 /** `check`: pattern files -> every fault with its place, why it matters and what to try. */
 
+import type { CompiledPattern } from '../compiled.ts';
 import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
 import { readPatterns } from '../site/read-patterns.ts';
+import { explainJson } from './explain-json.ts';
+import { explainTable } from './explain-table.ts';
 import { faultJson, faultText } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
 export const check: Verb = {
   name: 'check',
-  takes: '[PATH…] [--json]',
+  takes: '[PATH…] [--explain] [--json]',
   about: 'every fault with its place, why it matters, what to try',
   least: 0,
   most: Number.POSITIVE_INFINITY,
-  flags: [{ name: 'json', value: null, about: 'the faults as JSON, for other programs' }],
+  flags: [
+    { name: 'explain', value: null, about: 'how each row comes to its number, before the faults' },
+    { name: 'json', value: null, about: 'the faults as JSON, for other programs' },
+  ],
   teaches: `Reads each pattern, works every stitch of every size, and says where the counts do not agree.
 
   npm run -s rowfold -- check                       every pattern under patterns/
@@ -20,14 +26,38 @@ export const check: Verb = {
 
 A fault is shown with its file, line and column, then why it matters and one thing to try. An error makes the
 work wrong and ends the command with 1. A warning is something a reader may stumble over, a note is worth
-knowing; with warnings and notes alone it ends with 0.`,
+knowing; with warnings and notes alone it ends with 0.
+
+  npm run -s rowfold -- check patterns/my-square --explain
+
+lays out, for each size, what every row takes of the row below it, what it skips or leaves unworked, what it
+makes, and how it comes to that:
+
+  Row 2  12 sts  25 sts skipped  37 sts  ch 3 is 1, 2 in the first sc, (1 + 5) x 5 = 30, 1 in the next dc,
+                                           3 in the last sc: 37 sts
+                                         the repeat uses 6, 5 times = 30; the ends use 1 + 6: 37
+
+"(1 + 5) x 5" is a repeat worked five times that makes 1 and 5 each time. A row that cannot be worked is laid
+out as far as it goes, with what stopped it.`,
   run: async ({ paths, flags }, terminal) => {
     const files = compilePatterns(await readPatterns(paths.length === 0 ? ['patterns'] : paths));
-    if (flags.has('json')) terminal.say(JSON.stringify(faultJson(files), null, 2));
-    else terminal.say(`${faultText(files, terminal.colour)} ${checked(files.length)}`);
+    const explain = flags.has('explain');
+    if (flags.has('json')) {
+      const explained = explain ? { explained: explainJson(files) } : {};
+      terminal.say(JSON.stringify({ ...faultJson(files), ...explained }, null, 2));
+      return hasErrors(files) ? 1 : 0;
+    }
+    if (explain) for (const { compiled } of files) terminal.say(explained(compiled, terminal.width));
+    terminal.say(`${faultText(files, terminal.colour)} ${checked(files.length)}`);
     return hasErrors(files) ? 1 : 0;
   },
 };
+
+/** Each size of a pattern, under its title. */
+function explained({ pattern, slug, sizes }: CompiledPattern, width: number): string {
+  const tables = sizes.map((size) => explainTable(size, pattern?.terms ?? 'US', width));
+  return `${[pattern?.title ?? slug, ...tables].join('\n\n')}\n`;
+}
 
 function checked(patterns: number): string {
   return patterns === 1 ? '1 pattern checked.' : `${patterns} patterns checked.`;

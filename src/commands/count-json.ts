@@ -2,6 +2,7 @@
 
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { FabricRow } from '../fabric/fabric.ts';
+import { placesByRow, type Taken, type Unworked } from '../fabric/row-places.ts';
 import { lineColumn } from '../source/span.ts';
 
 export interface CountJson {
@@ -26,6 +27,10 @@ export interface RowJson {
   readonly line: number;
   readonly stitches: number;
   readonly spaces: number;
+  /** As in `check --explain --json`: what it is worked into, passes on the way, and leaves behind it. */
+  readonly takes: Taken | null;
+  readonly skips: Unworked;
+  readonly leaves: Unworked;
   readonly byStitch: Readonly<Record<string, number>>;
   readonly groups: Readonly<Record<string, number>>;
   readonly stated: string | null;
@@ -39,7 +44,8 @@ export function countJson(
   return { title: compiled.pattern?.title ?? null, sizes: sizes.map((size) => sizeJson(size, text)) };
 }
 
-function sizeJson({ size, fabric, measures }: CompiledSize, text: string): SizeJson {
+function sizeJson({ size, fabric, measures, accounts }: CompiledSize, text: string): SizeJson {
+  const placesOf = placesByRow(fabric, accounts);
   return {
     name: size.name,
     // A foundation chain or a ring is no row or round: it has no stitches to count.
@@ -49,6 +55,7 @@ function sizeJson({ size, fabric, measures }: CompiledSize, text: string): SizeJ
       line: lineColumn(text, row.span.start).line,
       stitches: row.stitches,
       spaces: row.spaces,
+      ...placesOf(row),
       byStitch: row.byStitch,
       groups: row.groups,
       stated: row.stated,

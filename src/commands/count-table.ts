@@ -1,23 +1,38 @@
 /** One worked size -> its counts as a table for people, columns aligned. */
 
 import type { CompiledSize } from '../compiled.ts';
+import { placesByRow } from '../fabric/row-places.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
 import { printCm, printM } from '../units.ts';
+import { leftWords, takenWords } from './place-figures.ts';
 
 /** `terms` are the pattern's own, so that its stitches are called what it calls them. */
-export function countTable({ size, fabric, measures }: CompiledSize, terms: Terms): string {
+export function countTable({ size, fabric, measures, accounts }: CompiledSize, terms: Terms): string {
+  const placesOf = placesByRow(fabric, accounts);
   const several = fabric.parts.length > 1;
   const rows = fabric.rows.map((row) => [
     ...(several ? [fabric.parts[row.part]?.name ?? ''] : []),
     row.label,
+    takenWords(placesOf(row).takes).join(', '),
+    leftWords(placesOf(row)).join(', '),
     String(row.stitches),
     row.spaces === 0 ? '' : String(row.spaces),
     tally(inTerms(row.byStitch, terms)),
     tally(row.groups),
     row.stated ?? '',
   ]);
-  const heads = [...(several ? ['Part'] : []), 'Row', 'Stitches', 'Spaces', 'Of them', 'In groups', 'Stated'];
+  const heads = [
+    ...(several ? ['Part'] : []),
+    'Row',
+    'Takes',
+    'Leaves',
+    'Stitches',
+    'Spaces',
+    'Of them',
+    'In groups',
+    'Stated',
+  ];
   const figures = new Set(['Stitches', 'Spaces']);
   // A column that no row fills is left out.
   const kept = heads.map((_, i) => rows.some((row) => row[i] !== ''));

@@ -6,6 +6,8 @@ export interface Terminal {
   readonly tell: (line: string) => void;
   /** Whether the faults may be coloured. */
   readonly colour: boolean;
+  /** Characters a line may have. */
+  readonly width: number;
 }
 
 /** The arguments after the verb, flags known and their values given. */

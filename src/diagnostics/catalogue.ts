@@ -6,6 +6,7 @@ import { fileFaults } from './catalogue/file.ts';
 import { notationFaults } from './catalogue/notation.ts';
 import { proofFaults } from './catalogue/proof.ts';
 import { publicationFaults } from './catalogue/publication.ts';
+import { rowFaults } from './catalogue/rows.ts';
 import { workFaults } from './catalogue/work.ts';
 import { yamlFaults } from './catalogue/yaml.ts';
 import type { Diagnostic, PlaceLabel, Wording } from './diagnostic.ts';
@@ -15,6 +16,7 @@ const faults = {
   ...fileFaults,
   ...notationFaults,
   ...workFaults,
+  ...rowFaults,
   ...proofFaults,
   ...publicationFaults,
   ...bookletFaults,

@@ -13,13 +13,19 @@ export interface RenderOptions {
   readonly colour: boolean;
 }
 
+/** Nobody reads further; programs are given all of them. */
+const MOST_TOLD = 1_000;
+
 const PLAIN: RenderOptions = { colour: false };
 
 /** All of them in file order, with a line of totals below. */
 export function renderDiagnostics(diagnostics: readonly Diagnostic[], texts: Texts, options = PLAIN): string {
   const maps = lineMapsOf(texts);
-  const each = inFileOrder(diagnostics).map((diagnostic) => renderWith(diagnostic, maps, options));
-  return [...each, `${tally(inFileOrder(diagnostics))}\n`].join('\n');
+  const all = inFileOrder(diagnostics);
+  const each = all.slice(0, MOST_TOLD).map((diagnostic) => renderWith(diagnostic, maps, options));
+  const more = all.length - each.length;
+  const rest = more > 0 ? [`… and ${more} more faults, told when these are put right.\n`] : [];
+  return [...each, ...rest, `${tally(all)}\n`].join('\n');
 }
 
 /** One fault: its place, what is so, the lines it is about, why it matters and what to try. */
@@ -114,6 +120,9 @@ function renderWith(diagnostic: Diagnostic, maps: LineMaps, options: RenderOptio
   return `${lines.join('\n')}\n`;
 }
 
+/** Of a word that is wrong all over the file not every place is shown. */
+const MOST_LABELS = 12;
+
 interface MarkedLine {
   readonly line: number;
   readonly marks: Mark[];
@@ -124,7 +133,7 @@ function excerpt({ span, labels }: Diagnostic, map: LineMap, paint: Painter): re
   const byLine = new Map<number, MarkedLine>();
   const all = [
     { span, text: '', stroke: '^' as const },
-    ...labels.map((label) => ({ ...label, stroke: '~' as const })),
+    ...labels.slice(0, MOST_LABELS).map((label) => ({ ...label, stroke: '~' as const })),
   ];
   for (const { span: place, text, stroke } of all) {
     const { line } = placeOf(map, place.start);
@@ -134,12 +143,14 @@ function excerpt({ span, labels }: Diagnostic, map: LineMap, paint: Painter): re
   }
   const inOrder = [...byLine.values()].sort((a, b) => a.line - b.line);
   const gutter = String(inOrder.at(-1)?.line ?? 1).length;
-  return inOrder.flatMap(({ line, marks }) => {
+  const more = labels.length - MOST_LABELS;
+  const lines = inOrder.flatMap(({ line, marks }) => {
     const { line: shown, underlines } = snippet(lineText(map, line), marks);
     const numbered = `${paint.quiet(`${String(line).padStart(gutter)} |`)} ${shown}`.trimEnd();
     const blank = paint.quiet(`${' '.repeat(gutter)} |`);
     return [numbered, ...underlines.map((underline) => `${blank} ${paint.mark(underline)}`)];
   });
+  return more <= 0 ? lines : [...lines, paint.quiet(`… and ${more} more`)];
 }
 
 /** A span that runs over several lines is underlined to the end of its first. */

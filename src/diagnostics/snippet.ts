@@ -18,10 +18,13 @@ export interface Snippet {
 
 /** A longer line is cut round its marks, so that no terminal breaks it and sets the underlines adrift. */
 const MOST_COLUMNS = 100;
+/** Letters of a line that are looked at. */
+const LONGEST_LINE = 500;
 /** What is kept to the left of the first mark in a line that is cut. */
 const LEAD_COLUMNS = 30;
 
 export function snippet(line: string, marks: readonly Mark[]): Snippet {
+  if (line.length > LONGEST_LINE) return snippetOfPart(line, marks);
   const cells = cellsOf(line);
   const from = firstShown(cells, marks);
   const shown = lastShown(cells, from);
@@ -31,6 +34,14 @@ export function snippet(line: string, marks: readonly Mark[]): Snippet {
     line: `${before}${shown.map((cell) => cell.text).join('')}${after}`,
     underlines: marks.map((mark) => underline(shown, mark, before.length, line.length)),
   };
+}
+
+/** Of a line as long as a book only the part about its first mark is looked at. */
+function snippetOfPart(line: string, marks: readonly Mark[]): Snippet {
+  const first = Math.min(...marks.map((mark) => mark.start));
+  const from = Math.max(0, Math.min(first - MOST_COLUMNS, line.length - LONGEST_LINE));
+  const within = marks.map((mark) => ({ ...mark, start: mark.start - from, end: mark.end - from }));
+  return snippet(line.slice(from, from + LONGEST_LINE), within);
 }
 
 function firstShown(cells: readonly Cell[], marks: readonly Mark[]): number {

@@ -4,7 +4,7 @@ import type { Group, Space } from './fabric.ts';
 import { FLAG, NONE } from './fabric.ts';
 
 /** The most stitches one size may have; a fault says so beyond it. */
-export const MOST_STITCHES = 1_000_000;
+export const MOST_STITCHES = 500_000;
 
 export interface Builder {
   readonly stitchIds: string[];

@@ -1,9 +1,10 @@
 /** Which of the places along the row below a phrase means: `next st`, `next ch-2 sp`, `last sc`, `corner`. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { stitchById } from '../stitches/table.ts';
-import { describeSite, describeWhat } from './describe.ts';
+import { describeSite } from './describe-site.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite } from './site.ts';

@@ -1,7 +1,7 @@
 /** The gap between two stitches that "between next 2 sts" or "in sp before next dc" names. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { Place, Stop } from '../notation/tree.ts';
-import { describeWhat } from './describe.ts';
 import { INTO, NONE } from './fabric.ts';
 import { afterPlace, countOwed, findFirst, findNext, passPlace, reach } from './find-site.ts';
 import type { Site } from './site.ts';

@@ -6,9 +6,13 @@ import { stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, closeGroup, kindId, MOST_STITCHES, openGroup } from './builder.ts';
 import type { Into } from './fabric.ts';
 import { FLAG, INTO, LOOP, NONE } from './fabric.ts';
+import { within } from './ledger.ts';
 import type { Site } from './site.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
+
+/** Special stitches in special stitches beyond this come to no stitch that could be worked; each is two deep. */
+const DEEPEST = 400;
 
 /** Works a list of steps; handed in by the caller, so that this file need not know them. */
 export type WorkSteps = (worker: Worker, steps: readonly Step[]) => boolean;
@@ -60,13 +64,17 @@ export function makeInto(
   work: WorkSteps,
 ): boolean {
   const { group, into, inSpecial } = worker;
+  if (worker.depth > DEEPEST) {
+    const span = steps[0]?.span ?? { start: 0, end: 1 };
+    return stuck(worker, { kind: 'too many', span });
+  }
   // Inside a special stitch a bracket is part of it, not a thing of its own.
   const opens = special !== null || !inSpecial;
   if (opens) worker.group = openGroup(worker.builder, special);
   const opened = worker.group;
   worker.into = site;
   worker.inSpecial = inSpecial || special !== null;
-  const done = work(worker, steps);
+  const done = within(worker, () => work(worker, steps));
   if (opens) closeGroup(worker.builder, opened);
   worker.group = group;
   worker.into = into;

@@ -1,8 +1,8 @@
 /** One stitch or chain out of several that are named together, as a site: the 3rd of 5 dc, the middle chain of a space. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { Place, What } from '../notation/tree.ts';
 import { countedId } from './builder.ts';
-import { describeWhat } from './describe.ts';
 import { NONE } from './fabric.ts';
 import { afterPlace, findNext, isA, passPlace, reach } from './find-site.ts';
 import type { Site } from './site.ts';

@@ -1,9 +1,11 @@
 /** The places a phrase names, as indices along the row below, each ready to be worked. */
 
+import { describeWhat } from '../notation/describe-what.ts';
+import { ordinal } from '../notation/ordinal.ts';
 import type { Num, Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
-import { describeSite, describeWhat } from './describe.ts';
+import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
 import {
   afterPlace,
@@ -149,7 +151,8 @@ function findAny(worker: Worker, what: What, span: Span): number {
 function fromHook(worker: Worker, nth: number, span: Span): Site | null {
   const site = worker.sites?.[nth - 1];
   if (site === undefined || site.kind !== 'chain' || site.space !== NONE) {
-    stuck(worker, { kind: 'no chain', wanted: `a ${ordinal(nth)} ch from hook`, span });
+    const chains = worker.sites?.filter(({ kind, space }) => kind === 'chain' && space === NONE).length ?? 0;
+    stuck(worker, { kind: 'no chain', wanted: `a ${ordinal(nth)} ch from hook`, chains, span });
     return null;
   }
   passPlace(worker, nth - 1);
@@ -265,11 +268,6 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
     if (isWanted(site, what)) return true;
   }
   return false;
-}
-
-function ordinal(n: number): string {
-  const teen = n % 100 >= 11 && n % 100 <= 13;
-  return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
 }
 
 /** Spaces are passed over by "each st", stitches by "each ch-1 sp". */

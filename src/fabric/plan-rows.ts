@@ -48,6 +48,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
     if (numbers === null) return { plans, faults };
+    if (line.readable && plans.length + numbers.length > MOST_ROWS) {
+      const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
+      const facts = { row: rowName(word, numbers[0] ?? 0), limit: MOST_ROWS };
+      faults.push(diagnose('row/too-many', { file: setting.file, span: rep?.span ?? line.span }, facts));
+      return { plans, faults };
+    }
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
       const restarts = first === 1 && (last === 0 || unit !== lastUnit);
@@ -279,7 +285,7 @@ function forSize(n: Num, sizeIndex: number): number | null {
 }
 
 function range(from: number, to: number): number[] {
-  const length = Math.max(0, Math.min(to - from + 1, MOST_ROWS));
+  const length = Math.max(0, Math.min(to - from + 1, MOST_ROWS + 1));
   return Array.from({ length }, (_, i) => from + i);
 }
 

@@ -2,9 +2,11 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import { wordUsed } from '../explain/word-used.ts';
+import { abbreviation } from '../notation/describe-what.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { MOST_STITCHES } from './builder.ts';
-import { abbreviation } from './describe.ts';
 import type { Trouble } from './worker.ts';
 
 export interface RowPlace {
@@ -18,12 +20,17 @@ export interface RowPlace {
 }
 
 /** Null for trouble that only echoes an earlier fault. */
-export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | null {
+export function reportTrouble(trouble: Trouble, place: RowPlace, account: RowAccount): Diagnostic | null {
   const { file, row, terms } = place;
   const at = { file, span: trouble.span, sizes: [place.size] };
   switch (trouble.kind) {
     case 'used up':
-      return diagnose('row/used-up', at, { row, wanted: trouble.wanted, below: place.below });
+      return diagnose('row/used-up', at, {
+        row,
+        wanted: trouble.wanted,
+        below: place.below,
+        used: wordUsed(account),
+      });
     case 'not there':
       if (trouble.join === true)
         return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });
@@ -46,7 +53,11 @@ export function reportTrouble(trouble: Trouble, place: RowPlace): Diagnostic | n
     case 'no foundation':
       return diagnose('row/nothing-below', at, { row });
     case 'no chain':
-      return diagnose('place/no-chain', at, { row, wanted: trouble.wanted });
+      return diagnose('place/no-chain', at, {
+        row,
+        wanted: trouble.wanted,
+        chains: trouble.chains ?? 0,
+      });
     case 'which stitch':
       return diagnose('place/which-stitch', at, { row, special: trouble.special });
     case 'no edge':

@@ -1,12 +1,12 @@
 /** What a row makes, counted from its stitches, and how that compares with what the pattern states. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { StatedCount, StatedEntry } from '../notation/line.ts';
 import type { What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import { describeWhat } from './describe.ts';
 import { FLAG } from './fabric.ts';
 import { plainName } from './special-name.ts';
 

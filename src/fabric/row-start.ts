@@ -15,6 +15,8 @@ export interface Top {
   readonly travelled: boolean;
   /** Stitches it has, for faults. */
   readonly stitches: number | null;
+  /** Index of the row it is the top of; none where that could not be worked. */
+  readonly row?: number;
 }
 
 export interface RowStart {

@@ -1,8 +1,8 @@
 /** Long and spike stitches: which stitch "next st 2 rows below" or "skipped st 2 rows below" goes into. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { Place } from '../notation/tree.ts';
 import { firstTarget } from './builder.ts';
-import { describeWhat } from './describe.ts';
 import { NONE } from './fabric.ts';
 import { findNext, isA, passPlace } from './find-site.ts';
 import type { Site } from './site.ts';

@@ -225,15 +225,22 @@ function habit(
 }
 
 /** The first stitch worked after the chain, looking into brackets and special stitches. */
-export function firstStitch(worker: Worker, steps: readonly Step[]): string | null {
+export function firstStitch(
+  worker: Worker,
+  steps: readonly Step[],
+  without: Set<string> = new Set(),
+): string | null {
   for (const step of steps) {
     if (step.kind === 'work') {
       if (step.stitch.kind === 'stitch') return step.stitch.id;
+      // A special stitch that was looked into and has none need not be looked into again.
+      if (without.has(step.stitch.name)) continue;
+      without.add(step.stitch.name);
       const special = worker.specials.get(step.stitch.name);
-      const inside = special === undefined ? null : firstStitch(worker, special.steps);
+      const inside = special === undefined ? null : firstStitch(worker, special.steps, without);
       if (inside !== null) return inside;
     } else if (step.kind === 'group' || step.kind === 'bracket' || step.kind === 'repeat') {
-      const inside = firstStitch(worker, step.body);
+      const inside = firstStitch(worker, step.body, without);
       if (inside !== null) return inside;
     }
   }
@@ -246,17 +253,15 @@ function stitchOfHeight(chains: number, _following: readonly Step[]): string {
 }
 
 function pushChains(worker: Worker, length: number, flags: number, stands: readonly Site[]): void {
-  for (let i = 0; i < length; i += 1) {
-    const on = i === 0 ? stands : [];
-    const first = on[0];
-    addStitch(worker.builder, {
-      ...plain(worker),
-      id: 'ch',
-      where: first === undefined ? INTO.nothing : intoOf(first),
-      flags,
-      into: on.flatMap((site) => nodesOf(worker, site)),
-    });
-  }
+  const [first] = stands;
+  const chain = { ...plain(worker), id: 'ch', flags, into: [] };
+  for (let i = 0; i < length; i += 1)
+    addStitch(
+      worker.builder,
+      i > 0 || first === undefined
+        ? chain
+        : { ...chain, where: intoOf(first), into: stands.flatMap((site) => nodesOf(worker, site)) },
+    );
 }
 
 function plain(worker: Worker): {

@@ -1,9 +1,10 @@
 /** Joins that close a round or a ring, and slip stitches that move the yarn to where the next round starts. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { JoinStep, Place, What, WorkStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { addStitch, hasFlag, kindId } from './builder.ts';
-import { describeSite, describeWhat } from './describe.ts';
+import { describeSite } from './describe-site.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace, countOwed, findLast, findNext, isA } from './find-site.ts';
 import { makeStitch } from './make-stitch.ts';

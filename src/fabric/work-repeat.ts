@@ -1,9 +1,10 @@
 /** Repeats: a number of times, to the end with room for what follows, or up to a place. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { BracketStep, RepeatStep, Step, Stop } from '../notation/tree.ts';
-import { describeWhat } from './describe.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces, reach } from './find-site.ts';
+import { inPass } from './ledger.ts';
 import type { WorkSteps } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -46,7 +47,8 @@ export const workBracket: typeof workRepeat = workRepeat;
 /** A number of passes; the last one ends at `**` where the text says so. */
 function passes(worker: Worker, step: RepeatStep | BracketStep, n: number, work: WorkSteps): boolean {
   for (let pass = 0; pass < n; pass += 1) {
-    if (!work(worker, pass === n - 1 ? lastBody(step) : step.body)) return false;
+    const body = pass === n - 1 ? lastBody(step) : step.body;
+    if (!inPass(worker, step, pass, false, () => work(worker, body))) return false;
   }
   return true;
 }
@@ -227,7 +229,7 @@ function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
     const at = progress(worker);
     if (ends.length > 0 && nothingLeft(worker)) return { ends, failed: null, midway: false };
     const first = half === null ? step.body : step.body.slice(0, half);
-    if (!work(worker, first)) {
+    if (!inPass(worker, step, ends.length, false, () => work(worker, first))) {
       const failed = worker.trouble;
       const midway = stoppedMidway(worker, before);
       restore(worker, before);
@@ -241,7 +243,7 @@ function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
     const end = markWorker(worker);
     ends.push(end);
     if (half === null) continue;
-    if (!work(worker, step.body.slice(half))) {
+    if (!inPass(worker, step, ends.length - 1, true, () => work(worker, step.body.slice(half)))) {
       const failed = worker.trouble;
       const midway = stoppedMidway(worker, end);
       restore(worker, end);
@@ -320,6 +322,7 @@ function unevenness(worker: Worker, step: RepeatStep | BracketStep, found: Uneve
     if (end === undefined) break;
     restore(worker, end);
     const done = work(worker, following);
+    if (done && !landsAnew(worker, end, following)) continue;
     const { trouble } = worker;
     const passedOver = trouble?.kind === 'passed over' && !spaces ? trouble.count : null;
     if (!done && passedOver === null) continue;
@@ -337,6 +340,9 @@ function unevenness(worker: Worker, step: RepeatStep | BracketStep, found: Uneve
     used: count(sites, start.next, end),
     after,
     available,
+    before: count(sites, 0, start.next),
+    below: count(sites, 0, sites.length),
+    ofChains: sites[0]?.kind === 'chain' && sites[0].space === NONE,
     upTo,
     unit: spaces ? 'space' : 'stitch',
     span: step.span,

@@ -2,16 +2,20 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import { wordStitches } from '../explain/word-made.ts';
+import { wordUsed } from '../explain/word-used.ts';
+import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
-import { abbreviation } from './describe.ts';
+import { keepAccount } from './account-row.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces } from './find-site.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
-import { countRow, differences, forOneSize, statedStitches } from './row-count.ts';
+import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { plainSite } from './site.ts';
@@ -46,6 +50,8 @@ export interface RowWorked {
   /** A count was stated that the row does not make: what follows may be meant for that count. */
   readonly doubt: number | null;
   readonly assumed: ChainAssumed | null;
+  /** Null where nothing was made. */
+  readonly account: RowAccount | null;
 }
 
 export interface RowSetting {
@@ -75,6 +81,8 @@ export function workRow(
   };
   let good = attempt(null);
   const habit = worker.chainAssumed;
+  // More than can be worked stays so in every reading.
+  if (worker.trouble?.kind === 'too many') return finish(worker, plan, start, firstSpace, top, setting);
   if (!good && habit !== null) {
     good = attempt(!habit.counts);
     if (!good) attempt(null);
@@ -122,6 +130,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.lastWasSpace = false;
   worker.below = null;
   worker.top = null;
+  worker.ledger.length = 0;
   worker.rowLoop = 'both';
   worker.leaves = false;
   worker.direction = side === 'RS' ? 'left' : 'right';
@@ -158,17 +167,18 @@ function finish(
     terms: worker.terms,
   };
   if (worker.trouble !== null) {
-    const fault = reportTrouble(worker.trouble, place);
+    const account = keepAccount(worker, plan, below, { firstSpace, foundation: false, broken: true });
+    const fault = reportTrouble(worker.trouble, place, account);
     if (fault !== null) faults.push(fault);
-    return { row: null, top: null, faults, doubt: null, assumed: null };
+    return { row: null, top: null, faults, doubt: null, assumed: null, account: told(account, faults) };
   }
   if (builder.kind.length === worker.rowFirst) {
     const { stated } = plan.line;
     if (stated !== null && plan.checksCount && plan.unit !== null) {
       const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
-      faults.push(...countFault(plan, stated, nothing, worker, setting));
+      faults.push(...countFault(plan, stated, nothing, worker, setting, () => null));
     }
-    return { row: null, top: below, faults, doubt: null, assumed: null };
+    return { row: null, top: below, faults, doubt: null, assumed: null, account: null };
   }
   const joined = worker.joined;
   const foundation =
@@ -185,14 +195,17 @@ function finish(
     firstSpace,
     worker.row,
   );
+  const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
   for (const { which, span } of worker.again)
     faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: plan.label, which }));
   if (!foundation) {
-    const left = leftFault(worker, plan, file, size);
+    const left = leftFault(worker, plan, account, setting);
     if (left !== null) faults.push(left);
     const { stated } = plan.line;
-    const wrong = plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting) : [];
+    const sum = (): string | null => wordStitches(account, worker.terms);
+    const wrong =
+      plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting, sum) : [];
     if (wrong.length > 0) {
       faults.push(...wrong);
       doubt = statedStitches(stated, worker.sizeIndex);
@@ -218,10 +231,7 @@ function finish(
     span: plan.line.span,
     line: plan.lineIndex,
     ...pick(made),
-    stated:
-      plan.checksCount && plan.line.stated !== null
-        ? forOneSize(plan.line.stated.text, worker.sizeIndex)
-        : null,
+    stated: account.stated,
   };
   const nextTop: Top = foundation
     ? {
@@ -231,6 +241,7 @@ function finish(
         turned: false,
         travelled: false,
         stitches: null,
+        row: worker.row,
       }
     : {
         sites,
@@ -239,8 +250,20 @@ function finish(
         turned: turnsAfter(plan.steps, plan.unit),
         travelled: joined && worker.travelled,
         stitches: made.stitches,
+        row: worker.row,
       };
-  return { row, top: nextTop, faults, doubt, assumed: worker.chainAssumed };
+  return {
+    row,
+    top: nextTop,
+    faults,
+    doubt,
+    assumed: worker.chainAssumed,
+    account: told({ ...account, label: row.label }, faults),
+  };
+}
+
+function told(account: RowAccount, faults: readonly Diagnostic[]): RowAccount {
+  return { ...account, faults: faults.map(({ message }) => message) };
 }
 
 /** One fault for a count that is not what the row makes; none where it is. */
@@ -250,11 +273,12 @@ function countFault(
   made: RowCount,
   worker: Worker,
   { file, size }: RowSetting,
+  sum: () => string | null,
 ): readonly Diagnostic[] {
   const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
   if (wrong.length === 0) return [];
   const at = { file, span: stated.span, sizes: [size] };
-  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong })];
+  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong, sum: sum() })];
 }
 
 function pick({
@@ -282,7 +306,12 @@ function usedUp(worker: Worker): boolean {
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
-function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): Diagnostic | null {
+function leftFault(
+  worker: Worker,
+  plan: RowPlan,
+  account: RowAccount,
+  { file, size }: RowSetting,
+): Diagnostic | null {
   const { sites, next, lastWasSpace } = belowState(worker);
   if (sites === null || worker.leaves) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
@@ -295,7 +324,13 @@ function leftFault(worker: Worker, plan: RowPlan, file: string, size: string): D
   return diagnose(
     'row/unworked',
     { file, span: whole, sizes: [size] },
-    { row: plan.label, left, below, unit: lastWasSpace ? 'space' : 'stitch' },
+    {
+      row: plan.label,
+      left,
+      below,
+      unit: lastWasSpace ? 'space' : 'stitch',
+      used: wordUsed(account),
+    },
   );
 }
 

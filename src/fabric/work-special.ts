@@ -5,6 +5,7 @@ import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { closeGroup, kindId, openGroup } from './builder.ts';
 import { FLAG, NONE } from './fabric.ts';
+import { within } from './ledger.ts';
 import { makeInto } from './make-stitch.ts';
 import { eachGoesOn, howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
@@ -73,7 +74,7 @@ export function workAlongRow(worker: Worker, step: WorkStep): boolean | null {
     const { group } = worker;
     const opened = openGroup(worker.builder, special.name);
     worker.group = opened;
-    const done = worker.workSteps(worker, special.steps);
+    const done = within(worker, () => worker.workSteps(worker, special.steps));
     closeGroup(worker.builder, opened);
     worker.group = group;
     if (!done) return false;
@@ -100,7 +101,7 @@ function workOwnChain(worker: Worker, special: SpecialWork): boolean {
   worker.group = opened;
   worker.inSpecial = true;
   worker.sites = null;
-  const done = worker.workSteps(worker, special.steps);
+  const done = within(worker, () => worker.workSteps(worker, special.steps));
   closeGroup(builder, opened);
   worker.group = group;
   worker.inSpecial = false;

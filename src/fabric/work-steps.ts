@@ -4,13 +4,15 @@ import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts
 import { stitchById } from '../stitches/table.ts';
 import { hasFlag } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
-import { FLAG, NONE } from './fabric.ts';
+import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
+import { noteStep } from './ledger.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
+import { isUsed } from './used-again.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
@@ -33,6 +35,7 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     if (step === undefined) break;
     worker.effort += 1;
     if (worker.effort > MOST_EFFORT) return stuck(worker, { kind: 'too many', span: step.span });
+    noteStep(worker, step);
     // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
     if (step.kind === 'repeat' || step.kind === 'bracket') {
       const following = steps.slice(i + 1);
@@ -317,20 +320,6 @@ function workEnds(
   }
   if (worker.edging && times === 3) markCorner(worker, corner);
   return true;
-}
-
-/** Whether the row in hand has worked into a stitch before this step; a space may take any number. */
-function isUsed(worker: Worker, site: Site, before: number): boolean {
-  if (worker.into !== null || site.space !== NONE || site.kind !== 'stitch') return false;
-  const { builder } = worker;
-  for (let i = worker.rowFirst; i < before; i += 1) {
-    const idle = FLAG.turningChain | FLAG.join | FLAG.travel;
-    if (hasFlag(builder, i, idle)) continue;
-    const end = builder.intoStart[i + 1] ?? builder.into.length;
-    for (let at = builder.intoStart[i] ?? 0; at < end; at += 1)
-      if (builder.into[at] === site.node) return true;
-  }
-  return false;
 }
 
 /** All of a stitch's repeats at one place. */

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
 import type { ChainStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern, Special } from '../pattern/pattern.ts';
 import { emptyBuilder } from './builder.ts';
@@ -40,6 +41,10 @@ export interface Worked {
   readonly whole: boolean;
   /** Whether each unstated turning chain was taken to count, by its offset in the file. */
   readonly settled: ReadonlyMap<number, boolean>;
+  /** How each row came to its number, also the one where a part breaks off. */
+  readonly accounts: readonly RowAccount[];
+  /** Stitches made and steps gone through, against endless work. */
+  readonly effort: number;
 }
 
 /** What a part leaves for another that goes on from it. */
@@ -63,6 +68,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   const rows: FabricRow[] = [];
   const parts: FabricPart[] = [];
   const diagnostics: Diagnostic[] = [];
+  const accounts: RowAccount[] = [];
   const ends = new Map<string, PartEnd | null>();
   let whole = true;
   for (const [index, part] of pattern.parts.entries()) {
@@ -92,6 +98,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       { size, sizeIndex, rows: plan.rows },
       rows,
       diagnostics,
+      accounts,
     );
     if (!end.whole) whole = false;
     ends.set(
@@ -109,7 +116,14 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     });
   }
   const { builder, settled } = worker;
-  return { fabric: finishFabric(builder, size, rows, parts), diagnostics, whole, settled };
+  return {
+    fabric: finishFabric(builder, size, rows, parts),
+    diagnostics,
+    whole,
+    settled,
+    accounts,
+    effort: worker.effort + builder.kind.length,
+  };
 }
 
 /** With a special stitch that is described by itself nothing can be worked. */
@@ -124,6 +138,8 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
     diagnostics,
     whole: false,
     settled: new Map(),
+    accounts: [],
+    effort: 0,
   };
 }
 
@@ -142,6 +158,7 @@ function workPart(
   setting: PartSetting,
   rows: FabricRow[],
   diagnostics: Diagnostic[],
+  accounts: RowAccount[],
 ): { top: Top | null; whole: boolean } {
   const { file } = pattern.source;
   const { size } = setting;
@@ -164,6 +181,7 @@ function workPart(
       worker.row = rows.length;
       const worked = workRow(worker, piece, top, doubt, { file, size });
       diagnostics.push(...worked.faults);
+      if (worked.account !== null) accounts.push(worked.account);
       doubt = worked.doubt;
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))

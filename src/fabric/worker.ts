@@ -34,6 +34,11 @@ export type Trouble =
       /** By what follows the repeat. */
       readonly after: number;
       readonly available: number;
+      /** By what stands before the repeat, of all that the row below has. */
+      readonly before: number;
+      readonly below: number;
+      /** The row below is a foundation chain. */
+      readonly ofChains: boolean;
       /** Where it stops short: the last so many, or the next place of a sort. */
       readonly upTo: UpTo | null;
       readonly unit: 'stitch' | 'space';
@@ -55,7 +60,7 @@ export type Trouble =
   /** A stitch after the join that closed the round. */
   | { readonly kind: 'after join'; readonly span: Span }
   | { readonly kind: 'no foundation'; readonly span: Span }
-  | { readonly kind: 'no chain'; readonly wanted: string; readonly span: Span }
+  | { readonly kind: 'no chain'; readonly wanted: string; readonly chains?: number; readonly span: Span }
   | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
   | { readonly kind: 'too many'; readonly span: Span }
   | { readonly kind: 'no edge'; readonly edge: string; readonly span: Span }
@@ -81,6 +86,20 @@ export interface SpecialWork {
 export interface Again {
   readonly which: 'first' | 'last';
   readonly span: Span;
+}
+
+/** Where a step of the row in hand, or a pass of one of its repeats, begins. */
+export interface LedgerEntry {
+  readonly step: Step;
+  /** A step of the row itself, a pass of a repeat among them, or a step of the first pass. */
+  readonly of: 'row' | 'pass' | 'first pass';
+  /** The first stitch it makes. */
+  readonly first: number;
+  /** The places below as they stand, and the next of them. */
+  readonly sites: readonly Site[] | null;
+  readonly next: number;
+  /** The place worked before it was a space. */
+  readonly behindSpace: boolean;
 }
 
 export interface Worker {
@@ -169,6 +188,10 @@ export interface Worker {
   round: boolean;
   /** Row index where the piece in hand begins: its edges are its own rows'. */
   pieceFirst: number;
+  /** How the row in hand has fared, step by step. */
+  readonly ledger: LedgerEntry[];
+  /** How deep the steps being worked lie: 0 those of the row, 1 those of a repeat's first pass, more for all others. */
+  depth: number;
   /** The foundation chain of the piece. */
   foundation: { readonly first: number; readonly end: number } | null;
   /** Edges of the piece still to be gone along, in order; null when the piece has none yet. */
@@ -223,6 +246,7 @@ export interface Mark {
   readonly chainAssumed: ChainAssumed | null;
   readonly inSpecial: boolean;
   readonly sidesDone: number;
+  readonly noted: number;
   readonly below: Worker['below'];
   readonly top: Worker['top'];
   readonly passed: Worker['passed'];
@@ -282,6 +306,8 @@ export function newWorker(
     round: false,
     foundation: null,
     pieceFirst: 0,
+    ledger: [],
+    depth: 0,
     edges: null,
   };
 }
@@ -324,6 +350,7 @@ export function markWorker(worker: Worker): Mark {
     lastWasSpace,
     chainAssumed,
     sidesDone,
+    noted: worker.ledger.length,
     below,
     top,
     passed,
@@ -334,8 +361,9 @@ export function markWorker(worker: Worker): Mark {
 /** Back to a mark, with whatever trouble came since forgotten. */
 export function restore(worker: Worker, mark: Mark): void {
   backToMark(worker.builder, mark.builder);
-  const { builder: _builder, sidesDone, ...state } = mark;
+  const { builder: _builder, sidesDone, noted, ...state } = mark;
   Object.assign(worker, state);
+  worker.ledger.length = noted;
   if (worker.edges !== null) worker.edges.sidesDone = sidesDone;
   worker.trouble = null;
 }

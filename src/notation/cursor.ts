@@ -34,6 +34,8 @@ export interface Cursor {
   readonly context: Context;
   readonly lexicon: Lexicon;
   readonly faults: Diagnostic[];
+  /** Unknown words of the text so far, each with the known one that was offered for it. */
+  readonly offered: Map<string, string | null>;
   /** What `R3` and a bare `3.` number here: the part is worked in rows or in rounds. */
   readonly unit: Unit;
   /** Open brackets and asterisks that the reader is inside of, so that depth is bounded. */
@@ -53,7 +55,10 @@ export interface Cursor {
 
 /** A cursor at the first of its tokens, outside of every bracket. */
 export function cursorOn(
-  given: Pick<Cursor, 'mapped' | 'tokens' | 'context' | 'lexicon' | 'faults' | 'unit' | 'readSteps'>,
+  given: Pick<
+    Cursor,
+    'mapped' | 'tokens' | 'context' | 'lexicon' | 'faults' | 'offered' | 'unit' | 'readSteps'
+  >,
 ): Cursor {
   return {
     mapped: given.mapped,
@@ -62,6 +67,7 @@ export function cursorOn(
     context: given.context,
     lexicon: given.lexicon,
     faults: given.faults,
+    offered: given.offered,
     unit: given.unit,
     depth: 0,
     brackets: 0,

@@ -21,8 +21,8 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   const open = peek(cursor);
   const aside = readAside(cursor);
   if (aside !== null) return aside;
+  if (cursor.depth >= DEEPEST) return tooDeep(cursor);
   cursor.at += 1;
-  if (cursor.depth >= DEEPEST) return unclosed(cursor, from, open.text);
   cursor.depth += 1;
   const before = cursor.faults.length;
   cursor.brackets += 1;
@@ -32,7 +32,9 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   if (peek(cursor).kind !== 'close') {
     // "3 times" at the end of what was left open is no fault of its own.
     const inside = cursor.faults.splice(before).filter(({ code }) => code !== 'phrase/unread');
-    cursor.faults.push(...inside);
+    for (const fault of inside) cursor.faults.push(fault);
+    // What lies too deep hides where it was to be closed.
+    if (inside.some(({ code }) => code === 'bracket/too-deep')) return null;
     return unclosed(cursor, from, open.text);
   }
   cursor.at += 1;
@@ -102,6 +104,25 @@ function endWordAt(cursor: Cursor): boolean {
   return wordAt(cursor) === 'around' || wordAt(cursor) === 'across';
 }
 
+/** Passes what a bracket or asterisk too deep down holds, up to where it is closed. */
+function tooDeep(cursor: Cursor): null {
+  const first = peek(cursor);
+  const facts = { open: first.text, limit: DEEPEST };
+  cursor.faults.push(
+    diagnose('bracket/too-deep', { file: cursor.context.file, span: spanOf(cursor, first) }, facts),
+  );
+  let open = 0;
+  for (let token = first; token.kind !== 'end'; token = peek(cursor)) {
+    if (token.kind === 'close' && open === 0) return null;
+    if (token.kind === 'open') open += 1;
+    if (token.kind === 'close') open -= 1;
+    cursor.at += 1;
+    if (token.kind === 'close' && open === 0) break;
+  }
+  skipToBoundary(cursor);
+  return null;
+}
+
 function unclosed(cursor: Cursor, from: number, open: string): null {
   const token = cursor.tokens[from];
   if (token !== undefined)
@@ -163,8 +184,8 @@ function readBracketedGrowth(cursor: Cursor): Step | null {
 export function readStar(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const star = peek(cursor).text;
+  if (cursor.depth >= DEEPEST) return tooDeep(cursor);
   cursor.at += 1;
-  if (cursor.depth >= DEEPEST) return unclosed(cursor, from, star);
   cursor.depth += 1;
   const before = cursor.faults.length;
   const body = cursor.readSteps(cursor, star);

@@ -142,7 +142,7 @@ function plainValue(cursor: Cursor): number {
         { number: token.text, limit: LARGEST_NUMBER },
       ),
     );
-    return 1;
+    return LARGEST_NUMBER;
   }
   return value;
 }

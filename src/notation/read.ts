@@ -25,12 +25,13 @@ export function readInstructions(
   context: Context,
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
   const faults: Diagnostic[] = [];
+  const offered = new Map<string, string | null>();
   const lexicon = lexiconOf(context.terms, context.specials);
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
   for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
-    const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, unit, readSteps });
+    const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, offered, unit, readSteps });
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
     if (alone) {
@@ -65,7 +66,16 @@ export function readPhrase(
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials);
   const tokens = tokenise(mapped.text);
-  const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, unit: 'row', readSteps });
+  const cursor = cursorOn({
+    mapped,
+    tokens,
+    context,
+    lexicon,
+    faults,
+    offered: new Map(),
+    unit: 'row',
+    readSteps,
+  });
   const hooked = hookedStitch(mapped.text, context.terms);
   if (hooked !== null) return { steps: [ofHand(cursor, hooked)], diagnostics: faults };
   const told = COUNTING.exec(mapped.text);
@@ -185,7 +195,9 @@ function* lineTokens(
   for (let from = 0; from < text.length; ) {
     const end = endOfStretch(text, from);
     const tokens = tokenise(text, from, end);
-    yield* splitLines(cursorOn({ mapped, tokens, context, lexicon, faults: [], unit, readSteps }));
+    yield* splitLines(
+      cursorOn({ mapped, tokens, context, lexicon, faults: [], offered: new Map(), unit, readSteps }),
+    );
     from = end + 1;
   }
 }

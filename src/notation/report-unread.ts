@@ -107,18 +107,22 @@ export function reportUnknownWord(cursor: Cursor): void {
     reportUnread(cursor, from, null);
     return;
   }
-  const known = [
-    ...stitchNames(terms).map(({ words }) => words),
-    ...cursor.context.specials,
-    ...INSTRUCTION_WORDS,
-  ];
-  cursor.faults.push(
-    diagnose(
-      'word/unknown',
-      { file, span: spanOf(cursor, token) },
-      { word, nearest: nearest(token.text, known) },
-    ),
-  );
+  const facts = { word, nearest: nearestWord(cursor, token.text) };
+  cursor.faults.push(diagnose('word/unknown', { file, span: spanOf(cursor, token) }, facts));
+}
+
+/** A text with more unknown words than this is no text of instructions: what each may be meant for is not looked for. */
+const MOST_OFFERS = 400;
+
+/** The known word most like an unknown one, looked for once a text. */
+function nearestWord({ offered, context }: Cursor, word: string): string | null {
+  const before = offered.get(word);
+  if (before !== undefined) return before;
+  if (offered.size >= MOST_OFFERS) return null;
+  const names = stitchNames(context.terms).map(({ words }) => words);
+  const found = nearest(word, [...names, ...context.specials, ...INSTRUCTION_WORDS]);
+  offered.set(word, found);
+  return found;
 }
 
 /** Reports the words from `from` up to the cursor as unread; names the first unknown one among them if there is one. */

@@ -46,7 +46,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     if (text === null) continue;
     const read = readPhrase(text, context);
     specials.set(name, read.steps);
-    diagnostics.push(...read.diagnostics);
+    for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
   }
   const undescribed = allUndescribed(
     context.specials.filter((name) => !specials.has(name)),
@@ -57,7 +57,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     if (text === null) continue;
     const read = readInstructions(text, context);
     parts.set(index, withoutUndescribed(read.instructions, undescribed));
-    diagnostics.push(...read.diagnostics);
+    for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
   }
   return { parts, specials, implied, diagnostics };
 }

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { MOST } from '../source/yaml.ts';
 import type { YamlMistake } from '../source/yaml-tree.ts';
 import { shown } from './place-words.ts';
 
@@ -37,7 +38,7 @@ export function yamlFault(file: string, mistake: YamlMistake): Diagnostic {
     case 'two documents':
       return diagnose('yaml/two-documents', where, {});
     case 'too much':
-      return diagnose('yaml/too-much', where, {});
+      return diagnose('yaml/too-much', where, MOST);
     case 'unreadable':
       return diagnose('yaml/unreadable', where, { text: mistake.text });
   }

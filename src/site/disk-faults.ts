@@ -2,6 +2,9 @@
 
 import type { Diagnostic, Severity, Wording } from '../diagnostics/diagnostic.ts';
 
+/** A file beyond this is not read at all. */
+export const MOST_BYTES = 1_000_000;
+
 const diskFaults = {
   'path/missing': (): Wording => ({
     severity: 'error',
@@ -20,6 +23,12 @@ const diskFaults = {
     message: 'the file is not plain text in UTF-8',
     why: 'Some of its letters would be read as others, so no count could be trusted.',
     try: 'save it again as plain text with the encoding UTF-8.',
+  }),
+  'path/too-large': (): Wording => ({
+    severity: 'error',
+    message: `the file is larger than a pattern can be; ${MOST_BYTES.toLocaleString('en')} bytes is the most`,
+    why: 'The longest patterns are a twentieth of that, so this is likely another file.',
+    try: 'name the file of the pattern, or leave in it only what belongs to the pattern.',
   }),
   'path/unreadable': (): Wording => ({
     severity: 'error',

@@ -5,7 +5,7 @@ import path from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Source } from '../source/span.ts';
 import { fragment } from './addresses.ts';
-import { diskFault } from './disk-faults.ts';
+import { diskFault, MOST_BYTES } from './disk-faults.ts';
 
 export const PATTERN_FILE = 'pattern.yaml';
 
@@ -63,6 +63,9 @@ async function readFound(found: Found): Promise<ReadPattern> {
   const { file } = found;
   const slug = patternSlug(file);
   if (found.kind === 'fault') return { kind: 'unread', slug, file, fault: found.fault };
+  const size = await stat(file).catch(() => null);
+  if (size !== null && size.size > MOST_BYTES)
+    return { kind: 'unread', slug, file, fault: diskFault('path/too-large', file) };
   const bytes = await readFile(file).catch(() => null);
   if (bytes === null) return { kind: 'unread', slug, file, fault: diskFault('path/unreadable', file) };
   try {

@@ -26,6 +26,9 @@ const DEEPEST = 60;
 /** A folder of patterns is read file by file: one larger than this is no pattern. */
 const LONGEST_TEXT = 500_000;
 
+/** How much a file may hold. */
+export const MOST = { characters: LONGEST_TEXT, values: MOST_VALUES, depth: DEEPEST } as const;
+
 export function readYaml(text: string): YamlFile {
   if (text.length > LONGEST_TEXT) return { root: null, mistakes: [tooMuch({ start: 0, end: 1 })] };
   const document = parse(text);

@@ -36,7 +36,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   const specials = transcript.specials.flatMap(({ name, fullName, work, how, span }): Special[] => {
     if (work === null) return [];
     const read = readPhrase(work, context);
-    diagnostics.push(...read.diagnostics);
+    for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
     return [{ name, fullName: fullName ?? name, steps: read.steps, how, span }];
   });
   const undescribed = allUndescribed(
@@ -45,7 +45,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   );
   const parts = transcript.parts.map(({ name, onto, make, lines, span }): Part => {
     const read = readInstructions(joinTexts(lines, '\n'), context);
-    diagnostics.push(...read.diagnostics);
+    for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
     return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });
   const hook = transcript.hook === null ? null : readHook(transcript.hook.value);

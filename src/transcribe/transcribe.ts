@@ -87,7 +87,7 @@ export function transcribe(source: Source): Transcript {
   for (const item of besideSizes) note(item);
 
   const { parts, pieces: rowPieces } = readParts(sorted.parts, title?.value ?? '');
-  pieces.push(...rowPieces);
+  for (const piece of rowPieces) pieces.push(piece);
   const rows = parts.flatMap(({ lines }) => lines.map(({ text }) => text));
   const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
   if (named.length === 0 && sizes.length > 0)

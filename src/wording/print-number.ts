@@ -32,13 +32,6 @@ export function soleValue(n: Num, numbers: Numbers): number | null {
   return values.every((value) => value === first) ? first : null;
 }
 
-/** `2nd`, `3rd`. */
-export function ordinal(n: number): string {
-  const teen = n % 100 >= 11 && n % 100 <= 13;
-  const ending = teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th');
-  return `${n}${ending}`;
-}
-
 function valuesFor(n: Num, numbers: Numbers): readonly (number | null)[] {
   return numbers === 'all' ? n.values : [sizeValue(n, numbers)];
 }

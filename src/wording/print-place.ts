@@ -1,8 +1,9 @@
 /** A place in, the words that lead to it out: `in next 3 sts`, `over next 2 sts`, `in top of beg ch-3`. */
 
+import { ordinal } from '../notation/ordinal.ts';
 import type { Loop, Num, Place, What } from '../notation/tree.ts';
 import { form, printSpecial, printWhat } from './print-name.ts';
-import { isMany, ordinal, printNumber } from './print-number.ts';
+import { isMany, printNumber } from './print-number.ts';
 import { printStop } from './print-stop.ts';
 import type { Voice } from './voice.ts';
 

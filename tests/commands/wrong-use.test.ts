@@ -15,6 +15,7 @@ async function run(words: readonly string[]): Promise<Ended> {
       err += `${line}\n`;
     },
     colour: false,
+    width: 80,
   });
   return { code, out, err };
 }

@@ -137,7 +137,7 @@ describe('hostile numbers end in a fault', () => {
       'size/too-large',
     ],
     [
-      'Ch 3.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRows 2-99999: Rep Row 99998.',
+      'Ch 3.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRows 2-9999: Rep Row 9998.',
       'row/no-such',
     ],
   ])('%s', (work, code) => {

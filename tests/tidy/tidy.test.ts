@@ -14,6 +14,7 @@ const ORDER = [
   'stitches',
   'notation',
   'pattern',
+  'explain',
   'fabric',
   'proof',
   'measure',

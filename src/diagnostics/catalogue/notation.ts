@@ -99,6 +99,12 @@ export const notationFaults = {
     why: 'It would be missing from the materials, and nobody could buy it.',
     try: listed.length === 0 ? `list it under yarn:.` : `list it under yarn:, or use ${listed.join(', ')}.`,
   }),
+  'bracket/too-deep': ({ open, limit }: { readonly open: string; readonly limit: number }): Wording => ({
+    severity: 'error',
+    message: `this "${open}" stands inside ${limit} others, which is the most`,
+    why: 'Nobody could follow a repeat in a repeat that deep, so it is not read.',
+    try: 'write some of it out, or make a special stitch of the innermost.',
+  }),
   'number/too-large': ({ number, limit }: { readonly number: string; readonly limit: number }): Wording => ({
     severity: 'error',
     message: `${number} is more than can be worked`,

@@ -3,25 +3,25 @@
 import type { Wording } from '../diagnostic.ts';
 
 export const workFaults = {
-  'count/mismatch': ({ row, differences }: CountMismatch): Wording => ({
+  'count/mismatch': ({ row, differences, sum }: CountMismatch): Wording => ({
     severity: 'error',
     message: `${row} makes ${list(differences.map(({ made, what }) => `${made} ${what}`))}, but ${list(differences.map(({ stated }) => `${stated}`))} ${differences.length === 1 ? 'is' : 'are'} stated`,
-    why: 'The next row is worked into these, and readers count them to see whether they are right.',
-    try: `state ${list(differences.map(({ made, what }) => `${made} ${what}`))} if the row is right, or mend the row.`,
+    why: `${sum === null ? '' : `It comes to that as ${sum}. `}The next row is worked into these, and readers count by them.`,
+    try: `go through the row: the count or the row may be wrong. If the row is right, state ${list(differences.map(({ made, what }) => `${made} ${what}`))}.`,
   }),
-  'row/unworked': ({ row, left, below, unit }: Unworked): Wording => ({
+  'row/unworked': ({ row, left, below, unit, used }: Unworked): Wording => ({
     severity: 'error',
     message: `${row} leaves ${left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked`,
-    why: 'A row has to account for all of the row below, or makers will wonder where to stop.',
+    why: `${used === null ? `It uses ${below - left}` : sentence(used)}. A row has to account for all of the row below, or makers will wonder where to stop.`,
     try: `work or skip the ${left === 1 ? 'one' : left} left, or change how far the row goes.`,
   }),
-  'row/used-up': ({ row, wanted, below }: UsedUp): Wording => ({
+  'row/used-up': ({ row, wanted, below, used }: UsedUp): Wording => ({
     severity: 'error',
     message: `${row} asks for another ${wanted}, but the row below has none left`,
     why:
       below === null
         ? 'There is nowhere to put the stitch.'
-        : `The row below has ${below} to work into and they are all used.`,
+        : `The row below has ${below} to work into and they are all used${used === null ? '' : `: ${used}`}.`,
     try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
   }),
   'row/twice': ({ row, which }: { readonly row: string; readonly which: string }): Wording => ({
@@ -60,53 +60,17 @@ export const workFaults = {
     why: 'Readers tick off rows by number; a gap or a double makes them lose their place.',
     try: `number it ${expected}, or write the rows between.`,
   }),
-  'row/doubled': ({ row }: RowOnly): Wording => ({
-    severity: 'error',
-    message: `${row} is given twice`,
-    why: 'Makers would not know which of the two to work.',
-    try: 'number one of them anew, or take it out of the list.',
-  }),
-  'row/left-out': ({ row }: RowOnly): Wording => ({
-    severity: 'error',
-    message: `${row} is not given, though one after it is`,
-    why: 'Makers tick off rows by number; a gap makes them lose their place.',
-    try: `add ${row} to a list, or write it.`,
-  }),
-  'row/no-turn': ({ row, example }: { readonly row: string; readonly example: string }): Wording => ({
-    severity: 'warning',
-    message: `${row} does not say to turn, though ${example} does`,
-    why: 'Makers will ask whether the next row is worked with the same side facing; it was worked as if turned.',
-    try: 'end it with "turn", or with "do not turn" where that is meant.',
-  }),
-  'row/no-join': ({ row }: RowOnly): Wording => ({
-    severity: 'warning',
-    message: `${row} does not join, though the rounds beside it do`,
-    why: 'Makers would go on in a spiral; it was worked as one.',
-    try: 'end it with a join ("join with sl st in first st"), or say "do not join".',
-  }),
-  'row/cut-repeat': ({ rows, cycle, word }: CutRepeat): Wording => ({
-    severity: 'warning',
-    message: `${rows} ${word.toLowerCase()}s of a repeat of ${cycle} do not come out even: the last pass ends after ${rows % cycle} of ${cycle}`,
-    why: 'Makers count in whole repeats, and would take the last number for a slip.',
-    try: 'give whole repeats, or say where it ends ("ending with a Row 2").',
-  }),
-  'corner/count': ({ row, corners, before, had }: CornerCount): Wording => ({
-    severity: 'warning',
-    message: `${row} has ${corners} corners, but ${before} has ${had}`,
-    why: 'A piece keeps its corners from round to round, or it does not lie as it is shaped.',
-    try: 'look for a corner worked once too often, or left out.',
-  }),
-  'corner/sides': ({ row, one, other }: CornerSides): Wording => ({
-    severity: 'warning',
-    message: `${row} has ${one} stitches on one side and ${other} on the side across from it`,
-    why: 'Sides that differ pull the piece askew, and cannot be joined to others stitch by stitch.',
-    try: 'look for a stitch too many or too few between two corners.',
-  }),
   'row/how-many': ({ row, size }: { readonly row: string; readonly size: string }): Wording => ({
     severity: 'error',
     message: `${row} goes on to a height that ${sizeName(size)} does not give`,
     why: 'It cannot be told how many rows to work.',
     try: 'give the size a height: (with a gauge) or rows:.',
+  }),
+  'row/too-many': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
+    severity: 'error',
+    message: `the rows from ${row} on are more than can be worked; ${limit.toLocaleString('en')} is the most`,
+    why: 'No piece has that many; a number is likely wrong.',
+    try: 'check how far the range goes, or how often the rows are repeated.',
   }),
   'row/ending': ({ rows, size, ending, ends }: Ending): Wording => ({
     severity: 'error',
@@ -132,10 +96,10 @@ export const workFaults = {
         ? 'name a place that is there.'
         : `name the ${found}, or skip to the ${wanted} first.`,
   }),
-  'place/no-chain': ({ row, wanted }: { readonly row: string; readonly wanted: string }): Wording => ({
+  'place/no-chain': ({ row, wanted, chains }: NoChain): Wording => ({
     severity: 'error',
     message: `${row} needs ${wanted}, which is not there`,
-    why: 'A stitch can only go into a chain that was made.',
+    why: `A stitch can only go into a chain that was made${chains > 0 ? `, and ${chains} ${chains === 1 ? 'was' : 'were'}` : ''}.`,
     try: 'check the number of chains it begins with.',
   }),
   'place/which-stitch': ({ row, special }: { readonly row: string; readonly special: string }): Wording => ({
@@ -167,7 +131,7 @@ export const workFaults = {
   'repeat/uneven': (facts: Uneven): Wording => ({
     severity: 'error',
     message: `the repeat in ${facts.row} does not come out even: ${arithmetic(facts)}`,
-    why: 'A maker would end in the middle of a repeat.',
+    why: `${division(facts)}A maker would end in the middle of a repeat.`,
     try: evenly(facts),
   }),
   'repeat/endless': ({ row }: RowOnly): Wording => ({
@@ -204,30 +168,6 @@ export const workFaults = {
       ? `write "(skipped ${chains} ch count as ${as})" or "(skipped ${chains} ch do not count as a st)" after it.`
       : `write "ch ${chains} (counts as ${as})" or "ch ${chains} (does not count as a st)".`,
   }),
-  'chain/none': (): Wording => ({
-    severity: 'error',
-    message: 'a chain of none is asked for',
-    why: 'There is nothing to make.',
-    try: 'give the number of chains, or leave the step out; a size that skips it is written "-".',
-  }),
-  'chain/height': ({ chains, usual, stitch }: ChainHeight): Wording => ({
-    severity: 'warning',
-    message: `ch ${chains} is said to count as a ${stitch}, which is usually ${usual} high`,
-    why: 'A chain of another height draws the edge in or lets it stick out, and makers take it for a slip.',
-    try: `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${Math.max(1, chains - usual)}").`,
-  }),
-  'chain/left-out': (): Wording => ({
-    severity: 'warning',
-    message: 'this row begins without a chain, though the others that begin with the same stitch have one',
-    why: 'Makers will wonder whether it is meant, and the edge draws in where it is not made.',
-    try: 'begin it with the chain of the other rows.',
-  }),
-  'chain/twice': (): Wording => ({
-    severity: 'warning',
-    message: 'the same chain stands twice at the start of the row',
-    why: 'The second is worked as a space, which gives the row a hole at its edge and makers pause over.',
-    try: 'take one of them out, or write both as one chain.',
-  }),
   'yarn/unused': ({ letter }: { readonly letter: string }): Wording => ({
     severity: 'warning',
     message: `yarn ${letter} is listed but no row uses it`,
@@ -245,6 +185,12 @@ export const workFaults = {
     message: `"${name}" is described by way of itself`,
     why: 'It never comes down to stitches that a maker could work.',
     try: 'describe it in stitches, such as "5 dc in same st".',
+  }),
+  'size/too-many': ({ size, limit }: { readonly size: string; readonly limit: number }): Wording => ({
+    severity: 'error',
+    message: `the sizes from ${size} on are not worked: all sizes together may come to ${limit.toLocaleString('en')} stitches and steps`,
+    why: 'All sizes of a pattern together are far less; a number is likely wrong.',
+    try: 'check the repeats and the numbers of the larger sizes.',
   }),
   'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
     severity: 'error',
@@ -267,45 +213,32 @@ interface ChainUnstated {
   readonly skipped: boolean;
 }
 
-interface ChainHeight {
-  /** Those that stand for the stitch. */
-  readonly chains: number;
-  readonly usual: number;
-  readonly stitch: string;
-}
-
-interface CutRepeat {
-  readonly rows: number;
-  readonly cycle: number;
-  /** `Row`, `Rnd`. */
-  readonly word: string;
-}
-
-interface CornerCount extends RowOnly {
-  readonly corners: number;
-  readonly before: string;
-  readonly had: number;
-}
-
-interface CornerSides extends RowOnly {
-  readonly one: number;
-  readonly other: number;
-}
-
 interface CountMismatch extends RowOnly {
   readonly differences: readonly { readonly what: string; readonly stated: number; readonly made: number }[];
+  /** `ch 3 is 1, (1 + 5) x 5 = 30, 3 in the last sc: 34 sts`; null for a row that makes no stitches. */
+  readonly sum: string | null;
 }
 
 interface Unworked extends RowOnly {
   readonly left: number;
   readonly below: number;
   readonly unit: 'stitch' | 'space';
+  /** `the repeat uses 6, 8 times = 48; the ends use 2 + 5: 55`; null for a row without a repeat. */
+  readonly used: string | null;
 }
 
 interface UsedUp extends RowOnly {
   readonly wanted: string;
   /** How many the row below has, null when that is not known. */
   readonly below: number | null;
+  /** How they were used, as in Unworked. */
+  readonly used: string | null;
+}
+
+interface NoChain extends RowOnly {
+  readonly wanted: string;
+  /** Chains there are to go into, 0 when there are none or it is not known. */
+  readonly chains: number;
 }
 
 interface PassedOver extends RowOnly {
@@ -335,6 +268,10 @@ interface Uneven extends RowOnly {
   /** By what follows the repeat. */
   readonly after: number;
   readonly available: number;
+  /** By what stands before it, and how many the row below has in all. */
+  readonly before: number;
+  readonly below: number;
+  readonly ofChains: boolean;
   readonly upTo:
     | { readonly kind: 'last'; readonly n: number }
     | { readonly kind: 'next'; readonly what: string }
@@ -362,20 +299,57 @@ function arithmetic({ uses, passes, used, after, available, upTo, unit }: Uneven
   return `${each}, so ${passes === 1 ? 'once' : `${passes} times`} is ${used}${followed} of ${room}, which leaves ${available - used - after} over`;
 }
 
-function evenly({ uses, passes, used, after, available, upTo, unit }: Uneven): string {
+/** `The row below has 55 and the ends use 2: 55 - 2 = 53, which is 8 x 6 and 5 over.` */
+function division({
+  uses,
+  passes,
+  used,
+  after,
+  available,
+  before,
+  below,
+  upTo,
+  unit,
+  ofChains,
+}: Uneven): string {
+  if (uses === 0 || used !== passes * uses || upTo?.kind === 'next') return '';
+  const ends = below - available + after;
+  const room = below - ends;
+  if (room <= 0 || room % uses === 0 || before > ends) return '';
+  const has = `${ofChains ? 'The chain' : 'The row below'} has ${unit === 'space' ? things(below, unit) : below}`;
+  const rest = ends === 0 ? `${has}` : `${has} and the ends use ${ends}: ${below} - ${ends} = ${room}`;
+  return `${rest}, which is ${Math.floor(room / uses)} x ${uses} and ${room % uses} over. `;
+}
+
+function evenly(facts: Uneven): string {
+  const { uses, passes, used, after, available, upTo, unit, ofChains } = facts;
   const otherwise = 'change where the repeat ends, or what the row below makes.';
   if (uses === 0) return otherwise;
   const rest = (used + after - passes * uses + uses) % uses;
   // The number is right as it is; something else in the row below is not as the repeat has it.
   if (available % uses === rest) return otherwise;
-  const over = unit === 'stitch' ? 'stitches' : 'spaces';
-  const where =
-    upTo === null
-      ? 'it goes over'
-      : upTo.kind === 'last'
-        ? `before the last ${upTo.n}`
-        : `up to the ${upTo.what}`;
-  return `make the ${over} ${where} a multiple of ${uses}${rest > 0 ? ` plus ${rest}` : ''}, or change where the repeat ends.`;
+  const over = unit === 'space' ? 'spaces' : 'stitches';
+  if (upTo?.kind === 'next')
+    return `make the ${over} up to the ${upTo.what} ${multiple(uses, rest)}, or change where the repeat ends.`;
+  const wanted = multiple(uses, (rest + facts.below - available) % uses);
+  const change = ofChains ? `make the chain ${wanted}` : `give the row below ${wanted} ${over}`;
+  return `${change}, such as ${nearest(facts, rest)}, or change where the repeat ends.`;
+}
+
+/** `a multiple of 6 plus 2`. */
+function multiple(of: number, plus: number): string {
+  return `a multiple of ${of}${plus > 0 ? ` plus ${plus}` : ''}`;
+}
+
+/** The numbers that come out on either side of the one there is: `50 or 56`. */
+function nearest({ uses, below, available }: Uneven, rest: number): string {
+  const ends = rest + below - available;
+  const lower = below - ((((below - ends) % uses) + uses) % uses);
+  return lower > ends ? `${lower} or ${lower + uses}` : `${lower + uses}`;
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** A pattern that lists no sizes has one, which nobody would call by a name. */

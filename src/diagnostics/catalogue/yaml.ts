@@ -73,10 +73,10 @@ export const yamlFaults = {
     why: 'A file holds one pattern; what follows is not read.',
     try: 'take the --- or ... away, or put the second pattern in a folder of its own.',
   }),
-  'yaml/too-much': (): Wording => ({
+  'yaml/too-much': ({ characters, values, depth }: TooMuch): Wording => ({
     severity: 'error',
     message: 'this holds itself, or more than a pattern can',
-    why: 'It would never be read to its end.',
+    why: `A file may have ${characters.toLocaleString('en')} characters, ${values.toLocaleString('en')} values and brackets ${depth} deep, no more.`,
     try: 'write what is meant in place of the * names, and keep brackets a few deep.',
   }),
   'yaml/unreadable': ({ text }: { readonly text: string }): Wording => ({
@@ -86,6 +86,12 @@ export const yamlFaults = {
     try: 'write it as  key: text  and put text with signs in it in "quotes".',
   }),
 } as const;
+
+interface TooMuch {
+  readonly characters: number;
+  readonly values: number;
+  readonly depth: number;
+}
 
 interface Character {
   readonly character: string;

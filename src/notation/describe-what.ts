@@ -1,10 +1,8 @@
-/** Places and stitches named in a maker's words and the pattern's own terms, for faults. */
+/** What a place or a stitch is called in the pattern's own terms: `next corner ch-2 sp`, `sc`. */
 
-import type { What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
-import { NONE } from './fabric.ts';
-import type { Site } from './site.ts';
+import type { What } from './tree.ts';
 
 export function describeWhat(what: What, terms: Terms): string {
   switch (what.kind) {
@@ -31,32 +29,11 @@ export function describeWhat(what: What, terms: Terms): string {
   }
 }
 
-export function describeSite(site: Site, terms: Terms): string {
-  if (site.space !== NONE) return spaceName(site.spaceChains, terms);
-  switch (site.kind) {
-    case 'stitch':
-      return site.special === null
-        ? abbreviation(site.id, terms)
-        : `${abbreviation(site.id, terms)} of a ${site.special}`;
-    case 'chain':
-    case 'underside':
-      return 'ch';
-    case 'gap':
-      return 'sp between sts';
-    case 'ring':
-      return 'ring';
-    case 'row end':
-      return 'row end';
-    case 'unknown':
-      return 'st';
-  }
-}
-
 export function abbreviation(id: string, terms: Terms): string {
   return termsOf(stitchById(id), terms).abbr;
 }
 
-function spaceName(chains: number | null, terms: Terms): string {
+export function spaceName(chains: number | null, terms: Terms): string {
   if (chains === null) return 'ch sp';
   return terms === 'US' ? `ch-${chains} sp` : `${chains}-ch sp`;
 }

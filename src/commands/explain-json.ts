@@ -1,0 +1,51 @@
+/** Compiled patterns -> the JSON of `check --explain --json`: how every row of every size comes to its number. */
+
+import type { CompiledFile } from '../site/compile-patterns.ts';
+import { type LineMap, lineMap, placeOf } from '../source/line-map.ts';
+import { type ExplainedRow, explainRows } from './explain-rows.ts';
+
+export interface ExplainedJson {
+  readonly file: string;
+  readonly title: string | null;
+  readonly sizes: readonly { readonly name: string; readonly rows: readonly ExplainedRowJson[] }[];
+}
+
+export interface ExplainedRowJson
+  extends Pick<ExplainedRow, 'part' | 'label' | 'takes' | 'skips' | 'leaves' | 'makes' | 'how'> {
+  /** Line of the file it was written on. */
+  readonly line: number;
+  readonly stated: string | null;
+  /** It could not be worked to its end: the numbers tell how far it came. */
+  readonly broken: boolean;
+}
+
+export function explainJson(files: readonly CompiledFile[]): readonly ExplainedJson[] {
+  return files.map(({ file, text, compiled }) => {
+    const map = lineMap(text);
+    return {
+      file,
+      title: compiled.pattern?.title ?? null,
+      sizes: compiled.sizes.map((size) => ({
+        name: size.size.name,
+        rows: explainRows(size, compiled.pattern?.terms ?? 'US').map((row) => rowJson(row, map)),
+      })),
+    };
+  });
+}
+
+function rowJson(row: ExplainedRow, map: LineMap): ExplainedRowJson {
+  const { part, label, account, takes, skips, leaves, makes, how } = row;
+  const { line } = placeOf(map, account.span.start);
+  return {
+    part,
+    label,
+    line,
+    takes,
+    skips,
+    leaves,
+    makes,
+    how,
+    stated: account.stated,
+    broken: account.broken,
+  };
+}

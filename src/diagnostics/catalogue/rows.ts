@@ -1,0 +1,102 @@
+/** What is unlike in rows and rounds that should be alike in, the words of a fault out: one function per code. */
+
+import type { Wording } from '../diagnostic.ts';
+
+export const rowFaults = {
+  'row/doubled': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} is given twice`,
+    why: 'Makers would not know which of the two to work.',
+    try: 'number one of them anew, or take it out of the list.',
+  }),
+  'row/left-out': ({ row }: RowOnly): Wording => ({
+    severity: 'error',
+    message: `${row} is not given, though one after it is`,
+    why: 'Makers tick off rows by number; a gap makes them lose their place.',
+    try: `add ${row} to a list, or write it.`,
+  }),
+  'row/no-turn': ({ row, example }: { readonly row: string; readonly example: string }): Wording => ({
+    severity: 'warning',
+    message: `${row} does not say to turn, though ${example} does`,
+    why: 'Makers will ask whether the next row is worked with the same side facing; it was worked as if turned.',
+    try: 'end it with "turn", or with "do not turn" where that is meant.',
+  }),
+  'row/no-join': ({ row }: RowOnly): Wording => ({
+    severity: 'warning',
+    message: `${row} does not join, though the rounds beside it do`,
+    why: 'Makers would go on in a spiral; it was worked as one.',
+    try: 'end it with a join ("join with sl st in first st"), or say "do not join".',
+  }),
+  'row/cut-repeat': ({ rows, cycle, word }: CutRepeat): Wording => ({
+    severity: 'warning',
+    message: `${rows} ${word.toLowerCase()}s of a repeat of ${cycle} do not come out even: the last pass ends after ${rows % cycle} of ${cycle}`,
+    why: 'Makers count in whole repeats, and would take the last number for a slip.',
+    try: 'give whole repeats, or say where it ends ("ending with a Row 2").',
+  }),
+  'corner/count': ({ row, corners, before, had }: CornerCount): Wording => ({
+    severity: 'warning',
+    message: `${row} has ${corners} corners, but ${before} has ${had}`,
+    why: 'A piece keeps its corners from round to round, or it does not lie as it is shaped.',
+    try: 'look for a corner worked once too often, or left out.',
+  }),
+  'corner/sides': ({ row, one, other }: CornerSides): Wording => ({
+    severity: 'warning',
+    message: `${row} has ${one} stitches on one side and ${other} on the side across from it`,
+    why: 'Sides that differ pull the piece askew, and cannot be joined to others stitch by stitch.',
+    try: 'look for a stitch too many or too few between two corners.',
+  }),
+  'chain/none': (): Wording => ({
+    severity: 'error',
+    message: 'a chain of none is asked for',
+    why: 'There is nothing to make.',
+    try: 'give the number of chains, or leave the step out; a size that skips it is written "-".',
+  }),
+  'chain/height': ({ chains, usual, stitch }: ChainHeight): Wording => ({
+    severity: 'warning',
+    message: `ch ${chains} is said to count as a ${stitch}, which is usually ${usual} high`,
+    why: 'A chain of another height draws the edge in or lets it stick out, and makers take it for a slip.',
+    try: `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${Math.max(1, chains - usual)}").`,
+  }),
+  'chain/left-out': (): Wording => ({
+    severity: 'warning',
+    message: 'this row begins without a chain, though the others that begin with the same stitch have one',
+    why: 'Makers will wonder whether it is meant, and the edge draws in where it is not made.',
+    try: 'begin it with the chain of the other rows.',
+  }),
+  'chain/twice': (): Wording => ({
+    severity: 'warning',
+    message: 'the same chain stands twice at the start of the row',
+    why: 'The second is worked as a space, which gives the row a hole at its edge and makers pause over.',
+    try: 'take one of them out, or write both as one chain.',
+  }),
+} as const;
+
+interface RowOnly {
+  /** `Row 3`, as the pattern writes it. */
+  readonly row: string;
+}
+
+interface ChainHeight {
+  /** Those that stand for the stitch. */
+  readonly chains: number;
+  readonly usual: number;
+  readonly stitch: string;
+}
+
+interface CutRepeat {
+  readonly rows: number;
+  readonly cycle: number;
+  /** `Row`, `Rnd`. */
+  readonly word: string;
+}
+
+interface CornerCount extends RowOnly {
+  readonly corners: number;
+  readonly before: string;
+  readonly had: number;
+}
+
+interface CornerSides extends RowOnly {
+  readonly one: number;
+  readonly other: number;
+}
