@@ -25,6 +25,7 @@ import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
 import { partMultiples } from './proof/part-multiple.ts';
+import { roundGrowths } from './proof/round-growth.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
 import { transcribe } from './transcribe/transcribe.ts';
@@ -61,6 +62,7 @@ function compileRead(
       sizes: [],
       allSizes: null,
       multiples: [],
+      growths: [],
       diagnostics: toTell(mergeRepeated(inFileOrder(ofFile))),
     };
   const slugs = sizeSlugs(pattern.sizes);
@@ -114,6 +116,7 @@ function compileRead(
   const multiples = once(() =>
     planned === null ? [] : partMultiples(pattern, planned.index, planned.plan, true),
   );
+  const growths = once(() => (planned === null ? [] : roundGrowths(pattern, planned.index, planned.plan)));
   return {
     slug,
     pattern,
@@ -121,6 +124,9 @@ function compileRead(
     allSizes,
     get multiples() {
       return multiples();
+    },
+    get growths() {
+      return growths();
     },
     diagnostics: toTell(diagnostics),
   };

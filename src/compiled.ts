@@ -7,6 +7,7 @@ import type { Fabric } from './fabric/fabric.ts';
 import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
+import type { RoundGrowth } from './proof/round-growth.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 export interface CompiledSize {
@@ -30,5 +31,7 @@ export interface CompiledPattern {
   readonly allSizes: Readonly<Record<DialectKey, WordedPattern>> | null;
   /** Over which foundations each flat part comes out, for every width; found when first asked for. */
   readonly multiples: readonly PartMultiple[];
+  /** By how many stitches each repeated round grows, for as many rounds as anyone works; found when first asked for. */
+  readonly growths: readonly RoundGrowth[];
   readonly diagnostics: readonly Diagnostic[];
 }

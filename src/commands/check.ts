@@ -5,6 +5,7 @@ import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
 import { readPatterns } from '../site/read-patterns.ts';
 import { explainJson } from './explain-json.ts';
 import { explainTable } from './explain-table.ts';
+import { widthsText } from './explain-widths.ts';
 import { faultJson, faultText } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
@@ -38,7 +39,8 @@ makes, and how it comes to that:
                                          the repeat uses 6, 5 times = 30; the ends use 1 + 6: 37
 
 "(1 + 5) x 5" is a repeat worked five times that makes 1 and 5 each time. A row that cannot be worked is laid
-out as far as it goes, with what stopped it.`,
+out as far as it goes, with what stopped it. At the end it says over which other foundations each flat part comes
+out, and by how much repeated rounds grow, and whether that is proved for every width or only tried.`,
   run: async ({ paths, flags }, terminal) => {
     const files = compilePatterns(await readPatterns(paths.length === 0 ? ['patterns'] : paths));
     const explain = flags.has('explain');
@@ -54,9 +56,11 @@ out as far as it goes, with what stopped it.`,
 };
 
 /** Each size of a pattern, under its title. */
-function explained({ pattern, slug, sizes }: CompiledPattern, width: number): string {
+function explained(compiled: CompiledPattern, width: number): string {
+  const { pattern, slug, sizes } = compiled;
   const tables = sizes.map((size) => explainTable(size, pattern?.terms ?? 'US', width));
-  return `${[pattern?.title ?? slug, ...tables].join('\n\n')}\n`;
+  const widths = widthsText(compiled, width);
+  return `${[pattern?.title ?? slug, ...tables, ...(widths === null ? [] : [widths])].join('\n\n')}\n`;
 }
 
 function checked(patterns: number): string {

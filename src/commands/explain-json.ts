@@ -3,11 +3,13 @@
 import type { CompiledFile } from '../site/compile-patterns.ts';
 import { type LineMap, lineMap, placeOf } from '../source/line-map.ts';
 import { type ExplainedRow, explainRows } from './explain-rows.ts';
+import { type WidthsJson, widthsJson } from './explain-widths.ts';
 
 export interface ExplainedJson {
   readonly file: string;
   readonly title: string | null;
   readonly sizes: readonly { readonly name: string; readonly rows: readonly ExplainedRowJson[] }[];
+  readonly otherSizes: WidthsJson;
 }
 
 export interface ExplainedRowJson
@@ -29,6 +31,7 @@ export function explainJson(files: readonly CompiledFile[]): readonly ExplainedJ
         name: size.size.name,
         rows: explainRows(size, compiled.pattern?.terms ?? 'US').map((row) => rowJson(row, map)),
       })),
+      otherSizes: widthsJson(compiled),
     };
   });
 }

@@ -89,7 +89,7 @@ function howWords({ how, account }: ExplainedRow): string[] {
 }
 
 /** Broken between words, further lines set in a little. */
-function wrap(words: string, width: number): string[] {
+export function wrap(words: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of words.split(' ')) {

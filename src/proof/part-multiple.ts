@@ -29,6 +29,10 @@ export interface BrokenClaim {
 
 /** Repeats of a claim that are tried one by one for a place to begin. */
 const MOST_TRIED = 12;
+/** Foundations longer than this are not tried: nothing is learnt from them that narrower ones do not tell. */
+const MOST_CHAINS = 1_500;
+/** A repeat wider than this is not looked into. */
+const WIDEST_CLAIM = 300;
 
 /** What is claimed by "a multiple of" is looked into; with `all` also the parts that claim nothing. */
 export function partMultiples(
@@ -70,7 +74,8 @@ function rememberedTrials(
 function claimedMultiple(part: Part, claimed: Multiple, own: number, trialAt: TrialAt): PartMultiple | null {
   const chainsOf = (repeats: number): number => claimed.of * repeats + claimed.plus;
   const upTo = (from: number): number[] => Array.from({ length: MOST_TRIED }, (_, i) => from + i);
-  const first = [own, ...upTo(1)].find((n) => comesOut(trialAt(chainsOf(n))));
+  if (claimed.of > WIDEST_CLAIM) return null;
+  const first = [own, ...upTo(1)].find((n) => chainsOf(n) <= MOST_CHAINS && comesOut(trialAt(chainsOf(n))));
   if (first === undefined) return null;
   const widest = Math.max(WIDEST_REPEAT, 2 * claimed.of);
   const found = findMultiple(trialAt, chainsOf(first), widest);
@@ -91,7 +96,7 @@ function withinClaim(found: MultipleFound, { of, plus }: Multiple): MultipleFoun
 }
 
 function fixedMultiple(part: Part, chains: number, trialAt: TrialAt): PartMultiple | null {
-  if (!comesOut(trialAt(chains))) return null;
+  if (chains > MOST_CHAINS || !comesOut(trialAt(chains))) return null;
   return {
     part: part.name,
     claimed: null,

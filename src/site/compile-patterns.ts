@@ -29,5 +29,5 @@ export function hasErrors(files: readonly CompiledFile[]): boolean {
 }
 
 function unreadPattern(slug: string, fault: Diagnostic): CompiledPattern {
-  return { slug, pattern: null, sizes: [], allSizes: null, multiples: [], diagnostics: [fault] };
+  return { slug, pattern: null, sizes: [], allSizes: null, multiples: [], growths: [], diagnostics: [fault] };
 }

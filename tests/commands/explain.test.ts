@@ -51,7 +51,11 @@ describe('check --explain', () => {
     const { out } = await rowfold(['check', 'patterns/shells', '--explain', '--json'], folder);
     const { ok, faults, explained } = JSON.parse(out);
     expect([ok, faults]).toEqual([true, []]);
-    expect(Object.keys(explained[0])).toEqual(['file', 'title', 'sizes']);
+    expect(Object.keys(explained[0])).toEqual(['file', 'title', 'sizes', 'otherSizes']);
+    expect(explained[0].otherSizes).toEqual({
+      multiples: [{ part: 'Piece', of: 6, plus: 2, from: 8, stitches: { of: 6, plus: 1 }, proved: true }],
+      growths: [],
+    });
     const { rows } = explained[0].sizes[0];
     expect(rows.map(({ label }: { label: string }) => label)).toEqual([
       'Foundation',
