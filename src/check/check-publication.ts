@@ -18,6 +18,7 @@ import { missingChains } from './missing-chains.ts';
 import { missingJoins } from './missing-joins.ts';
 import { missingTurns } from './missing-turns.ts';
 import { mixedTerms } from './mixed-terms.ts';
+import { openRings } from './open-rings.ts';
 import type { Publication } from './publication.ts';
 import { statedGrowth } from './stated-growth.ts';
 import { tooLittleYarn } from './too-little-yarn.ts';
@@ -30,6 +31,7 @@ type Rule = (publication: Publication) => readonly Diagnostic[];
 const RULES: readonly Rule[] = [
   missingTurns,
   missingJoins,
+  openRings,
   doubledChains,
   chainHeights,
   missingChains,

@@ -1,4 +1,7 @@
-/** `Rows 4-10: Rep Rows 2 and 3` are 7 rows of a repeat of 2: the last pass is cut short, and nothing says so. */
+/**
+ * `Rows 4-10: Rep Rows 2 and 3` are 7 rows of a repeat of 2: the last pass is cut short, and nothing says so. Where it
+ * says how many times, the numbers have to be as many.
+ */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -10,17 +13,23 @@ export function cutRepeats({ pattern, sizes }: Publication): Diagnostic[] {
     instructions.lines.flatMap(({ label, steps }) => {
       const repeat = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
       const cycle = repeat?.last ?? repeat?.rows.length ?? 1;
-      if (repeat === undefined || cycle < 2 || repeat.until.kind === 'height') return [];
+      if (repeat === undefined || repeat.until.kind === 'height') return [];
       if (label?.kind !== 'numbered' || label.to === null || label.to === 'on') return [];
       for (const { index, fabric } of sizes) {
         const [from, to] = [forSize(label.from, index), forSize(label.to, index)];
-        if (from === null || to === null || to < from || (to - from + 1) % cycle === 0) continue;
+        if (from === null || to === null || to < from) continue;
+        const given = to - from + 1;
+        const times = repeat.until.kind === 'times' ? forSize(repeat.until.n, index) : null;
+        const differ = times !== null && times * cycle !== given;
+        if (!differ && given % cycle === 0) continue;
         const where = {
           file: pattern.source.file,
           span: label.span,
           sizes: sizes.length > 1 ? [fabric.size] : [],
         };
-        return [diagnose('row/cut-repeat', where, { rows: to - from + 1, cycle, word: label.word })];
+        return differ
+          ? [diagnose('row/times-differ', where, { given, times, cycle, word: label.word })]
+          : [diagnose('row/cut-repeat', where, { rows: given, cycle, word: label.word })];
       }
       return [];
     }),

@@ -43,9 +43,17 @@ function lacksJoin(
   const isJoined = (other: FabricRow | undefined): other is FabricRow =>
     other?.closing === 'joined' && other.part === row.part && other.side !== null && other.unit === 'round';
   // A spiral too may end with a join, but none of its rounds begins with a chain.
-  const begins = isJoined(after) && ((fabric.flags[after.first] ?? 0) & FLAG.turningChain) !== 0;
-  return isJoined(before) || begins;
+  return isJoined(before) || (isJoined(after) && rises(fabric, after));
 }
+
+/** Among the first few stitches, behind slip stitches to where it starts, is a turning chain. */
+function rises({ flags }: Fabric, { first, end }: FabricRow): boolean {
+  for (let i = first; i < Math.min(first + FEW, end); i += 1)
+    if (((flags[i] ?? 0) & FLAG.turningChain) !== 0) return true;
+  return false;
+}
+
+const FEW = 4;
 
 function goesOn({ steps }: Line): boolean {
   return steps.some(

@@ -14,6 +14,7 @@ export const SOFTER_CODES = [
   'multiple/note',
   'row/cut-repeat',
   'row/no-join',
+  'row/no-ring',
   'row/no-turn',
   'row/twice',
   'chain/unstated',

@@ -27,6 +27,18 @@ export const rowFaults = {
     why: 'Makers would go on in a spiral; it was worked as one.',
     try: 'end it with a join ("join with sl st in first st"), or say "do not join".',
   }),
+  'row/no-ring': ({ row }: RowOnly): Wording => ({
+    severity: 'warning',
+    message: `${row} goes round a chain that is not joined into a ring`,
+    why: 'Makers would work to the end of the chain and find nothing to go on into.',
+    try: 'write "join with sl st in first ch to form ring" after the chain, or say that its other side is worked.',
+  }),
+  'row/times-differ': ({ given, times, cycle, word }: TimesDiffer): Wording => ({
+    severity: 'error',
+    message: `${given} ${word.toLowerCase()}s are numbered, but ${cycle} repeated ${times} times ${times * cycle === 1 ? 'is' : 'are'} ${times * cycle}`,
+    why: 'Makers who count the times and makers who count the numbers would not stop at the same place.',
+    try: 'make the numbers and the times agree, or leave one of them out.',
+  }),
   'row/cut-repeat': ({ rows, cycle, word }: CutRepeat): Wording => ({
     severity: 'warning',
     message: `${rows} ${word.toLowerCase()}s of a repeat of ${cycle} do not come out even: the last pass ends after ${rows % cycle} of ${cycle}`,
@@ -81,6 +93,16 @@ interface ChainHeight {
   readonly chains: number;
   readonly usual: number;
   readonly stitch: string;
+}
+
+interface TimesDiffer {
+  /** Rows the label numbers. */
+  readonly given: number;
+  readonly times: number;
+  /** Rows that are repeated. */
+  readonly cycle: number;
+  /** `Row`, `Rnd`. */
+  readonly word: string;
 }
 
 interface CutRepeat {
