@@ -33,7 +33,7 @@ import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 /** Stitches and steps that all sizes together may come to; each size has a limit of its own. */
-const MOST_EFFORT = 4_000_000;
+const MOST_EFFORT = 2_000_000;
 
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
 export function compilePattern(source: Source, slug: string): CompiledPattern {

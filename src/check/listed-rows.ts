@@ -15,9 +15,10 @@ export function listedRows({ pattern, sizes }: Publication): Diagnostic[] {
       const numbers = fabric.rows.filter((row) => row.part === part).flatMap(({ number }) => number ?? []);
       const word = list.label?.kind === 'numbered' ? list.label.word : 'Row';
       const where = { file: pattern.source.file, span: list.label?.span ?? list.span };
-      const twice = numbers.find((number, i) => numbers.indexOf(number) !== i);
+      const known = new Set<number>();
+      const twice = numbers.find((number) => known.size === known.add(number).size);
       if (twice !== undefined) return [diagnose('row/doubled', where, { row: `${word} ${twice}` })];
-      const lacking = numbers.find((number) => number > 1 && !numbers.includes(number - 1));
+      const lacking = numbers.find((number) => number > 1 && !known.has(number - 1));
       if (lacking !== undefined) return [diagnose('row/left-out', where, { row: `${word} ${lacking - 1}` })];
     }
     return [];

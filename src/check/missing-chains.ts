@@ -19,17 +19,19 @@ export function missingChains({ pattern }: Publication): Diagnostic[] {
     // The first row goes into the foundation, from which its chain has been made already.
     const rows = instructions.lines.filter(isNumbered).slice(1);
     const beginnings = rows.flatMap((line) => beginningOf(line) ?? []);
-    const first = beginnings.find((one) => {
-      const alike = beginnings.filter(({ stitch, line }) => stitch === one.stitch && line !== one.line);
-      return (
-        !one.chain &&
-        alike.length >= 2 &&
-        alike.every(({ chain }) => chain) &&
-        !risesBefore(instructions.lines, one.line)
-      );
-    });
-    if (first === undefined) return [];
-    const where = { file: pattern.source.file, span: first.line.label?.span ?? first.line.span };
+    const by = new Map<string, { readonly with: number; readonly without: readonly Line[] }>();
+    for (const { line, chain, stitch } of beginnings) {
+      const { with: chained, without } = by.get(stitch) ?? { with: 0, without: [] };
+      // One slip among many is told; several without are a habit.
+      const kept = without.length > 1 ? without : [...without, line];
+      by.set(stitch, chain ? { with: chained + 1, without } : { with: chained, without: kept });
+    }
+    const first: Line | undefined = [...by.values()].flatMap(({ with: chained, without }) => {
+      const [only, second] = without;
+      return only === undefined || second !== undefined || chained < 2 ? [] : [only];
+    })[0];
+    if (first === undefined || risesBefore(instructions.lines, first)) return [];
+    const where = { file: pattern.source.file, span: first.label?.span ?? first.span };
     return [diagnose('chain/left-out', where, {})];
   });
 }

@@ -33,7 +33,9 @@ export function missingTurns({ pattern, sizes }: Publication): Diagnostic[] {
 function lackingIn(rows: readonly Line[], part: Part, file: string): Diagnostic[] {
   const example = rows.find((line) => line.steps.some(turns));
   if (example === undefined) return [];
-  const [first, ...others] = rows.filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], part));
+  const { lines } = part.instructions;
+  const all: LinesOfPart = { lines, places: new Map(lines.map((line, i) => [line, i])) };
+  const [first, ...others] = rows.filter((line, i) => !ends(line) && needsTurn(line, rows[i + 1], all));
   if (first === undefined) return [];
   const labels = others.map((line) => ({ span: placeOfLabel(line), text: 'nor does this' }));
   const where = { file, span: placeOfLabel(first), labels };
@@ -52,11 +54,16 @@ function ends({ steps }: Line): boolean {
   return steps.some(({ kind }) => kind === 'turn' || kind === 'fasten off');
 }
 
+interface LinesOfPart {
+  readonly lines: readonly Line[];
+  /** Where each of them stands. */
+  readonly places: ReadonlyMap<Line, number>;
+}
+
 /** Nothing has to be said before the yarn is joined anew, nor where the next row turns first or goes on with the same side. */
-function needsTurn(line: Line, next: Line | undefined, part: Part): boolean {
+function needsTurn(line: Line, next: Line | undefined, { lines, places }: LinesOfPart): boolean {
   if (next === undefined) return false;
-  const { lines } = part.instructions;
-  const between = lines.slice(lines.indexOf(line) + 1, lines.indexOf(next));
+  const between = lines.slice((places.get(line) ?? 0) + 1, places.get(next) ?? 0);
   if (between.some(({ steps }) => steps.some(({ kind }) => kind === 'fasten off' || kind === 'turn')))
     return false;
   const [first, second] = next.steps.filter(({ kind }) => kind !== 'note');

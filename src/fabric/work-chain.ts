@@ -253,16 +253,25 @@ function stitchOfHeight(chains: number, _following: readonly Step[]): string {
 }
 
 function pushChains(worker: Worker, length: number, flags: number, stands: readonly Site[]): void {
+  const { builder, row, yarn, group } = worker;
   const [first] = stands;
-  const chain = { ...plain(worker), id: 'ch', flags, into: [] };
-  for (let i = 0; i < length; i += 1)
-    addStitch(
-      worker.builder,
-      i > 0 || first === undefined
-        ? chain
-        : { ...chain, where: intoOf(first), into: stands.flatMap((site) => nodesOf(worker, site)) },
-    );
+  for (let i = 0; i < length; i += 1) {
+    const standing = i === 0 && first !== undefined;
+    addStitch(builder, {
+      id: 'ch',
+      countsAs: null,
+      row,
+      yarn,
+      where: standing ? intoOf(first) : INTO.nothing,
+      loop: 0,
+      flags,
+      group,
+      into: standing ? stands.flatMap((site) => nodesOf(worker, site)) : NOTHING,
+    });
+  }
 }
+
+const NOTHING: readonly number[] = [];
 
 function plain(worker: Worker): {
   countsAs: null;

@@ -12,7 +12,7 @@ import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
-import { isUsed } from './used-again.ts';
+import { noteUse } from './used-again.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
@@ -27,7 +27,7 @@ import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
 /** Steps and places worked in one size before it is called endless. */
-const MOST_EFFORT = 5_000_000;
+const MOST_EFFORT = 3_000_000;
 
 export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
   for (let i = 0; i < steps.length; i += 1) {
@@ -314,8 +314,7 @@ function workEnds(
       passPlace(worker, index);
       site = worker.sites?.[index] ?? null;
     } else site = singleSite(worker, place);
-    if (site !== null && isUsed(worker, site, corner))
-      worker.again = [...worker.again, { which: place.kind, span: place.span }];
+    if (site !== null) noteUse(worker, site, corner, place);
     if (site === null || !repeatAt(worker, step, times, site)) return false;
   }
   if (worker.edging && times === 3) markCorner(worker, corner);
