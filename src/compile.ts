@@ -101,13 +101,14 @@ function compileRead(
     });
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const sound = [...ofFile, ...ofWork].every(({ severity }) => severity !== 'error');
+  const ofProof = planned === null ? [] : checkMultiples(pattern, planned.index, planned.plan);
+  const sound = [...ofFile, ...ofWork, ...ofProof].every(({ severity }) => severity !== 'error');
   const found = mergeRepeated(
     inFileOrder([
       ...ofFile,
       ...mergeSizes(ofWork, pattern.sizes.length),
       ...checkPublication({ pattern, sizes: worked, sound }),
-      ...(planned === null ? [] : checkMultiples(pattern, planned.index, planned.plan)),
+      ...ofProof,
       ...unprintableCharacters(pattern),
     ]),
   );

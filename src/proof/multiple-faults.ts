@@ -12,7 +12,9 @@ import { partMultiples } from './part-multiple.ts';
 export function checkMultiples(pattern: Pattern, sizeIndex: number, plan: SizePlan): Diagnostic[] {
   const inNotes = pattern.notes.some((note) => note.search(IN_NOTES) >= 0);
   const multiples = partMultiples(pattern, sizeIndex, plan, inNotes);
-  return [...claimFaults(pattern, multiples), ...(inNotes ? noteFaults(pattern, multiples) : [])];
+  const faults = claimFaults(pattern, multiples);
+  // Where the foundation itself is wrong, the notes say the same over again.
+  return faults.length > 0 || !inNotes ? faults : noteFaults(pattern, multiples);
 }
 
 function claimFaults(pattern: Pattern, multiples: readonly PartMultiple[]): Diagnostic[] {
