@@ -78,6 +78,12 @@ describe('a row that does not say to turn', () => {
       false,
     );
   });
+
+  test('is no slip where just half of the rounds turn', () => {
+    const round = (n: number, turn: string): string =>
+      `Rnd ${n}: Ch 1, sc in each st around, join with sl st in first sc${turn}.`;
+    expect(tells('row/no-turn', RND_1, round(2, ', turn'), round(3, ', turn'), round(4, ''))).toBe(false);
+  });
 });
 
 describe('a round that does not join', () => {
@@ -109,6 +115,39 @@ describe('a round that does not join', () => {
       'Rnd 3: Sc in each st around, sl st in first sc to join.',
     ];
     expect(tells('row/no-join', ...spiral)).toBe(false);
+  });
+});
+
+describe('the corners of a round', () => {
+  const start = (sides: number): string =>
+    `Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, ch 2, [3 dc in ring, ch 2] ${sides - 1} times, join with sl st in top of beg ch-3.`;
+  const corner = '(2 dc, ch 2, 2 dc) in next ch-2 sp';
+  const round2 = (sides: number, side: string, last: string): string =>
+    `Rnd 2: Ch 3 (counts as dc), dc in next 2 dc, ${corner}, *${side}, ${corner}; rep from * ${sides - 2} more times${last}, join with sl st in top of beg ch-3.`;
+
+  test('may be half as many as the spaces of the first', () => {
+    const half =
+      'Rnd 2: Ch 3 (counts as dc), dc in next 2 dc, (2 dc, ch 2, 2 dc) in next ch-2 sp, *dc in next 3 dc, 2 dc in next ch-2 sp, dc in next 3 dc, (2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * 2 more times, dc in next 3 dc, 2 dc in next ch-2 sp, join with sl st in top of beg ch-3.';
+    expect(tells('corner/count', start(8), half)).toBe(false);
+  });
+
+  test('are told where one is lost, in a first round too', () => {
+    const lost = round2(3, 'dc in next 3 dc', ', dc in next 3 dc, 4 dc in next ch-2 sp');
+    expect(tells('corner/count', start(4), lost)).toBe(true);
+  });
+
+  test('of a pentagon have no sides across from each other', () => {
+    const uneven =
+      'Rnd 2: Ch 3 (counts as dc), dc in next 2 dc, (2 dc, ch 2, 2 dc) in next ch-2 sp, 2 dc in each of next 3 dc, (2 dc, ch 2, 2 dc) in next ch-2 sp, *dc in next 3 dc, (2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * 2 more times, join with sl st in top of beg ch-3.';
+    expect(tells('corner/sides', start(5), uneven)).toBe(false);
+    expect(tells('corner/sides', start(4), uneven.replace('2 more times', 'once more'))).toBe(true);
+  });
+});
+
+describe('what each round is said to add', () => {
+  test('is held against the round before it in its own part', () => {
+    const first = codesOf({ work: ROW_1, border: 'Rnd 1: Ch 1, sc in each st around, each rnd adds 8 sts.' });
+    expect(first).not.toContain('row/adds');
   });
 });
 
