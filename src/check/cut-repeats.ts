@@ -5,7 +5,8 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Num, RepeatRowsStep } from '../notation/tree.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
+import type { RepeatRowsStep } from '../notation/tree.ts';
 import type { Publication } from './publication.ts';
 
 export function cutRepeats({ pattern, sizes }: Publication): Diagnostic[] {
@@ -16,10 +17,10 @@ export function cutRepeats({ pattern, sizes }: Publication): Diagnostic[] {
       if (repeat === undefined || repeat.until.kind === 'height') return [];
       if (label?.kind !== 'numbered' || label.to === null || label.to === 'on') return [];
       for (const { index, fabric } of sizes) {
-        const [from, to] = [forSize(label.from, index), forSize(label.to, index)];
+        const [from, to] = [numberForSize(label.from, index), numberForSize(label.to, index)];
         if (from === null || to === null || to < from) continue;
         const given = to - from + 1;
-        const times = repeat.until.kind === 'times' ? forSize(repeat.until.n, index) : null;
+        const times = repeat.until.kind === 'times' ? numberForSize(repeat.until.n, index) : null;
         const differ = times !== null && times * cycle !== given;
         if (!differ && given % cycle === 0) continue;
         const where = {
@@ -34,8 +35,4 @@ export function cutRepeats({ pattern, sizes }: Publication): Diagnostic[] {
       return [];
     }),
   );
-}
-
-function forSize({ values }: Num, index: number): number | null {
-  return (values.length === 1 ? values[0] : values[index]) ?? null;
 }

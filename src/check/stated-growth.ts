@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric } from '../fabric/fabric.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { NoteStep } from '../notation/tree.ts';
 import type { Publication } from './publication.ts';
 
@@ -13,10 +14,9 @@ export function statedGrowth({ pattern, sizes }: Publication): Diagnostic[] {
         (step): step is NoteStep => step.kind === 'note' && step.adds !== undefined,
       );
       if (note?.adds === undefined) return [];
-      const { values } = note.adds;
       for (const { index: size, fabric } of sizes) {
-        const said = values.length === 1 ? values[0] : values[size];
-        const wrong = said === null || said === undefined ? null : otherGrowth(fabric, index, at, said);
+        const said = numberForSize(note.adds, size);
+        const wrong = said === null ? null : otherGrowth(fabric, index, at, said);
         if (wrong !== null) {
           const where = {
             file: pattern.source.file,

@@ -3,7 +3,8 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Label, Line, Unit } from '../notation/line.ts';
-import type { Num, RepeatRowsStep, Step, WorkStep } from '../notation/tree.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
+import type { RepeatRowsStep, Step, WorkStep } from '../notation/tree.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -215,11 +216,11 @@ function rowNumbers(
   faults: Diagnostic[],
 ): number[] | null {
   const { sizeIndex } = setting;
-  const from = label?.kind === 'numbered' ? forSize(label.from, sizeIndex) : last + 1;
+  const from = label?.kind === 'numbered' ? numberForSize(label.from, sizeIndex) : last + 1;
   // A dash in the label's list: this size has no such row.
   if (from === null) return [];
   if (label?.kind === 'numbered' && label.to !== null && label.to !== 'on') {
-    const to = forSize(label.to, sizeIndex);
+    const to = numberForSize(label.to, sizeIndex);
     return to === null ? [] : range(from, to);
   }
   const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
@@ -238,15 +239,15 @@ function rowNumbers(
     return range(from, setting.rows);
   }
   if (rep !== null && rep.until.kind === 'times') {
-    const times = forSize(rep.until.n, sizeIndex) ?? 0;
+    const times = numberForSize(rep.until.n, sizeIndex) ?? 0;
     return range(from, from + times * (rep.last ?? rep.rows.length) - 1);
   }
   if (label?.kind === 'next' && label.n !== undefined) {
-    const n = forSize(label.n, sizeIndex);
+    const n = numberForSize(label.n, sizeIndex);
     return n === null ? [] : range(from, from + n - 1);
   }
   if (label?.kind === 'numbered' && label.others !== undefined)
-    return [from, ...label.others.flatMap((other) => forSize(other, sizeIndex) ?? [])];
+    return [from, ...label.others.flatMap((other) => numberForSize(other, sizeIndex) ?? [])];
   return [from];
 }
 
@@ -264,7 +265,7 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | nu
   for (const { label, steps, sizes } of lines) {
     if (sizes !== undefined && !sizes.includes(sizeIndex)) continue;
     const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
-    const from = label?.kind === 'numbered' ? (forSize(label.from, sizeIndex) ?? last + 1) : last + 1;
+    const from = label?.kind === 'numbered' ? (numberForSize(label.from, sizeIndex) ?? last + 1) : last + 1;
     const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
     if (open) {
       const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
@@ -274,14 +275,11 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | nu
       return { from, cycle: Math.max(1, rep?.last ?? cycle.length), allows };
     }
     if (label?.kind === 'numbered')
-      last = label.to !== null && label.to !== 'on' ? (forSize(label.to, sizeIndex) ?? from) : from;
-    else if (label?.kind === 'next') last += label.n === undefined ? 1 : (forSize(label.n, sizeIndex) ?? 0);
+      last = label.to !== null && label.to !== 'on' ? (numberForSize(label.to, sizeIndex) ?? from) : from;
+    else if (label?.kind === 'next')
+      last += label.n === undefined ? 1 : (numberForSize(label.n, sizeIndex) ?? 0);
   }
   return null;
-}
-
-function forSize(n: Num, sizeIndex: number): number | null {
-  return (n.values.length === 1 ? n.values[0] : n.values[sizeIndex]) ?? null;
 }
 
 function range(from: number, to: number): number[] {

@@ -2,6 +2,7 @@
 
 import { describeWhat } from '../notation/describe-what.ts';
 import type { StatedCount, StatedEntry } from '../notation/line.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
@@ -99,7 +100,7 @@ export function differences(
   const found: Difference[] = [];
   const namesSpecial = stated.entries.some(({ what }) => what?.kind === 'special');
   for (const entry of stated.entries) {
-    const said = statedNumber(entry, sizeIndex);
+    const said = numberForSize(entry.n, sizeIndex);
     if (said === null) continue;
     const is = madeOf(entry.what, made);
     // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
@@ -143,7 +144,7 @@ function coversKind(
   const told = new Set(entries.flatMap((entry) => (entry.what?.kind === 'stitch' ? [entry.what.id] : [])));
   const names = entries.some((entry) => entry.what?.kind === 'special');
   if (names) {
-    const value = (n.values.length === 1 ? n.values[0] : n.values[sizeIndex]) ?? 0;
+    const value = numberForSize(n, sizeIndex) ?? 0;
     if ((made.outside[what.id] ?? 0) === value) return true;
     let all = 0;
     for (const id of told) all += made.byStitch[id] ?? 0;
@@ -171,7 +172,7 @@ export function statedStitches(stated: StatedCount | null, sizeIndex: number): n
   if (stated === null) return null;
   let sum = 0;
   for (const entry of stated.entries) {
-    const value = statedNumber(entry, sizeIndex);
+    const value = numberForSize(entry.n, sizeIndex);
     if (value === null) return null;
     if (isTotal(entry)) return value;
     if (entry.what?.kind !== 'stitch') return null;
@@ -193,11 +194,6 @@ export function forOneSize(text: string, sizeIndex: number): string {
 
 function isTotal(entry: StatedEntry): boolean {
   return entry.what === null || entry.what.kind === 'st';
-}
-
-function statedNumber(entry: StatedEntry, sizeIndex: number): number | null {
-  const { values } = entry.n;
-  return (values.length === 1 ? values[0] : values[sizeIndex]) ?? null;
 }
 
 function madeOf(what: What | null, made: RowCount): number {

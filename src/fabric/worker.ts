@@ -1,5 +1,6 @@
 /** The state of one size while it is worked: the fabric so far, the row in hand, and the places it is worked into. */
 
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { Loop, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
@@ -376,6 +377,5 @@ export function stuck(worker: Worker, trouble: Trouble): false {
 
 /** A value for the size in hand; null where the size skips. */
 export function valueFor(worker: Worker, values: readonly (number | null)[]): number | null {
-  if (values.length === 1) return values[0] ?? null;
-  return values[worker.sizeIndex] ?? null;
+  return numberForSize({ values }, worker.sizeIndex);
 }

@@ -3,7 +3,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { SizePlan } from '../fabric/work.ts';
 import { workSize } from '../fabric/work.ts';
-import type { Multiple, Num } from '../notation/tree.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
+import type { Multiple } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import type { MultipleFound, TrialAt } from './find-multiple.ts';
 import { comesOut, findMultiple, WIDEST_REPEAT } from './find-multiple.ts';
@@ -50,7 +51,7 @@ export function partMultiples(
     const made =
       'of' in n
         ? claimedMultiple(part, n, plan.repeats, trialAt)
-        : fixedMultiple(part, fixedChains(n, sizeIndex), trialAt);
+        : fixedMultiple(part, numberForSize(n, sizeIndex) ?? 0, trialAt);
     return made === null ? [] : [made];
   });
 }
@@ -103,8 +104,4 @@ function fixedMultiple(part: Part, chains: number, trialAt: TrialAt): PartMultip
     found: findMultiple(trialAt, chains, WIDEST_REPEAT),
     broken: null,
   };
-}
-
-function fixedChains({ values }: Num, sizeIndex: number): number {
-  return (values.length === 1 ? values[0] : values[sizeIndex]) ?? 0;
 }

@@ -1,8 +1,8 @@
 /** `ch a multiple of 6 plus 2` in a line in, the chains each size really makes in their place out, from the fabrics. */
 
 import { type Fabric, stitchId } from '../fabric/fabric.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { ChainStep, Num, Step } from '../notation/tree.ts';
-import { sizeValue } from './print-number.ts';
 
 /** One fabric with the rows the line made in it, and the size's place in the list. */
 export interface LineWork {
@@ -55,7 +55,8 @@ function chainsIn(fabric: Fabric, rows: readonly number[]): number {
 /** Chains that the line says beside the multiple, such as the `ch 1` of a first row on the same line. */
 function otherChains(steps: readonly Step[], size: number): number {
   return steps.reduce(
-    (sum, step) => sum + (step.kind === 'chain' && 'values' in step.n ? (sizeValue(step.n, size) ?? 0) : 0),
+    (sum, step) =>
+      sum + (step.kind === 'chain' && 'values' in step.n ? (numberForSize(step.n, size) ?? 0) : 0),
     0,
   );
 }

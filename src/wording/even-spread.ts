@@ -1,8 +1,8 @@
 /** `work 21 sc evenly along row ends` in a line and the fabric in, how many stitches went into each place out. */
 
 import { type Fabric, INTO, targets } from '../fabric/fabric.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { EvenlyStep, Step } from '../notation/tree.ts';
-import { sizeValue } from './print-number.ts';
 
 /** A stitch's target along an edge. */
 interface EdgeStitch {
@@ -24,7 +24,7 @@ export function evenSpreads(
   for (const edge of ['row ends', 'foundation'] as const) {
     const asked = evenlySteps(steps).filter((step) => step.edge === edge);
     const worked = edgeStitches(fabric, rows, edge === 'row ends' ? INTO.rowEnd : INTO.underside);
-    const wanted = asked.map((step) => sizeValue(step.n, size) ?? 0);
+    const wanted = asked.map((step) => numberForSize(step.n, size) ?? 0);
     const each = wanted.reduce((sum, n) => sum + n, 0);
     // A special stitch is several stitches; which of them begin one is not told apart here.
     const plain = asked.every((step) => step.stitch.kind === 'stitch');

@@ -1,5 +1,6 @@
 /** A number of the tree in, as printed out: one size's value, or all sizes' as `35 (44, 53)`, once where they agree. */
 
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { Num } from '../notation/tree.ts';
 import type { Numbers } from './voice.ts';
 
@@ -19,12 +20,6 @@ export function isMany(n: Num, numbers: Numbers): boolean {
   return valuesFor(n, numbers).some((value) => value !== 1);
 }
 
-/** The value for one size; null where that size skips it. */
-export function sizeValue(n: Num, size: number): number | null {
-  const value = n.values.length === 1 ? n.values[0] : n.values[size];
-  return value ?? null;
-}
-
 /** The one value that all sizes printed share, or null. */
 export function soleValue(n: Num, numbers: Numbers): number | null {
   const values = valuesFor(n, numbers);
@@ -33,5 +28,5 @@ export function soleValue(n: Num, numbers: Numbers): number | null {
 }
 
 function valuesFor(n: Num, numbers: Numbers): readonly (number | null)[] {
-  return numbers === 'all' ? n.values : [sizeValue(n, numbers)];
+  return numbers === 'all' ? n.values : [numberForSize(n, numbers)];
 }

@@ -1,14 +1,14 @@
 /** Steps with every size's numbers in, the steps that one size works out: what it skips is left out. */
 
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { Num, Place, RepeatStep, Step } from '../notation/tree.ts';
-import { sizeValue } from './print-number.ts';
 
 export function settleSteps(steps: readonly Step[], size: number): Step[] {
   return steps.flatMap((step) => settleStep(step, size));
 }
 
 function settleStep(step: Step, size: number): Step[] {
-  const skips = (n: Num | null): boolean => n !== null && (sizeValue(n, size) ?? 0) === 0;
+  const skips = (n: Num | null): boolean => n !== null && (numberForSize(n, size) ?? 0) === 0;
   switch (step.kind) {
     case 'work':
       return skips(step.times) || skips(placeNumber(step.place)) ? [] : [step];

@@ -1,6 +1,7 @@
 /** A line of the tree and what it made in the fabrics in, the line as it is printed out. */
 
 import type { Line } from '../notation/line.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
 import type { Step } from '../notation/tree.ts';
 import { type LineWork, withChainNumbers } from './chain-numbers.ts';
 import { countWords } from './count-words.ts';
@@ -9,7 +10,6 @@ import { type RowRange, rangeOf } from './line-rows.ts';
 import { printStated } from './print-count.ts';
 import { printLabel, printRange } from './print-label.ts';
 import { wordSteps } from './print-line.ts';
-import { sizeValue } from './print-number.ts';
 import { settleSteps } from './settle-steps.ts';
 import type { Voice } from './voice.ts';
 import type { WordedLine } from './words.ts';
@@ -57,7 +57,7 @@ function statedWords(line: Line, works: readonly LineWork[], voice: Voice): stri
 /** A row that a dash in its label, or a dash in all its numbers, leaves out of a size. */
 function skipsLine({ label, sizes }: Line, size: number): boolean {
   if (sizes !== undefined && !sizes.includes(size)) return true;
-  return label?.kind === 'numbered' && sizeValue(label.from, size) === null;
+  return label?.kind === 'numbered' && numberForSize(label.from, size) === null;
 }
 
 /** Whether only the fabric tells which rows a line covers: `Rows 4 on`, or `Rep Rows 2 and 3` without a label. */
