@@ -17,14 +17,14 @@ import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
-import type { SizePlan, Worked } from './fabric/work.ts';
+import type { Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
-import { partMultiples } from './proof/part-multiple.ts';
+import { type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
@@ -68,14 +68,14 @@ function compileRead(
   const slugs = sizeSlugs(pattern.sizes);
   const ofWork: Diagnostic[] = [];
   const sizes: CompiledSize[] = [];
-  let planned: { readonly index: number; readonly plan: SizePlan } | null = null;
+  const planned: PlannedSize[] = [];
   const worked: WorkedSize[] = [];
   let effort = 0;
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
-    planned ??= { index, plan };
+    planned.push({ index, plan });
     if (effort > MOST_EFFORT) {
       const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
       ofWork.push(
@@ -101,7 +101,7 @@ function compileRead(
     });
   }
   const fabrics = sizes.map(({ fabric }) => fabric);
-  const ofProof = planned === null ? [] : checkMultiples(pattern, planned.index, planned.plan);
+  const ofProof = checkMultiples(pattern, planned);
   const sound = [...ofFile, ...ofWork, ...ofProof].every(({ severity }) => severity !== 'error');
   const found = mergeRepeated(
     inFileOrder([
@@ -114,10 +114,11 @@ function compileRead(
   );
   const diagnostics = inFileOrder(silence(pattern, found));
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
-  const multiples = once(() =>
-    planned === null ? [] : partMultiples(pattern, planned.index, planned.plan, true),
+  const multiples = once(() => partMultiples(pattern, planned, true));
+  const [firstPlanned] = planned;
+  const growths = once(() =>
+    firstPlanned === undefined ? [] : roundGrowths(pattern, firstPlanned.index, firstPlanned.plan),
   );
-  const growths = once(() => (planned === null ? [] : roundGrowths(pattern, planned.index, planned.plan)));
   return {
     slug,
     pattern,

@@ -7,6 +7,8 @@ export interface WidthsJson {
   /** Over which foundations each flat part comes out: any multiple of `of` chains plus `plus`, from `from` chains up. */
   readonly multiples: readonly {
     readonly part: string;
+    /** The size whose numbers were worked; null where all sizes have the same. */
+    readonly size: string | null;
     readonly of: number;
     readonly plus: number;
     readonly from: number;
@@ -26,10 +28,10 @@ export interface WidthsJson {
 
 export function widthsJson({ multiples, growths }: CompiledPattern): WidthsJson {
   return {
-    multiples: multiples.flatMap(({ part, found }) => {
+    multiples: multiples.flatMap(({ part, size, found }) => {
       if (found === null) return [];
       const { of, plus, from, stitches, proved } = found;
-      return [{ part, of, plus, from, stitches, proved }];
+      return [{ part, size, of, plus, from, stitches, proved }];
     }),
     growths: growths
       .filter(({ adds }) => adds !== 0)
@@ -41,10 +43,10 @@ export function widthsJson({ multiples, growths }: CompiledPattern): WidthsJson 
 export function widthsText(compiled: CompiledPattern, width: number): string | null {
   const { multiples, growths } = widthsJson(compiled);
   const lines = [
-    ...multiples.map(({ part, of, plus, from, stitches, proved }) => {
+    ...multiples.map(({ part, size, of, plus, from, stitches, proved }) => {
       const any = of === 1 ? 'any number of chains' : `any multiple of ${said({ of, plus })} chains`;
       const inStitches = of === 1 || stitches.of === 0 ? '' : ` (${said(stitches)} stitches)`;
-      return `${part} comes out over ${any}${inStitches}, from ${from} up: ${proved ? 'proved for every width' : 'at every width tried, not proved'}.`;
+      return `${part}${size === null ? '' : `, size ${size},`} comes out over ${any}${inStitches}, from ${from} up: ${proved ? 'proved for every width' : 'at every width tried, not proved'}.`;
     }),
     ...growths.map(({ part, from, cycle, adds }) => {
       const each = cycle === 1 ? `from ${from} on each adds` : `from ${from} on every ${cycle} add`;

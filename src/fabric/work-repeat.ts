@@ -75,6 +75,7 @@ function twoSenses(
   const fitting = tries.filter(({ fits }) => fits);
   restore(worker, before);
   const [only] = fitting;
+  worker.wavered = true;
   if (fitting.length === 1 && only !== undefined)
     return passes(worker, step, only.n, work) && work(worker, following);
   return stuck(worker, {
@@ -95,7 +96,10 @@ function endingWith(worker: Worker, step: RepeatStep, following: readonly Step[]
   const tries = step.endsWith === 'row' ? [step, short] : [short, step];
   for (const one of tries) {
     restore(worker, before);
-    if (toEnd(worker, one, following, work) && usedUp(worker) && worker.fits()) return true;
+    if (toEnd(worker, one, following, work) && usedUp(worker) && worker.fits()) {
+      if (one !== tries[0]) worker.wavered = true;
+      return true;
+    }
   }
   restore(worker, before);
   return toEnd(worker, tries[0] ?? step, following, work);

@@ -85,7 +85,8 @@ export function workRow(
   if (worker.trouble?.kind === 'too many') return finish(worker, plan, start, firstSpace, top, setting);
   if (!good && habit !== null) {
     good = attempt(!habit.counts);
-    if (!good) attempt(null);
+    if (good) worker.wavered = true;
+    else attempt(null);
   }
   const told = plan.checksCount ? plan.line.stated : (plan.meant ?? null);
   if (!good && worker.trouble?.kind === 'not there' && told !== null) {
@@ -94,7 +95,8 @@ export function workRow(
     worker.passesSpaces = true;
     good = attempt(null);
     worker.passesSpaces = false;
-    if (!good) attempt(null);
+    if (good) worker.wavered = true;
+    else attempt(null);
   }
   if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
     // The row before was stated to make another count: if this one fits that, its fault is only an echo.

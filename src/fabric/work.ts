@@ -30,8 +30,16 @@ export interface SizePlan {
   readonly repeats: number;
   /** Rows or rounds in all, for what goes on to height; null when nothing says. */
   readonly rows: number | null;
-  /** Readings of turning chains settled at another width, where a stated count told; see `Worked.settled`. */
-  readonly settled?: ReadonlyMap<number, boolean>;
+  /** Readings settled where the whole pattern was worked and stated counts told; for a part worked by itself. */
+  readonly readings?: Readings;
+}
+
+/** How turning chains that a part alone does not explain were read. */
+export interface Readings {
+  /** Whether each unstated one was taken to count, by its offset in the file. */
+  readonly settled: ReadonlyMap<number, boolean>;
+  /** What those of a length are "throughout". */
+  readonly throughout: Worker['throughout'];
 }
 
 export interface Worked {
@@ -39,8 +47,9 @@ export interface Worked {
   readonly diagnostics: readonly Diagnostic[];
   /** Every row was worked; otherwise the fabric ends before the first that could not be. */
   readonly whole: boolean;
-  /** Whether each unstated turning chain was taken to count, by its offset in the file. */
-  readonly settled: ReadonlyMap<number, boolean>;
+  readonly readings: Readings;
+  /** Something was read the way that comes out at this width, and may have to be read otherwise at another. */
+  readonly wavered: boolean;
   /** How each row came to its number, also the one where a part breaks off. */
   readonly accounts: readonly RowAccount[];
   /** Stitches made and steps gone through, against endless work. */
@@ -64,7 +73,8 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   if (first !== undefined) yarnIndex(worker, first.letter);
   for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
     worker.throughout.set(chains, habit);
-  for (const [offset, counts] of plan.settled ?? []) worker.settled.set(offset, counts);
+  for (const [offset, counts] of plan.readings?.settled ?? []) worker.settled.set(offset, counts);
+  for (const [chains, what] of plan.readings?.throughout ?? []) worker.throughout.set(chains, what);
   const rows: FabricRow[] = [];
   const parts: FabricPart[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -115,12 +125,13 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       onto: from?.index ?? null,
     });
   }
-  const { builder, settled } = worker;
+  const { builder, settled, throughout, wavered } = worker;
   return {
     fabric: finishFabric(builder, size, rows, parts),
     diagnostics,
     whole,
-    settled,
+    readings: { settled, throughout },
+    wavered,
     accounts,
     effort: worker.effort + builder.kind.length,
   };
@@ -137,7 +148,8 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
     fabric: finishFabric(emptyBuilder(), size, [], []),
     diagnostics,
     whole: false,
-    settled: new Map(),
+    readings: { settled: new Map(), throughout: new Map() },
+    wavered: false,
     accounts: [],
     effort: 0,
   };

@@ -116,6 +116,8 @@ export interface Worker {
   readonly throughout: Map<number, { readonly as: string | null; readonly plusChains: number }>;
   /** How unstated turning chains were read at a width where a stated count told, by where they stand in the file. */
   readonly settled: Map<number, boolean>;
+  /** Something was read the way that comes out at this width; at another it may have to be read otherwise. */
+  wavered: boolean;
 
   /** The places the row goes into, from the one it starts at; null before anything is made. */
   sites: Site[] | null;
@@ -269,6 +271,7 @@ export function newWorker(
     repeats,
     throughout: new Map(),
     settled: new Map(),
+    wavered: false,
     sites: null,
     next: 0,
     last: -1,

@@ -40,16 +40,28 @@ export function findMultiple(trialAt: TrialAt, anchor: number, widest: number): 
   if (!comesOut(trialAt(anchor))) return null;
   let tried: MultipleFound | null = null;
   for (let of = 1; of <= widest; of += 1) {
-    if (!comesOut(trialAt(anchor + of)) || !comesOut(trialAt(anchor + 2 * of))) continue;
-    if (isProved(trialAt, anchor, of)) return found(trialAt, anchor, of, true);
-    const all = Array.from({ length: TRIED }, (_, i) => anchor + (i + 1) * of);
-    if (tried === null && all.every((chains) => comesOut(trialAt(chains))))
-      tried = found(trialAt, anchor, of, false);
+    const found = multipleFrom(trialAt, anchor, of, tried === null);
+    if (found?.proved === true) return found;
+    tried ??= found;
   }
   return tried;
 }
 
-/** Whether every foundation of the class is proved: each of a few neighbours leads on by so many repeats at a time. */
+/** One multiple looked into: proved, or tried where `alsoTried`; null when it does not come out. */
+export function multipleFrom(
+  trialAt: TrialAt,
+  anchor: number,
+  of: number,
+  alsoTried: boolean,
+): MultipleFound | null {
+  if (!comesOut(trialAt(anchor + of)) || !comesOut(trialAt(anchor + 2 * of))) return null;
+  if (isProved(trialAt, anchor, of)) return foundFrom(trialAt, anchor, of, true);
+  if (!alsoTried) return null;
+  const all = Array.from({ length: TRIED }, (_, i) => anchor + (i + 1) * of);
+  return all.every((chains) => comesOut(trialAt(chains))) ? foundFrom(trialAt, anchor, of, false) : null;
+}
+
+/** Whether every foundation of the class from `anchor` up is proved: a few neighbours lead on by so many repeats each. */
 function isProved(trialAt: TrialAt, anchor: number, of: number): boolean {
   return TOGETHER.some((together) =>
     Array.from({ length: together }, (_, i) => anchor + i * of).every((first) =>
@@ -58,14 +70,25 @@ function isProved(trialAt: TrialAt, anchor: number, of: number): boolean {
   );
 }
 
-/** From the first or one of the next few, with all between them worked through. */
+/**
+ * From the first, or from a narrower one of its class, which costs less to work; from one of the next few where narrow
+ * pieces are not regular yet, with all between them worked through.
+ */
 function leadsOn(trialAt: TrialAt, first: number, by: number): boolean {
+  for (let start = first % by; start < first; start += by)
+    if (start > 0 && leadsOnFrom(trialAt, start, by)) return true;
   for (let start = first; start <= first + LATEST_START * by; start += by) {
-    const [a, b, c] = [trialAt(start), trialAt(start + by), trialAt(start + 2 * by)];
-    if (![a, b, c].every(comesOut)) return false;
-    if (growsEvenly(a, b, c)) return true;
+    if (leadsOnFrom(trialAt, start, by)) return true;
+    if (!comesOut(trialAt(start))) return false;
   }
   return false;
+}
+
+function leadsOnFrom(trialAt: TrialAt, start: number, by: number): boolean {
+  const a = trialAt(start);
+  if (!comesOut(a)) return false;
+  const [b, c] = [trialAt(start + by), trialAt(start + 2 * by)];
+  return [a, b, c].every((trial) => comesOut(trial) && trial.sure) && growsEvenly(a, b, c);
 }
 
 function growsEvenly(a: Trial, b: Trial, c: Trial): boolean {
@@ -76,15 +99,34 @@ function growsEvenly(a: Trial, b: Trial, c: Trial): boolean {
   });
 }
 
-function found(trialAt: TrialAt, anchor: number, of: number, proved: boolean): MultipleFound {
+/** Told from the narrowest of the class that comes out with all up to `anchor`. */
+function foundFrom(trialAt: TrialAt, anchor: number, of: number, proved: boolean): MultipleFound {
   let from = anchor;
-  while (from - of >= 1 && comesOut(trialAt(from - of))) from -= of;
+  for (let chains = anchor % of; chains < anchor; chains += of)
+    if (chains > 0 && leadsUp(trialAt, chains, anchor, of, proved)) {
+      from = chains;
+      break;
+    }
   // No whole repeat is no width that the words speak of.
   if (of > 1) from = Math.max(from, of + (from % of));
   const [fewest, wider] = [firstRow(trialAt(from)), firstRow(trialAt(from + of))];
   const stitchesOf = wider - fewest;
   const stitches = { of: stitchesOf, plus: stitchesOf > 0 ? fewest % stitchesOf : fewest };
   return { of, plus: from % of, from, stitches, proved };
+}
+
+/** Whether all of the class from here to the anchor come out; a proof on the way stands for the rest of them. */
+function leadsUp(trialAt: TrialAt, from: number, anchor: number, of: number, proved: boolean): boolean {
+  for (let chains = from; chains < anchor; chains += of) {
+    if (!comesOut(trialAt(chains))) return false;
+    const regular = TOGETHER.some((together) =>
+      Array.from({ length: together }, (_, i) => chains + i * of).every((first) =>
+        leadsOnFrom(trialAt, first, together * of),
+      ),
+    );
+    if (proved && regular) return true;
+  }
+  return true;
 }
 
 function firstRow({ rows }: Trial): number {

@@ -2,16 +2,17 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { SizePlan } from '../fabric/work.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { MultipleFound } from './find-multiple.ts';
-import type { PartMultiple } from './part-multiple.ts';
+import type { PartMultiple, PlannedSize } from './part-multiple.ts';
 import { partMultiples } from './part-multiple.ts';
 
 /** What a pattern says of its width, in the foundation or in its notes, and does not keep. */
-export function checkMultiples(pattern: Pattern, sizeIndex: number, plan: SizePlan): Diagnostic[] {
-  const inNotes = pattern.notes.some((note) => note.search(IN_NOTES) >= 0);
-  const multiples = partMultiples(pattern, sizeIndex, plan, inNotes);
+export function checkMultiples(pattern: Pattern, sizes: readonly PlannedSize[]): Diagnostic[] {
+  // With several pieces it cannot be told of which the notes speak.
+  const single = pattern.parts.filter(({ onto }) => onto === null).length === 1;
+  const inNotes = single && pattern.notes.some((note) => note.search(IN_NOTES) >= 0);
+  const multiples = partMultiples(pattern, sizes, inNotes);
   const faults = claimFaults(pattern, multiples);
   // Where the foundation itself is wrong, the notes say the same over again.
   return faults.length > 0 || !inNotes ? faults : noteFaults(pattern, multiples);
@@ -19,12 +20,18 @@ export function checkMultiples(pattern: Pattern, sizeIndex: number, plan: SizePl
 
 function claimFaults(pattern: Pattern, multiples: readonly PartMultiple[]): Diagnostic[] {
   const { file } = pattern.source;
-  return multiples.flatMap(({ claimed, broken, found }) => {
+  return multiples.flatMap(({ size, claimed, broken, found }) => {
     if (claimed === null || broken === null) return [];
     const { repeats, chains, fault } = broken;
     const labels = [{ span: fault.span, text: `over ${chains} chains it does not come out here` }];
     const facts = { claimed, repeats, chains, trouble: fault.message, holds: found };
-    return [diagnose('multiple/claim', { file, span: claimed.span, labels }, facts)];
+    return [
+      diagnose(
+        'multiple/claim',
+        { file, span: claimed.span, labels, sizes: size === null ? [] : [size] },
+        facts,
+      ),
+    ];
   });
 }
 

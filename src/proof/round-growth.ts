@@ -26,18 +26,26 @@ export interface RoundGrowth {
 /** Cycles worked: the first may still differ from all that follow. */
 const CYCLES = 4;
 
+/** Stitches and steps spent on all lines together; what is not found by then is not looked for further. */
+const MOST_EFFORT = 1_000_000;
+
 /** Only what is proved is given: growth that differs from cycle to cycle is none. */
 export function roundGrowths(pattern: Pattern, sizeIndex: number, plan: SizePlan): RoundGrowth[] {
-  const { settled } = workSize(pattern, sizeIndex, plan);
+  const { readings } = workSize(pattern, sizeIndex, plan);
+  let effort = 0;
   return pattern.parts.flatMap((part) =>
     part.instructions.lines.flatMap((line, at) => {
       const repeat = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
-      if (part.onto !== null || repeat === undefined) return [];
+      if (part.onto !== null || repeat === undefined || effort > MOST_EFFORT) return [];
       const cycle = Math.max(1, repeat.last ?? repeat.rows.length);
       const longer = { ...pattern, parts: [goingOn(part, at, repeat, cycle * CYCLES)] };
-      const { fabric, whole } = workSize(longer, sizeIndex, { ...plan, settled });
+      const worked = workSize(longer, sizeIndex, { ...plan, readings });
+      const { fabric, whole, wavered } = worked;
+      effort += worked.effort;
       const rows = rowWords(fabric, new Map()).filter((_, i) => fabric.rows[i]?.line === at);
-      return whole && rows.length === cycle * CYCLES ? growthOf(part.name, line, rows, cycle) : [];
+      return whole && !wavered && rows.length === cycle * CYCLES
+        ? growthOf(part.name, line, rows, cycle)
+        : [];
     }),
   );
 }
@@ -60,7 +68,8 @@ function growthOf(part: string, line: Line, rows: readonly RowWord[], cycle: num
 /** The part up to a line, and that line for so many rows. */
 function goingOn(part: Part, at: number, repeat: RepeatRowsStep, rows: number): Part {
   const lines = part.instructions.lines.slice(0, at + 1).map((line, i) => {
-    if (i !== at) return { ...line, stated: null };
+    // The lines before are worked at their own numbers, which their counts help to read.
+    if (i !== at) return line;
     const times: Num = { values: [rows / Math.max(1, repeat.last ?? repeat.rows.length)], span: repeat.span };
     const steps = line.steps.map(
       (step): Step =>

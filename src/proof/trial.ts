@@ -1,8 +1,8 @@
 /** A part worked over a foundation of any number of chains, whatever its sizes say. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { openEnd } from '../fabric/plan-rows.ts';
-import { workSize } from '../fabric/work.ts';
+import { type OpenEnd, openEnd } from '../fabric/plan-rows.ts';
+import { type Readings, workSize } from '../fabric/work.ts';
 import type { ChainStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import type { Alphabet, RowWord } from './row-word.ts';
@@ -17,6 +17,10 @@ export interface Trial {
   readonly rows: readonly RowWord[];
   /** Rows go to and fro, not round. */
   readonly flat: boolean;
+  /** Nothing was read in a way that only this width tells, and rows worked "to height" come round again. */
+  readonly sure: boolean;
+  /** Stitches made and steps gone through. */
+  readonly effort: number;
 }
 
 export interface Foundation {
@@ -42,13 +46,16 @@ export function foundationOf(part: Part): Foundation | null {
 
 export interface TrialSetting {
   readonly sizeIndex: number;
-  /** How unstated turning chains are read, as settled where a stated count told. */
-  readonly settled: ReadonlyMap<number, boolean>;
+  /** Rows the size has in all, for what goes on to height; null when nothing says. */
+  readonly rows: number | null;
+  /** How turning chains are read, as settled where a stated count told. */
+  readonly readings: Readings;
 }
 
 /**
  * Works one part alone over so many chains. Stated counts are for the pattern's own sizes, so none is checked. What goes
- * on "to height" is worked for as many rows as show twice over all the rows it repeats.
+ * on "to height" is worked for as many rows as show twice over all the rows it repeats, or fewer where the size has
+ * fewer.
  */
 export function workTrial(
   pattern: Pattern,
@@ -59,12 +66,25 @@ export function workTrial(
   alphabet: Alphabet,
 ): Trial {
   const alone = { ...pattern, parts: [overChains(part, foundation, chains)] };
-  const { sizeIndex, settled } = setting;
-  const rows = enoughRows(part, sizeIndex);
-  const { fabric, diagnostics, whole } = workSize(alone, sizeIndex, { repeats: 1, rows, settled });
+  const { sizeIndex, readings } = setting;
+  const open = openEnd(part.instructions.lines, sizeIndex);
+  const twice = open === null ? null : enoughRows(open);
+  const rows = twice === null ? null : Math.min(twice, setting.rows ?? twice);
+  const worked = workSize(alone, sizeIndex, { repeats: 1, rows, readings });
+  const { fabric, diagnostics, whole, wavered, effort } = worked;
   const fault = diagnostics.find(({ severity }) => severity === 'error') ?? null;
   const flat = fabric.parts[0]?.shape === 'flat';
-  return { chains, fault, rows: fault === null && whole ? rowWords(fabric, alphabet) : [], flat };
+  const words = fault === null && whole ? rowWords(fabric, alphabet) : [];
+  const goesOn = open === null || rows === setting.rows || comesRound(words, open.cycle);
+  return { chains, fault, rows: words, flat, sure: !wavered && goesOn, effort };
+}
+
+/** Whether the last rows are worked just as those one round of the repeated rows before. */
+function comesRound(rows: readonly RowWord[], cycle: number): boolean {
+  return rows.slice(-cycle).every(({ stitches }, i) => {
+    const before = rows[rows.length - 2 * cycle + i]?.stitches;
+    return before?.length === stitches.length && before.every((sort, at) => sort === stitches[at]);
+  });
 }
 
 function overChains(part: Part, foundation: Foundation, chains: number): Part {
@@ -78,9 +98,7 @@ function overChains(part: Part, foundation: Foundation, chains: number): Part {
   return { ...part, instructions: { lines } };
 }
 
-function enoughRows(part: Part, sizeIndex: number): number | null {
-  const open = openEnd(part.instructions.lines, sizeIndex);
-  if (open === null) return null;
+function enoughRows(open: OpenEnd): number {
   const least = open.from + 2 * open.cycle - 1;
   for (let rows = least; rows < least + open.cycle; rows += 1) if (open.allows(rows)) return rows;
   return least;

@@ -53,7 +53,9 @@ describe('check --explain', () => {
     expect([ok, faults]).toEqual([true, []]);
     expect(Object.keys(explained[0])).toEqual(['file', 'title', 'sizes', 'otherSizes']);
     expect(explained[0].otherSizes).toEqual({
-      multiples: [{ part: 'Piece', of: 6, plus: 2, from: 8, stitches: { of: 6, plus: 1 }, proved: true }],
+      multiples: [
+        { part: 'Piece', size: null, of: 6, plus: 2, from: 8, stitches: { of: 6, plus: 1 }, proved: true },
+      ],
       growths: [],
     });
     const { rows } = explained[0].sizes[0];

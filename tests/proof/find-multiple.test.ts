@@ -12,8 +12,8 @@ function part(rowOver: (chains: number) => readonly number[] | null): TrialAt {
     const stitches = rowOver(chains);
     const row = { label: 'Row 1', stitches: stitches ?? [], corners: [], counted: stitches?.length ?? 0 };
     return stitches === null
-      ? { chains, fault: FAULT, rows: [], flat: true }
-      : { chains, fault: null, rows: [row], flat: true };
+      ? { chains, fault: FAULT, rows: [], flat: true, sure: true, effort: 0 }
+      : { chains, fault: null, rows: [row], flat: true, sure: true, effort: 0 };
   };
 }
 

@@ -19,7 +19,7 @@ export function patternOf(piece: Piece): Pattern {
 export function multipleOf(pattern: Pattern): PartMultiple {
   const { plan } = planSize(pattern, 0);
   if (plan === null) throw new Error('no size');
-  const [first] = partMultiples(pattern, 0, plan, true);
+  const [first] = partMultiples(pattern, [{ index: 0, plan }], true);
   if (first === undefined) throw new Error('nothing is found');
   return first;
 }

@@ -19,6 +19,12 @@ const entry = z.strictObject({
   because: z.string(),
 });
 
+const SETTING = {
+  sizeIndex: 0,
+  rows: null,
+  readings: { settled: new Map(), throughout: new Map() },
+} as const;
+
 const ENTRIES = z
   .array(entry)
   .parse(parse(readFileSync(join(import.meta.dirname, 'traditional.yaml'), 'utf8')));
@@ -44,8 +50,7 @@ describe.each(ENTRIES)('$name', ({ work, terms, special, of, plus }) => {
     const part = pattern.parts[0];
     const foundation = part === undefined ? null : foundationOf(part);
     if (part === undefined || foundation === null || found === null) throw new Error('nothing to work');
-    const at = (chains: number) =>
-      workTrial(pattern, part, foundation, chains, { sizeIndex: 0, settled: new Map() }, new Map());
+    const at = (chains: number) => workTrial(pattern, part, foundation, chains, SETTING, new Map());
     const from = found.from + 4 * of;
     const counts = (repeats: number) => at(from + repeats * of).rows.map(({ counted }) => counted);
     const [first, second] = [counts(0), counts(1)];
@@ -61,14 +66,7 @@ describe.each(ENTRIES)('$name', ({ work, terms, special, of, plus }) => {
     if (part === undefined || foundation === null || found === null) throw new Error('nothing to work');
     const from = found.from + 3 * of;
     for (let chains = from; chains < from + of; chains += 1) {
-      const { fault } = workTrial(
-        pattern,
-        part,
-        foundation,
-        chains,
-        { sizeIndex: 0, settled: new Map() },
-        new Map(),
-      );
+      const { fault } = workTrial(pattern, part, foundation, chains, SETTING, new Map());
       expect({ chains, comesOut: fault === null }).toEqual({ chains, comesOut: chains === from });
     }
   });
