@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Sides } from '../fabric/corners.ts';
-import { sidesOf } from '../fabric/corners.ts';
+import { cornerSpaces, sidesOf } from '../fabric/corners.ts';
 import type { FabricRow } from '../fabric/fabric.ts';
 import type { Publication } from './publication.ts';
 
@@ -15,11 +15,12 @@ export function unevenCorners({ pattern, sizes }: Publication): Diagnostic[] {
   const { file } = pattern.source;
   return sizes.flatMap(({ fabric }) => {
     const named = sizes.length > 1 ? [fabric.size] : [];
+    const atCorners = cornerSpaces(fabric);
     let before: Round | null = null;
     const faults: Diagnostic[] = [];
     for (const row of fabric.rows) {
-      const sides = sidesOf(fabric, row);
-      if (row.side === null || row.closing !== 'joined' || !isShape(sides)) {
+      const sides = row.side === null || row.closing !== 'joined' ? null : sidesOf(fabric, row, atCorners);
+      if (sides === null || !isShape(sides)) {
         before = null;
         continue;
       }

@@ -8,7 +8,10 @@ import { usedNames } from './used-names.ts';
 export function unusedSpecials({ pattern }: Publication): Diagnostic[] {
   const { specials, sure } = usedNames(pattern);
   if (!sure) return [];
-  return pattern.specials
-    .filter(({ name }) => !specials.has(name))
-    .map(({ name, span }) => diagnose('special/unused', { file: pattern.source.file, span }, { name }));
+  return (
+    pattern.specials
+      // What the trade fixes stands nowhere in the file.
+      .filter(({ name, span }) => !specials.has(name) && span.end > span.start)
+      .map(({ name, span }) => diagnose('special/unused', { file: pattern.source.file, span }, { name }))
+  );
 }

@@ -9,9 +9,13 @@ export interface Sides {
   readonly stitches: readonly number[];
 }
 
+/** The first chain of each space at a corner of the piece. */
+export function cornerSpaces({ spaces }: Fabric): ReadonlySet<number> {
+  return new Set(spaces.filter(({ corner }) => corner).map(({ first }) => first));
+}
+
 /** Corners that are chain spaces; one of several stitches into a stitch cannot be told from an increase for sure. */
-export function sidesOf(fabric: Fabric, row: FabricRow): Sides {
-  const spaces = new Set(fabric.spaces.filter(({ corner }) => corner).map(({ first }) => first));
+export function sidesOf(fabric: Fabric, row: FabricRow, spaces: ReadonlySet<number>): Sides {
   const stitches: number[] = [];
   let beforeFirst = 0;
   let corners = 0;

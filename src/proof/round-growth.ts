@@ -2,7 +2,6 @@
 
 import type { SizePlan } from '../fabric/work.ts';
 import { workSize } from '../fabric/work.ts';
-import type { Line } from '../notation/line.ts';
 import type { Num, RepeatRowsStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import { rowGrowsEvenly } from './inserted.ts';
@@ -11,16 +10,12 @@ import { rowWords } from './row-word.ts';
 
 export interface RoundGrowth {
   readonly part: string;
-  /** The line that says what is repeated. */
-  readonly line: Line;
   /** As published, the first row or round it works: `Rnd 4`. */
   readonly from: string;
   /** After how many rounds the same ones come again. */
   readonly cycle: number;
   /** Stitches gained by each whole cycle. */
   readonly adds: number;
-  /** Stitches gained by each of the rounds of a cycle, where all gain the same; null otherwise. */
-  readonly addsEach: number | null;
 }
 
 /** Cycles worked: the first may still differ from all that follow. */
@@ -43,14 +38,12 @@ export function roundGrowths(pattern: Pattern, sizeIndex: number, plan: SizePlan
       const { fabric, whole, wavered } = worked;
       effort += worked.effort;
       const rows = rowWords(fabric, new Map()).filter((_, i) => fabric.rows[i]?.line === at);
-      return whole && !wavered && rows.length === cycle * CYCLES
-        ? growthOf(part.name, line, rows, cycle)
-        : [];
+      return whole && !wavered && rows.length === cycle * CYCLES ? growthOf(part.name, rows, cycle) : [];
     }),
   );
 }
 
-function growthOf(part: string, line: Line, rows: readonly RowWord[], cycle: number): RoundGrowth[] {
+function growthOf(part: string, rows: readonly RowWord[], cycle: number): RoundGrowth[] {
   const last = rows.slice(-3 * cycle);
   const even = last.slice(0, cycle).every((row, i) => {
     const [second, third] = [last[i + cycle], last[i + 2 * cycle]];
@@ -59,10 +52,7 @@ function growthOf(part: string, line: Line, rows: readonly RowWord[], cycle: num
   const from = rows[0]?.label;
   if (!even || from === undefined) return [];
   const counts = last.map(({ counted }) => counted);
-  const steps = counts.slice(1).map((n, i) => n - (counts[i] ?? 0));
-  const [each] = steps;
-  const addsEach = each !== undefined && steps.every((step) => step === each) ? each : null;
-  return [{ part, line, from, cycle, adds: (counts[cycle] ?? 0) - (counts[0] ?? 0), addsEach }];
+  return [{ part, from, cycle, adds: (counts[cycle] ?? 0) - (counts[0] ?? 0) }];
 }
 
 /** The part up to a line, and that line for so many rows. */

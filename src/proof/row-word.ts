@@ -1,5 +1,6 @@
 /** A worked row in, its stitches as a list of numbers out: two rows are worked alike where their numbers are the same. */
 
+import { cornerSpaces } from '../fabric/corners.ts';
 import type { Fabric } from '../fabric/fabric.ts';
 import { FLAG, NONE, targets } from '../fabric/fabric.ts';
 
@@ -19,7 +20,7 @@ export type Alphabet = Map<string, number>;
 
 /** All rows of a fabric. Markers are left out: they change nothing that is worked. */
 export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
-  const cornerSpaces = new Set(fabric.spaces.filter(({ corner }) => corner).map(({ first }) => first));
+  const atCorners = cornerSpaces(fabric);
   return fabric.rows.map((row, index) => {
     const stitches: number[] = [];
     const corners: number[] = [];
@@ -28,7 +29,7 @@ export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
       const sort = `${itself(fabric, i)} ${whereInto(fabric, i, index, into)}`;
       const known = alphabet.get(sort) ?? alphabet.size;
       alphabet.set(sort, known);
-      if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0 || cornerSpaces.has(i)) corners.push(i - row.first);
+      if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0 || atCorners.has(i)) corners.push(i - row.first);
       stitches.push(known);
     }
     return { label: row.label, stitches, corners, counted: row.stitches };

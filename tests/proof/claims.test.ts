@@ -1,6 +1,7 @@
 /** What a pattern claims of its width against what its rows can do. */
 
 import { describe, expect, test } from 'vitest';
+import { partMultiples } from '../../src/proof/part-multiple.ts';
 import type { Piece } from '../fabric/work-text.ts';
 import { multipleOf, patternOf } from './multiples.ts';
 
@@ -46,6 +47,49 @@ describe('a claim', () => {
 
   test('of which no width comes out is left to the faults of the rows', () => {
     expect(() => multipleOf(patternOf(shells(6, 3)))).toThrow('nothing is found');
+  });
+});
+
+describe('nothing is proved that hangs on the width', () => {
+  test('where a number of times could be read in two senses at some', () => {
+    // From 60 stitches on there is room for three passes as well as for two.
+    const work =
+      'Ch a multiple of 1 plus 40.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, *sc in next 20 sts; rep from * 2 times, sc in each st across, turn.';
+    expect(multipleOf(patternOf({ work, sizes: ['name: s, repeats: 5'] })).found?.proved).not.toBe(true);
+  });
+
+  const halving =
+    'Row 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, *sc2tog; rep from * across, turn.\nRows 3 on: Rep Row 2 to height.';
+
+  test('where rows worked to a height are not the same again', () => {
+    const work = `Ch a multiple of 8 plus 1.\n${halving}`;
+    const { found } = multipleOf(patternOf({ work, sizes: ['name: s, repeats: 16, rows: 6'] }));
+    expect(found?.proved).not.toBe(true);
+  });
+
+  test('but the rows a size has are proved, though they are few', () => {
+    const work = `Ch a multiple of 4 plus 1.\n${halving}`;
+    const sized = patternOf({ work, sizes: ['name: s, repeats: 6, rows: 3'] });
+    expect(multipleOf(sized)).toMatchObject({ found: { of: 4, plus: 1, proved: true }, broken: null });
+  });
+
+  test('each size is looked into where it has numbers of its own', () => {
+    const work =
+      'Ch a multiple of 6 plus 2.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, *sc in next 2 (4) sts, sk next st; rep from * to last st, sc in last st, turn.';
+    const pattern = patternOf({ work, sizes: ['name: s, repeats: 5', 'name: m, repeats: 3'] });
+    const plan = { repeats: 5, rows: null };
+    const sizes = [0, 1].map((index) => ({ index, plan }));
+    expect(partMultiples(pattern, sizes, true)).toMatchObject([
+      { size: 's', found: { of: 3, plus: 2 }, broken: null },
+      { size: 'm', found: { of: 5, plus: 2 }, broken: { repeats: 6 } },
+    ]);
+  });
+
+  test('a piece too large to try is left alone, and nothing is said of it', () => {
+    const work =
+      'Ch a multiple of 250 plus 1.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRows 2-999: Ch 1, sc in each st across, turn.\nRow 1000: Ch 1, *sc in next 124 sts, sk next st; rep from * across.';
+    const found = multipleOf(patternOf({ work, sizes: ['name: s, repeats: 1'] }));
+    expect(found).toMatchObject({ found: null, broken: null });
   });
 });
 

@@ -9,7 +9,7 @@ export const proofFaults = {
     why: 'Readers make the piece wider or narrower by the multiple they are given, and would be out by some stitches.',
     try:
       holds === null
-        ? 'mend the row, or give the number of chains itself: it comes out over no other.'
+        ? 'mend the row, or give the number of chains itself: no multiple was found that always comes out.'
         : `say "a multiple of ${said(holds)}", which ${holds.proved ? 'is proved for every width' : 'came out at every width tried'} from ${holds.from} chains up, or mend the row.`,
   }),
   'multiple/note': ({ claimed, holds }: NoteClaim): Wording => ({
@@ -20,9 +20,12 @@ export const proofFaults = {
   }),
   'row/adds': ({ row, before, made, said: claimed }: Growth): Wording => ({
     severity: 'error',
-    message: `${row} is said to add ${claimed} stitches, but it has ${made} on ${before}, which is ${made - before} more`,
+    message: `${row} is said to add ${stitches(claimed)}, but it has ${made} on ${before}, which is ${made < before ? `${before - made} fewer` : `${made - before} more`}`,
     why: 'Makers go on by that number, for as many rounds as they like.',
-    try: `say that it adds ${made - before}, or mend the round.`,
+    try:
+      made < before
+        ? `say that it loses ${before - made}, or mend the round.`
+        : `say that it adds ${made - before}, or mend the round.`,
   }),
 } as const;
 
@@ -53,6 +56,10 @@ interface Growth {
 interface NoteClaim {
   readonly claimed: PlusMultiple;
   readonly holds: PlusMultiple & { readonly stitches: PlusMultiple };
+}
+
+function stitches(n: number): string {
+  return n === 1 ? '1 stitch' : `${n} stitches`;
 }
 
 /** `6 plus 2`. */

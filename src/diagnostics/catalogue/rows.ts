@@ -35,7 +35,7 @@ export const rowFaults = {
   }),
   'row/times-differ': ({ given, times, cycle, word }: TimesDiffer): Wording => ({
     severity: 'error',
-    message: `${given} ${word.toLowerCase()}s are numbered, but ${cycle} repeated ${times} times ${times * cycle === 1 ? 'is' : 'are'} ${times * cycle}`,
+    message: `${given === 1 ? `1 ${word.toLowerCase()} is` : `${given} ${word.toLowerCase()}s are`} numbered, but ${cycle} repeated ${often(times)} ${times * cycle === 1 ? 'is' : 'are'} ${times * cycle}`,
     why: 'Makers who count the times and makers who count the numbers would not stop at the same place.',
     try: 'make the numbers and the times agree, or leave one of them out.',
   }),
@@ -53,7 +53,7 @@ export const rowFaults = {
   }),
   'corner/sides': ({ row, one, other }: CornerSides): Wording => ({
     severity: 'warning',
-    message: `${row} has ${one} stitches on one side and ${other} on the side across from it`,
+    message: `${row} has ${one === 1 ? '1 stitch' : `${one} stitches`} on one side and ${other} on the side across from it`,
     why: 'Sides that differ pull the piece askew, and cannot be joined to others stitch by stitch.',
     try: 'look for a stitch too many or too few between two corners.',
   }),
@@ -67,7 +67,10 @@ export const rowFaults = {
     severity: 'warning',
     message: `ch ${chains} is said to count as a ${stitch}, which is usually ${usual} high`,
     why: 'A chain of another height draws the edge in or lets it stick out, and makers take it for a slip.',
-    try: `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${Math.max(1, chains - usual)}").`,
+    try:
+      chains > usual
+        ? `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${chains - usual}").`
+        : `write ch ${usual}.`,
   }),
   'chain/left-out': (): Wording => ({
     severity: 'warning',
@@ -82,6 +85,10 @@ export const rowFaults = {
     try: 'take one of them out, or write both as one chain.',
   }),
 } as const;
+
+function often(times: number): string {
+  return times === 1 ? 'once' : times === 2 ? 'twice' : `${times} times`;
+}
 
 interface RowOnly {
   /** `Row 3`, as the pattern writes it. */
