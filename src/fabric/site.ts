@@ -37,11 +37,13 @@ export interface Site {
   /** Name of the special stitch it belongs to, or null, and which one of them. */
   readonly special: string | null;
   readonly group: number;
+  /** It holds several stitches already, put in from its other side: it may be worked again and need not be. */
+  readonly full?: true;
 }
 
-/** True for a place that a row has to account for: anything but the chains of a space. */
+/** True for a place that a row has to account for: anything but the chains of a space, and one that is full. */
 export function isOwed(site: Site): boolean {
-  return site.space === NONE;
+  return site.space === NONE && site.full !== true;
 }
 
 /** The sites along the top of a row's stitches, in the order they were made. */

@@ -110,7 +110,18 @@ function otherSideOfChain(worker: Worker): PieceEdges | null {
   const sites: Site[] = [];
   for (let i = foundation.first + 1; i < foundation.end - skippedAtHook(worker); i += 1)
     sites.push(plainSite('underside', i, 'ch'));
+  const last = sites[sites.length - 1];
+  // `3 sc in 2nd ch from hook` has gone round the end of the chain with the first stitches.
+  if (last !== undefined && stitchesIn(worker, last.node) > 1)
+    sites[sites.length - 1] = { ...last, full: true };
   return { sides: [], foundation: sites, sidesDone: 0 };
+}
+
+/** How many stitches of the row in hand go into one node. */
+function stitchesIn({ builder, rowFirst }: Worker, node: number): number {
+  let stitches = 0;
+  for (let i = rowFirst; i < builder.kind.length; i += 1) if (firstTarget(builder, i) === node) stitches += 1;
+  return stitches;
 }
 
 /** The stitches of a row whose other loop was left free by the row worked on it. */

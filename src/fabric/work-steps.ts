@@ -276,13 +276,15 @@ function workNext(
   what: Parameters<typeof nextSite>[1],
 ): boolean {
   const legs = legsOf(step);
+  // "Each" begins where slip stitches have led to; "next" is the one after it.
+  const here = step.place?.kind === 'each';
   if (legs <= 1 || step.stitch.kind !== 'stitch') {
-    const site = nextSite(worker, what, step.place?.span ?? step.span);
+    const site = nextSite(worker, what, step.place?.span ?? step.span, here);
     return site !== null && repeatAt(worker, step, times, site);
   }
   const sites: Site[] = [];
   for (let leg = 0; leg < legs; leg += 1) {
-    const site = nextSite(worker, what, step.place?.span ?? step.span);
+    const site = nextSite(worker, what, step.place?.span ?? step.span, here);
     if (site === null) return false;
     sites.push(site);
   }
@@ -353,7 +355,7 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
   if (place.kind === 'each') {
     if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
     while (eachGoesOn(worker, place.what, place.stop)) {
-      const site = nextSite(worker, place.what, place.span);
+      const site = nextSite(worker, place.what, place.span, true);
       if (site === null || !into(site)) return false;
     }
     return true;

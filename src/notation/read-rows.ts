@@ -1,7 +1,7 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Unit } from './line.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
@@ -167,6 +167,39 @@ function isTimes(cursor: Cursor, ahead: number): boolean {
   );
 }
 
+/** `until piece measures 60"`, `until work measures 15 cm`, `to desired length`: the size says how many rows that is. */
+function takeMeasured(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (takeAny(cursor, 'to') !== null) {
+    takeAny(cursor, 'the');
+    if (
+      takeAny(cursor, 'desired', 'required') !== null &&
+      takeAny(cursor, 'length', 'height', 'size') !== null
+    )
+      return true;
+  } else if (takeAny(cursor, 'until') !== null) {
+    takeAny(cursor, 'the', 'your');
+    takeOneOf(cursor, PIECES);
+    takeAny(cursor, 'is');
+    const measured = takeAny(cursor, 'measures', 'measure', 'about') !== null;
+    takeAny(cursor, 'approximately', 'about', 'approx');
+    if (measured && isNumber(cursor)) {
+      skipToBoundary(cursor);
+      // The stop of `6.5 in` and the mark of `60"` belong to the measure.
+      if (peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'number' && peek(cursor, 1).glued) {
+        cursor.at += 1;
+        skipToBoundary(cursor);
+      }
+      return true;
+    }
+    if (measured) cursor.at = from;
+  }
+  cursor.at = from;
+  return false;
+}
+
+const PIECES = new Set(['piece', 'work', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square', 'length']);
+
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
@@ -177,7 +210,8 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
     takeWords(cursor, 'until', 'piece', 'reaches', 'height') ||
     takeWords(cursor, 'until', 'piece', 'is', 'tall', 'enough') ||
     takeWords(cursor, 'for', 'patt') ||
-    takeWords(cursor, 'for', 'pattern')
+    takeWords(cursor, 'for', 'pattern') ||
+    takeMeasured(cursor)
   ) {
     return { kind: 'height', endingWith: readEndingWith(cursor) };
   }
