@@ -72,7 +72,9 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 /** What is worked in corners belongs to the stitch before it, which goes into each of something. */
 function addStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
-  if (step.kind === 'shape') shapeLast(cursor, steps, step);
+  const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
+  if (ring !== null) steps.push(ring);
+  else if (step.kind === 'shape') shapeLast(cursor, steps, step);
   else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
     // `sc in each dc around, 3 sc in each ch-2 sp`: the spaces are met on the way round, not after it.
     const what: What = 'place' in step && step.place?.kind === 'each' ? step.place.what : { kind: 'corner' };
@@ -91,6 +93,15 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** `ch 24, sl st in first ch`: a ring, though the word is not said. */
+function chainClosed(steps: readonly Step[], { stitch, times, place, span }: WorkStep): Step | null {
+  if (stitch.kind !== 'stitch' || stitch.id !== 'sl-st' || times !== null) return null;
+  const first = place?.kind === 'first' && place.what.kind === 'ch';
+  const before = steps.filter(({ kind }) => kind !== 'yarn' && kind !== 'note');
+  const closes = first && before.length === 1 && before[0]?.kind === 'chain';
+  return closes ? { kind: 'join', stitch, place, ring: true, span } : null;
 }
 
 /** Spaces worked into each, said after stitches worked into each to the end: read as one step. */

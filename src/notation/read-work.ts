@@ -144,6 +144,9 @@ function readPlaces(
   const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';
   const upTo = wordAt(cursor) === 'to' && !slips && ['last', 'end', 'within'].includes(wordAt(cursor, 1));
   const bare = upTo ? 'across' : wordAt(cursor);
+  // `ch 6, sl st to form ring`.
+  if (slips && takeRing(cursor))
+    return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
   const stem = ['stem', 'post'].includes(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));

@@ -150,7 +150,7 @@ function onlyYarn(cursor: Cursor): string | null {
 }
 
 /** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
-export function readFastenOff(cursor: Cursor): Step | null {
+export function readFastenOff(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   if (
     !takeWords(cursor, 'fasten', 'off') &&
@@ -160,8 +160,20 @@ export function readFastenOff(cursor: Cursor): Step | null {
     return null;
   takeAny(cursor, 'yarn');
   if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
-  const yarn = readYarnLetter(cursor);
-  return { kind: 'fasten off', yarn, span: spanSince(cursor, from) };
+  const first = { kind: 'fasten off', yarn: readYarnLetter(cursor), span: spanSince(cursor, from) } as const;
+  const steps: Step[] = [first];
+  // `fasten off A and B`.
+  while (first.yarn !== null && (wordAt(cursor) === 'and' || peek(cursor).text === '&')) {
+    const at = cursor.at;
+    cursor.at += 1;
+    const yarn = readYarnLetter(cursor);
+    if (yarn === null) {
+      cursor.at = at;
+      break;
+    }
+    steps.push({ kind: 'fasten off', yarn, span: spanSince(cursor, at + 1) });
+  }
+  return steps;
 }
 
 /** `to form ring`, `to form a ring`. */
