@@ -9,6 +9,7 @@ import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
 import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
 import { joinTexts } from './mapped-pieces.ts';
+import { textFault } from './text-faults.ts';
 import { titled } from './titled.ts';
 import type { TranscribedYarn, Transcript } from './transcript.ts';
 
@@ -29,6 +30,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     file: source.file,
     terms: terms.value,
     sizes: Math.max(1, sizes.length),
+    sizeNames: sizes.map(({ name }) => name),
     specials: transcript.specials.map(({ name }) => name),
     yarns: transcript.yarns.map(({ letter }) => letter),
   };
@@ -48,6 +50,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
     return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });
+  diagnostics.push(...notWorked(transcript));
   const hook = transcript.hook === null ? null : readHook(transcript.hook.value);
   const pattern: Pattern = {
     slug,
@@ -85,6 +88,19 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   };
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
 }
+
+/** Words of a row or round behind the first one, kept as they stand: they are not lost in silence. */
+function notWorked({ source, pieces }: Transcript): Diagnostic[] {
+  const first = pieces.filter(({ kind }) => kind === 'row').map(({ span }) => span.start);
+  const from = Math.min(...first);
+  return pieces
+    .filter(({ kind, span, means }) => kind === 'kept' && span.start > from && LIKE_WORK.test(means))
+    .map(({ span }) => textFault('text/not-worked', source.file, span, {}));
+}
+
+/** `Rnd 3: 3 hdc in each st`, `work even in hdc for 5 rnds`. */
+const LIKE_WORK =
+  /\b(?:rnds?|rounds?|rows?)\s*\d+\s*[:.)-]|\bfor \d+ (?:\([^)]*\) )?(?:more )?(?:rnds?|rounds?|rows?)\b/i;
 
 function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass, balls }: TranscribedYarn): Yarn {
   const length = millimetres(ballLength);

@@ -23,6 +23,10 @@ export function sortLines(lines: readonly TextLine[]): SortedLines {
 
 function sortLine(walk: Walk, line: TextLine, index: number): void {
   if (sortPageLine(walk, index) || sortRow(walk, line, index) || sortTitle(walk, line)) return;
+  if (walk.state === 'part' && walk.parts.length > 0 && FOR_SIZES.test(line.text.text)) {
+    addWork(walk, line, 'instruction', null);
+    return;
+  }
   const heading = headingOf(line);
   if (heading !== null && isHeadingHere(walk, line, heading)) {
     openSection(walk, line, heading);
@@ -34,6 +38,9 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
   else sortByState(walk, line);
 }
+
+/** `Adult only:`, `Sizes M and L only`, `Both sizes:` among the rows: for which sizes those under it are. */
+const FOR_SIZES = /^(?:(?:all|both) sizes(?: only)?|(?:for )?(?:sizes? )?[^.:;()]{1,40}\bonly)\s*[:.]?$/i;
 
 function sortRow(walk: Walk, line: TextLine, index: number): boolean {
   const row = asTableRow(line, walk.table);

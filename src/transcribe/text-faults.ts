@@ -10,6 +10,12 @@ const textFaults = {
     why: 'A pattern needs rows or rounds to work and count.',
     try: 'begin each row with its label, such as "Row 1:" or "Rnd 1:".',
   }),
+  'text/not-worked': (): Wording => ({
+    severity: 'error',
+    message: 'this reads like work, but could not be made out, and is not worked',
+    why: 'The rows after it are counted as if it were not there.',
+    try: 'begin it with its label ("Rnd 3:"), and write each row on a line of its own.',
+  }),
   'text/terms-untold': ({ assumed }: { readonly assumed: string }): Wording => ({
     severity: 'warning',
     message: `nothing tells whether this text is in US or UK terms; it was read in ${assumed} terms`,
