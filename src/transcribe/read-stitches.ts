@@ -3,7 +3,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { termsOf } from '../stitches/table.ts';
+import { stitchById, termsOf } from '../stitches/table.ts';
 import { listFaults } from './abbreviation-list.ts';
 import { type DeriveContext, deriveWork, stitchNamed } from './derive-work.ts';
 import { insertedText } from './mapped-pieces.ts';
@@ -184,6 +184,11 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     return;
   }
   const general = findAbbreviation(entry.name, terms);
+  const plain = plainShaping(meaning, terms);
+  if (general !== null && plain !== null) {
+    addOwn(reading, entry, insertedText(plain, entry.span.start), meaning);
+    return;
+  }
   if (general !== null && deriveWork(entry.words, contextOf(reading)) !== null) {
     addSpecial(reading, {
       ...entry,
@@ -237,6 +242,15 @@ function addOwn(
     span: entry.span,
   });
   reading.pieces.push({ kind: 'special stitch', span: entry.span, means: `${name} = ${work?.text ?? ''}` });
+}
+
+/** `dec = invisible decrease`: two single crochet together, worked so that it hides (common practice of toys). */
+function plainShaping(meaning: string, terms: Terms): string | null {
+  const words = terms === 'US' ? 'single crochet|sc' : 'double crochet|dc';
+  const found = new RegExp(`^(?:an? )?(?:invisible|${words}) (increase|decrease)$`, 'i').exec(meaning)?.[1];
+  if (found === undefined) return null;
+  if (found.toLowerCase() === 'decrease') return termsOf(stitchById('sc2tog'), terms).abbr;
+  return `2 ${termsOf(stitchById('sc'), terms).abbr} in same st`;
 }
 
 /** `increase: 2 sc in next st` names the stitch before it tells it. */

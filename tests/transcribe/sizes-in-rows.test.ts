@@ -53,3 +53,14 @@ test.each([
 test('a remark among the rows is none', () => {
   expect(counted(`${HEAD}I like this one best of all my hats.\n`).codes).not.toContain('text/not-worked');
 });
+
+test.each([
+  ['US', 'sc', 'invisible decrease'],
+  ['US', 'sc', 'single crochet decrease'],
+  ['UK', 'dc', 'invisible decrease'],
+])('%s: a decrease that is told by its looks alone is two %s together', (terms, sc, told) => {
+  const text = `Tern Egg\n${terms} terms\n\nAbbreviations\n${sc} = ${terms === 'US' ? 'single' : 'double'} crochet\ninc = 2 ${sc} in the same st\ndec = ${told}\n\nRnd 1: 6 ${sc} in a magic ring. (6)\nRnd 2: inc x 6. (12)\nRnd 3: dec x 6. (6)\n`;
+  const { codes, rounds } = counted(text);
+  expect(codes.filter((code) => code !== 'text/abbreviation-unused')).toEqual([]);
+  expect(rounds).toEqual([['Rnd 1: 6', 'Rnd 2: 12', 'Rnd 3: 6']]);
+});
