@@ -75,7 +75,6 @@ function compileRead(
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
-    planned.push({ index, plan });
     if (effort > MOST_EFFORT) {
       const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
       ofWork.push(
@@ -90,6 +89,7 @@ function compileRead(
     const made = workSize(pattern, index, plan);
     for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
     effort += made.effort;
+    planned.push({ index, plan, readings: made.readings });
     const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, made);
     sizes.push(compiled);
     worked.push({
@@ -116,9 +116,7 @@ function compileRead(
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
   const multiples = once(() => partMultiples(pattern, planned, true));
   const [firstPlanned] = planned;
-  const growths = once(() =>
-    firstPlanned === undefined ? [] : roundGrowths(pattern, firstPlanned.index, firstPlanned.plan),
-  );
+  const growths = once(() => (firstPlanned === undefined ? [] : roundGrowths(pattern, firstPlanned)));
   return {
     slug,
     pattern,

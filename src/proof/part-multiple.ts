@@ -2,7 +2,6 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Readings, SizePlan } from '../fabric/work.ts';
-import { workSize } from '../fabric/work.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import type { Multiple } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
@@ -30,10 +29,11 @@ interface BrokenClaim {
   readonly fault: Diagnostic;
 }
 
-/** One size with how large it is worked. */
+/** One size, how large it is worked, and how its turning chains were read when all of it was. */
 export interface PlannedSize {
   readonly index: number;
   readonly plan: SizePlan;
+  readonly readings: Readings;
 }
 
 /** Repeats of a claim that are tried one by one for a place to begin. */
@@ -54,17 +54,14 @@ export function partMultiples(pattern: Pattern, sizes: readonly PlannedSize[], a
   if (parts.length === 0) return [];
   return sizes.flatMap((size, i) => {
     const here = parts.filter((part) => i === 0 || variesBySize(part));
-    if (here.length === 0) return [];
-    const { readings } = workSize(pattern, size.index, size.plan);
-    return here.flatMap((part) => partMultiple(pattern, part, size, readings) ?? []);
+    return here.flatMap((part) => partMultiple(pattern, part, size) ?? []);
   });
 }
 
 function partMultiple(
   pattern: Pattern,
   part: Part,
-  { index, plan }: PlannedSize,
-  readings: Readings,
+  { index, plan, readings }: PlannedSize,
 ): PartMultiple | null {
   const foundation = foundationOf(part);
   if (foundation === null) return null;

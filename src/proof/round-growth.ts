@@ -1,10 +1,10 @@
 /** A pattern in, by how many stitches each of its repeated rounds grows out, for as many rounds as anyone works. */
 
-import type { SizePlan } from '../fabric/work.ts';
 import { workSize } from '../fabric/work.ts';
 import type { Num, RepeatRowsStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import { rowGrowsEvenly } from './inserted.ts';
+import type { PlannedSize } from './part-multiple.ts';
 import type { RowWord } from './row-word.ts';
 import { rowWords } from './row-word.ts';
 
@@ -25,8 +25,7 @@ const CYCLES = 4;
 const MOST_EFFORT = 1_000_000;
 
 /** Only what is proved is given: growth that differs from cycle to cycle is none. */
-export function roundGrowths(pattern: Pattern, sizeIndex: number, plan: SizePlan): RoundGrowth[] {
-  const { readings } = workSize(pattern, sizeIndex, plan);
+export function roundGrowths(pattern: Pattern, { index, plan, readings }: PlannedSize): RoundGrowth[] {
   let effort = 0;
   return pattern.parts.flatMap((part) =>
     part.instructions.lines.flatMap((line, at) => {
@@ -34,7 +33,7 @@ export function roundGrowths(pattern: Pattern, sizeIndex: number, plan: SizePlan
       if (part.onto !== null || repeat === undefined || effort > MOST_EFFORT) return [];
       const cycle = Math.max(1, repeat.last ?? repeat.rows.length);
       const longer = { ...pattern, parts: [goingOn(part, at, repeat, cycle * CYCLES)] };
-      const worked = workSize(longer, sizeIndex, { ...plan, readings });
+      const worked = workSize(longer, index, { ...plan, readings });
       const { fabric, whole, wavered } = worked;
       effort += worked.effort;
       const rows = rowWords(fabric, new Map()).filter((_, i) => fabric.rows[i]?.line === at);

@@ -1,6 +1,7 @@
 /** What a pattern claims of its width against what its rows can do. */
 
 import { describe, expect, test } from 'vitest';
+import { workSize } from '../../src/fabric/work.ts';
 import { partMultiples } from '../../src/proof/part-multiple.ts';
 import type { Piece } from '../fabric/work-text.ts';
 import { multipleOf, patternOf } from './multiples.ts';
@@ -78,7 +79,7 @@ describe('nothing is proved that hangs on the width', () => {
       'Ch a multiple of 6 plus 2.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, *sc in next 2 (4) sts, sk next st; rep from * to last st, sc in last st, turn.';
     const pattern = patternOf({ work, sizes: ['name: s, repeats: 5', 'name: m, repeats: 3'] });
     const plan = { repeats: 5, rows: null };
-    const sizes = [0, 1].map((index) => ({ index, plan }));
+    const sizes = [0, 1].map((index) => ({ index, plan, readings: workSize(pattern, index, plan).readings }));
     expect(partMultiples(pattern, sizes, true)).toMatchObject([
       { size: 's', found: { of: 3, plus: 2 }, broken: null },
       { size: 'm', found: { of: 5, plus: 2 }, broken: { repeats: 6 } },

@@ -1,6 +1,7 @@
 /** Instructions of one flat part in, what is proved of its foundation out. */
 
 import { planSize } from '../../src/check/plan-size.ts';
+import { workSize } from '../../src/fabric/work.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import type { PartMultiple } from '../../src/proof/part-multiple.ts';
@@ -19,7 +20,11 @@ export function patternOf(piece: Piece): Pattern {
 export function multipleOf(pattern: Pattern): PartMultiple {
   const { plan } = planSize(pattern, 0);
   if (plan === null) throw new Error('no size');
-  const [first] = partMultiples(pattern, [{ index: 0, plan }], true);
+  const [first] = partMultiples(
+    pattern,
+    [{ index: 0, plan, readings: workSize(pattern, 0, plan).readings }],
+    true,
+  );
   if (first === undefined) throw new Error('nothing is found');
   return first;
 }

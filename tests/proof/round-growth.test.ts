@@ -11,7 +11,9 @@ const GROWS =
   'Rnd 2: Ch 3 (counts as dc), dc in each dc to corner, (2 dc, ch 2, 2 dc) in corner sp, *dc in each dc to next corner, (2 dc, ch 2, 2 dc) in corner sp; rep from * 2 more times, dc in each rem dc around, join with sl st in top of beg ch-3. (28 dc, 4 ch-2 sps)';
 
 function growthsOf(work: string) {
-  return roundGrowths(patternOf({ work }), 0, { repeats: 1, rows: null });
+  const pattern = patternOf({ work });
+  const plan = { repeats: 1, rows: null };
+  return roundGrowths(pattern, { index: 0, plan, readings: workSize(pattern, 0, plan).readings });
 }
 
 describe('rounds that are repeated', () => {
