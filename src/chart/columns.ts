@@ -136,6 +136,18 @@ function columnOf(
   }
 }
 
+/** Of a row's stitches, the mean. */
+export function rowHeight(
+  fabric: Fabric,
+  rows: readonly StitchRow[],
+  elements: readonly RowElement[],
+): number {
+  const heights = elements.flatMap((element) =>
+    element.kind === 'stitch' ? [stitchHeight(fabric, rows, element.stitch)] : [],
+  );
+  return heights.reduce((sum, height) => sum + height, 0) / Math.max(1, heights.length);
+}
+
 function stitchHeight(fabric: Fabric, rows: readonly StitchRow[], i: number): number {
   const row = rows[fabric.kind[i] ?? 0];
   if (row === undefined) return 0;

@@ -2,8 +2,11 @@
 
 import { type Fabric, FLAG, INTO } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
+import { bentTrack } from './bent-track.ts';
+import { rowHeight } from './columns.ts';
 import { type ChartContext, type Reach, widest } from './context.ts';
 import { hasFlag, type RowElement, rowElements } from './elements.ts';
+import { type Bends, findBends, NO_BENDS, type RowBends } from './find-bends.ts';
 import { findCorners, NO_CORNERS } from './find-corners.ts';
 import { SIDE } from './footing.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
@@ -15,6 +18,7 @@ import { centreEndOf, placeCentre, ringOffset } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
 import { type RowReading, readRow } from './read-row.ts';
 import { rowLabel } from './row-label.ts';
+import { rowWidths, straightRows } from './row-widths.ts';
 import { numberedWithin, polygonTrack, ROW_TRACK, roundTrack, type Track } from './track.ts';
 
 export interface PlacedPiece {
@@ -42,7 +46,7 @@ export function placePiece(
   return Math.abs(first.turnBy) < LEAST_TURN ? first : placeRows(piece, TOP + first.turnBy);
 }
 
-interface Piece {
+interface Piece extends FlatShape {
   readonly context: ChartContext;
   readonly rowIndices: readonly number[];
   /** Worked round a centre, or round both sides of a chain. */
@@ -84,7 +88,34 @@ function pieceOf(
     reach: new Map(),
   };
   const magicRing = round && start === 'magic ring';
-  return { context, rowIndices, round, oval, corners, firstStitch, centreEnd, magicRing };
+  const piece = { context, rowIndices, round, oval, corners, firstStitch, centreEnd, magicRing };
+  return { ...piece, ...shapeOf(piece) };
+}
+
+interface FlatShape {
+  /** Peaks and valleys that its rows run up and down between. */
+  readonly bends: Bends | null;
+  /** Rows whose edges run straight up. */
+  readonly straight: ReadonlySet<number>;
+}
+
+function shapeOf(piece: Omit<Piece, keyof FlatShape>): FlatShape {
+  const { context, rowIndices, round, centreEnd } = piece;
+  const { fabric, rows } = context;
+  if (round) return { bends: null, straight: new Set() };
+  const flat = rowIndices
+    .filter((row) => !goesRound(fabric, row))
+    .map((row) => {
+      const elements = rowElements(fabric, rows, row, centreEnd);
+      return { row, elements, way: wayOf(piece, row, elements), heightU: rowHeight(fabric, rows, elements) };
+    });
+  const widths = new Map(
+    flat.map(({ row, elements, way }) => [row, rowWidths(fabric, rows, elements, way)] as const),
+  );
+  return {
+    bends: flat.length < rowIndices.length ? null : findBends(fabric, flat, widths),
+    straight: straightRows(fabric, widths),
+  };
 }
 
 interface Attempt extends PlacedPiece {
@@ -98,7 +129,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
   const placed: PlacedRow[] = [];
   /** The foundation, for what leads from it to the first row. */
   const readings = new Map<number, RowReading>();
-  let track: Track = round && !oval ? roundTrack([[0, 0]], startAngle) : ROW_TRACK;
+  let track = firstTrack(piece, startAngle);
   let turnBy = 0;
   let cornered = false;
   let inEdging = false;
@@ -134,13 +165,16 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
       closed,
       foundation: fabric.rows[row]?.onto === null && elements.some((element) => element.kind === 'laid'),
       seamU: seamU(numberedWithin(along) && row !== outermost ? rowLabel(fabric, row).length : 0),
-      edgesHeld: !closed && columnsUnder(fabric, row, placed) >= standing(reading.columns),
+      edgesHeld:
+        !closed &&
+        (piece.straight.has(row) || columnsUnder(fabric, row, placed) >= standing(reading.columns)),
       base: baseOf(piece, row),
       firstSide,
       bendOf:
         inEdging || (oval && closed)
           ? bendsOf(fabric, reading.columns, along, inEdging ? BENDS.edging : BENDS.oval)
           : () => null,
+      bends: bendsOfRow(piece, row),
     });
     if (done === null) continue;
     placed.push(done);
@@ -150,6 +184,15 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     if (!closed && !inEdging) context.reach.set(row, reachWithPost(context, row, done));
   }
   return { rows: placed, bareRing, turnBy };
+}
+
+function bendsOfRow({ bends }: Piece, row: number): RowBends {
+  return bends === null ? NO_BENDS : { ...bends, stitches: bends.stitches.get(row) ?? [] };
+}
+
+function firstTrack({ round, oval, bends }: Piece, startAngle: number): Track {
+  if (bends !== null) return bentTrack(bends.bends, bends.slope);
+  return round && !oval ? roundTrack([[0, 0]], startAngle) : ROW_TRACK;
 }
 
 /** Where a row begins: on top of the stitch before it, or of the one that stitch was joined to. */
@@ -164,7 +207,11 @@ function baseOf({ context, centreEnd, firstStitch }: Piece, row: number): Point 
 }
 
 /** A foundation is worked towards where the first row on it begins. */
-function wayOf({ context, rowIndices }: Piece, row: number, elements: readonly RowElement[]): 1 | -1 {
+function wayOf(
+  { context, rowIndices }: Pick<Piece, 'context' | 'rowIndices'>,
+  row: number,
+  elements: readonly RowElement[],
+): 1 | -1 {
   const { fabric } = context;
   const way = fabric.rows[row]?.direction === 'right' ? -1 : 1;
   if (fabric.rows[row]?.onto !== null || !elements.some((element) => element.kind === 'laid')) return way;

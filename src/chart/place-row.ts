@@ -5,6 +5,7 @@ import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import { type Column, isColumn } from './columns.ts';
 import type { ChartContext, Reach } from './context.ts';
 import type { Corner } from './corners.ts';
+import type { RowBends } from './find-bends.ts';
 import { headOffsets } from './heads.ts';
 import type { Layout, Point } from './layout.ts';
 import { aliasPosts, placeArches } from './place-arches.ts';
@@ -52,6 +53,8 @@ export interface RowSetting {
   /** Side of the piece that the round begins on, for pieces with true corners. */
   readonly firstSide: number;
   readonly bendOf: (column: Column) => number | null;
+  /** The stitches beside each bend of rows that go up and down. */
+  readonly bends: RowBends;
 }
 
 /** Null when nothing of the row takes a place. */
@@ -71,7 +74,8 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     : sides.length > 0
       ? leastLevelOfSides(columns, sides, track, setting.seamU)
       : leastLevel(columns, track, setting.seamU);
-  const level = Math.max(natural, least);
+  // Chains of a foundation lie where they are measured, whatever stands up at their end.
+  const level = setting.foundation ? 0 : Math.max(natural, least);
   const spreading = {
     columns,
     track,
@@ -80,6 +84,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     closed,
     base,
     bendOf: setting.bendOf,
+    bends: setting.bends,
     edgesHeld: setting.edgesHeld,
     seamU: setting.seamU,
   } as const;
@@ -95,7 +100,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     footAlong,
     footOffset,
     corners: new Set(sides.length > 0 ? corners.map(({ after }) => after) : []),
-    extra: level - natural,
+    extra: Math.max(0, level - natural),
   });
 
   pinCorners(corners, setting, level, along, heads);

@@ -2,9 +2,11 @@
 
 import { type Column, gapAfter } from './columns.ts';
 import type { Corner } from './corners.ts';
+import type { RowBends } from './find-bends.ts';
 import type { Point } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
 import { keepApart } from './pool-adjacent.ts';
+import { evenOut, holdBends } from './spread-bends.ts';
 import { mod, type Track } from './track.ts';
 
 export interface Spreading {
@@ -22,6 +24,8 @@ export interface Spreading {
   readonly edgesHeld: boolean;
   /** Corner of each column of an edging that is worked round a corner; null along the sides. */
   readonly bendOf: (column: Column) => number | null;
+  /** The stitches beside each bend of rows that go up and down. */
+  readonly bends: RowBends;
 }
 
 /** Little, but enough to order columns that have no wish of their own. */
@@ -45,7 +49,7 @@ export function spreadAlong(spreading: Spreading): Float64Array {
   }
   const start = columns.findIndex((column) => column.widthU >= 0.8);
   if (closed && start >= 0 && standsAlone(columns, start)) weight[start] = HELD_WEIGHT;
-  if (!closed && spreading.edgesHeld) {
+  if (!closed && spreading.edgesHeld && spreading.bends.stitches.length === 0) {
     if (start >= 0) weight[start] = HELD_WEIGHT;
     weight[columns.length - 1] = HELD_WEIGHT;
   }
@@ -211,7 +215,11 @@ function wishesAlong(
     last = at;
     wished = true;
   });
-  return { wish, weight: fillWishes(wish, gap), wished };
+  const held = holdBends(spreading, wish, gap);
+  const weight = fillWishes(wish, gap);
+  for (const k of held) weight[k] = HELD_WEIGHT;
+  if (spreading.bends.wave) evenOut(wish, held);
+  return { wish, weight, wished };
 }
 
 /** Gives those without a wish a place beside their neighbours; how much each counts out. */
