@@ -4,7 +4,7 @@
  * just the room they need.
  */
 
-import type { Track, TrackPoint } from './track.ts';
+import { NEVER_BENT, type Track, type TrackPoint } from './track.ts';
 
 /** Where rows turn: outwards at a peak, inwards in a valley. */
 export interface Bend {
@@ -40,6 +40,7 @@ export function bentTrack(bends: readonly Bend[], slope: number): Track {
     circle: false,
     corners: 0,
     cornerAt: at,
+    inBend: NEVER_BENT,
     point: (s, level, offset) => {
       let leg = 0;
       while (leg <= last && s > at(leg, level)) leg += 1;

@@ -99,6 +99,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     layout: piece.layout,
     rows: placed.rows,
     inks: coloured ? [] : pens.map(({ ink }) => ink),
+    wall: placed.wall,
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 

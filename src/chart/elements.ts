@@ -83,7 +83,7 @@ export function rowElements(
       if (postEnd < next) elements.push({ kind: 'arch', first: postEnd, end: next });
     } else if (atStart && first < centreEnd) {
       elements.push(post(i, next, NONE));
-    } else if (next < end && closesLoop(fabric, i, next)) {
+    } else if (next < end && !(beginsHere && atStart) && closesLoop(fabric, i, next)) {
       elements.push({ kind: 'picot', first: i, end: next });
       next += 1;
     } else if (beginsHere && atStart && next < end && rows[fabric.kind[next] ?? 0]?.enters === 'own chain') {

@@ -10,6 +10,7 @@ import { loopMark } from './foot-marks.ts';
 import type { KeyEntry, KeyInput } from './key-entry.ts';
 import { KEY_MM, U_MM } from './metrics.ts';
 import type { SymbolBook } from './symbol-book.ts';
+import { wallSample } from './wall-line.ts';
 
 export function markEntries(input: KeyInput): KeyEntry[] {
   const { fabric, book, labels, bareRing, secondInk } = input;
@@ -38,6 +39,9 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   }
   if (labels.startMark) entries.push(mark('start here', [startMark(-0.5, 0, 1, 0, 'ink')]));
   if (labels.rowArrows) entries.push(mark('row number and its direction', arrowShapes(ROW_ARROW, 'ink')));
+  if (labels.laidOutArrows)
+    entries.push(mark('round laid out straight, and its direction', arrowShapes(ROW_ARROW, 'ink')));
+  if (labels.wallLine) entries.push(mark('top of the last round of the ring', wallSample()));
   if (labels.roundArrow) entries.push(mark('direction of the rounds', arrowShapes(ROUND_ARROW, 'ink')));
   entries.push(...yarnEntries(input));
   if (secondInk)

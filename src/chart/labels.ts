@@ -7,7 +7,9 @@ import type { Layout, Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
 import { rowLabel } from './row-label.ts';
-import { numberedWithin, ROW_TRACK } from './track.ts';
+import { numberedWithin, runsStraight } from './track.ts';
+import { wallLine } from './wall-line.ts';
+import type { Wall } from './walls.ts';
 
 export interface Labelling {
   readonly fabric: Fabric;
@@ -15,13 +17,18 @@ export interface Labelling {
   readonly rows: readonly PlacedRow[];
   /** By row; the first ink where there is none. */
   readonly inks: readonly Ink[];
+  /** Rounds laid out straight. */
+  readonly wall: Wall | null;
 }
 
 export interface Labels {
   readonly shapes: readonly Shape[];
   /** What of the marks was used, for the key. */
   readonly startMark: boolean;
+  /** Arrows beside the numbers of rows, and of rounds that are laid out straight. */
   readonly rowArrows: boolean;
+  readonly laidOutArrows: boolean;
+  readonly wallLine: boolean;
   readonly roundArrow: boolean;
 }
 
@@ -30,17 +37,25 @@ const HALF_FIGURE = 0.33;
 
 export function labelRows(labelling: Labelling): Labels {
   const { fabric, rows } = labelling;
-  const flat = rows.filter(({ row }) => fabric.rows[row]?.closing === 'flat');
-  const round = rows.filter(({ row }) => fabric.rows[row]?.closing !== 'flat');
+  const isFlat = ({ row, track }: PlacedRow): boolean =>
+    runsStraight(track) || (track.circle && fabric.rows[row]?.closing === 'flat');
+  const flat = rows.filter(isFlat);
+  const round = rows.filter((placed) => !isFlat(placed));
   // An edging covers where the piece under it began.
   const start = round.length > 0 ? [] : flatStart(labelling, flat);
-  const shapes = [...flatLabels(labelling, flat, round), ...start, ...roundLabels(labelling, round)];
+  const around = round.filter(({ track }) => !numberedWithin(track));
+  const shapes = [...flatLabels(labelling, flat, around), ...start, ...roundLabels(labelling, round)];
   const turned = new Set(round.map(({ way }) => way)).size > 1;
   const arrow = round.length > 0 && !turned ? roundArrow(round) : [];
+  const { wall } = labelling;
+  const line = wall === null ? [] : wallLine(wall, rowLabel(fabric, wall.onto));
+  const numbered = flat.filter(({ row }) => fabric.rows[row]?.number !== null);
   return {
-    shapes: [...shapes, ...arrow],
+    shapes: [...line, ...shapes, ...arrow],
     startMark: start.length > 0,
-    rowArrows: flat.some(({ row }) => fabric.rows[row]?.number !== null),
+    rowArrows: numbered.some(({ row }) => fabric.rows[row]?.closing === 'flat'),
+    laidOutArrows: numbered.some(({ row }) => fabric.rows[row]?.closing !== 'flat'),
+    wallLine: wall !== null,
     roundArrow: arrow.length > 0,
   };
 }
@@ -51,8 +66,7 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: rea
     if (text === '') return [];
     const at = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
     const out = { x: at.upY * placed.way, y: -at.upX * placed.way };
-    const reach =
-      placed.track === ROW_TRACK ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), round) : 0;
+    const reach = at.upX === 0 ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), round) : 0;
     const ink = labelling.inks[placed.row] ?? 'ink';
     const tip: [number, number] = [
       (at.x + out.x * reach) * U_MM + out.x * LABEL_MM.gap,
@@ -138,9 +152,17 @@ function labelOffset(low: number, high: number, archOverSeam: boolean): number {
 /** Room between numbers that stand one outside another. */
 const NUMBERS_APART_U = 0.95;
 
+/** Room that the numbers outside these rounds take up, beyond that of one. */
+export function outsideU(round: readonly PlacedRow[]): number {
+  const outside = round.filter((placed) => !standsWithin(placed, round)).length;
+  return Math.max(0, outside - 1) * NUMBERS_APART_U;
+}
+
 /** The last round is numbered outside it, and so are those of an edging, in the order they lie. */
 function beyond(placed: PlacedRow, round: readonly PlacedRow[], before: number): Point {
-  const outer = Math.max(...round.map(({ level, high }) => Math.max(level, high)));
+  // Each line measures how far out it is in its own way.
+  const alike = round.filter(({ track }) => track === placed.track);
+  const outer = Math.max(...alike.map(({ level, high }) => Math.max(level, high)));
   const aside = numberedWithin(placed.track) ? 0 : 0.9;
   const out = 0.75 + before * NUMBERS_APART_U;
   return placed.track.point(placed.startS + aside * placed.way, placed.level, outer + out);

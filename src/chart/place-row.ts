@@ -12,7 +12,15 @@ import { aliasPosts, placeArches } from './place-arches.ts';
 import { placeColumn } from './place-columns.ts';
 import { placeDots, placePicots } from './place-loops.ts';
 import type { RowReading } from './read-row.ts';
-import { leastLevel, leastLevelOfSides, type Side, sidesOf, spreadAlong, spreadSides } from './spread.ts';
+import {
+  leastLevel,
+  leastLevelOfFan,
+  leastLevelOfSides,
+  type Side,
+  sidesOf,
+  spreadAlong,
+  spreadSides,
+} from './spread.ts';
 import type { Track } from './track.ts';
 
 export interface PlacedRow {
@@ -53,6 +61,8 @@ export interface RowSetting {
   /** Side of the piece that the round begins on, for pieces with true corners. */
   readonly firstSide: number;
   readonly bendOf: (column: Column) => number | null;
+  /** The stitches round the ends of an oval stand at even distances. */
+  readonly endsEven: boolean;
   /** The stitches beside each bend of rows that go up and down. */
   readonly bends: RowBends;
 }
@@ -70,7 +80,9 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     ...columns.map((column, k) => (column.long ? 0 : (footOffset[k] ?? 0) + column.heightU)),
   );
   const least = !closed
-    ? natural
+    ? track.circle
+      ? leastLevelOfFan(columns)
+      : natural
     : sides.length > 0
       ? leastLevelOfSides(columns, sides, track, setting.seamU)
       : leastLevel(columns, track, setting.seamU);
@@ -85,6 +97,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     base,
     bendOf: setting.bendOf,
     bends: setting.bends,
+    endsEven: setting.endsEven,
     edgesHeld: setting.edgesHeld,
     seamU: setting.seamU,
   } as const;

@@ -78,8 +78,34 @@ export function evenOut(wish: Float64Array, held: readonly number[]): void {
   const fixed = [0, ...held, wish.length - 1];
   fixed.forEach((from, n) => {
     const to = fixed[n + 1] ?? from;
-    const start = wish[from] ?? 0;
-    const end = wish[to] ?? 0;
-    for (let k = from + 1; k < to; k += 1) wish[k] = start + ((end - start) * (k - from)) / (to - from);
+    spreadBetween(wish, from, to - from, wish[from] ?? 0, wish[to] ?? 0);
   });
+}
+
+/** Columns over the straight sides of an oval stay over what they are worked into; those between fill its ends evenly. */
+export function evenEnds({ columns, track, level, way }: Omit<BentRow, 'bends'>, wish: Float64Array): void {
+  const straight = columns.flatMap(({ footing }, k) =>
+    footing !== null && !track.inBend(way * (wish[k] ?? 0), level) ? [k] : [],
+  );
+  const first = straight[0];
+  const last = straight.at(-1);
+  if (first === undefined || last === undefined) return;
+  straight.slice(1).forEach((to, n) => {
+    const from = straight[n] ?? to;
+    spreadBetween(wish, from, to - from, wish[from] ?? 0, wish[to] ?? 0);
+  });
+  // The round begins and ends in one of its bends.
+  const count = columns.length;
+  const start = wish[last] ?? 0;
+  const end = (wish[first] ?? 0) + track.around(level);
+  const steps = count - last + first;
+  for (let n = 1; n < steps; n += 1) {
+    const k = last + n;
+    const at = start + ((end - start) * n) / steps;
+    wish[k % count] = k < count ? at : at - track.around(level);
+  }
+}
+
+function spreadBetween(wish: Float64Array, from: number, steps: number, start: number, end: number): void {
+  for (let n = 1; n < steps; n += 1) wish[from + n] = start + ((end - start) * n) / steps;
 }

@@ -6,7 +6,7 @@ import type { RowBends } from './find-bends.ts';
 import type { Point } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
 import { keepApart } from './pool-adjacent.ts';
-import { evenOut, holdBends } from './spread-bends.ts';
+import { evenEnds, evenOut, holdBends } from './spread-bends.ts';
 import { mod, type Track } from './track.ts';
 
 export interface Spreading {
@@ -24,6 +24,8 @@ export interface Spreading {
   readonly edgesHeld: boolean;
   /** Corner of each column of an edging that is worked round a corner; null along the sides. */
   readonly bendOf: (column: Column) => number | null;
+  /** The stitches round the ends of an oval stand at even distances. */
+  readonly endsEven: boolean;
   /** The stitches beside each bend of rows that go up and down. */
   readonly bends: RowBends;
 }
@@ -33,7 +35,7 @@ const NO_WISH_WEIGHT = 0.01;
 /** A round begins where the last one did; the edges of a row run straight. */
 const HELD_WEIGHT = 400;
 /** The most that a round's stitches move apart to fill it evenly. */
-const LOOSEST = 1.16;
+const LOOSEST = 1.7;
 
 /** Rows, and rounds without true corners. */
 export function spreadAlong(spreading: Spreading): Float64Array {
@@ -42,6 +44,8 @@ export function spreadAlong(spreading: Spreading): Float64Array {
   const around = track.around(level);
   if (closed && track.circle) loosen(gap, around - seamU);
   const { wish, weight, wished } = wishesAlong(spreading, gap);
+  // About the middle of a fan.
+  if (!wished && !closed && track.circle) centre(wish, gap, (way * around) / 2);
   if (!wished && closed) {
     // Into the ring: evenly round it.
     const room = around - Math.max(seamU, (around - seamU) / Math.max(1, columns.length));
@@ -54,7 +58,7 @@ export function spreadAlong(spreading: Spreading): Float64Array {
     weight[columns.length - 1] = HELD_WEIGHT;
   }
   const free = keepApart({ wish, weight, gap });
-  if (!closed) return free.map((w) => w * way);
+  if (!closed) return (track.circle ? drawnIn(free, gap) : free).map((w) => w * way);
   const first = free[0] ?? 0;
   const last = free[columns.length - 1] ?? 0;
   const excess = Math.max(0, last - first - (around - seamU)) / 2;
@@ -74,6 +78,26 @@ export function leastLevel(columns: readonly Column[], track: Track, seamU: numb
   const atNought = track.around(0);
   const grows = track.around(1) - atNought;
   return (needed - atNought) / grows;
+}
+
+/** The most that neighbours in a fan stand apart, as a share of the least: it narrows where stitches become fewer. */
+const DRAWN_IN = 1.35;
+
+function drawnIn(along: Float64Array, gap: Float64Array): Float64Array {
+  const count = along.length;
+  const near = new Float64Array(count);
+  for (let k = 1; k < count; k += 1)
+    near[k] = (near[k - 1] ?? 0) + Math.min((along[k] ?? 0) - (along[k - 1] ?? 0), (gap[k] ?? 0) * DRAWN_IN);
+  const middle = ((along[0] ?? 0) + (along[count - 1] ?? 0)) / 2 - (near[count - 1] ?? 0) / 2;
+  return near.map((at) => at + middle);
+}
+
+/** How far a fan about a ring may open: a little more than half round. */
+const WIDEST_FAN = 3.5;
+
+/** Least level at which a row about a ring has room. */
+export function leastLevelOfFan(columns: readonly Column[]): number {
+  return sum(gapsOf(columns)) / WIDEST_FAN;
 }
 
 export interface Side {
@@ -219,6 +243,7 @@ function wishesAlong(
   const weight = fillWishes(wish, gap);
   for (const k of held) weight[k] = HELD_WEIGHT;
   if (spreading.bends.wave) evenOut(wish, held);
+  if (closed && spreading.endsEven) evenEnds(spreading, wish);
   return { wish, weight, wished };
 }
 

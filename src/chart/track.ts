@@ -30,7 +30,11 @@ export interface Track {
   readonly corners: number;
   /** Where corner `k` is along the line. */
   readonly cornerAt: (k: number, level: number) => number;
+  /** Whether a place lies on one of the bends between straight sides. */
+  readonly inBend: (s: number, level: number) => boolean;
 }
+
+export const NEVER_BENT = (): boolean => false;
 
 /** Rows lying flat, right to left. */
 export const ROW_TRACK: Track = {
@@ -40,6 +44,7 @@ export const ROW_TRACK: Track = {
   circle: false,
   corners: 0,
   cornerAt: () => 0,
+  inBend: NEVER_BENT,
 };
 
 /** Round a regular polygon with `corners` true corners about the origin; `first` is the way the first side faces. */
@@ -55,6 +60,7 @@ export function polygonTrack(corners: number, first: number): Track {
     corners,
     around: (level) => 2 * corners * half(level),
     cornerAt: (k, level) => (k + 1) * 2 * half(level),
+    inBend: NEVER_BENT,
     point: (s, level, offset) => {
       const side = Math.floor(s / (2 * half(level)));
       const along = s - (2 * side + 1) * half(level);
@@ -69,6 +75,9 @@ export function polygonTrack(corners: number, first: number): Track {
     },
   };
 }
+
+/** Nearer than this to where a bend meets a side, a place belongs to the side. */
+const AT_END_U = 0.05;
 
 interface Side {
   readonly kind: 'side';
@@ -101,21 +110,29 @@ export function roundTrack(points: readonly (readonly [number, number])[], from 
     return s;
   };
   const around = (level: number): number => startOf(pieces.length, level);
+  const pieceOn = (s: number, level: number): { piece: Side | Bend; along: number } => {
+    let along = mod(s, around(level));
+    let piece = pieces[0] ?? NO_SIDE;
+    for (const next of pieces) {
+      piece = next;
+      if (along <= lengthOf(next, level)) break;
+      along -= lengthOf(next, level);
+    }
+    return { piece, along };
+  };
   return {
     circle: points.length === 1,
     corners: 0,
     around,
     // Corner k is the bend that ends side k.
     cornerAt: (k, level) => startOf(2 * k + 1, level) + lengthOf(pieces[2 * k + 1] ?? NO_SIDE, level) / 2,
+    inBend: (s, level) => {
+      const { piece, along } = pieceOn(s, level);
+      return piece.kind === 'bend' && along > AT_END_U && along < lengthOf(piece, level) - AT_END_U;
+    },
     point: (s, level, offset) => {
-      let left = mod(s, around(level));
-      let piece = pieces[0] ?? NO_SIDE;
-      for (const next of pieces) {
-        piece = next;
-        if (left <= lengthOf(next, level)) break;
-        left -= lengthOf(next, level);
-      }
-      return pieceAt(piece, left, level, offset);
+      const { piece, along } = pieceOn(s, level);
+      return pieceAt(piece, along, level, offset);
     },
     locate: (x, y, level, side) => {
       if (side !== undefined)
@@ -196,4 +213,9 @@ export function mod(value: number, by: number): number {
 /** Rounds about a centre have their numbers among their stitches; those of an edging or an oval stand outside. */
 export function numberedWithin({ circle, corners }: Track): boolean {
   return circle || corners > 0;
+}
+
+/** A line with two ends, for rows and for rounds that are laid out. */
+export function runsStraight(track: Track): boolean {
+  return track.around(0) === Number.POSITIVE_INFINITY;
 }
