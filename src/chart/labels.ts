@@ -44,7 +44,12 @@ export function labelRows(labelling: Labelling): Labels {
   // An edging covers where the piece under it began.
   const start = round.length > 0 ? [] : flatStart(labelling, flat);
   const around = round.filter(({ track }) => !numberedWithin(track));
-  const shapes = [...flatLabels(labelling, flat, around), ...start, ...roundLabels(labelling, round)];
+  const sideways = flat.filter(({ track }) => track.point(0, 0, 0).upY === 0);
+  const shapes = [
+    ...flatLabels(labelling, flat, [...around, ...sideways]),
+    ...start,
+    ...roundLabels(labelling, round),
+  ];
   const turned = new Set(round.map(({ way }) => way)).size > 1;
   const arrow = round.length > 0 && !turned ? roundArrow(round) : [];
   const { wall } = labelling;
@@ -60,13 +65,13 @@ export function labelRows(labelling: Labelling): Labels {
   };
 }
 
-function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: readonly PlacedRow[]): Shape[] {
+function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: readonly PlacedRow[]): Shape[] {
   return flat.flatMap((placed, k) => {
     const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
     const at = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
     const out = { x: at.upY * placed.way, y: -at.upX * placed.way };
-    const reach = at.upX === 0 ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), round) : 0;
+    const reach = at.upX === 0 ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), beside) : 0;
     const ink = labelling.inks[placed.row] ?? 'ink';
     const tip: [number, number] = [
       (at.x + out.x * reach) * U_MM + out.x * LABEL_MM.gap,
@@ -78,7 +83,8 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: rea
       {
         kind: 'text',
         x: tail[0] + out.x,
-        y: tail[1] - out.y + LABEL_MM.size * HALF_FIGURE,
+        // A number over or under its arrow needs half its own height more.
+        y: tail[1] - out.y * (1 + LABEL_MM.size * 0.45) + LABEL_MM.size * HALF_FIGURE,
         text,
         sizeMm: LABEL_MM.size,
         face: 'text-bold',
@@ -89,10 +95,10 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], round: rea
   });
 }
 
-/** From a row's start to clear of the rows near it, and of what is worked round the piece. */
-function rowReach(x: number, outX: number, near: readonly PlacedRow[], round: readonly PlacedRow[]): number {
+/** From a row's start to clear of the rows near it, and of what is worked onto the edges of the piece. */
+function rowReach(x: number, outX: number, near: readonly PlacedRow[], beside: readonly PlacedRow[]): number {
   const beyond = outX > 0 ? near.map(({ reach }) => reach.right) : near.map(({ reach }) => -reach.left);
-  const edging = outX > 0 ? round.map(({ reach }) => reach.right) : round.map(({ reach }) => -reach.left);
+  const edging = outX > 0 ? beside.map(({ reach }) => reach.right) : beside.map(({ reach }) => -reach.left);
   return Math.max(...beyond, ...edging.map((edge) => edge + 0.4)) - outX * x;
 }
 

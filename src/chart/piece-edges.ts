@@ -28,6 +28,18 @@ export function edgeTrack(placed: readonly PlacedRow[]): Track {
   ]);
 }
 
+/** Along one side of a flat piece, for rows worked into the ends of its rows and turned. */
+export function sideTrack(placed: readonly PlacedRow[], isRight: boolean): Track {
+  const { left, right } = outwards(widest(placed.map(({ reach }) => reach)));
+  const way = isRight ? 1 : -1;
+  const edge = isRight ? right : left;
+  return {
+    ...ROW_TRACK,
+    point: (s, _level, offset) => ({ x: edge + way * offset, y: way * s, upX: way, upY: 0 }),
+    locate: (x, y) => ({ s: way * y, offset: way * (x - edge) }),
+  };
+}
+
 function outwards({ left, right }: Reach): Reach {
   return { left: left - EDGE_OUT_U, right: right + EDGE_OUT_U };
 }

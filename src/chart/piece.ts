@@ -6,6 +6,7 @@ import { rowHeight } from './columns.ts';
 import type { ChartContext } from './context.ts';
 import { hasFlag, type RowElement, rowElements } from './elements.ts';
 import { type Bends, findBends } from './find-bends.ts';
+import { type Blocks, findBlocks } from './find-blocks.ts';
 import { findCorners, NO_CORNERS } from './find-corners.ts';
 import { SIDE } from './footing.ts';
 import type { Layout } from './layout.ts';
@@ -35,6 +36,8 @@ export interface PieceShape {
   readonly bends: Bends | null;
   /** Rows whose edges run straight up. */
   readonly straight: ReadonlySet<number>;
+  /** Of a piece worked from corner to corner. */
+  readonly blocks: Blocks | null;
   /** The first round that is laid out straight, and the one whose top it stands on. */
   readonly wall: { readonly from: number; readonly onto: number; readonly top: RowWidths } | null;
 }
@@ -122,13 +125,20 @@ function shapeOf(piece: Outline): PieceShape {
     return {
       bends: null,
       straight: new Set(),
+      blocks: null,
       wall: corners > 0 ? null : wallOf(piece, measured, widths),
     };
   const flat = measured.filter(({ row }) => !goesRound(fabric, row));
+  const blocks = findBlocks(
+    fabric,
+    rows,
+    flat.map(({ row }) => row),
+  );
   const flatWidths = new Map(flat.map(({ row }) => [row, widths.get(row) ?? NOTHING] as const));
   return {
-    bends: flat.length < rowIndices.length ? null : findBends(fabric, flat, flatWidths),
+    bends: blocks !== null || flat.length < rowIndices.length ? null : findBends(fabric, flat, flatWidths),
     straight: straightRows(fabric, flatWidths),
+    blocks,
     wall: null,
   };
 }

@@ -6,13 +6,15 @@ import { bentTrack } from './bent-track.ts';
 import { type ChartContext, type Reach, widest } from './context.ts';
 import { hasFlag, rowElements } from './elements.ts';
 import { NO_BENDS, type RowBends } from './find-bends.ts';
+import { SIDE } from './footing.ts';
 import { outsideU } from './labels.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 import { seamU } from './metrics.ts';
 import { goesRound, type Piece, pieceOf, wayOf } from './piece.ts';
 import { firstCorner, firstFacing } from './piece-corners.ts';
-import { BENDS, bendsOf, edgeTrack, ovalTrack, roundedTrack } from './piece-edges.ts';
+import { BENDS, bendsOf, edgeTrack, ovalTrack, roundedTrack, sideTrack } from './piece-edges.ts';
 import { placeLastArch } from './place-arches.ts';
+import { placeBlocks } from './place-blocks.ts';
 import { placeCentre } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
 import { type RowReading, readRow } from './read-row.ts';
@@ -81,9 +83,13 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     bareRing: piece.magicRing,
     turnBy: 0,
   };
+  const blocks = piece.shape.blocks === null ? null : placeBlocks(context, piece.shape.blocks);
+  placed.push(...(blocks?.rows ?? []));
+  const inBlocks = new Set(placed.map(({ row }) => row));
   // The number of the last round stands outside it, where there is room.
   const outermost = piece.rowIndices.at(-1);
   for (const row of piece.rowIndices) {
+    if (inBlocks.has(row)) continue;
     if (row === piece.shape.wall?.from) startWall(piece, course, placed);
     const elements = rowElements(fabric, rows, row, piece.centreEnd);
     placeCentre(context, elements, startAngle);
@@ -92,10 +98,12 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     const read = readRow(context, row, elements);
     const foundation = fabric.rows[row]?.onto === null && elements.some((element) => element.kind === 'laid');
     const reading = course.around === null || foundation ? read : unrolled(read, course.around, way);
-    leaveTheFlat(piece, course, row, placed);
+    const before = course.track;
+    leaveTheFlat(piece, course, reading, placed, () => blocks?.edge ?? edgeTrack(placed));
+    const startsSide = course.track !== before && runsStraight(course.track);
     const closed = fabric.rows[row]?.closing !== 'flat' && !runsStraight(course.track);
     const { track, firstSide } = alongCorners(piece, course, reading, placed, startAngle === TOP);
-    const done = placeRow(context, reading, {
+    const done = placeRow(context, startsSide ? withoutPosts(reading) : reading, {
       track,
       way,
       closed,
@@ -104,7 +112,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
       edgesHeld:
         !closed &&
         (piece.shape.straight.has(row) || columnsUnder(fabric, row, placed) >= standing(reading.columns)),
-      base: baseOf(piece, row),
+      base: startsSide ? firstFoot(reading) : baseOf(piece, row),
       firstSide,
       bendOf:
         course.inEdging || (oval && closed)
@@ -139,15 +147,46 @@ function aroundOf({ reach }: PlacedRow, chains: number): Around {
   return { widthU: chains, middleS: -(reach.left + reach.right) / 2 };
 }
 
-/** An oval goes round its foundation, an edging round its piece. */
-function leaveTheFlat(piece: Piece, course: Course, row: number, placed: readonly PlacedRow[]): void {
-  const { context, oval, round, firstStitch } = piece;
-  if (oval && course.track === ROW_TRACK && context.fabric.rows[row]?.closing !== 'flat')
-    course.track = ovalTrack(context, firstStitch);
-  if (!round && !course.inEdging && goesRound(context.fabric, row)) {
+/** An oval goes round its foundation, an edging round its piece, what is worked into row ends along a side. */
+function leaveTheFlat(
+  { context, oval, round, firstStitch }: Piece,
+  course: Course,
+  { row, columns }: RowReading,
+  placed: readonly PlacedRow[],
+  edge: () => Track,
+): void {
+  const { fabric } = context;
+  const closed = fabric.rows[row]?.closing !== 'flat';
+  if (oval && course.track === ROW_TRACK && closed) course.track = ovalTrack(context, firstStitch);
+  if (round || course.inEdging) return;
+  if (goesRound(fabric, row)) {
     course.inEdging = true;
-    course.track = edgeTrack(placed);
+    course.track = edge();
+    return;
   }
+  const sides = new Set(
+    columns.flatMap(({ footing, element }) =>
+      footing === null || element.kind !== 'stitch' ? [] : [footing.side],
+    ),
+  );
+  const [side] = sides;
+  if (sides.size === 1 && (side === SIDE.left || side === SIDE.right))
+    course.track = sideTrack(placed, side === SIDE.right);
+}
+
+/** Chains that lead to the first row along a side stand beside its first stitch. */
+function withoutPosts(reading: RowReading): RowReading {
+  const columns = reading.columns.map((column) =>
+    column.element.kind === 'post' ? { ...column, footing: null } : column,
+  );
+  return { ...reading, columns };
+}
+
+function firstFoot({ columns }: RowReading): Point | null {
+  return (
+    columns.find(({ element, footing }) => element.kind === 'stitch' && footing !== null)?.footing?.foot ??
+    null
+  );
 }
 
 /** The line of a round that may turn true corners, and the side of the piece it begins on. */
