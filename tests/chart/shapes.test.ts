@@ -44,7 +44,10 @@ describe('a ripple', () => {
     const low = Math.min(...single.map((i) => headY(ripple, i)));
     for (const valley of valleys) expect(headY(ripple, valley)).toBeLessThan(low);
     const threes = single.filter((i) =>
-      [i - 1, i + 1].every((beside) => targets(ripple.fabric, beside)[0] === targets(ripple.fabric, i)[0]),
+      [i - 1, i + 1].every(
+        (beside) =>
+          single.includes(beside) && targets(ripple.fabric, beside)[0] === targets(ripple.fabric, i)[0],
+      ),
     );
     expect(threes).toHaveLength(3);
     for (const i of threes)
