@@ -13,7 +13,7 @@ import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
 import type { WorkedSize } from './check/publication.ts';
 import { silence } from './check/silence.ts';
-import type { CompiledPattern, CompiledSize } from './compiled.ts';
+import type { ChartsByTerms, CompiledPattern, CompiledSize } from './compiled.ts';
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
@@ -148,10 +148,20 @@ function compiledSize(
   const yarnInk = Object.fromEntries(
     pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
   );
-  const charts = (terms: 'US' | 'UK'): readonly PartChart[] =>
-    chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk });
-  const us = once(() => charts('US'));
-  const uk = once(() => charts('UK'));
+  const chartsFor = (leftHanded: boolean): ChartsByTerms => {
+    const draw = (terms: 'US' | 'UK'): readonly PartChart[] =>
+      chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk, leftHanded });
+    const us = once(() => draw('US'));
+    const uk = once(() => draw('UK'));
+    return {
+      get US() {
+        return us();
+      },
+      get UK() {
+        return uk();
+      },
+    };
+  };
   const measures = once(() => measure(pattern, fabric));
   return {
     size,
@@ -162,14 +172,8 @@ function compiledSize(
       return measures();
     },
     words: lazyWords((dialect) => wordPattern(pattern, fabric, dialect, index)),
-    charts: {
-      get US() {
-        return us();
-      },
-      get UK() {
-        return uk();
-      },
-    },
+    charts: chartsFor(false),
+    leftHandedCharts: chartsFor(true),
   };
 }
 

@@ -10,6 +10,8 @@ import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
+export type ChartsByTerms = Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
+
 export interface CompiledSize {
   readonly size: Size;
   /** The size's name as it stands in addresses and file names. */
@@ -19,7 +21,9 @@ export interface CompiledSize {
   readonly accounts: readonly RowAccount[];
   readonly measures: Measures;
   readonly words: Readonly<Record<DialectKey, WordedPattern>>;
-  readonly charts: Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
+  readonly charts: ChartsByTerms;
+  /** The same turned over. */
+  readonly leftHandedCharts: ChartsByTerms;
 }
 
 export interface CompiledPattern {

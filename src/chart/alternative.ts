@@ -9,12 +9,13 @@ export function alternativeText(
   table: readonly StitchRow[],
   title: string,
   rows: readonly number[],
+  leftHanded = false,
 ): string {
   const lines = rows.flatMap((index) => {
     const row = fabric.rows[index];
     return row === undefined || row.end === row.first
       ? []
-      : [`${rowText(row)}${postText(fabric, table, row)}`];
+      : [`${rowText(row, leftHanded)}${postText(fabric, table, row)}`];
   });
   const numbered = rows.filter((index) => fabric.rows[index]?.number !== null).length;
   const unit = rows.some((index) => fabric.rows[index]?.unit === 'round') ? 'round' : 'row';
@@ -22,15 +23,16 @@ export function alternativeText(
   return `Chart of ${title}, ${count}. It shows the same stitches as the written instructions. ${lines.join('; ')}.`;
 }
 
-function rowText(row: FabricRow): string {
+function rowText(row: FabricRow, leftHanded: boolean): string {
   const label = row.label === '' ? 'start' : row.label;
   const side = row.side === 'RS' ? ', right side' : row.side === 'WS' ? ', wrong side' : '';
-  return `${label}${side}, ${wayText(row)}: ${countText(row)}`;
+  return `${label}${side}, ${wayText(row, leftHanded)}: ${countText(row)}`;
 }
 
-function wayText({ closing, direction }: FabricRow): string {
-  if (closing === 'flat') return direction === 'left' ? 'right to left' : 'left to right';
-  return direction === 'left' ? 'anticlockwise' : 'clockwise';
+function wayText({ closing, direction }: FabricRow, leftHanded: boolean): string {
+  const toLeft = (direction === 'left') !== leftHanded;
+  if (closing === 'flat') return toLeft ? 'right to left' : 'left to right';
+  return toLeft ? 'anticlockwise' : 'clockwise';
 }
 
 function countText(row: FabricRow): string {

@@ -41,6 +41,7 @@ export function bentTrack(bends: readonly Bend[], slope: number): Track {
     corners: 0,
     cornerAt: at,
     inBend: NEVER_BENT,
+    handed: 1,
     point: (s, level, offset) => {
       let leg = 0;
       while (leg <= last && s > at(leg, level)) leg += 1;

@@ -12,6 +12,7 @@ import { chartKey } from './key.ts';
 import { labelRows } from './labels.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { KEY_MM, MARGIN_MM } from './metrics.ts';
+import { mirrored } from './mirror.ts';
 import type { PartChart } from './part-chart.ts';
 import { type PlacedPiece, placePiece } from './place-part.ts';
 import { penOf, type RowPen, rowPens, type YarnInk, yarnInkOf } from './row-pens.ts';
@@ -21,6 +22,8 @@ export interface ChartOptions {
   readonly terms: Terms;
   /** Of the pattern: each chart is titled by it and its parts. */
   readonly title: string;
+  /** Drawn for left-handed makers: turned over, letters and symbols as they are. */
+  readonly leftHanded?: boolean;
   /** Whether the key is drawn below. */
   readonly key: boolean;
   /** Colours of yarns by letter; a yarn too pale for paper keeps the chart's own inks. */
@@ -35,7 +38,10 @@ export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
   const layout = emptyLayout(fabric.count);
   const pens = rowPens(fabric);
   return pieces(fabric).map((parts) => {
-    const placed = placePiece(fabric, rows, layout, parts);
+    const rightHanded = placePiece(fabric, rows, layout, parts);
+    const placed = options.leftHanded
+      ? mirrored(fabric, layout, rowsOfParts(fabric, parts), rightHanded)
+      : rightHanded;
     const names = parts.map((part) => fabric.parts[part]?.name ?? '');
     return {
       part: names[0] ?? '',
@@ -129,12 +135,12 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     : null;
   const width = Math.max(chartWidth, key?.widthMm ?? 0);
   const chartHeight = bounds.bottom - bounds.top;
-  const title = titled(options.title, names);
+  const title = `${titled(options.title, names)}${options.leftHanded ? ', left-handed' : ''}`;
   return {
     widthMm: width + 2 * MARGIN_MM,
     heightMm: chartHeight + 2 * MARGIN_MM + (key === null ? 0 : KEY_MM.gap + key.heightMm),
     title: `Chart of ${title}`,
-    alternative: alternativeText(fabric, rows, title, rowIndices),
+    alternative: alternativeText(fabric, rows, title, rowIndices, options.leftHanded),
     symbols: book.all(),
     shapes: [
       {

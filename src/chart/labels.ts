@@ -70,7 +70,8 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: re
     const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
     const at = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
-    const out = { x: at.upY * placed.way, y: -at.upX * placed.way };
+    const way = placed.way * placed.track.handed;
+    const out = { x: at.upY * way, y: -at.upX * way };
     const reach = at.upX === 0 ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), beside) : 0;
     const ink = labelling.inks[placed.row] ?? 'ink';
     const tip: [number, number] = [
@@ -146,7 +147,8 @@ function besideStart(
 ): Point {
   const aside = startHalfU + 0.12 + (figures * FIGURE_U) / 2;
   const at = track.point(startS, level, labelOffset(low, high, archOverSeam));
-  return { x: at.x + at.upY * aside * way, y: at.y - at.upX * aside * way };
+  const back = aside * way * track.handed;
+  return { x: at.x + at.upY * back, y: at.y - at.upX * back };
 }
 
 /** Near the heads, where the gap is widest; lower where chains arch across it. */

@@ -6,7 +6,7 @@ import type { Block, Blocks } from './find-blocks.ts';
 import { place } from './layout.ts';
 import { placeDots } from './place-loops.ts';
 import type { PlacedRow } from './place-row.ts';
-import { NEVER_BENT, ROW_TRACK, roundTrack, type Track } from './track.ts';
+import { ROW_TRACK, roundTrack, type Track } from './track.ts';
 
 /** The side of a block: its chains, and so many stitches beside them. */
 const STITCH_U = 0.84;
@@ -157,6 +157,5 @@ function pointTrack(x: number, y: number, upX: number, upY: number): Track {
   return {
     ...ROW_TRACK,
     point: () => ({ x, y, upX, upY }),
-    inBend: NEVER_BENT,
   };
 }

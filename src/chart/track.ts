@@ -30,6 +30,8 @@ export interface Track {
   readonly corners: number;
   /** Where corner `k` is along the line. */
   readonly cornerAt: (k: number, level: number) => number;
+  /** -1 where it is turned over for left-handed makers: then s grows to the right, or clockwise. */
+  readonly handed: 1 | -1;
   /** Whether a place lies on one of the bends between straight sides. */
   readonly inBend: (s: number, level: number) => boolean;
 }
@@ -45,6 +47,7 @@ export const ROW_TRACK: Track = {
   corners: 0,
   cornerAt: () => 0,
   inBend: NEVER_BENT,
+  handed: 1,
 };
 
 /** Round a regular polygon with `corners` true corners about the origin; `first` is the way the first side faces. */
@@ -61,6 +64,7 @@ export function polygonTrack(corners: number, first: number): Track {
     around: (level) => 2 * corners * half(level),
     cornerAt: (k, level) => (k + 1) * 2 * half(level),
     inBend: NEVER_BENT,
+    handed: 1,
     point: (s, level, offset) => {
       const side = Math.floor(s / (2 * half(level)));
       const along = s - (2 * side + 1) * half(level);
@@ -126,6 +130,7 @@ export function roundTrack(points: readonly (readonly [number, number])[], from 
     around,
     // Corner k is the bend that ends side k.
     cornerAt: (k, level) => startOf(2 * k + 1, level) + lengthOf(pieces[2 * k + 1] ?? NO_SIDE, level) / 2,
+    handed: 1,
     inBend: (s, level) => {
       const { piece, along } = pieceOn(s, level);
       return piece.kind === 'bend' && along > AT_END_U && along < lengthOf(piece, level) - AT_END_U;

@@ -10,18 +10,20 @@ const LINE_MM = 0.3;
 const BEYOND_U = 0.3;
 
 /** `label` is the round's number. */
-export function wallLine({ right, left, y }: Wall, label: string): Shape[] {
+export function wallLine({ right, left, y, track }: Wall, label: string): Shape[] {
+  // On the side where rounds begin.
+  const end = track.handed === 1 ? right + BEYOND_U : left - BEYOND_U;
   return [
     lineShape((left - BEYOND_U) * U_MM, (right + BEYOND_U) * U_MM, -y * U_MM),
     {
       kind: 'text',
-      x: (right + BEYOND_U) * U_MM + LABEL_MM.gap,
+      x: end * U_MM + LABEL_MM.gap * track.handed,
       // Under the line, clear of the number of the round on it.
       y: -y * U_MM + LABEL_MM.size * 0.9,
       text: label,
       sizeMm: LABEL_MM.size,
       face: 'text',
-      align: 'start',
+      align: track.handed === 1 ? 'start' : 'end',
       ink: 'ink',
     },
   ];

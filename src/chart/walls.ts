@@ -136,5 +136,6 @@ function wallTrack(base: number): Track {
     corners: 0,
     cornerAt: () => 0,
     inBend: NEVER_BENT,
+    handed: 1,
   };
 }

@@ -39,8 +39,14 @@ export function bookletFileName(
     .concat('.pdf');
 }
 
-export function chartFileName(pattern: string, size: string, part: number, terms: 'US' | 'UK'): string {
-  return `${pattern}-${size}-chart-${part + 1}-${terms.toLowerCase()}.svg`;
+export function chartFileName(
+  pattern: string,
+  size: string,
+  part: number,
+  terms: 'US' | 'UK',
+  leftHanded = false,
+): string {
+  return `${pattern}-${size}-chart-${part + 1}-${terms.toLowerCase()}${leftHanded ? '-left-handed' : ''}.svg`;
 }
 
 /** A word or two as part of a fragment: `Row 2 (WS)` -> `row-2-ws`. */

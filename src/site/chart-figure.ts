@@ -11,12 +11,17 @@ const WIDE_MM = 180;
 /** CSS pixels in a millimetre (CSS Values and Units 4: 96 to the inch). */
 const PX_PER_MM = 96 / 25.4;
 
-export function chartFigure(chart: PartChart, id: string, href: string): ChartFigure {
+export function chartFigure(
+  chart: PartChart,
+  id: string,
+  { href, leftHandedHref }: { readonly href: string; readonly leftHandedHref: string },
+): ChartFigure {
   const svg = paintSvg(chart.scene, { idPrefix: id });
   return {
     id,
     svg: svg.length <= INLINE_LIMIT_CHARACTERS ? svg : null,
     href,
+    leftHandedHref,
     title: chart.scene.title,
     alternative: chart.scene.alternative,
     width: String(Math.round(chart.scene.widthMm * PX_PER_MM)),

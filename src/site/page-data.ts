@@ -47,6 +47,8 @@ export interface ChartFigure {
   /** Inline SVG, or null where the chart is too large to stand in the page and is shown from its file. */
   readonly svg: Markup | null;
   readonly href: string;
+  /** The same chart turned over for left-handed makers. */
+  readonly leftHandedHref: string;
   readonly title: string;
   readonly alternative: string;
   /** A drawing's width and height in CSS pixels, for the picture's place to be kept. */

@@ -26,10 +26,12 @@ export function sizeFiles(compiled: CompiledPattern, pattern: Pattern): FileToMa
 function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {
   const folder = `${compiled.slug}/${size.slug}`;
   const charts = (['US', 'UK'] as const).flatMap((terms) =>
-    size.charts[terms].map((chart, part) => ({
-      file: `${folder}/${chartFileName(compiled.slug, size.slug, part, terms)}`,
-      content: async () => paintSvg(chart.scene, { idPrefix: 'chart', colours: 'plain' }),
-    })),
+    [false, true].flatMap((leftHanded) =>
+      (leftHanded ? size.leftHandedCharts : size.charts)[terms].map((chart, part) => ({
+        file: `${folder}/${chartFileName(compiled.slug, size.slug, part, terms, leftHanded)}`,
+        content: async () => paintSvg(chart.scene, { idPrefix: 'chart', colours: 'plain' }),
+      })),
+    ),
   );
   const booklets = BOOKLET_DIALECTS.flatMap((dialect) =>
     Object.values(PAPERS).map(({ name: paper }) => {

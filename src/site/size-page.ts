@@ -108,8 +108,14 @@ function partChart(
   const index = size.charts[terms].findIndex((chart) => chart.part === part);
   const chart = size.charts[terms][index];
   if (chart === undefined) return null;
-  const file = chartFileName(compiled.slug, size.slug, index, terms);
-  return chartFigure(chart, id, linkTo(place, [compiled.slug, size.slug], file));
+  const [href = '', leftHandedHref = ''] = [false, true].map((leftHanded) =>
+    linkTo(
+      place,
+      [compiled.slug, size.slug],
+      chartFileName(compiled.slug, size.slug, index, terms, leftHanded),
+    ),
+  );
+  return chartFigure(chart, id, { href, leftHandedHref });
 }
 
 function downloads(
