@@ -11,22 +11,63 @@ export function alternativeText(
   rows: readonly number[],
   leftHanded = false,
 ): string {
-  const lines = rows.flatMap((index) => {
-    const row = fabric.rows[index];
-    return row === undefined || row.end === row.first
-      ? []
-      : [`${rowText(row, leftHanded)}${postText(fabric, table, row)}`];
-  });
+  const lines = runsOf(
+    rows.flatMap((index) => {
+      const row = fabric.rows[index];
+      return row === undefined || row.end === row.first
+        ? []
+        : [{ row, count: countText(row), post: postText(fabric, table, row) }];
+    }),
+  ).map((run) => runText(run, leftHanded));
   const numbered = rows.filter((index) => fabric.rows[index]?.number !== null).length;
   const unit = rows.some((index) => fabric.rows[index]?.unit === 'round') ? 'round' : 'row';
   const count = `${numbered} ${unit}${numbered === 1 ? '' : 's'}`;
   return `Chart of ${title}, ${count}. It shows the same stitches as the written instructions. ${lines.join('; ')}.`;
 }
 
-function rowText(row: FabricRow, leftHanded: boolean): string {
-  const label = row.label === '' ? 'start' : row.label;
+interface ToldRow {
+  readonly row: FabricRow;
+  readonly count: string;
+  readonly post: string;
+}
+
+/** Numbered rows alike, one after another, are told together: forty of them would tire a listener. */
+function runsOf(all: readonly ToldRow[]): ToldRow[][] {
+  const runs: ToldRow[][] = [];
+  for (const told of all) {
+    const before = runs.at(-1)?.at(-1);
+    if (before && goesOn(before, told)) runs.at(-1)?.push(told);
+    else runs.push([told]);
+  }
+  return runs;
+}
+
+function goesOn(before: ToldRow, { row, count, post }: ToldRow): boolean {
+  return (
+    row.number !== null &&
+    before.row.number === row.number - 1 &&
+    before.row.part === row.part &&
+    before.row.unit === row.unit &&
+    before.count === count &&
+    before.post === post
+  );
+}
+
+function runText(run: readonly ToldRow[], leftHanded: boolean): string {
+  const [first, second] = run;
+  const last = run.at(-1);
+  if (first === undefined || last === undefined) return '';
+  const { row, count, post } = first;
   const side = row.side === 'RS' ? ', right side' : row.side === 'WS' ? ', wrong side' : '';
-  return `${label}${side}, ${wayText(row, leftHanded)}: ${countText(row)}`;
+  const way = wayText(row, leftHanded);
+  if (second === undefined)
+    return `${row.label === '' ? 'start' : row.label}${side}, ${way}: ${count}${post}`;
+  const unit = row.unit === 'round' ? 'Rounds' : 'Rows';
+  const turned = second.row.direction !== row.direction;
+  const ways = turned
+    ? `, ${unit === 'Rows' ? 'row' : 'round'} ${row.number}${side} and ${way}, then turned each time`
+    : `${side}, ${way}`;
+  return `${unit} ${row.number} to ${last.row.number}${ways}: ${count} each${post}`;
 }
 
 function wayText({ closing, direction }: FabricRow, leftHanded: boolean): string {

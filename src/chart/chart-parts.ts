@@ -106,6 +106,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     rows: placed.rows,
     inks: coloured ? [] : pens.map(({ ink }) => ink),
     wall: placed.wall,
+    book,
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 

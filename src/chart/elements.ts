@@ -78,7 +78,9 @@ export function rowElements(
       const tall = counted === NONE ? 0 : (rows[fabric.countsAs[top] ?? 0]?.heightChains ?? 0);
       const onFoundation = elements.at(-1)?.kind === 'laid';
       elements.push(
-        ...(onFoundation && counted !== NONE ? skippedChains(i, postEnd, tall) : [post(i, postEnd, counted)]),
+        ...(onFoundation && counted !== NONE
+          ? skippedChains(i, postEnd, tall, postEnd < next)
+          : [post(i, postEnd, counted)]),
       );
       if (postEnd < next) elements.push({ kind: 'arch', first: postEnd, end: next });
     } else if (atStart && first < centreEnd) {
@@ -107,9 +109,10 @@ function post(first: number, end: number, counted: number): Post {
  * Chains skipped at the end of a foundation that count as a stitch. Of those beyond the stitch's height half lie along
  * the foundation and half make a space at the top: 5 skipped for a dc and ch 1 are 1 along, 3 up and 1 across.
  */
-function skippedChains(first: number, end: number, tall: number): RowElement[] {
+function skippedChains(first: number, end: number, tall: number, spaceFollows: boolean): RowElement[] {
   const over = Math.max(0, end - first - tall);
-  const across = Math.floor(over / 2);
+  // Where the chains of the space come after the stitch, none of those before it lie across.
+  const across = spaceFollows ? 0 : Math.floor(over / 2);
   const along = over - across;
   const laid = Array.from({ length: along }, (_, k) => ({ kind: 'laid' as const, stitch: first + k }));
   const upright = {

@@ -2,11 +2,13 @@
 
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Ink, Shape } from '../scene/scene.ts';
+import { enlarged } from '../scene/transforms.ts';
 import { arrowShapes, startMark } from './arrow.ts';
 import type { Layout, Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
 import { rowLabel } from './row-label.ts';
+import type { SymbolBook } from './symbol-book.ts';
 import { numberedWithin, runsStraight } from './track.ts';
 import { wallLine } from './wall-line.ts';
 import type { Wall } from './walls.ts';
@@ -19,6 +21,7 @@ export interface Labelling {
   readonly inks: readonly Ink[];
   /** Rounds laid out straight. */
   readonly wall: Wall | null;
+  readonly book: SymbolBook;
 }
 
 export interface Labels {
@@ -80,7 +83,13 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: re
     ];
     const tail: [number, number] = [tip[0] + out.x * LABEL_MM.arrow, tip[1] - out.y * LABEL_MM.arrow];
     return [
-      ...arrowShapes([tail, tip], ink),
+      labelling.book.use('row-arrow', rowArrow, {
+        x: tip[0] / U_MM,
+        y: -tip[1] / U_MM,
+        upX: -out.y,
+        upY: out.x,
+        ink,
+      }),
       {
         kind: 'text',
         x: tail[0] + out.x,
@@ -94,6 +103,13 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: re
       },
     ];
   });
+}
+
+/** Its point at the origin, its shaft to the right. */
+function rowArrow(): readonly Shape[] {
+  const points = [[LABEL_MM.arrow, 0] as const, [0, 0] as const];
+  // The book takes stitch units.
+  return enlarged(arrowShapes(points, 'ink'), 1 / U_MM);
 }
 
 /** From a row's start to clear of the rows near it, and of what is worked onto the edges of the piece. */

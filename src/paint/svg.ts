@@ -33,6 +33,7 @@ export function paintSvg(scene: Scene, options: SvgOptions): string {
     idPrefix,
     colour: options.colours === 'plain' ? colourOf : themedColourOf,
     inSymbol: false,
+    idOf: new Map(Object.keys(scene.symbols).map((name, k) => [name, `${idPrefix}-${k.toString(36)}`])),
   };
   drawing.attr({
     viewBox: `0 0 ${width} ${height}`,
@@ -49,21 +50,26 @@ export function paintSvg(scene: Scene, options: SvgOptions): string {
   drawing.element('desc').id(`${idPrefix}-desc`).words(scene.alternative);
   defineSymbols(drawing, scene, painter);
   paintShapes(drawing, scene.shapes, painter, 'ink');
-  return drawing.svg();
+  return drawing.svg().replace(EMPTY_ELEMENT, '/>');
 }
+
+/** `<use …></use>` as `<use …/>`. */
+const EMPTY_ELEMENT = /><\/(?:use|path|circle)>/g;
 
 interface Painter {
   readonly idPrefix: string;
   readonly colour: (ink: Ink) => string;
   /** Inside a symbol `ink` is the ink of its use. */
   readonly inSymbol: boolean;
+  /** Short, since a chart names its symbols thousands of times: numbered in the order the scene defines them. */
+  readonly idOf: ReadonlyMap<string, string>;
 }
 
 function defineSymbols(drawing: Svg, scene: Scene, painter: Painter): void {
   const defs = drawing.defs();
   for (const [name, shapes] of Object.entries(scene.symbols)) {
     // A plain group: a <symbol> would clip what is drawn left of and above its origin.
-    const group = defs.group().id(`${painter.idPrefix}-${name}`);
+    const group = defs.group().id(painter.idOf.get(name) ?? '');
     paintShapes(group, shapes, { ...painter, inSymbol: true }, 'ink');
   }
 }
@@ -92,27 +98,11 @@ function paintShape(parent: Container, shape: Shape, painter: Painter, inherited
       });
       return;
     case 'text': {
-      const anchor = ANCHORS[shape.align];
-      parent
-        .element('text')
-        .attr({
-          x: roundMm(shape.x),
-          y: roundMm(shape.y),
-          'font-size': roundMm(shape.sizeMm),
-          ...FONTS[shape.face],
-          ...fillAttributes(shape.ink, painter),
-          ...(anchor === null ? {} : { 'text-anchor': anchor }),
-        })
-        .words(shape.text);
+      paintText(parent, shape, { ...fontAttributes(shape), ...fillAttributes(shape.ink, painter) });
       return;
     }
     case 'use':
-      parent.element('use').attr({
-        href: `#${painter.idPrefix}-${shape.symbol}`,
-        ...placeAttributes(shape.transform),
-        ...(shape.ink === inherited ? {} : { color: paintedInk(shape.ink, painter) }),
-        ...dataAttributes(shape.data),
-      });
+      paintUse(parent, shape, painter, inherited, placeAttributes(shape.transform));
       return;
     case 'group': {
       const ink = commonInk(shape.shapes) ?? inherited;
@@ -121,13 +111,100 @@ function paintShape(parent: Container, shape: Shape, painter: Painter, inherited
         ...(ink === inherited ? {} : { color: paintedInk(ink, painter) }),
         ...dataAttributes(shape.data),
       });
-      paintShapes(group, shape.shapes, painter, ink);
+      paintInLines(group, shape.shapes, painter, ink);
       return;
     }
     case 'link':
       paintShapes(parent.link(shape.href), shape.shapes, painter, inherited);
       return;
   }
+}
+
+type Use = Extract<Shape, { kind: 'use' }>;
+type Text = Extract<Shape, { kind: 'text' }>;
+
+function paintText(
+  parent: Container,
+  { x, y, align, text }: Text,
+  letters: Record<string, string | number>,
+): void {
+  const anchor = ANCHORS[align];
+  parent
+    .element('text')
+    .attr({
+      x: roundMm(x),
+      y: roundMm(y),
+      ...letters,
+      ...(anchor === null ? {} : { 'text-anchor': anchor }),
+    })
+    .words(text);
+}
+
+function fontAttributes({ sizeMm, face }: Text): Record<string, string | number> {
+  return { 'font-size': roundMm(sizeMm), ...FONTS[face] };
+}
+
+function paintUse(
+  parent: Container,
+  shape: Use,
+  painter: Painter,
+  inherited: Ink,
+  place: Record<string, string | number>,
+): void {
+  parent.element('use').attr({
+    href: `#${painter.idOf.get(shape.symbol) ?? ''}`,
+    ...place,
+    ...(shape.ink === inherited ? {} : { color: paintedInk(shape.ink, painter) }),
+  });
+}
+
+/** Fewer uses than this are not worth a group of their own. */
+const FEWEST_IN_LINE = 3;
+
+/**
+ * Upright symbols at one height, as in most rows, share a group that says the height; each then says only where along it.
+ * Words in one face and size share a group that says those.
+ */
+function paintInLines(parent: Container, shapes: readonly Shape[], painter: Painter, inherited: Ink): void {
+  const lines = new Map<string, Use[]>();
+  const faces = new Map<string, Text[]>();
+  const others: Shape[] = [];
+  for (const shape of shapes) {
+    if (shape.kind === 'text') {
+      const face = JSON.stringify(fontAttributes(shape));
+      faces.set(face, [...(faces.get(face) ?? []), shape]);
+      continue;
+    }
+    const line = shape.kind === 'use' ? lineOf(shape.transform) : null;
+    if (shape.kind !== 'use' || line === null) others.push(shape);
+    else lines.set(line, [...(lines.get(line) ?? []), shape]);
+  }
+  for (const [line, uses] of lines) {
+    if (uses.length < FEWEST_IN_LINE) {
+      paintShapes(parent, uses, painter, inherited);
+      continue;
+    }
+    const group = parent.group().attr({ transform: line });
+    for (const use of uses) paintUse(group, use, painter, inherited, { x: roundMm(use.transform[4]) });
+  }
+  paintShapes(parent, others, painter, inherited);
+  for (const texts of faces.values()) {
+    const [first] = texts;
+    if (first === undefined) continue;
+    const group = texts.length < FEWEST_IN_LINE ? null : parent.group().attr(fontAttributes(first));
+    for (const text of texts) {
+      const fill = fillAttributes(text.ink, painter);
+      if (group === null) paintText(parent, text, { ...fontAttributes(text), ...fill });
+      else paintText(group, text, fill);
+    }
+  }
+}
+
+/** What moves an upright symbol to its height and stretches it; null for symbols that lean. */
+function lineOf([a, b, c, d, , f]: Transform): string | null {
+  if (roundFactor(a) !== 1 || roundFactor(b) !== 0) return null;
+  if (roundFactor(c) === 0 && roundFactor(d) === 1) return `translate(0 ${roundMm(f)})`;
+  return matrix([1, 0, c, d, 0, f]);
 }
 
 /** The ink of the symbols in a group when they share one: it is then said once, on the group. */
@@ -166,7 +243,12 @@ function placeAttributes([a, b, c, d, e, f]: Transform): Record<string, string |
 
 function matrix([a, b, c, d, e, f]: Transform): string {
   const numbers = [roundFactor(a), roundFactor(b), roundFactor(c), roundFactor(d), roundMm(e), roundMm(f)];
-  return `matrix(${numbers.join(' ')})`;
+  return `matrix(${numbers.map(short).join(' ')})`;
+}
+
+/** `-0.25` as `-.25`, as SVG allows. */
+function short(value: number): string {
+  return String(value).replace(/^(-?)0\./, '$1.');
 }
 
 function dataAttributes(data: Readonly<Record<string, string>> | undefined): Record<string, string> {

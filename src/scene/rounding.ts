@@ -7,8 +7,8 @@ export function roundMm(mm: number): number {
   return rounded === 0 ? 0 : rounded;
 }
 
-/** The four turning numbers of a transform: a ten-thousandth of a symbol a few millimetres long is below a hundredth. */
+/** The four turning numbers of a transform: a thousandth of a symbol a few millimetres long is below a hundredth. */
 export function roundFactor(factor: number): number {
-  const rounded = Math.round(factor * 10_000) / 10_000;
+  const rounded = Math.round(factor * 1000) / 1000;
   return rounded === 0 ? 0 : rounded;
 }

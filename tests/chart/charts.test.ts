@@ -200,10 +200,10 @@ describe('drawings at the foot', () => {
     const labels = allShapes(scene.shapes).find(
       (shape) => shape.kind === 'group' && shape.data?.labels === 'rows',
     );
-    // The two shapes of its arrow come before the number.
+    // Its arrow comes before the number.
     const at =
       labels?.kind === 'group' ? labels.shapes.findIndex((s) => s.kind === 'text' && s.text === '1') : -1;
-    const arrow = labels?.kind === 'group' ? boundsOf(labels.shapes.slice(at - 2, at)) : null;
+    const arrow = labels?.kind === 'group' ? boundsOf(labels.shapes.slice(at - 1, at), scene.symbols) : null;
     const popcorns = allShapes(scene.shapes).filter(
       (shape) => shape.kind === 'use' && shape.symbol.includes('popcorn') && shape.data !== undefined,
     );
@@ -297,8 +297,9 @@ describe('charts and their titles', () => {
   test('the words for who cannot see it go through every row', () => {
     const { alternative } = onlyChart(rows());
     expect(alternative).toContain('4 rows');
-    expect(alternative).toContain('Row 1, right side, right to left: 10 stitches');
-    expect(alternative).toContain('Row 2, wrong side, left to right: 10 stitches');
+    expect(alternative).toContain(
+      'Rows 1 to 4, row 1, right side and right to left, then turned each time: 10 stitches each',
+    );
     expect(onlyChart(granny()).alternative).toContain(
       'Rnd 2, right side, anticlockwise: 24 stitches and 8 chain spaces',
     );
