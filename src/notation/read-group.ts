@@ -40,7 +40,13 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   cursor.at += 1;
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
+  const again = readRepeatWord(cursor);
   const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
+  // `(sc 2, inc) repeat 5 times` may count what is written or not, like `rep from * 5 times`.
+  if (stop?.kind === 'times' && again && !stop.more)
+    return broken
+      ? null
+      : [{ kind: 'repeat', body: body.steps, lastPassEnds: null, stop, span: spanSince(cursor, from) }];
   if (stop !== null) {
     const bracket: Step = { kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) };
     // `(3 tr, 2 ch) 3 times in ring`: all of it into one place.
@@ -91,12 +97,23 @@ export function readOnlyBody(cursor: Cursor): readonly Step[] | null {
   return null;
 }
 
+/** `rep`, `repeated` behind a bracket, before how often or how far: `(sc 2, inc) repeat around`. */
+function readRepeatWord(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'semicolon') cursor.at += 1;
+  if (takeAny(cursor, 'rep', 'repeat', 'repeated') !== null) {
+    const at = cursor.at;
+    const said = endWordAt(cursor) || readTimes(cursor, at) !== null;
+    cursor.at = at;
+    if (said) return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {
   const word = wordAt(cursor);
-  const next = wordAt(cursor, 1);
-  // `(sc 2, inc) repeat around`.
-  if ((word === 'rep' || word === 'repeat') && (next === 'around' || next === 'across')) cursor.at += 1;
   return endWordAt(cursor) || word === 'to' ? readStop(cursor) : null;
 }
 

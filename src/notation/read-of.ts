@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
-import { readChainName } from './read-chain-name.ts';
+import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
@@ -33,7 +33,9 @@ function read(cursor: Cursor, from: number): Place | null {
   takeAny(cursor, 'the');
   const chained = what === null || what.kind === 'ch';
   const chain =
-    chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
+    chained && nth !== null
+      ? ((what === null && !namesChain(cursor) ? null : readChainName(cursor)) ?? readPlainChain(cursor))
+      : null;
   if (chain !== null && nth !== null)
     return { kind: 'of-chain', nth, ...chain, span: spanSince(cursor, from) };
   const pick = takeAny(cursor, 'next', 'last', 'first');

@@ -1,12 +1,22 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import {
+  peek,
+  skipToBoundary,
+  spanOf,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Unit } from './line.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
-import type { RepeatRowsStep } from './tree.ts';
+import type { NoteStep, Num, RepeatRowsStep } from './tree.ts';
 
 const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
   ['row', 'row'],
@@ -105,12 +115,16 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
   return null;
 }
 
-/** `2`, `2 and 3`, `2-5`, `2, 3 and 4`. */
-function readRowNumbers(cursor: Cursor): number[] {
-  const rows: number[] = [];
+/** `2`, `2 and 3`, `2-5`, `2, 3 and 4`, `14 (14, 16)` for each size. */
+function readRowNumbers(cursor: Cursor): Num[] {
+  const rows: Num[] = [];
   for (;;) {
     const token = peek(cursor);
     if (token.kind !== 'number') return rows;
+    const perSize = readRowOfSizes(cursor);
+    if (perSize !== null) rows.push(perSize);
+    if (perSize !== null) return rows;
+    const span = spanOf(cursor, token);
     cursor.at += 1;
     const joint = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
     const named = joint && (unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r') ? 1 : 0;
@@ -119,9 +133,9 @@ function readRowNumbers(cursor: Cursor): number[] {
     if (range !== null && range.kind === 'number' && !isCount(cursor, 1 + named)) {
       cursor.at += 2 + named;
       const last = Math.min(range.value, token.value + LARGEST_NUMBER);
-      for (let row = token.value; row <= last; row += 1) rows.push(row);
-    } else rows.push(token.value);
-    const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || wordAt(cursor) === '&';
+      for (let row = token.value; row <= last; row += 1) rows.push({ values: [row], span });
+    } else rows.push({ values: [token.value], span });
+    const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || peek(cursor).text === '&';
     if (!joined) return rows;
     const next = peek(cursor, 1);
     if (next.kind !== 'number' || isTimes(cursor, 2)) return rows;
@@ -129,14 +143,29 @@ function readRowNumbers(cursor: Cursor): number[] {
   }
 }
 
+/**
+ * `14 (14, 16)`: a row for each size; null when the brackets hold anything else. `Rep Row 2 (24)` with two sizes ends in
+ * a count: what is repeated has been worked.
+ */
+function readRowOfSizes(cursor: Cursor): Num | null {
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  const n = readNumber(cursor);
+  const worked = n?.values.every((row) => row === null || row <= cursor.reached) === true;
+  if (n !== null && n.values.length > 1 && worked && cursor.faults.length === faults) return n;
+  cursor.faults.length = faults;
+  cursor.at = from;
+  return null;
+}
+
 /** `2nd row`, `2nd and 3rd rows`; null when neither stands here. */
 function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
-  const rows: number[] = [];
+  const rows: Num[] = [];
   while (peek(cursor).kind === 'ordinal') {
-    rows.push(peek(cursor).value);
+    rows.push({ values: [peek(cursor).value], span: spanOf(cursor, peek(cursor)) });
     cursor.at += 1;
-    const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma';
+    const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma' || peek(cursor).text === '&';
     if (joined && peek(cursor, 1).kind === 'ordinal') cursor.at += 1;
   }
   const unit = unitAt(cursor);
@@ -196,6 +225,22 @@ function takeMeasured(cursor: Cursor): boolean {
   }
   cursor.at = from;
   return false;
+}
+
+/** `until piece measures 15 cm` at the end of a row that goes on to a height; null where the row is no such one. */
+export function readMeasured(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  if (!cursor.openEnded || !takeMeasured(cursor)) return null;
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `then Row 2 once`, `then 2nd row once more` behind rows that are repeated; null when it does not say how often. */
+export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
+  const from = cursor.at;
+  const rows = readRepeatRows(cursor, from);
+  if (rows !== null && rows.until.kind === 'times') return rows;
+  cursor.at = from;
+  return null;
 }
 
 const PIECES = new Set(['piece', 'work', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square', 'length']);

@@ -15,11 +15,11 @@ import {
   wordAt,
 } from './cursor.ts';
 import { readChain } from './read-chain.ts';
-import { readEvenly, readWorking } from './read-edge.ts';
+import { readEvenly, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { readRepeatRows, readWorkEven } from './read-rows.ts';
+import { readMeasured, readRepeatRows, readRowsOnceMore, readWorkEven } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
@@ -37,10 +37,10 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['sk', 'skip', 'miss'], readSkip),
   ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
-  ...entries(['in'], readLeadingIn),
-  ...entries(['start', 'begin'], readStart),
-  ...entries(['with', 'using'], readWithYarn),
-  ...entries(['change', 'changing', 'drop', 'carry'], readChange),
+  ...entries(['in', 'into'], readLeadingIn),
+  ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
+  ...entries(['with', 'using'], readWith),
+  ...entries(['change', 'changing', 'switch', 'drop', 'carry', 'pick'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
@@ -76,6 +76,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['each', 'every'], readGrowth),
+  ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
+  ...entries(['until'], readMeasured),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
@@ -91,7 +93,12 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
   const own = nameHere(cursor)?.named.kind === 'special';
-  const reader = token.kind === 'word' && !own ? READERS.get(token.text) : undefined;
+  const reader =
+    token.kind === 'word' && !own
+      ? READERS.get(token.text)
+      : token.kind === 'ordinal'
+        ? readRowsOnceMore
+        : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
   // A reader that has said what is wrong is not followed by a second complaint.
@@ -134,6 +141,7 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
   ['rep', '"from *" or the number of a row, such as "rep Row 2",'],
   ['repeat', '"from *" or the number of a row, such as "repeat Row 2",'],
   ['as', 'the number of a row, such as "as Row 2",'],
+  ['until', '"Rows 2 on:" before a row that goes on until a measure,'],
   ['ch', 'a number, such as "ch 3",'],
   ['chain', 'a number, such as "chain 3",'],
   ['with', 'a yarn\'s letter, such as "with A",'],
@@ -274,6 +282,13 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
 /** "Work last rnd twice" may count the one that is worked already; "rep" and "more" leave no doubt. */
 function isCertain({ last, until }: RepeatRowsStep): boolean {
   return last === undefined || until.kind !== 'times' || until.more;
+}
+
+/** `with B`; `with 3 sc in each corner` and `with last dc in top of tch` say what "working" says. */
+function readWith(cursor: Cursor): Step | null {
+  const next = peek(cursor, 1).kind;
+  if (next === 'number' || next === 'open') return readCorners(cursor);
+  return wordAt(cursor, 1) === 'last' ? readLastWorked(cursor) : readWithYarn(cursor);
 }
 
 /** `working 3 dc in each corner sp`: what the stitch before it makes where it meets those. */

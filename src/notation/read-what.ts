@@ -23,6 +23,12 @@ export function readWhat(cursor: Cursor): What | null {
     takeOneOf(cursor, STITCH_WORDS);
     return { kind: 'corner' };
   }
+  if (takeAny(cursor, 'side') !== null) {
+    const between = readSpace(cursor);
+    if (between !== null) return { ...between, side: true };
+    cursor.at = from;
+    return null;
+  }
   const space = readSpace(cursor);
   if (space !== null) return space;
   if (takeAny(cursor, 'marked') !== null) {
