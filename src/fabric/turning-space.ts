@@ -5,7 +5,7 @@ import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { countOwed, passPlace } from './find-site.ts';
+import { countOwed, countSpaces, passPlace } from './find-site.ts';
 import type { Site } from './site.ts';
 import { plainSite } from './site.ts';
 import type { Worker } from './worker.ts';
@@ -30,7 +30,7 @@ export function turningSpace(worker: Worker, place: Extract<Place, { kind: 'of-c
   }
   const counted = sites.findLastIndex(({ node, isChain }) => isChain && isIn(chain, node));
   const here = at >= 0 ? at : counted >= 0 ? counted : sites.length;
-  const left = worker.lastWasSpace ? 0 : countOwed(sites, worker.next, here);
+  const left = (worker.lastWasSpace ? countSpaces : countOwed)(sites, worker.next, here);
   if (left > 0 || worker.next > here) {
     const trouble =
       left > 0 ? ({ kind: 'passed over', count: left } as const) : ({ kind: 'used up' } as const);

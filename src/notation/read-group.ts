@@ -155,7 +155,13 @@ function unclosed(cursor: Cursor, from: number, open: string): null {
  */
 function readAside(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
-  if (readCounts(cursor) !== null)
+  const counts = readCounts(cursor);
+  if (counts !== null && counts.as === null && counts.plusChains > 0) {
+    // A stitch that stands for a space is not worked as one.
+    reportUnread(cursor, from, 'a chain before it, such as "ch 2 (counts as ch-2 sp)",');
+    return [];
+  }
+  if (counts !== null)
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   const growth = readBracketedGrowth(cursor);
   if (growth !== null) return [growth];

@@ -162,9 +162,16 @@ function readRowOfSizes(cursor: Cursor): Num | null {
 function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
   const rows: Num[] = [];
+  takeAny(cursor, 'the', 'from');
   while (peek(cursor).kind === 'ordinal') {
-    rows.push({ values: [peek(cursor).value], span: spanOf(cursor, peek(cursor)) });
+    const token = peek(cursor);
+    const span = spanOf(cursor, token);
     cursor.at += 1;
+    const ranged = wordAt(cursor) === 'to' || peek(cursor).kind === 'dash';
+    const last = ranged && peek(cursor, 1).kind === 'ordinal' ? peek(cursor, 1).value : token.value;
+    if (last > token.value) cursor.at += 2;
+    const end = Math.min(last, token.value + LARGEST_NUMBER);
+    for (let row = token.value; row <= end; row += 1) rows.push({ values: [row], span });
     const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma' || peek(cursor).text === '&';
     if (joined && peek(cursor, 1).kind === 'ordinal') cursor.at += 1;
   }
@@ -275,6 +282,11 @@ function readEndingWith(cursor: Cursor): number | null {
   if (takeAny(cursor, 'ending', 'end') !== null) {
     takeAny(cursor, 'with', 'on', 'after');
     takeAny(cursor, 'a', 'the');
+    if (peek(cursor).kind === 'ordinal' && unitAt(cursor, 1) !== null) {
+      const { value } = peek(cursor);
+      cursor.at += 2;
+      return value;
+    }
     if (unitAt(cursor) !== null && peek(cursor, 1).kind === 'number') {
       const { value } = peek(cursor, 1);
       cursor.at += 2;

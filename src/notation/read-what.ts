@@ -20,7 +20,7 @@ export function readWhat(cursor: Cursor): What | null {
   if (takeAny(cursor, 'corner', 'corners') !== null) {
     const space = readSpace(cursor);
     if (space !== null) return { ...space, corner: true };
-    takeOneOf(cursor, STITCH_WORDS);
+    if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
     return { kind: 'corner' };
   }
   if (takeAny(cursor, 'side') !== null) {

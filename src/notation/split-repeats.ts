@@ -15,7 +15,7 @@ export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): re
     // The label numbers all of the rows, and it is not said which of them are which.
     const expected = 'a line of its own for each repeat';
     faults.push(diagnose('phrase/unread', { file, span: second.span }, { words: 'then …', expected }));
-    return [{ ...line, readable: false }];
+    return [{ ...line, steps: [], readable: false }];
   }
   return starts.map((at, i): Line => {
     const steps = line.steps.slice(i === 0 ? 0 : at, starts[i + 1]);
