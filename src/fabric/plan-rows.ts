@@ -244,6 +244,8 @@ function rowNumbers(
     }
     return range(from, setting.rows);
   }
+  if (rep !== null && rep.until.kind === 'total')
+    return range(from, numberForSize(rep.until.n, sizeIndex) ?? 0);
   if (rep !== null && rep.until.kind === 'times') {
     const times = numberForSize(rep.until.n, sizeIndex) ?? 0;
     return range(from, from + times * (rep.last ?? rep.rows.length) - 1);

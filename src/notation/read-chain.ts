@@ -226,8 +226,27 @@ function readThroughout(cursor: Cursor): boolean {
   takeAny(cursor, 'here');
   takeAny(cursor, 'now');
   takeAny(cursor, 'and');
-  if (takeAny(cursor, 'throughout') !== null) return true;
+  if (takeAny(cursor, 'throughout') !== null) {
+    // `throughout this cloth`.
+    while (peek(cursor).kind === 'word') cursor.at += 1;
+    return true;
+  }
+  if (takeAllRows(cursor)) return true;
   if (wordAt(cursor, -1) === 'here') return false;
   cursor.at = from;
   return false;
 }
+
+/** `in all rounds`, `on every following row`. */
+function takeAllRows(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'in', 'on', 'for');
+  if (takeAny(cursor, 'all', 'every', 'each') !== null) {
+    takeAny(cursor, 'following', 'other', 'subsequent', 'future');
+    if (takeOneOf(cursor, ROW_WORDS) !== null) return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
+const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);

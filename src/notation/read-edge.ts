@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { FOUNDATION_WORDS } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -109,6 +110,16 @@ export function readLastWorked(cursor: Cursor): NoteStep | null {
   return null;
 }
 
+/** `on the other side of the chain`, `along the other side of ch`: the way the next steps go. */
+export function readFarEdge(cursor: Cursor): AlongStep | null {
+  const from = cursor.at;
+  takeOneOf(cursor, WAY_WORDS);
+  takeAny(cursor, 'the');
+  if (readFarSide(cursor)) return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
 /** `unused loops of Row 3`, `free lps of foundation ch`; null when neither stands here. */
 export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null {
   const start = cursor.at;
@@ -167,7 +178,6 @@ function readEdge(cursor: Cursor): Edge | null {
   return null;
 }
 
-const FOUNDATION_WORDS = new Set(['foundation', 'base', 'beginning', 'starting', 'fdn']);
 const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
 const WAY_WORDS = new Set(['along', 'on', 'in', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
@@ -182,17 +192,6 @@ function readFarSide(cursor: Cursor): boolean {
     takeAny(cursor, 'the');
     takeOneOf(cursor, FOUNDATION_WORDS);
     if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
-  }
-  cursor.at = start;
-  return false;
-}
-
-/** `of foundation ch`, `along foundation ch` behind "first ch" or "each ch". */
-export function takeOfFoundation(cursor: Cursor): boolean {
-  const start = cursor.at;
-  if (takeAny(cursor, 'of', 'along') !== null) {
-    takeAny(cursor, 'the');
-    if (takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
   }
   cursor.at = start;
   return false;

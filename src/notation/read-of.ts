@@ -1,7 +1,7 @@
 /** One of several named as a place: `2nd ch from hook`, `3rd ch of beg ch-5`, `center dc of next shell`, `3rd of 5 tr`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
@@ -29,6 +29,9 @@ function read(cursor: Cursor, from: number): Place | null {
   const what = readWhat(cursor);
   if (what?.kind === 'ch' && nth !== null && takeFromHook(cursor))
     return { kind: 'from-hook', nth: { values: [nth], span: numberSpan }, span: spanSince(cursor, from) };
+  // `sl st in 3rd ch`: of the chain that the round began with.
+  if (what?.kind === 'ch' && nth !== null && atBoundary(cursor))
+    return { kind: 'of-chain', nth, chains: null, where: 'beginning', span: spanSince(cursor, from) };
   if (takeAny(cursor, 'of') === null) return null;
   takeAny(cursor, 'the');
   const chained = what === null || what.kind === 'ch';

@@ -11,10 +11,15 @@ export const PASSED_WORDS = new Set(['skipped', 'missed']);
 
 /** `2 skipped sts`: those just skipped, one after another. */
 export function readPassedSeveral(cursor: Cursor, from: number): Place | null {
+  if (!isAmount(cursor)) return null;
+  const start = cursor.at;
+  const faults = cursor.faults.length;
   const n = readNumber(cursor);
-  takeOneOf(cursor, PASSED_WORDS);
-  const what = readWhat(cursor);
-  return n === null || what === null ? null : { kind: 'passed', what, n, span: spanSince(cursor, from) };
+  const what = takeOneOf(cursor, PASSED_WORDS) === null ? null : readWhat(cursor);
+  if (n !== null && what !== null) return { kind: 'passed', what, n, span: spanSince(cursor, from) };
+  cursor.faults.length = faults;
+  cursor.at = start;
+  return null;
 }
 
 /** Behind the word "skipped": `st`, `3 sts`, `st 2 rows below`. */

@@ -20,7 +20,7 @@ export interface PlaceRead {
   readonly loop: Loop | null;
 }
 
-const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at']);
+const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at', 'under']);
 
 /** True when a word that leads to a place stands here. */
 export function leadsToPlace(cursor: Cursor): boolean {
@@ -57,16 +57,16 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
 
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
   takeAny(cursor, 'the', 'a');
+  const start = cursor.at;
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
     if (takeAny(cursor, 'next', 'nxt') !== null) return readNext(cursor, from, true);
     const rest = readRemaining(cursor, from);
     if (rest !== null) return rest;
-    if (peek(cursor).kind === 'number' && PASSED_WORDS.has(wordAt(cursor, 1)))
-      return readPassedSeveral(cursor, from) ?? backTo(cursor, start);
+    const passed = readPassedSeveral(cursor, from);
+    if (passed !== null) return passed;
     // `in each of 10 sc`: so many from here on.
     if (peek(cursor).kind === 'number' && wordAt(cursor, -1) === 'of' && peek(cursor, 1).kind !== 'dash')
       return readNext(cursor, from, true);
@@ -95,6 +95,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const stop = readStop(cursor) ?? allOf(what, spanSince(cursor, from));
     return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
+  const rowEnd = wordAt(cursor) === 'end' ? readEndOfRow(cursor, from) : null;
+  if (rowEnd !== null) return rowEnd;
   if (wordAt(cursor) === 'all') return readAll(cursor, from) ?? backTo(cursor, start);
   const gap = readGap(cursor, from);
   if (gap !== null) return gap;
@@ -157,11 +159,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   )
     return { kind: 'ring', magic: true, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'ring', 'circle', 'center', 'centre') !== null) {
-    if (wordAt(cursor, -1).startsWith('cent') && !takeWords(cursor, 'of', 'ring')) {
-      cursor.at = start;
-      return readOneOf(cursor, from, start);
-    }
-    return { kind: 'ring', magic: false, span: spanSince(cursor, from) };
+    if (!wordAt(cursor, -1).startsWith('cent') || takeWords(cursor, 'of', 'ring'))
+      return { kind: 'ring', magic: false, span: spanSince(cursor, from) };
+    cursor.at = start;
   }
   if (takeWords(cursor, 'top', 'right', 'corner') || takeWords(cursor, 'top', 'right-hand', 'corner')) {
     // Seen from the side that faces, the top begins at the right.
@@ -189,11 +189,18 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (skipped !== null) return skipped;
   const ofSpecial = readOneOf(cursor, from, start);
   if (ofSpecial !== null) return ofSpecial;
+  // `under 5 ch`: the loop they make.
+  const under =
+    wordAt(cursor, -1) === 'under' || wordAt(cursor, -2) === 'under' ? readPlainChain(cursor) : null;
+  if (under !== null) {
+    const what: What = { kind: 'space', chains: under.chains, corner: false };
+    return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+  }
   const chain = readChainName(cursor);
   if (chain !== null && takeChainSpace(cursor)) return chainSpace(chain, spanSince(cursor, from));
   if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
-  if (peek(cursor).kind === 'number' && PASSED_WORDS.has(wordAt(cursor, 1)))
-    return readPassedSeveral(cursor, from) ?? backTo(cursor, start);
+  const passed = readPassedSeveral(cursor, from);
+  if (passed !== null) return passed;
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
@@ -209,6 +216,21 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     };
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+}
+
+/** `end of each row`, `end of first row`. */
+function readEndOfRow(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'end');
+  const of = takeAny(cursor, 'of') !== null;
+  takeAny(cursor, 'the');
+  const which = of ? takeAny(cursor, 'each', 'next', 'first', 'last') : null;
+  if (which === null || takeAny(cursor, 'row') === null) return backTo(cursor, start);
+  const what: What = { kind: 'row-end' };
+  const span = spanSince(cursor, from);
+  if (which === 'each') return { kind: 'each', what, stop: readStop(cursor) ?? allOf(what, span), span };
+  if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
+  return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
 }
 
 const ENDS = new Set(['across', 'around']);

@@ -74,19 +74,26 @@ function readLastRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   };
 }
 
-/** `even for 5 rows`, `straight for 3 rnds` after "work": null when that is not what stands here. */
+/** `even for 5 rows`, `straight for 3 rnds`, `5 rows even` after "work": null when that is not what stands here. */
 export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
+  const before = isNumber(cursor) ? readNumber(cursor) : null;
+  const said = before === null ? null : unitAt(cursor);
+  if (said !== null) cursor.at += 1;
+  if (before !== null && said === null) {
+    cursor.at = start;
+    return null;
+  }
   if (takeAny(cursor, 'even', 'straight') !== null) {
     if (takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') === null) {
       const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
       if (found !== null) cursor.at += found.length;
     }
     takeAny(cursor, 'for');
-    const n = readNumber(cursor);
-    const unit = unitAt(cursor);
+    const n = before ?? readNumber(cursor);
+    const unit = before === null ? unitAt(cursor) : said;
     if (n !== null && unit !== null) {
-      cursor.at += 1;
+      if (before === null) cursor.at += 1;
       takeAny(cursor, 'more');
       const until = { kind: 'times', n, more: false } as const;
       return {
@@ -137,9 +144,11 @@ function readRowNumbers(cursor: Cursor): Num[] {
     } else rows.push({ values: [token.value], span });
     const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || peek(cursor).text === '&';
     if (!joined) return rows;
-    const next = peek(cursor, 1);
-    if (next.kind !== 'number' || isTimes(cursor, 2)) return rows;
-    cursor.at += 1;
+    // `R2 and R3`, `Row 2 and Row 3`.
+    const unit = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r' ? 1 : 0;
+    const next = peek(cursor, 1 + unit);
+    if (next.kind !== 'number' || isTimes(cursor, 2 + unit)) return rows;
+    cursor.at += 1 + unit;
   }
 }
 
@@ -217,6 +226,12 @@ function takeMeasured(cursor: Cursor): boolean {
     takeAny(cursor, 'the', 'your');
     takeOneOf(cursor, PIECES);
     takeAny(cursor, 'is');
+    if (takeWords(cursor, 'as', 'long', 'as')) {
+      takeAny(cursor, 'you');
+      if (takeAny(cursor, 'required', 'desired', 'wanted', 'like') !== null) return true;
+      cursor.at = from;
+      return false;
+    }
     const measured = takeAny(cursor, 'measures', 'measure', 'about') !== null;
     takeAny(cursor, 'approximately', 'about', 'approx');
     if (measured && isNumber(cursor)) {
@@ -250,7 +265,19 @@ export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
   return null;
 }
 
-const PIECES = new Set(['piece', 'work', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square', 'length']);
+const PIECES = new Set([
+  'piece',
+  'work',
+  'it',
+  'panel',
+  'scarf',
+  'blanket',
+  'strip',
+  'square',
+  'length',
+  'edging',
+  'band',
+]);
 
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
@@ -267,12 +294,34 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   ) {
     return { kind: 'height', endingWith: readEndingWith(cursor) };
   }
+  const total = readTotal(cursor);
+  if (total !== null) return total;
   const times = readTimes(cursor, cursor.at);
   if (times !== null && times.kind === 'times') return { kind: 'times', n: times.n, more: times.more };
   cursor.at = from;
   const endingWith = readEndingWith(cursor);
   if (endingWith !== null) return { kind: 'height', endingWith };
   return { kind: 'label' };
+}
+
+/** `until 24 rows have been worked`, `until there are 24 rows`: how many rows there are by then. */
+function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'until') !== null) {
+    const counted = takeWords(cursor, 'there', 'are') || takeWords(cursor, 'you', 'have');
+    const n = isNumber(cursor) ? readNumber(cursor) : null;
+    const unit = n === null ? null : unitAt(cursor);
+    if (unit !== null) cursor.at += 1;
+    takeAny(cursor, 'have', 'are');
+    takeAny(cursor, 'been');
+    const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
+    if (n !== null && unit !== null && (counted || done)) {
+      takeWords(cursor, 'in', 'all');
+      return { kind: 'total', n };
+    }
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `, ending with a Row 3`. */

@@ -84,7 +84,7 @@ function readFromHook(
   place: Extract<Place, { kind: 'from-hook' }>,
 ): readonly Step[] | null {
   const skipped = peek(cursor).kind === 'open' ? readCounts(cursor) : null;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon') cursor.at += 1;
   takeAny(cursor, 'work');
   const [first, ...more] = readWorkStep(cursor) ?? [];
   if (first?.kind !== 'work') return back(cursor, from);

@@ -59,7 +59,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       stated ??= count;
       if (count !== null) continue;
     }
-    if (takeAny(cursor, 'and', 'then') !== null) continue;
+    if (takeAny(cursor, 'and', 'then', 'now') !== null) continue;
     const at = cursor.at;
     const read = readStep(cursor);
     if (read !== null) for (const step of read) addStep(cursor, steps, step);

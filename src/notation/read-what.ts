@@ -23,6 +23,13 @@ export function readWhat(cursor: Cursor): What | null {
     if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
     return { kind: 'corner' };
   }
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null) {
+    // `center ch-2 sp` of a shawl: the corner it grows from.
+    const space = readSpace(cursor);
+    if (space !== null) return { ...space, corner: true };
+    cursor.at = from;
+    return null;
+  }
   if (takeAny(cursor, 'side') !== null) {
     const between = readSpace(cursor);
     if (between !== null) return { ...between, side: true };

@@ -15,6 +15,7 @@ import {
 } from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
+import { takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
@@ -93,8 +94,17 @@ const CHANGES: ReadonlyMap<string, YarnStep['action']> = new Map([
   ['pick', 'pick up'],
 ]);
 
-/** `join [B] [with sl st] [in first sc] [to form ring]`. */
-export function readJoin(cursor: Cursor): Step | null {
+/** `join [B] [with sl st] [in first sc] [to form ring]`; `in first ch of foundation ch` goes along that edge. */
+export function readJoin(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const join = readJoinStep(cursor);
+  if (join === null) return null;
+  const place = 'place' in join ? join.place : null;
+  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join];
+  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join];
+}
+
+function readJoinStep(cursor: Cursor): Step | null {
   const from = cursor.at;
   takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);

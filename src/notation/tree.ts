@@ -345,6 +345,8 @@ export interface RepeatRowsStep {
   readonly until:
     | { readonly kind: 'label' }
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
+    /** `until 24 rows have been worked`. */
+    | { readonly kind: 'total'; readonly n: Num }
     | { readonly kind: 'height'; readonly endingWith: number | null };
   readonly span: Span;
 }

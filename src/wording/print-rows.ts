@@ -16,6 +16,8 @@ export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
     case 'times':
       if (step.even === true) return `${again} for ${printAmountOfRows(step, until.n, voice)}`;
       return `${again} ${printTimes(until.n, until.more, voice)}`;
+    case 'total':
+      return `${again} until ${printAmountOfRows(step, until.n, voice)} have been worked`;
     case 'height':
       return `${again} to height${endingWords(step, voice)}`;
   }
