@@ -51,6 +51,8 @@ export interface Cursor {
   openEnded: boolean;
   /** The highest row or round that is numbered in the lines before. */
   readonly reached: number;
+  /** How many rows form the pattern, where a line before has said so; for `cont in patt`. One for all lines of a text. */
+  readonly patt: { rows: number | null };
   /** What a count at the end says of chains: `(24 tr, counting the 3 missed ch as 1 tr)`. */
   counting: Counts | null;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
@@ -63,7 +65,16 @@ export interface Cursor {
 export function cursorOn(
   given: Pick<
     Cursor,
-    'mapped' | 'tokens' | 'context' | 'lexicon' | 'faults' | 'offered' | 'unit' | 'reached' | 'readSteps'
+    | 'mapped'
+    | 'tokens'
+    | 'context'
+    | 'lexicon'
+    | 'faults'
+    | 'offered'
+    | 'unit'
+    | 'reached'
+    | 'patt'
+    | 'readSteps'
   >,
 ): Cursor {
   return {
@@ -82,6 +93,7 @@ export function cursorOn(
     chained: null,
     openEnded: false,
     reached: given.reached,
+    patt: given.patt,
     counting: null,
     marked: null,
     readSteps: given.readSteps,

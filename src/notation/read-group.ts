@@ -65,8 +65,9 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
       place: read.place,
       span: spanSince(cursor, from),
     } as const;
+    const more = readAndInto(cursor, group);
     if (broken) return null;
-    return [skipped === null ? group : { ...group, skipped }, ...readAndInto(cursor, group)];
+    return [skipped === null ? group : { ...group, skipped }, ...more];
   }
   if (!broken) {
     cursor.faults.push(

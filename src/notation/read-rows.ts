@@ -256,6 +256,39 @@ export function readMeasured(cursor: Cursor): NoteStep | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `these 2 rows form the patt`: what "patt" means from here on; null with the cursor where it was. */
+export function readPattern(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  takeAny(cursor, 'these', 'the', 'last');
+  takeAny(cursor, 'last');
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const named =
+    n !== null && takeOneOf(cursor, UNITS) !== null && takeAny(cursor, 'form', 'set', 'make') !== null;
+  takeAny(cursor, 'the');
+  if (!named || takeAny(cursor, 'patt', 'pattern') === null) {
+    cursor.at = from;
+    return null;
+  }
+  cursor.patt.rows = n?.values[0] ?? null;
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+const UNITS = new Set(UNIT_WORDS.keys());
+
+/** `cont in patt until work measures 30 cm`: the rows that form the pattern, again; null where it is not said which or how long. */
+export function readInPattern(cursor: Cursor): RepeatRowsStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const last = cursor.patt.rows;
+  const worked = takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') !== null;
+  const until = worked && last !== null ? readUntil(cursor) : null;
+  if (last === null || until === null || until.kind === 'label') {
+    cursor.at = from;
+    return null;
+  }
+  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last, until, span: spanSince(cursor, from) };
+}
+
 /** `then Row 2 once`, `then 2nd row once more` behind rows that are repeated; null when it does not say how often. */
 export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
   const from = cursor.at;

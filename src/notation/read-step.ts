@@ -10,16 +10,24 @@ import {
   spanSince,
   take,
   takeAny,
+  takeOneOf,
   takeWords,
   textSince,
   wordAt,
 } from './cursor.ts';
 import { readChain } from './read-chain.ts';
-import { readEvenly, readLastWorked, readWorking } from './read-edge.ts';
+import { readEvenly, readFarEdge, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { readMeasured, readRepeatRows, readRowsOnceMore, readWorkEven } from './read-rows.ts';
+import {
+  readInPattern,
+  readMeasured,
+  readPattern,
+  readRepeatRows,
+  readRowsOnceMore,
+  readWorkEven,
+} from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
@@ -46,6 +54,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['same'], readSameAs),
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
+  ...entries(['on', 'along'], readFarEdge),
   ...entries(
     [
       'place',
@@ -67,7 +76,14 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
       'cut',
       'block',
       'sew',
-      'continue',
+      'hide',
+      'trim',
+      'close',
+      'secure',
+      'press',
+      'steam',
+      'spray',
+      'fold',
       'note',
     ],
     readMakerNote,
@@ -78,6 +94,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['each', 'every'], readGrowth),
   ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
   ...entries(['until'], readMeasured),
+  ...entries(['these'], readPattern),
+  ...entries(['cont', 'continue'], readContinue),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
@@ -141,6 +159,11 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
   ['rep', '"from *" or the number of a row, such as "rep Row 2",'],
   ['repeat', '"from *" or the number of a row, such as "repeat Row 2",'],
   ['as', 'the number of a row, such as "as Row 2",'],
+  ['cont', 'which rows form the pattern and how long, such as "rep Rows 2 and 3 until work measures 30 cm",'],
+  [
+    'continue',
+    'which rows form the pattern and how long, such as "rep Rows 2 and 3 until work measures 30 cm",',
+  ],
   ['until', '"Rows 2 on:" before a row that goes on until a measure,'],
   ['ch', 'a number, such as "ch 3",'],
   ['chain', 'a number, such as "chain 3",'],
@@ -151,6 +174,7 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
   takeAny(cursor, 'then');
+  takeAlongEdge(cursor);
   if (
     atBoundary(cursor) ||
     peek(cursor).kind === 'open' ||
@@ -174,6 +198,28 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   return null;
 }
 
+/** `along the bottom edge` behind a step that has its place already: it says where the hand is by then. */
+function takeAlongEdge(cursor: Cursor): void {
+  if (wordAt(cursor) !== 'along') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'this');
+  takeOneOf(cursor, WHICH_EDGE);
+  if (takeAny(cursor, 'edge', 'side') === null || !atBoundary(cursor)) cursor.at = start;
+}
+
+const WHICH_EDGE = new Set([
+  'bottom',
+  'lower',
+  'top',
+  'upper',
+  'foundation',
+  'long',
+  'short',
+  'next',
+  'last',
+]);
+
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
 function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
   const from = cursor.at;
@@ -187,12 +233,22 @@ function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
     cursor.at = from;
     return null;
   }
+  takePurpose(cursor);
   if (takeAny(cursor, 'behind') !== null) {
     // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+}
+
+/** `for thumb`, `for back neck`: what the stitches that are skipped will be. */
+function takePurpose(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'for') === null) return;
+  while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'and' && nameHere(cursor) === null)
+    cursor.at += 1;
+  if (!atBoundary(cursor) && wordAt(cursor) !== 'and') cursor.at = start;
 }
 
 function readTurn(cursor: Cursor): Step | null {
@@ -235,6 +291,12 @@ function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
   return rows;
 }
 
+/** `cont in patt until work measures 30 cm`; to continue in any other way is a word to the maker. */
+function readContinue(cursor: Cursor): Step | null {
+  if (wordAt(cursor, 1) === 'in' && wordAt(cursor, 2).startsWith('patt')) return readInPattern(cursor);
+  return readMakerNote(cursor);
+}
+
 /** `same as Row 2`. */
 function readSameAs(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -267,6 +329,11 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   }
   const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
   if (even !== null) return even;
+  if (WAYS.has(wordAt(cursor))) {
+    // `work along the other side of the chain: 1 dc in next 5 ch`.
+    const along = readFarEdge(cursor);
+    if (along !== null) return along;
+  }
   const rows = readRepeatRows(cursor, from);
   if (rows !== null && isCertain(rows)) return rows;
   if (rows !== null) {
@@ -278,6 +345,8 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   if (worked === null) cursor.at = from;
   return worked;
 }
+
+const WAYS = new Set(['on', 'along', 'down', 'up']);
 
 /** "Work last rnd twice" may count the one that is worked already; "rep" and "more" leave no doubt. */
 function isCertain({ last, until }: RepeatRowsStep): boolean {

@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import {
+  atBoundary,
   nameHere,
   peek,
   skipToBoundary,
@@ -184,6 +185,7 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
   takeAny(cursor, 'yarn');
   if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
   const first = { kind: 'fasten off', yarn: readYarnLetter(cursor), span: spanSince(cursor, from) } as const;
+  takeAtEnd(cursor);
   const steps: Step[] = [first];
   // `fasten off A and B`.
   while (first.yarn !== null && (wordAt(cursor) === 'and' || peek(cursor).text === '&')) {
@@ -197,6 +199,19 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
     steps.push({ kind: 'fasten off', yarn, span: spanSince(cursor, at + 1) });
   }
   return steps;
+}
+
+/** `at end of last row`, which is where it is said. */
+function takeAtEnd(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') !== null) {
+    takeAny(cursor, 'the');
+    const end = takeAny(cursor, 'end') !== null && takeAny(cursor, 'of') !== null;
+    takeAny(cursor, 'the', 'this');
+    takeAny(cursor, 'last', 'final');
+    if (end && takeAny(cursor, 'row', 'rnd', 'round') !== null && atBoundary(cursor)) return;
+  }
+  cursor.at = start;
 }
 
 /** `to form ring`, `to form a ring`. */

@@ -32,8 +32,20 @@ export function readInstructions(
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
   let reached = 0;
+  const patt = { rows: null };
   for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
-    const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, offered, unit, reached, readSteps });
+    const cursor = cursorOn({
+      mapped,
+      tokens,
+      context,
+      lexicon,
+      faults,
+      offered,
+      unit,
+      reached,
+      patt,
+      readSteps,
+    });
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
     if (alone) {
@@ -79,6 +91,7 @@ export function readPhrase(
     offered: new Map(),
     unit: 'row',
     reached: 0,
+    patt: { rows: null },
     readSteps,
   });
   const hooked = hookedStitch(mapped.text, context.terms);
@@ -248,6 +261,7 @@ function* lineTokens(
         offered: new Map(),
         unit,
         reached: 0,
+        patt: { rows: null },
         readSteps,
       }),
     );
