@@ -8,6 +8,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import type { Found, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
+import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
 import type { Counts, Num, Step } from './tree.ts';
 
@@ -24,6 +25,8 @@ export interface Context {
   readonly specials: readonly string[];
   /** Letters of the yarns the pattern lists. */
   readonly yarns: readonly string[];
+  /** What blocks worked from corner to corner are made of, where they are written out. */
+  readonly blocks?: BlockShape | null;
 }
 
 export interface Cursor {

@@ -100,7 +100,8 @@ export function readCounts(cursor: Cursor): Counts | null {
   let plusChains = 0;
   if (takeAny(cursor, 'as') !== null) {
     if (takeOneOf(cursor, ONE_WORDS) === null) takeOrdinalFirst(cursor);
-    if (isNumber(cursor) && nameHere(cursor) === null) readNumber(cursor);
+    const length = peek(cursor, 1).kind === 'dash';
+    if (isNumber(cursor) && !length && nameHere(cursor) === null) readNumber(cursor);
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'stitch' && found.named.id !== 'ch') {
       as = found.named.id;

@@ -19,7 +19,7 @@ import { readChain } from './read-chain.ts';
 import { readEvenly, readFarEdge, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
-import { isNumber, readNumber } from './read-number.ts';
+import { isNumber } from './read-number.ts';
 import {
   readInPattern,
   readMeasured,
@@ -29,13 +29,13 @@ import {
   readWorkEven,
 } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
+import { readSkip } from './read-skip.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
-import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readJoin, readWithYarn } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
-import type { NoteStep, Place, RepeatRowsStep, SkipStep, Step } from './tree.ts';
+import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
@@ -219,37 +219,6 @@ const WHICH_EDGE = new Set([
   'next',
   'last',
 ]);
-
-/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
-function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
-  const from = cursor.at;
-  cursor.at += 1;
-  takeAny(cursor, 'the');
-  const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
-  const pick = said === 'first' || said === 'last' ? said : 'next';
-  const n = isAmount(cursor) ? readNumber(cursor) : null;
-  const what = readWhat(cursor);
-  if (what === null && n === null) {
-    cursor.at = from;
-    return null;
-  }
-  takePurpose(cursor);
-  if (takeAny(cursor, 'behind') !== null) {
-    // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
-    skipStep(cursor);
-    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  }
-  return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
-}
-
-/** `for thumb`, `for back neck`: what the stitches that are skipped will be. */
-function takePurpose(cursor: Cursor): void {
-  const start = cursor.at;
-  if (takeAny(cursor, 'for') === null) return;
-  while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'and' && nameHere(cursor) === null)
-    cursor.at += 1;
-  if (!atBoundary(cursor) && wordAt(cursor) !== 'and') cursor.at = start;
-}
 
 function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;

@@ -4,6 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
+import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
 import type { GroupStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
@@ -71,6 +72,12 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 
 /** What is worked in corners belongs to the stitch before it, which goes into each of something. */
 function addStep(cursor: Cursor, steps: Step[], step: Step): void {
+  putStep(cursor, steps, step);
+  const { blocks } = cursor.context;
+  if (blocks != null) foldBlock(steps, blocks);
+}
+
+function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
   if (ring !== null) steps.push(ring);
@@ -78,12 +85,17 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
   else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
     // `sc in each dc around, 3 sc in each ch-2 sp`: the spaces are met on the way round, not after it.
     const what: What = 'place' in step && step.place?.kind === 'each' ? step.place.what : { kind: 'corner' };
-    steps[steps.length - 1] = { ...before, corners: { body: bodyAt(step, step.span), what } };
+    steps[steps.length - 1] = {
+      ...before,
+      corners: { body: bodyAt(step, step.span), what },
+      span: together(before, step),
+    };
   } else if (isCornersEach(before) && liesBetween(step)) {
     // `3 sc in each corner sp and sc in each dc around`: the same, told the other way about.
     steps[steps.length - 1] = {
       ...step,
       corners: { body: bodyAt(before, before.span), what: before.place.what },
+      span: together(before, step),
     };
   } else if (step.kind !== 'corners') steps.push(step);
   else if (before?.kind === 'work' && before.place?.kind === 'each')
@@ -102,6 +114,10 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
 function bodyAt(step: Step, span: ShapeStep['span']): readonly Step[] {
   const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span };
   return step.kind === 'group' ? step.body : step.kind === 'work' ? [{ ...step, place: here }] : [];
+}
+
+function together(first: Step, last: Step): ShapeStep['span'] {
+  return { start: first.span.start, end: last.span.end };
 }
 
 /** `ch 24, sl st in first ch`: a ring, though the word is not said. */

@@ -143,6 +143,19 @@ function readGroupWord(cursor: Cursor): What | null {
   return null;
 }
 
+/** `below`, `from the row before`, `of previous row`: where it stands anyway. */
+function takeBelow(cursor: Cursor): void {
+  if (takeAny(cursor, 'below') !== null) return;
+  const start = cursor.at;
+  if (takeAny(cursor, 'from', 'of', 'on', 'in') !== null) {
+    takeAny(cursor, 'the');
+    const before = takeAny(cursor, 'previous', 'prev', 'last') !== null;
+    const row = takeAny(cursor, 'row', 'rnd', 'round') !== null;
+    if (row && (before || takeAny(cursor, 'before', 'below') !== null)) return;
+  }
+  cursor.at = start;
+}
+
 /** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */
 export function readSpaceOf(
   cursor: Cursor,
@@ -154,7 +167,7 @@ export function readSpaceOf(
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;
-      takeAny(cursor, 'below');
+      takeBelow(cursor);
       return {
         of: found.named.name,
         pick: pick === null ? 'next' : pick === 'last' || pick === 'each' || pick === 'same' ? pick : 'next',
