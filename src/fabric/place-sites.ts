@@ -145,6 +145,8 @@ function sameSite(worker: Worker, what: What, span: Span): Site | null {
 function findAny(worker: Worker, what: What, span: Span): number {
   const { sites } = worker;
   const index = sites?.findIndex((site) => isA(site, what)) ?? -1;
+  // Of a flat piece any corner will do, and the first is where its last row begins.
+  if (index < 0 && what.kind === 'corner' && worker.edging && sites !== null && sites.length > 0) return 0;
   if (index < 0) stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return index;
 }
