@@ -3,12 +3,12 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Publication } from './publication.ts';
-import { usedNames } from './used-names.ts';
+import { usedNames, WHICHEVER } from './used-names.ts';
 
 /** A single yarn need not be named in the rows: everything is worked in it. */
 export function unusedYarns({ pattern }: Publication): Diagnostic[] {
   const { yarns, sure } = usedNames(pattern);
-  if (!sure || pattern.yarns.length < 2) return [];
+  if (!sure || yarns.has(WHICHEVER) || pattern.yarns.length < 2) return [];
   return pattern.yarns
     .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && yarns.size === 0))
     .map(({ letter }) => {

@@ -3,6 +3,9 @@
 import type { Step } from '../notation/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 
+/** Stands for a yarn that is left to the maker: `join new color`. */
+export const WHICHEVER = '';
+
 export interface UsedNames {
   readonly yarns: ReadonlySet<string>;
   readonly specials: ReadonlySet<string>;
@@ -36,7 +39,7 @@ export function usedNames(pattern: Pattern): UsedNames {
 function collect(steps: readonly Step[], yarns: Set<string>, specials: Set<string>): void {
   for (const step of steps) {
     if (step.kind === 'yarn' || (step.kind === 'fasten off' && step.yarn !== null))
-      yarns.add(step.yarn ?? '');
+      yarns.add(step.yarn ?? WHICHEVER);
     if ('stitch' in step && step.stitch?.kind === 'special') specials.add(step.stitch.name);
     if ('body' in step) collect(step.body, yarns, specials);
     if (step.kind === 'work' && step.corners !== undefined) collect(step.corners.body, yarns, specials);

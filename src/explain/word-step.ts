@@ -21,7 +21,7 @@ export function wordStep(account: StepAccount, terms: Terms): string {
     case 'evenly':
       return `${n} evenly ${step.edge === 'row ends' ? 'along the row ends' : 'spread'}`;
     case 'yarn':
-      return `${n} where ${step.yarn} is joined`;
+      return `${n} where ${step.yarn ?? 'yarn'} is joined`;
     default:
       return String(n);
   }

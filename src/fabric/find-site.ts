@@ -37,6 +37,7 @@ export function isA(site: Site, what: What): boolean {
       return (
         site.space !== NONE &&
         (what.chains === null || what.chains === site.spaceChains) &&
+        !(what.side === true && site.corner) &&
         (what.of === undefined || (site.special !== null && isNamed(site.special, what.of)))
       );
     case 'any-of':
@@ -65,13 +66,14 @@ export function findNext(worker: Worker, what: What, span: Span, here = false): 
   }
   const end = reach(worker);
   let from = worker.next;
+  const sort = cornerSort(worker, sites, what);
   if (worker.travelled && !here && !worker.rowBegun && from === 0 && worker.into === null)
     from = afterPlace(sites, 0);
   for (let i = from; i < end; i += 1) {
     const site = sites[i];
     if (site === undefined) break;
-    if (isA(site, what)) return i;
-    if (passesOver(site, what) || restOfLast(worker, site)) continue;
+    if (isA(site, what) && (sort !== 'corner sp' || site.corner)) return i;
+    if (passesOver(site, sort === 'corner sp' ? CORNER_SPACE : what) || restOfLast(worker, site)) continue;
     if (worker.passesSpaces && what.kind === 'space' && site.space !== NONE) continue;
     if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
     else
@@ -86,6 +88,23 @@ export function findNext(worker: Worker, what: What, span: Span, here = false): 
   }
   stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return -1;
+}
+
+const CORNER_SPACE: What = { kind: 'space', chains: null, corner: true };
+
+/**
+ * Whether only a space at a corner will do: `next corner sp` on a round whose corners can be told, and `next corner`
+ * in a round that goes from space to space, where the stitches between are passed.
+ */
+function cornerSort(worker: Worker, sites: readonly Site[], what: What): 'corner sp' | null {
+  if (what.kind === 'space' && what.corner) return sites.some(isCornerSpace) ? 'corner sp' : null;
+  if (what.kind !== 'corner' || !(worker.lastWasSpace || !worker.rowBegun)) return null;
+  const next = sites.slice(worker.next).find(({ corner }) => corner);
+  return next !== undefined && isCornerSpace(next) ? 'corner sp' : null;
+}
+
+function isCornerSpace({ corner, space }: Site): boolean {
+  return corner && space !== NONE;
 }
 
 /** A tube: chains joined to a ring and then worked into one by one rather than into the ring. */

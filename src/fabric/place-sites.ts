@@ -22,6 +22,7 @@ import { lastMade, siteOfGroup, siteOfSpace } from './part-sites.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
+import { turningSpace } from './turning-space.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
@@ -84,7 +85,7 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'from-hook':
       return fromHook(worker, howMany(worker, place.nth), place.span);
     case 'of-chain':
-      return turningChainSite(worker, place.span);
+      return place.space === true ? turningSpace(worker, place) : turningChainSite(worker, place.span);
     case 'of-special':
       return siteOfSpecial(worker, place.nth, place.what, place.special, place.span, place.last === true);
     case 'of-group':
@@ -98,7 +99,7 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'each':
       return nextSite(worker, place.what, place.span);
     case 'passed':
-      return passedSite(worker, place.what, place.span, (place.nth ?? 1) - 1);
+      return passedSite(worker, place.what, place.span, place.nth ?? null);
     // Found by files of their own.
     case 'below':
     case 'gap':
@@ -144,6 +145,8 @@ function sameSite(worker: Worker, what: What, span: Span): Site | null {
 function findAny(worker: Worker, what: What, span: Span): number {
   const { sites } = worker;
   const index = sites?.findIndex((site) => isA(site, what)) ?? -1;
+  // Of a flat piece any corner will do, and the first is where its last row begins.
+  if (index < 0 && what.kind === 'corner' && worker.edging && sites !== null && sites.length > 0) return 0;
   if (index < 0) stuck(worker, { kind: 'used up', wanted: describeWhat(what, worker.terms), span });
   return index;
 }
@@ -277,10 +280,14 @@ function isWanted(site: Site, what: What): boolean {
   return isOwed(site) || what.kind === 'ch';
 }
 
-/** The first of the stitches just skipped; going back to it moves nothing on. */
-function passedSite(worker: Worker, what: What, span: Span, nth: number): Site | null {
-  const index = worker.passed[nth];
-  const rest = worker.passed.filter((_, i) => i !== nth);
+/** Stands for a skipped place that has been gone back to. */
+const GONE_BACK_TO = -1;
+
+/** The nth of the stitches just skipped, or the first not yet gone back to; going back to it moves nothing on. */
+function passedSite(worker: Worker, what: What, span: Span, nth: number | null): Site | null {
+  const at = nth === null ? worker.passed.findIndex((one) => one !== GONE_BACK_TO) : nth - 1;
+  const index = worker.passed[at];
+  const rest = worker.passed.map((one, i) => (i === at ? GONE_BACK_TO : one));
   const site = index === undefined ? undefined : worker.sites?.[index];
   const wanted = `skipped ${describeWhat(what, worker.terms)}`;
   if (site === undefined) {

@@ -66,7 +66,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       for (const [i, number] of numbers.entries()) {
-        const wanted = rep.rows[i % rep.rows.length] ?? 0;
+        const wanted = repeatedRow(rep, i, setting.sizeIndex) ?? 0;
         const source = rep.last === undefined ? byNumber.get(wanted) : lastRow(history, rep, i);
         if (source === undefined) {
           faults.push(
@@ -105,7 +105,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       if (rep.last === undefined || rep.even === true) {
         for (const number of numbers) history.push(byNumber.get(number) ?? line);
       }
-      const ends = numbers.length > 0 ? rep.rows[(numbers.length - 1) % rep.rows.length] : undefined;
+      const ends = numbers.length > 0 ? repeatedRow(rep, numbers.length - 1, setting.sizeIndex) : undefined;
       if (
         rep.until.kind === 'height' &&
         rep.until.endingWith !== null &&
@@ -159,6 +159,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     if (!line.readable) return { plans: plans.slice(0, plans.length - numbers.length), faults };
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+/** The number of the row that the ith of those repeated is worked as. */
+function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: number): number | undefined {
+  const row = rows[i % rows.length];
+  return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
 }
 
 /** Rows given in lists (`Rnds 5, 7 and 9`) put between the others by their numbers; what has none stays behind its row. */
@@ -238,6 +244,8 @@ function rowNumbers(
     }
     return range(from, setting.rows);
   }
+  if (rep !== null && rep.until.kind === 'total')
+    return range(from, numberForSize(rep.until.n, sizeIndex) ?? 0);
   if (rep !== null && rep.until.kind === 'times') {
     const times = numberForSize(rep.until.n, sizeIndex) ?? 0;
     return range(from, from + times * (rep.last ?? rep.rows.length) - 1);
@@ -269,10 +277,10 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | nu
     const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
     if (open) {
       const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
-      const cycle = rep?.rows ?? [];
       const allows = (rows: number): boolean =>
-        rows >= from && (ending === null || cycle[(rows - from) % cycle.length] === ending);
-      return { from, cycle: Math.max(1, rep?.last ?? cycle.length), allows };
+        rows >= from &&
+        (ending === null || rep === undefined || repeatedRow(rep, rows - from, sizeIndex) === ending);
+      return { from, cycle: Math.max(1, rep?.last ?? rep?.rows.length ?? 1), allows };
     }
     if (label?.kind === 'numbered')
       last = label.to !== null && label.to !== 'on' ? (numberForSize(label.to, sizeIndex) ?? from) : from;

@@ -78,6 +78,7 @@ export function comesToCorner(worker: Worker): boolean {
 /** The place that the first stitch of an edging went into, when the work has come round to other edges. */
 export function startOfEdging(worker: Worker): Site | null {
   const { sites, builder } = worker;
+  if (!worker.edging && sites?.[0]?.kind === 'underside') return startOfOval(worker);
   if (!worker.edging || (sites?.[0]?.kind !== 'row end' && sites?.[0]?.kind !== 'underside')) return null;
   for (let i = worker.rowFirst; i < builder.kind.length; i += 1) {
     if (countedId(builder, i) === null) continue;
@@ -85,6 +86,18 @@ export function startOfEdging(worker: Worker): Site | null {
     return node < 0 ? null : plainSite('stitch', node, countedId(builder, node) ?? 'ch');
   }
   return null;
+}
+
+/** The other side of the chain that the round began in, once all before it are worked; null where it is not come to. */
+function startOfOval(worker: Worker): Site | null {
+  const { sites, builder } = worker;
+  let first = worker.rowFirst;
+  while (first < builder.kind.length && countedId(builder, first) === null) first += 1;
+  const node = firstTarget(builder, first);
+  const at = sites?.findIndex((site) => site.node === node) ?? -1;
+  if (sites === null || at < 0 || countOwed(sites, worker.next, at) > 0) return null;
+  passPlace(worker, at);
+  return sites[at] ?? null;
 }
 
 /**

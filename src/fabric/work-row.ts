@@ -164,7 +164,7 @@ function finish(
   const place: RowPlace = {
     file,
     size,
-    row: plan.label,
+    row: plan.label === '' ? 'this line' : plan.label,
     below: below?.stitches ?? null,
     terms: worker.terms,
   };

@@ -12,6 +12,7 @@ import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
+import { endsOnChain } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
@@ -112,7 +113,7 @@ function workStep(
       return true;
     case 'note':
       noteMarker(worker, step.text);
-      return true;
+      return step.endsOn === undefined || endsOnChain(worker, step.span);
   }
 }
 
@@ -190,6 +191,11 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
         const site = siteBelow(worker, place);
         if (site === null || !repeatAt(worker, step, 1, site)) return false;
       }
+      return true;
+    }
+    case 'passed': {
+      for (let n = 0; n < howMany(worker, place.n ?? null); n += 1)
+        if (!workSingle(worker, step, times, place)) return false;
       return true;
     }
     case 'ring':

@@ -20,7 +20,8 @@ export function yarnIndex(worker: Worker, letter: string): number {
 
 export function workYarn(worker: Worker, step: YarnStep): boolean {
   if (step.action === 'drop' || step.action === 'carry') return true;
-  worker.yarn = yarnIndex(worker, step.yarn);
+  // A yarn that is left to the maker is reckoned with the one before it.
+  if (step.yarn !== null) worker.yarn = yarnIndex(worker, step.yarn);
   if (step.action !== 'join' || step.place === null || worker.sites === null) return true;
   const toRowEnds = 'what' in step.place && step.place.what.kind === 'row-end';
   if (toRowEnds && worker.sites[0]?.kind !== 'row end' && !workAlong(worker, 'row ends', step.span))

@@ -8,8 +8,9 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import type { Found, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
+import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
-import type { Num, Step } from './tree.ts';
+import type { Counts, Num, Step } from './tree.ts';
 
 /** What the words are read against. */
 export interface Context {
@@ -24,6 +25,8 @@ export interface Context {
   readonly specials: readonly string[];
   /** Letters of the yarns the pattern lists. */
   readonly yarns: readonly string[];
+  /** What blocks worked from corner to corner are made of, where they are written out. */
+  readonly blocks?: BlockShape | null;
 }
 
 export interface Cursor {
@@ -47,6 +50,14 @@ export interface Cursor {
   named: Found | null;
   /** The length of the chain read last, for `first of these ch`. */
   chained: Num | null;
+  /** Whether the line's label goes on to a height, `Rows 2 on:`, so that the row may say how high. */
+  openEnded: boolean;
+  /** The highest row or round that is numbered in the lines before. */
+  readonly reached: number;
+  /** How many rows form the pattern, where a line before has said so; for `cont in patt`. One for all lines of a text. */
+  readonly patt: { rows: number | null };
+  /** What a count at the end says of chains: `(24 tr, counting the 3 missed ch as 1 tr)`. */
+  counting: Counts | null;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
   marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
@@ -57,7 +68,16 @@ export interface Cursor {
 export function cursorOn(
   given: Pick<
     Cursor,
-    'mapped' | 'tokens' | 'context' | 'lexicon' | 'faults' | 'offered' | 'unit' | 'readSteps'
+    | 'mapped'
+    | 'tokens'
+    | 'context'
+    | 'lexicon'
+    | 'faults'
+    | 'offered'
+    | 'unit'
+    | 'reached'
+    | 'patt'
+    | 'readSteps'
   >,
 ): Cursor {
   return {
@@ -74,6 +94,10 @@ export function cursorOn(
     namedAt: -1,
     named: null,
     chained: null,
+    openEnded: false,
+    reached: given.reached,
+    patt: given.patt,
+    counting: null,
     marked: null,
     readSteps: given.readSteps,
   };

@@ -15,7 +15,7 @@ export function describeWhat(what: What, terms: Terms): string {
     case 'ch':
       return 'ch';
     case 'space':
-      return `${what.corner ? 'corner ' : ''}${spaceName(what.chains, terms)}${what.of === undefined ? '' : ` of a ${what.of}`}`;
+      return `${what.corner ? 'corner ' : what.side === true ? 'side ' : ''}${spaceName(what.chains, terms)}${what.of === undefined ? '' : ` of a ${what.of}`}`;
     case 'any-of':
       return what.of.map((each) => describeWhat(each, terms)).join(' or ');
     case 'group':

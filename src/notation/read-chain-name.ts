@@ -4,19 +4,24 @@ import type { Cursor } from './cursor.ts';
 import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { takeTch } from './read-stop.ts';
 
+export interface ChainNamed {
+  readonly chains: number | null;
+  readonly where: 'beginning' | 'turning';
+}
+
 /** What makes a run of chains a space rather than a turning chain. */
 const SPACE_AFTER_CHAIN = new Set(['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch', 'arches']);
 
 const WHICH_CHAIN = new Set(['beg', 'beginning', 'starting', 'turning', 'first']);
 
 /** `beg ch-3`, `beginning ch`, `turning ch`, `tch`, `ch-3`. */
-export function readChainName(
-  cursor: Cursor,
-): { chains: number | null; where: 'beginning' | 'turning' } | null {
+export function readChainName(cursor: Cursor): ChainNamed | null {
   const start = cursor.at;
   if (takeAny(cursor, 'tch') !== null || takeTch(cursor)) return { chains: null, where: 'turning' };
   const named = takeOneOf(cursor, WHICH_CHAIN);
   const where = named === 'turning' ? 'turning' : 'beginning';
+  // `turning-ch`.
+  if (named === 'turning' && peek(cursor).kind === 'dash' && peek(cursor, 1).glued) cursor.at += 1;
   if (takeAny(cursor, 'ch', 'chain', 'chs') !== null) {
     const length = chainLength(cursor);
     if (named !== null && named !== 'first') return { chains: length, where };
@@ -49,23 +54,60 @@ export function readChainName(
   return null;
 }
 
-/** `2 ch at beg of round`: how many chains; null when that is not what stands here. */
-export function readChainAtBeginning(cursor: Cursor): number | null {
+/** `sp` behind a chain that is named, `turning ch-2 sp`: the space beside it is meant. */
+export function takeChainSpace(cursor: Cursor): boolean {
+  const dashed = peek(cursor).kind === 'dash' ? 1 : 0;
+  if (!SPACE_AFTER_CHAIN.has(wordAt(cursor, dashed))) return false;
+  cursor.at += dashed + 1;
+  return true;
+}
+
+/** `(the turning chain)`, `(turning ch-2)` behind `last sp`: what it is; null when the brackets hold anything else. */
+export function readChainInBrackets(cursor: Cursor): ChainNamed | null {
   const start = cursor.at;
-  const n = peek(cursor).kind === 'number' ? peek(cursor).value : null;
-  if (n !== null) cursor.at += 1;
-  if (peek(cursor).kind === 'dash') cursor.at += 1;
-  if (n !== null && takeAny(cursor, 'ch', 'chain') !== null) {
-    if (takeAny(cursor, 'at') !== null) {
-      takeAny(cursor, 'the');
-      takeAny(cursor, 'beg', 'beginning', 'start');
-      takeAny(cursor, 'of');
-      takeAny(cursor, 'row', 'rnd', 'round');
-    }
-    return n;
+  if (peek(cursor).kind !== 'open') return null;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'made');
+  const chain = readChainName(cursor);
+  if (chain?.where === 'turning') takeChainSpace(cursor);
+  if (chain?.where === 'turning' && peek(cursor).kind === 'close') {
+    cursor.at += 1;
+    return chain;
   }
   cursor.at = start;
   return null;
+}
+
+/** `4 ch`, `3 missed ch`, `2 ch at beg of round` behind "3rd of", "top of": the chain at the start of the row below. */
+export function readPlainChain(cursor: Cursor): ChainNamed | null {
+  const start = cursor.at;
+  takeAny(cursor, 'skipped', 'missed');
+  const n = peek(cursor).kind === 'number' ? peek(cursor).value : null;
+  if (n !== null) cursor.at += 1;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  takeAny(cursor, 'skipped', 'missed');
+  if (n !== null && takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null) {
+    takeAny(cursor, 'skipped', 'missed');
+    takeAtBeginning(cursor);
+    if (!SPACE_AFTER_CHAIN.has(wordAt(cursor)) && peek(cursor).kind !== 'dash')
+      return { chains: n, where: 'beginning' };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `at beg of round`. */
+function takeAtBeginning(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') !== null) {
+    takeAny(cursor, 'the');
+    const said = takeAny(cursor, 'beg', 'beginning', 'start') !== null;
+    takeAny(cursor, 'of');
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'row', 'rnd', 'round');
+    if (said) return;
+  }
+  cursor.at = start;
 }
 
 function chainLength(cursor: Cursor): number | null {

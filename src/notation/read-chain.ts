@@ -99,14 +99,17 @@ export function readCounts(cursor: Cursor): Counts | null {
   let as: string | null = null;
   let plusChains = 0;
   if (takeAny(cursor, 'as') !== null) {
-    takeOneOf(cursor, ONE_WORDS);
-    if (isNumber(cursor) && nameHere(cursor) === null) readNumber(cursor);
+    if (takeOneOf(cursor, ONE_WORDS) === null) takeOrdinalFirst(cursor);
+    const length = peek(cursor, 1).kind === 'dash';
+    if (isNumber(cursor) && !length && nameHere(cursor) === null) readNumber(cursor);
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'stitch' && found.named.id !== 'ch') {
       as = found.named.id;
       cursor.at += found.length;
     } else if (takeAny(cursor, 'st', 'stitch', 'sts') !== null) as = ANY_COUNT;
-    plusChains = readFurther(cursor);
+    // `(counts as ch-2 sp)`: it stands for no stitch, and there is a space.
+    else if (!negative) plusChains = readSpaceCounted(cursor);
+    plusChains += readFurther(cursor);
   }
   if (negative) as = null;
   let throughout = readThroughout(cursor);
@@ -124,6 +127,54 @@ export function readCounts(cursor: Cursor): Counts | null {
   return { as, plusChains, throughout, span: spanSince(cursor, from) };
 }
 
+function takeOrdinalFirst(cursor: Cursor): void {
+  if (peek(cursor).kind === 'ordinal' && peek(cursor).value === 1) cursor.at += 1;
+}
+
+/** `ch-2 sp`, `2-ch sp` after "counts as": how many chains, 0 where none stands here. */
+function readSpaceCounted(cursor: Cursor): number {
+  const from = cursor.at;
+  const chained = takeOneOf(cursor, CHAIN_WORDS) !== null;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  const n = isNumber(cursor) ? (readNumber(cursor)?.values[0] ?? 0) : 0;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  const behind = !chained && takeOneOf(cursor, CHAIN_WORDS) !== null;
+  takeSpaceWord(cursor);
+  if (n > 0 && (chained || behind)) return n;
+  cursor.at = from;
+  return 0;
+}
+
+/** `sp`, `-sp` behind chains that are counted. */
+function takeSpaceWord(cursor: Cursor): void {
+  const dashed = peek(cursor).kind === 'dash' ? 1 : 0;
+  if (SPACE_WORDS.has(wordAt(cursor, dashed))) cursor.at += dashed + 1;
+}
+
+const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'lp', 'loop']);
+
+/** `the 3 missed ch as 1 tr`, `ch-3 as 1 dc` behind "counting"; null with the cursor where it was. */
+export function readCountedChain(cursor: Cursor): Counts | null {
+  const from = cursor.at;
+  takeAny(cursor, 'the');
+  skipSubject(cursor);
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  takeOneOf(cursor, CHAIN_WORDS);
+  const found = takeAny(cursor, 'as') !== null && takeOne(cursor) ? nameHere(cursor) : null;
+  if (found?.named.kind !== 'stitch' || found.named.id === 'ch') {
+    cursor.at = from;
+    return null;
+  }
+  cursor.at += found.length;
+  return { as: found.named.id, plusChains: 0, throughout: false, span: spanSince(cursor, from) };
+}
+
+/** `a`, `1`, `one` before what something counts as, or nothing. */
+function takeOne(cursor: Cursor): boolean {
+  if (takeOneOf(cursor, ONE_WORDS) === null && peek(cursor).value === 1) cursor.at += 1;
+  return true;
+}
+
 /** "counts as a st" without saying which: the row's own stitch of that height. */
 export const ANY_COUNT = 'st';
 
@@ -132,6 +183,8 @@ function skipSubject(cursor: Cursor): void {
   if (isNumber(cursor)) readNumber(cursor);
   takeAny(cursor, 'skipped', 'missed');
   takeOneOf(cursor, CHAIN_WORDS);
+  // `skipped ch-2`.
+  if (peek(cursor).kind === 'dash' && isNumber(cursor, 1)) cursor.at += 1;
   if (isNumber(cursor)) readNumber(cursor);
 }
 
@@ -145,14 +198,14 @@ function readFurther(cursor: Cursor): number {
     if (joined && takeAny(cursor, 'ch', 'chain') !== null) {
       if (peek(cursor).kind === 'dash') cursor.at += 1;
       chains += readNumber(cursor)?.values[0] ?? 0;
-      takeAny(cursor, 'sp');
+      takeSpaceWord(cursor);
       continue;
     }
     const n = joined && isNumber(cursor) ? (readNumber(cursor)?.values[0] ?? 0) : 0;
     const skipped = takeAny(cursor, 'skipped', 'missed') !== null;
     if (peek(cursor).kind === 'dash') cursor.at += 1;
     if (n > 0 && takeOneOf(cursor, CHAIN_WORDS) !== null) {
-      takeAny(cursor, 'sp');
+      takeSpaceWord(cursor);
       // Chains skipped at the foot of it stand for nothing.
       if (!skipped) chains += n;
       continue;
@@ -174,8 +227,27 @@ function readThroughout(cursor: Cursor): boolean {
   takeAny(cursor, 'here');
   takeAny(cursor, 'now');
   takeAny(cursor, 'and');
-  if (takeAny(cursor, 'throughout') !== null) return true;
+  if (takeAny(cursor, 'throughout') !== null) {
+    // `throughout this cloth`.
+    while (peek(cursor).kind === 'word') cursor.at += 1;
+    return true;
+  }
+  if (takeAllRows(cursor)) return true;
   if (wordAt(cursor, -1) === 'here') return false;
   cursor.at = from;
   return false;
 }
+
+/** `in all rounds`, `on every following row`. */
+function takeAllRows(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'in', 'on', 'for');
+  if (takeAny(cursor, 'all', 'every', 'each') !== null) {
+    takeAny(cursor, 'following', 'other', 'subsequent', 'future');
+    if (takeOneOf(cursor, ROW_WORDS) !== null) return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
+const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);

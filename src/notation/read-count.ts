@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { StatedCount, StatedEntry } from './line.ts';
+import { readCountedChain } from './read-chain.ts';
 import { isNumberOrSkip, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 
@@ -23,6 +24,9 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const closes = before === 'stop' || (joined && (before === 'semicolon' || before === 'comma'));
   if (!led && !(worked && closes)) return null;
   if (marked && !told) cursor.at += 1;
+  // `turn -- 24 sc`.
+  if (marked && peek(cursor).kind === 'dash' && peek(cursor, -1).kind === 'dash' && peek(cursor).glued)
+    cursor.at += 1;
   const inner = cursor.at;
   const entries = readEntries(cursor);
   if (entries === null) return back(cursor, from);
@@ -70,6 +74,7 @@ function skipCounting(cursor: Cursor): void {
     cursor.at = from;
     return;
   }
+  cursor.counting = readCountedChain(cursor);
   while (!['close', 'open', 'end'].includes(peek(cursor).kind)) cursor.at += 1;
 }
 

@@ -1,17 +1,8 @@
 /** Working along the sides of a piece: `work 21 sc evenly along row ends`, `working along opposite side of foundation ch`. */
 
 import type { Cursor } from './cursor.ts';
-import {
-  atBoundary,
-  peek,
-  skipToBoundary,
-  spanSince,
-  takeAny,
-  takeOneOf,
-  takeWords,
-  textSince,
-  wordAt,
-} from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { FOUNDATION_WORDS } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -70,7 +61,7 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
     takeAny(cursor, 'behind', 'around') !== null
   ) {
     // How the hand goes, not where: `working in front of dc just made`, `working over ch-2 sp`.
-    skipToBoundary(cursor);
+    while (!atBoundary(cursor) && wordAt(cursor, -1) !== 'made') cursor.at += 1;
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'in', 'through') !== null) {
@@ -83,12 +74,9 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
     if (free !== null) return free;
   }
   cursor.at = from + 1;
-  if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
-    // `working last dc in top of tch` works nothing more: it says what the last place of "each st across" is.
-    const place = readPlace(cursor);
-    if (place?.place.kind === 'of-chain')
-      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  }
+  cursor.at = from;
+  const last = readLastWorked(cursor);
+  if (last !== null) return last;
   cursor.at = from + 1;
   if (takeWords(cursor, 'from', 'left', 'to', 'right')) {
     // The way a crab stitch goes in any case.
@@ -101,6 +89,35 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
     return null;
   }
   return { kind: 'along', edge, span: spanSince(cursor, from) };
+}
+
+/** `working last dc in top of tch`, `with last dc in 3rd of 3 ch`; works nothing more: it says what the last place is. */
+export function readLastWorked(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
+    const place = readPlace(cursor)?.place;
+    if (place?.kind === 'of-chain' && place.space !== true)
+      return {
+        kind: 'note',
+        text: textSince(cursor, from),
+        endsOn: 'turning chain',
+        span: spanSince(cursor, from),
+      };
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `on the other side of the chain`, `along the other side of ch`: the way the next steps go. */
+export function readFarEdge(cursor: Cursor): AlongStep | null {
+  const from = cursor.at;
+  takeOneOf(cursor, WAY_WORDS);
+  takeAny(cursor, 'the');
+  if (readFarSide(cursor)) return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
 }
 
 /** `unused loops of Row 3`, `free lps of foundation ch`; null when neither stands here. */
@@ -161,9 +178,8 @@ function readEdge(cursor: Cursor): Edge | null {
   return null;
 }
 
-const FOUNDATION_WORDS = new Set(['foundation', 'base', 'beginning', 'starting', 'fdn']);
 const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
-const WAY_WORDS = new Set(['along', 'in', 'across', 'down', 'up', 'over', 'around']);
+const WAY_WORDS = new Set(['along', 'on', 'in', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
 const WHICH_EDGE = new Set(['long', 'short', 'left', 'right', 'second', 'first', 'other']);
 
@@ -176,17 +192,6 @@ function readFarSide(cursor: Cursor): boolean {
     takeAny(cursor, 'the');
     takeOneOf(cursor, FOUNDATION_WORDS);
     if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
-  }
-  cursor.at = start;
-  return false;
-}
-
-/** `of foundation ch`, `along foundation ch` behind "first ch" or "each ch". */
-export function takeOfFoundation(cursor: Cursor): boolean {
-  const start = cursor.at;
-  if (takeAny(cursor, 'of', 'along') !== null) {
-    takeAny(cursor, 'the');
-    if (takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
   }
   cursor.at = start;
   return false;

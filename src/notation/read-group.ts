@@ -2,15 +2,14 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
-import { findName } from './lexicon.ts';
+import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, wordAt } from './cursor.ts';
+import { readAside } from './read-aside.ts';
 import { readCounts } from './read-chain.ts';
-import { readGrowth } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
 import { reportUnread } from './report-unread.ts';
-import type { Step, Stop } from './tree.ts';
+import type { GroupStep, Step, Stop } from './tree.ts';
 
 /** Brackets in brackets beyond this are refused; nobody could follow them. */
 const DEEPEST = 12;
@@ -40,7 +39,13 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   cursor.at += 1;
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
+  const again = readRepeatWord(cursor);
   const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
+  // `(sc 2, inc) repeat 5 times` may count what is written or not, like `rep from * 5 times`.
+  if (stop?.kind === 'times' && again && !stop.more)
+    return broken
+      ? null
+      : [{ kind: 'repeat', body: body.steps, lastPassEnds: null, stop, span: spanSince(cursor, from) }];
   if (stop !== null) {
     const bracket: Step = { kind: 'bracket', body: body.steps, stop, span: spanSince(cursor, from) };
     // `(3 tr, 2 ch) 3 times in ring`: all of it into one place.
@@ -60,8 +65,9 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
       place: read.place,
       span: spanSince(cursor, from),
     } as const;
+    const more = readAndInto(cursor, group);
     if (broken) return null;
-    return [skipped === null ? group : { ...group, skipped }];
+    return [skipped === null ? group : { ...group, skipped }, ...more];
   }
   if (!broken) {
     cursor.faults.push(
@@ -69,6 +75,22 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
     );
   }
   return null;
+}
+
+/** `(2 dc, ch 1, 2 dc) in same sp and in each ch-1 sp across`: the same into other places. */
+function readAndInto(cursor: Cursor, group: GroupStep): readonly Step[] {
+  const steps: Step[] = [];
+  while (wordAt(cursor) === 'and' && (wordAt(cursor, 1) === 'in' || wordAt(cursor, 1) === 'into')) {
+    const start = cursor.at;
+    cursor.at += 1;
+    const place = readPlace(cursor)?.place;
+    if (place === undefined) {
+      cursor.at = start;
+      break;
+    }
+    steps.push({ ...group, place, span: spanSince(cursor, start + 1) });
+  }
+  return steps;
 }
 
 /** What brackets hold when what is done with it was said before them; null, cursor unmoved, where more follows. */
@@ -91,12 +113,23 @@ export function readOnlyBody(cursor: Cursor): readonly Step[] | null {
   return null;
 }
 
+/** `rep`, `repeated` behind a bracket, before how often or how far: `(sc 2, inc) repeat around`. */
+function readRepeatWord(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'semicolon') cursor.at += 1;
+  if (takeAny(cursor, 'rep', 'repeat', 'repeated') !== null) {
+    const at = cursor.at;
+    const said = endWordAt(cursor) || readTimes(cursor, at) !== null;
+    cursor.at = at;
+    if (said) return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {
   const word = wordAt(cursor);
-  const next = wordAt(cursor, 1);
-  // `(sc 2, inc) repeat around`.
-  if ((word === 'rep' || word === 'repeat') && (next === 'around' || next === 'across')) cursor.at += 1;
   return endWordAt(cursor) || word === 'to' ? readStop(cursor) : null;
 }
 
@@ -130,54 +163,6 @@ function unclosed(cursor: Cursor, from: number, open: string): null {
       diagnose('bracket/unclosed', { file: cursor.context.file, span: spanOf(cursor, token) }, { open }),
     );
   return null;
-}
-
-/**
- * Brackets that hold words and work nothing: `(corner made)`, `(RS)`, `(counts as dc)` after something that is no
- * chain. Null when they hold instructions, with the cursor where it was.
- */
-function readAside(cursor: Cursor): readonly Step[] | null {
-  const from = cursor.at;
-  if (readCounts(cursor) !== null)
-    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
-  const growth = readBracketedGrowth(cursor);
-  if (growth !== null) return [growth];
-  // What begins with one of these is work, whatever follows.
-  if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
-  // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
-  const telling = ['holding', 'see', 'counting', 'including', 'where', 'for'].includes(wordAt(cursor, 1));
-  let ahead = 1;
-  let names = false;
-  for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
-    const token = peek(cursor, ahead);
-    const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash';
-    if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
-    if (!words) return null;
-    names ||= findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null;
-  }
-  // `(picot made)` tells what has been worked.
-  if (names && wordAt(cursor, ahead - 1) !== 'made') return null;
-  const follows = peek(cursor, ahead + 1);
-  if (
-    isNumber(cursor, ahead + 1) ||
-    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across', 'to'].includes(follows.text))
-  )
-    return null;
-  cursor.at += ahead + 1;
-  return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
-}
-
-/** `(each round adds 8 sts)`. */
-function readBracketedGrowth(cursor: Cursor): Step | null {
-  const from = cursor.at;
-  cursor.at += 1;
-  const growth = readGrowth(cursor);
-  if (growth === null || peek(cursor).kind !== 'close') {
-    cursor.at = from;
-    return null;
-  }
-  cursor.at += 1;
-  return { ...growth, text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
 /** `*…; rep from * across`, `*…**, …; rep from * around, ending last rep at **`. */

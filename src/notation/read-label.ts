@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
@@ -85,7 +86,11 @@ function readNumbered(cursor: Cursor): Label | null {
   }
   const ranged = peek(cursor).kind === 'dash' || ['to', 'through', 'thru'].includes(wordAt(cursor));
   const named = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r';
-  if (ranged && (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))) {
+  if (
+    ranged &&
+    !beginsStep(cursor) &&
+    (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))
+  ) {
     cursor.at += named ? 2 : 1;
     const to = readNumber(cursor);
     const each = to === null ? null : readRanges(cursor, first, to);
@@ -106,6 +111,15 @@ function readNumbered(cursor: Cursor): Label | null {
   }
   return { kind: 'numbered', unit, word, from: first, to: null, span: spanSince(cursor, from) };
 }
+
+/** `Rnd 5 – 1 ch, …`: the dash ends the label, and the number is the step's. */
+function beginsStep(cursor: Cursor): boolean {
+  const next = peek(cursor, 2);
+  if (peek(cursor).kind !== 'dash' || peek(cursor, 1).kind !== 'number' || next.kind !== 'word') return false;
+  return CHAINS.has(next.text) || findName(cursor.lexicon, cursor.tokens, cursor.at + 2) !== null;
+}
+
+const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
 
 /** `Rows 15-17 (15-17, 17-20)`: a range for each size; null when none stands behind the first. */
 function readRanges(cursor: Cursor, first: Num, last: Num): { from: Num; to: Num } | null {

@@ -25,6 +25,21 @@ export function readMakerNote(cursor: Cursor): Step {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `RS facing`, `the right side facing you`: which side; null with the cursor where it was. */
+export function readFacingSide(cursor: Cursor): 'RS' | 'WS' | null {
+  const from = cursor.at;
+  takeAny(cursor, 'the');
+  const short = takeAny(cursor, 'rs', 'ws');
+  const word = short ?? takeAny(cursor, 'right', 'wrong');
+  if (word !== null && short === null) takeAny(cursor, 'side');
+  if (word !== null && takeAny(cursor, 'facing') !== null) {
+    takeAny(cursor, 'you', 'up');
+    return word.startsWith('r') ? 'RS' : 'WS';
+  }
+  cursor.at = from;
+  return null;
+}
+
 /** `WS now facing`, `RS facing throughout`. */
 export function readFacing(cursor: Cursor): Step | null {
   const from = cursor.at;

@@ -23,6 +23,14 @@ const WORDS: ReadonlyMap<string, number> = new Map(
     'ten',
     'eleven',
     'twelve',
+    'thirteen',
+    'fourteen',
+    'fifteen',
+    'sixteen',
+    'seventeen',
+    'eighteen',
+    'nineteen',
+    'twenty',
   ].map((word, i) => [word, i]),
 );
 

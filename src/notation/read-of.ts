@@ -1,8 +1,8 @@
 /** One of several named as a place: `2nd ch from hook`, `3rd ch of beg ch-5`, `center dc of next shell`, `3rd of 5 tr`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
-import { readChainName } from './read-chain-name.ts';
+import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
@@ -27,13 +27,18 @@ function read(cursor: Cursor, from: number): Place | null {
   const justMade = nth === null ? null : readJustMade(cursor, nth, from);
   if (justMade !== null) return justMade;
   const what = readWhat(cursor);
-  if (what?.kind === 'ch' && nth !== null && takeWords(cursor, 'from', 'hook'))
+  if (what?.kind === 'ch' && nth !== null && takeFromHook(cursor))
     return { kind: 'from-hook', nth: { values: [nth], span: numberSpan }, span: spanSince(cursor, from) };
+  // `sl st in 3rd ch`: of the chain that the round began with.
+  if (what?.kind === 'ch' && nth !== null && atBoundary(cursor))
+    return { kind: 'of-chain', nth, chains: null, where: 'beginning', span: spanSince(cursor, from) };
   if (takeAny(cursor, 'of') === null) return null;
   takeAny(cursor, 'the');
   const chained = what === null || what.kind === 'ch';
   const chain =
-    chained && nth !== null && !(what === null && !namesChain(cursor)) ? readChainName(cursor) : null;
+    chained && nth !== null
+      ? ((what === null && !namesChain(cursor) ? null : readChainName(cursor)) ?? readPlainChain(cursor))
+      : null;
   if (chain !== null && nth !== null)
     return { kind: 'of-chain', nth, ...chain, span: spanSince(cursor, from) };
   const pick = takeAny(cursor, 'next', 'last', 'first');
@@ -52,6 +57,17 @@ function read(cursor: Cursor, from: number): Place | null {
     span: spanSince(cursor, from),
   } as const;
   return pick === 'last' ? { ...one, last: true } : one;
+}
+
+/** `from hook`, `from the hook`, `from your hook`. */
+function takeFromHook(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'from') !== null) {
+    takeAny(cursor, 'the', 'your');
+    if (takeAny(cursor, 'hook') !== null) return true;
+  }
+  cursor.at = start;
+  return false;
 }
 
 /** `3rd of 3-ch`, `3rd of first 3 ch`: without "ch" before "of" it is a chain that must be named. */

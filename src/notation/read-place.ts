@@ -2,11 +2,14 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
-import { readChainAtBeginning, readChainName } from './read-chain-name.ts';
+import type { ChainNamed } from './read-chain-name.ts';
+import { readChainInBrackets, readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
 import { readBelow, readGap } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
+import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
+import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
@@ -17,7 +20,7 @@ export interface PlaceRead {
   readonly loop: Loop | null;
 }
 
-const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at']);
+const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at', 'under']);
 
 /** True when a word that leads to a place stands here. */
 export function leadsToPlace(cursor: Cursor): boolean {
@@ -54,21 +57,24 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
 
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
   takeAny(cursor, 'the', 'a');
+  const start = cursor.at;
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
     if (takeAny(cursor, 'next', 'nxt') !== null) return readNext(cursor, from, true);
     const rest = readRemaining(cursor, from);
     if (rest !== null) return rest;
+    const passed = readPassedSeveral(cursor, from);
+    if (passed !== null) return passed;
     // `in each of 10 sc`: so many from here on.
     if (peek(cursor).kind === 'number' && wordAt(cursor, -1) === 'of' && peek(cursor, 1).kind !== 'dash')
       return readNext(cursor, from, true);
     if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
     const every = readEvery(cursor);
     takeAny(cursor, 'remaining', 'rem');
-    const what = readWhat(cursor);
+    // `sc in 2nd ch from hook and each across`.
+    const what = readWhat(cursor) ?? (ENDS.has(wordAt(cursor)) ? ANY_STITCH : null);
     if (what === null) return backTo(cursor, start);
     const within = what.kind === 'space' ? readSpaceOf(cursor) : null;
     if (what.kind === 'space' && within !== null) {
@@ -86,15 +92,12 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
       takeAny(cursor, 'the');
       takeAny(cursor, 'side', 'edge');
     }
-    const stop = readStop(cursor);
-    if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
-    return {
-      kind: 'each',
-      what,
-      stop: { kind: 'end', word: 'across', span: spanSince(cursor, from) },
-      span: spanSince(cursor, from),
-    };
+    const stop = readStop(cursor) ?? allOf(what, spanSince(cursor, from));
+    return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
+  const rowEnd = wordAt(cursor) === 'end' ? readEndOfRow(cursor, from) : null;
+  if (rowEnd !== null) return rowEnd;
+  if (wordAt(cursor) === 'all') return readAll(cursor, from) ?? backTo(cursor, start);
   const gap = readGap(cursor, from);
   if (gap !== null) return gap;
   const ofSpecialSpace = readOfSpecialSpace(cursor, from);
@@ -130,8 +133,16 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const end = takeAny(cursor, 'first', 'last');
   if (end !== null) {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
+    const passed = n === null && takeAny(cursor, 'skipped', 'missed') !== null;
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
+    // The first of the stitches just skipped.
+    if (passed)
+      return end === 'first'
+        ? { kind: 'passed', what, nth: 1, span: spanSince(cursor, from) }
+        : backTo(cursor, start);
+    const chain = end === 'last' && what.kind === 'space' ? readChainInBrackets(cursor) : null;
+    if (chain !== null) return chainSpace(chain, spanSince(cursor, from));
     return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'any') !== null) {
@@ -148,11 +159,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   )
     return { kind: 'ring', magic: true, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'ring', 'circle', 'center', 'centre') !== null) {
-    if (wordAt(cursor, -1).startsWith('cent') && !takeWords(cursor, 'of', 'ring')) {
-      cursor.at = start;
-      return readOneOf(cursor, from, start);
-    }
-    return { kind: 'ring', magic: false, span: spanSince(cursor, from) };
+    if (!wordAt(cursor, -1).startsWith('cent') || takeWords(cursor, 'of', 'ring'))
+      return { kind: 'ring', magic: false, span: spanSince(cursor, from) };
+    cursor.at = start;
   }
   if (takeWords(cursor, 'top', 'right', 'corner') || takeWords(cursor, 'top', 'right-hand', 'corner')) {
     // Seen from the side that faces, the top begins at the right.
@@ -164,9 +173,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     takeAny(cursor, 'the');
     const chain = readChainName(cursor);
     if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
-    const far = readChainAtBeginning(cursor);
-    if (far !== null)
-      return { kind: 'of-chain', nth: null, chains: far, where: 'beginning', span: spanSince(cursor, from) };
+    const skippedChain = readPlainChain(cursor);
+    if (skippedChain !== null)
+      return { kind: 'of-chain', nth: null, ...skippedChain, span: spanSince(cursor, from) };
     const made = readLastMade(cursor, from);
     if (made !== null) return made;
     takeAny(cursor, 'first');
@@ -176,17 +185,22 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
       ? backTo(cursor, start)
       : { kind: 'first', n: null, what, span: spanSince(cursor, from) };
   }
-  if (takeAny(cursor, 'skipped', 'missed') !== null) {
-    const what = readWhat(cursor) ?? ANY_STITCH;
-    const below = readBelow(cursor);
-    return below === null
-      ? { kind: 'passed', what, span: spanSince(cursor, from) }
-      : { kind: 'below', n: null, ...below, pick: 'skipped', what, span: spanSince(cursor, from) };
-  }
+  const skipped = takeOneOf(cursor, PASSED_WORDS) === null ? null : readPassed(cursor, from);
+  if (skipped !== null) return skipped;
   const ofSpecial = readOneOf(cursor, from, start);
   if (ofSpecial !== null) return ofSpecial;
+  // `under 5 ch`: the loop they make.
+  const under =
+    wordAt(cursor, -1) === 'under' || wordAt(cursor, -2) === 'under' ? readPlainChain(cursor) : null;
+  if (under !== null) {
+    const what: What = { kind: 'space', chains: under.chains, corner: false };
+    return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+  }
   const chain = readChainName(cursor);
+  if (chain !== null && takeChainSpace(cursor)) return chainSpace(chain, spanSince(cursor, from));
   if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
+  const passed = readPassedSeveral(cursor, from);
+  if (passed !== null) return passed;
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
@@ -202,6 +216,48 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     };
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+}
+
+/** `end of each row`, `end of first row`. */
+function readEndOfRow(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'end');
+  const of = takeAny(cursor, 'of') !== null;
+  takeAny(cursor, 'the');
+  const which = of ? takeAny(cursor, 'each', 'next', 'first', 'last') : null;
+  if (which === null || takeAny(cursor, 'row') === null) return backTo(cursor, start);
+  const what: What = { kind: 'row-end' };
+  const span = spanSince(cursor, from);
+  if (which === 'each') return { kind: 'each', what, stop: readStop(cursor) ?? allOf(what, span), span };
+  if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
+  return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
+}
+
+const ENDS = new Set(['across', 'around']);
+
+/** How far "each" goes where it is not said: to the end, or along one side. */
+function allOf(what: What, span: Place['span']): Stop {
+  if (what.kind === 'space' && what.side === true)
+    return { kind: 'before', what: { kind: 'space', chains: null, corner: true }, span };
+  return { kind: 'end', word: 'across', span };
+}
+
+/** `all 6 sts`, `all sts around`. */
+function readAll(cursor: Cursor, from: number): Place | null {
+  takeAny(cursor, 'all');
+  takeAny(cursor, 'of');
+  takeAny(cursor, 'the');
+  const n = isAmount(cursor) ? readNumber(cursor) : null;
+  const what = readWhat(cursor);
+  if (what === null) return null;
+  const span = spanSince(cursor, from);
+  if (n !== null) return { kind: 'next', n, what, each: true, span };
+  const stop = readStop(cursor) ?? allOf(what, span);
+  return { kind: 'each', what, stop, span: spanSince(cursor, from) };
+}
+
+function chainSpace(chain: ChainNamed, span: Place['span']): Place {
+  return { kind: 'of-chain', nth: null, ...chain, space: true, span };
 }
 
 /** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */
@@ -285,54 +341,6 @@ function readEvery(cursor: Cursor): number | null {
   if (takeAny(cursor, 'other') !== null) return 2;
   const every = wordAt(cursor, -1) === 'every' ? readOrdinal(cursor) : null;
   return every === null || every < 2 ? null : every;
-}
-
-/** `as joining`, `as ss`, `as first dc`: where the round begins. */
-function readAsJoin(cursor: Cursor): boolean {
-  const start = cursor.at;
-  if (takeAny(cursor, 'as') !== null) {
-    takeAny(cursor, 'the', 'last');
-    if (takeAny(cursor, 'joining', 'join', 'ss') !== null) {
-      if (takeAny(cursor, 'ss') === null) takeWords(cursor, 'sl', 'st');
-      return true;
-    }
-    if (takeWords(cursor, 'sl', 'st') || takeWords(cursor, 'slip', 'stitch')) return true;
-    if (takeAny(cursor, 'first') !== null && readWhat(cursor)?.kind === 'stitch') {
-      takeAny(cursor, 'made');
-      return true;
-    }
-  }
-  cursor.at = start;
-  return false;
-}
-
-/** `as last sc made`, which "same st" says by itself. */
-function takeLastMade(cursor: Cursor): void {
-  const start = cursor.at;
-  if (takeAny(cursor, 'as') !== null) {
-    takeAny(cursor, 'the');
-    takeAny(cursor, 'last');
-    if (readWhat(cursor)?.kind === 'stitch' && atLastMade(cursor)) return;
-  }
-  cursor.at = start;
-}
-
-function atLastMade(cursor: Cursor): boolean {
-  return (
-    takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made') || atBoundary(cursor)
-  );
-}
-
-/** `last sc made`, `sc just made` after "top of". */
-function readLastMade(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
-  takeAny(cursor, 'last');
-  const what = readWhat(cursor);
-  const made = takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made');
-  if (what !== null && (what.kind === 'stitch' || what.kind === 'st') && made)
-    return { kind: 'last-made', what, span: spanSince(cursor, from) };
-  cursor.at = start;
-  return null;
 }
 
 /** Whether `2 rows below, sk next st` stands here. */

@@ -1,12 +1,22 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, skipToBoundary, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import {
+  peek,
+  skipToBoundary,
+  spanOf,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Unit } from './line.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
-import type { RepeatRowsStep } from './tree.ts';
+import type { NoteStep, Num, RepeatRowsStep } from './tree.ts';
 
 const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
   ['row', 'row'],
@@ -64,19 +74,26 @@ function readLastRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   };
 }
 
-/** `even for 5 rows`, `straight for 3 rnds` after "work": null when that is not what stands here. */
+/** `even for 5 rows`, `straight for 3 rnds`, `5 rows even` after "work": null when that is not what stands here. */
 export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
+  const before = isNumber(cursor) ? readNumber(cursor) : null;
+  const said = before === null ? null : unitAt(cursor);
+  if (said !== null) cursor.at += 1;
+  if (before !== null && said === null) {
+    cursor.at = start;
+    return null;
+  }
   if (takeAny(cursor, 'even', 'straight') !== null) {
     if (takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') === null) {
       const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
       if (found !== null) cursor.at += found.length;
     }
     takeAny(cursor, 'for');
-    const n = readNumber(cursor);
-    const unit = unitAt(cursor);
+    const n = before ?? readNumber(cursor);
+    const unit = before === null ? unitAt(cursor) : said;
     if (n !== null && unit !== null) {
-      cursor.at += 1;
+      if (before === null) cursor.at += 1;
       takeAny(cursor, 'more');
       const until = { kind: 'times', n, more: false } as const;
       return {
@@ -105,12 +122,16 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
   return null;
 }
 
-/** `2`, `2 and 3`, `2-5`, `2, 3 and 4`. */
-function readRowNumbers(cursor: Cursor): number[] {
-  const rows: number[] = [];
+/** `2`, `2 and 3`, `2-5`, `2, 3 and 4`, `14 (14, 16)` for each size. */
+function readRowNumbers(cursor: Cursor): Num[] {
+  const rows: Num[] = [];
   for (;;) {
     const token = peek(cursor);
     if (token.kind !== 'number') return rows;
+    const perSize = readRowOfSizes(cursor);
+    if (perSize !== null) rows.push(perSize);
+    if (perSize !== null) return rows;
+    const span = spanOf(cursor, token);
     cursor.at += 1;
     const joint = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
     const named = joint && (unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r') ? 1 : 0;
@@ -119,24 +140,48 @@ function readRowNumbers(cursor: Cursor): number[] {
     if (range !== null && range.kind === 'number' && !isCount(cursor, 1 + named)) {
       cursor.at += 2 + named;
       const last = Math.min(range.value, token.value + LARGEST_NUMBER);
-      for (let row = token.value; row <= last; row += 1) rows.push(row);
-    } else rows.push(token.value);
-    const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || wordAt(cursor) === '&';
+      for (let row = token.value; row <= last; row += 1) rows.push({ values: [row], span });
+    } else rows.push({ values: [token.value], span });
+    const joined = peek(cursor).kind === 'comma' || wordAt(cursor) === 'and' || peek(cursor).text === '&';
     if (!joined) return rows;
-    const next = peek(cursor, 1);
-    if (next.kind !== 'number' || isTimes(cursor, 2)) return rows;
-    cursor.at += 1;
+    // `R2 and R3`, `Row 2 and Row 3`.
+    const unit = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r' ? 1 : 0;
+    const next = peek(cursor, 1 + unit);
+    if (next.kind !== 'number' || isTimes(cursor, 2 + unit)) return rows;
+    cursor.at += 1 + unit;
   }
+}
+
+/**
+ * `14 (14, 16)`: a row for each size; null when the brackets hold anything else. `Rep Row 2 (24)` with two sizes ends in
+ * a count: what is repeated has been worked.
+ */
+function readRowOfSizes(cursor: Cursor): Num | null {
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  const n = readNumber(cursor);
+  const worked = n?.values.every((row) => row === null || row <= cursor.reached) === true;
+  if (n !== null && n.values.length > 1 && worked && cursor.faults.length === faults) return n;
+  cursor.faults.length = faults;
+  cursor.at = from;
+  return null;
 }
 
 /** `2nd row`, `2nd and 3rd rows`; null when neither stands here. */
 function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
-  const rows: number[] = [];
+  const rows: Num[] = [];
+  takeAny(cursor, 'the', 'from');
   while (peek(cursor).kind === 'ordinal') {
-    rows.push(peek(cursor).value);
+    const token = peek(cursor);
+    const span = spanOf(cursor, token);
     cursor.at += 1;
-    const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma';
+    const ranged = wordAt(cursor) === 'to' || peek(cursor).kind === 'dash';
+    const last = ranged && peek(cursor, 1).kind === 'ordinal' ? peek(cursor, 1).value : token.value;
+    if (last > token.value) cursor.at += 2;
+    const end = Math.min(last, token.value + LARGEST_NUMBER);
+    for (let row = token.value; row <= end; row += 1) rows.push({ values: [row], span });
+    const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma' || peek(cursor).text === '&';
     if (joined && peek(cursor, 1).kind === 'ordinal') cursor.at += 1;
   }
   const unit = unitAt(cursor);
@@ -181,6 +226,12 @@ function takeMeasured(cursor: Cursor): boolean {
     takeAny(cursor, 'the', 'your');
     takeOneOf(cursor, PIECES);
     takeAny(cursor, 'is');
+    if (takeWords(cursor, 'as', 'long', 'as')) {
+      takeAny(cursor, 'you');
+      if (takeAny(cursor, 'required', 'desired', 'wanted', 'like') !== null) return true;
+      cursor.at = from;
+      return false;
+    }
     const measured = takeAny(cursor, 'measures', 'measure', 'about') !== null;
     takeAny(cursor, 'approximately', 'about', 'approx');
     if (measured && isNumber(cursor)) {
@@ -198,7 +249,68 @@ function takeMeasured(cursor: Cursor): boolean {
   return false;
 }
 
-const PIECES = new Set(['piece', 'work', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square', 'length']);
+/** `until piece measures 15 cm` at the end of a row that goes on to a height; null where the row is no such one. */
+export function readMeasured(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  if (!cursor.openEnded || !takeMeasured(cursor)) return null;
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `these 2 rows form the patt`: what "patt" means from here on; null with the cursor where it was. */
+export function readPattern(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  takeAny(cursor, 'these', 'the', 'last');
+  takeAny(cursor, 'last');
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const named =
+    n !== null && takeOneOf(cursor, UNITS) !== null && takeAny(cursor, 'form', 'set', 'make') !== null;
+  takeAny(cursor, 'the');
+  if (!named || takeAny(cursor, 'patt', 'pattern') === null) {
+    cursor.at = from;
+    return null;
+  }
+  cursor.patt.rows = n?.values[0] ?? null;
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+const UNITS = new Set(UNIT_WORDS.keys());
+
+/** `cont in patt until work measures 30 cm`: the rows that form the pattern, again; null where it is not said which or how long. */
+export function readInPattern(cursor: Cursor): RepeatRowsStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const last = cursor.patt.rows;
+  const worked = takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') !== null;
+  const until = worked && last !== null ? readUntil(cursor) : null;
+  if (last === null || until === null || until.kind === 'label') {
+    cursor.at = from;
+    return null;
+  }
+  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last, until, span: spanSince(cursor, from) };
+}
+
+/** `then Row 2 once`, `then 2nd row once more` behind rows that are repeated; null when it does not say how often. */
+export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
+  const from = cursor.at;
+  const rows = readRepeatRows(cursor, from);
+  if (rows !== null && rows.until.kind === 'times') return rows;
+  cursor.at = from;
+  return null;
+}
+
+const PIECES = new Set([
+  'piece',
+  'work',
+  'it',
+  'panel',
+  'scarf',
+  'blanket',
+  'strip',
+  'square',
+  'length',
+  'edging',
+  'band',
+]);
 
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
@@ -215,12 +327,34 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   ) {
     return { kind: 'height', endingWith: readEndingWith(cursor) };
   }
+  const total = readTotal(cursor);
+  if (total !== null) return total;
   const times = readTimes(cursor, cursor.at);
   if (times !== null && times.kind === 'times') return { kind: 'times', n: times.n, more: times.more };
   cursor.at = from;
   const endingWith = readEndingWith(cursor);
   if (endingWith !== null) return { kind: 'height', endingWith };
   return { kind: 'label' };
+}
+
+/** `until 24 rows have been worked`, `until there are 24 rows`: how many rows there are by then. */
+function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'until') !== null) {
+    const counted = takeWords(cursor, 'there', 'are') || takeWords(cursor, 'you', 'have');
+    const n = isNumber(cursor) ? readNumber(cursor) : null;
+    const unit = n === null ? null : unitAt(cursor);
+    if (unit !== null) cursor.at += 1;
+    takeAny(cursor, 'have', 'are');
+    takeAny(cursor, 'been');
+    const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
+    if (n !== null && unit !== null && (counted || done)) {
+      takeWords(cursor, 'in', 'all');
+      return { kind: 'total', n };
+    }
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `, ending with a Row 3`. */
@@ -230,6 +364,11 @@ function readEndingWith(cursor: Cursor): number | null {
   if (takeAny(cursor, 'ending', 'end') !== null) {
     takeAny(cursor, 'with', 'on', 'after');
     takeAny(cursor, 'a', 'the');
+    if (peek(cursor).kind === 'ordinal' && unitAt(cursor, 1) !== null) {
+      const { value } = peek(cursor);
+      cursor.at += 2;
+      return value;
+    }
     if (unitAt(cursor) !== null && peek(cursor, 1).kind === 'number') {
       const { value } = peek(cursor, 1);
       cursor.at += 2;

@@ -2,14 +2,16 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { readCounts } from './read-chain.ts';
 import { readOnlyBody } from './read-group.ts';
 import { readLoop } from './read-loop.ts';
-import { readNumber } from './read-number.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { readPlace } from './read-place.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readStitchName, readYarnLetter } from './read-yarn.ts';
-import type { Step } from './tree.ts';
+import type { Num, Place, Step, WorkStep } from './tree.ts';
 
 /** `3x (sc, 2 sc in next st)`: the number before what is repeated. */
 export function readTimesFirst(cursor: Cursor): readonly Step[] | null {
@@ -32,8 +34,9 @@ export function readRing(cursor: Cursor, from: number): Step | null {
   const start = cursor.at;
   takeAny(cursor, 'a', 'an');
   const named = takeAny(cursor, 'magic', 'adjustable') !== null;
-  if (named && takeAny(cursor, 'ring', 'circle', 'loop') !== null && atBoundary(cursor))
-    return { kind: 'ring', span: spanSince(cursor, from) };
+  const whole = named ? takeAny(cursor, 'ring', 'circle', 'loop') !== null : takeAny(cursor, 'mr') !== null;
+  const goesOn = peek(cursor).kind === 'colon' || wordAt(cursor) === 'work' || wordAt(cursor) === 'and';
+  if (whole && (atBoundary(cursor) || goesOn)) return { kind: 'ring', span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
 }
@@ -61,20 +64,77 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
   return null;
 }
 
-/** `start 6 sc in a magic loop`, `begin with 6 sc in ring`. */
+/** `start 6 sc in a magic loop`, `begin with 6 sc in ring`, `starting in 2nd ch from hook, sc in each ch`. */
 export function readStart(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
+  const place = readPlace(cursor)?.place ?? null;
+  if (place !== null)
+    return place.kind === 'from-hook' ? readFromHook(cursor, from, place) : back(cursor, from);
   takeAny(cursor, 'with');
   const worked = readWorkStep(cursor);
   if (worked === null) cursor.at = from;
   return worked;
 }
 
+/** What follows `starting in 2nd ch from hook,`: its first stitch goes there, and so on from there. */
+function readFromHook(
+  cursor: Cursor,
+  from: number,
+  place: Extract<Place, { kind: 'from-hook' }>,
+): readonly Step[] | null {
+  const skipped = peek(cursor).kind === 'open' ? readCounts(cursor) : null;
+  if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon') cursor.at += 1;
+  takeAny(cursor, 'work');
+  const [first, ...more] = readWorkStep(cursor) ?? [];
+  if (first?.kind !== 'work') return back(cursor, from);
+  const rest = withoutFirst(first);
+  if (rest === null) return back(cursor, from);
+  return [{ ...first, times: rest.times === null ? first.times : null, place, skipped }, rest, ...more];
+}
+
+/** What is left of `sc in each ch`, `sc in next 11 ch` and `sc 11` when one is worked; null when one cannot be told apart. */
+function withoutFirst(step: WorkStep): WorkStep | null {
+  const { place, times } = step;
+  if (place?.kind === 'each') return step;
+  if (place?.kind === 'next' && place.n !== null)
+    return { ...step, place: { ...place, n: oneLess(place.n) } };
+  return place === null && times !== null ? { ...step, times: oneLess(times) } : null;
+}
+
+function oneLess(n: Num): Num {
+  return { ...n, values: n.values.map((value) => (value === null || value === 0 ? value : value - 1)) };
+}
+
+function back(cursor: Cursor, at: number): null {
+  cursor.at = at;
+  return null;
+}
+
+/** `work 6 sc` behind "in a magic ring": into the ring, though it is not said again. */
+function readIntoRing(cursor: Cursor, from: number): Step | null {
+  const start = cursor.at;
+  const { kind } = peek(cursor);
+  if (kind === 'comma' || kind === 'colon') cursor.at += 1;
+  takeAny(cursor, 'work', 'make');
+  const faults = cursor.faults.length;
+  const [only, more] = (isNumber(cursor) ? readWorkStep(cursor) : null) ?? [];
+  if (only?.kind === 'work' && only.place === null && more === undefined) {
+    const span = spanSince(cursor, from);
+    return { ...only, place: { kind: 'ring', magic: true, span }, span };
+  }
+  cursor.faults.length = faults;
+  cursor.at = start;
+  return null;
+}
+
 /** `in BLO, sc in each st`, `in A 1 dc in next 10 sts`: how or with what the next steps are worked. */
 export function readLeadingIn(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
+  // `in a magic ring, ch 3, 2 dc in ring`.
+  const ring = readRing(cursor, from);
+  if (ring !== null) return readIntoRing(cursor, from) ?? ring;
   const loop = readLoop(cursor);
   if (loop !== null && wordAt(cursor) !== 'of') return { kind: 'loops', loop, span: spanSince(cursor, from) };
   const yarn = loop === null ? readYarnLetter(cursor) : null;

@@ -10,24 +10,32 @@ import {
   spanSince,
   take,
   takeAny,
+  takeOneOf,
   takeWords,
   textSince,
   wordAt,
 } from './cursor.ts';
 import { readChain } from './read-chain.ts';
-import { readEvenly, readWorking } from './read-edge.ts';
+import { readEvenly, readFarEdge, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
-import { isNumber, readNumber } from './read-number.ts';
-import { readRepeatRows, readWorkEven } from './read-rows.ts';
+import { isNumber } from './read-number.ts';
+import {
+  readInPattern,
+  readMeasured,
+  readPattern,
+  readRepeatRows,
+  readRowsOnceMore,
+  readWorkEven,
+} from './read-rows.ts';
 import { readShape } from './read-shape.ts';
+import { readSkip } from './read-skip.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
-import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readJoin, readWithYarn } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
-import type { NoteStep, Place, RepeatRowsStep, SkipStep, Step } from './tree.ts';
+import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
@@ -37,15 +45,16 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['sk', 'skip', 'miss'], readSkip),
   ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
-  ...entries(['in'], readLeadingIn),
-  ...entries(['start', 'begin'], readStart),
-  ...entries(['with', 'using'], readWithYarn),
-  ...entries(['change', 'changing', 'drop', 'carry'], readChange),
+  ...entries(['in', 'into'], readLeadingIn),
+  ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
+  ...entries(['with', 'using'], readWith),
+  ...entries(['change', 'changing', 'switch', 'drop', 'carry', 'pick'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
+  ...entries(['on', 'along'], readFarEdge),
   ...entries(
     [
       'place',
@@ -67,7 +76,14 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
       'cut',
       'block',
       'sew',
-      'continue',
+      'hide',
+      'trim',
+      'close',
+      'secure',
+      'press',
+      'steam',
+      'spray',
+      'fold',
       'note',
     ],
     readMakerNote,
@@ -76,6 +92,10 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['each', 'every'], readGrowth),
+  ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
+  ...entries(['until'], readMeasured),
+  ...entries(['these'], readPattern),
+  ...entries(['cont', 'continue'], readContinue),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
@@ -91,7 +111,12 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
   const own = nameHere(cursor)?.named.kind === 'special';
-  const reader = token.kind === 'word' && !own ? READERS.get(token.text) : undefined;
+  const reader =
+    token.kind === 'word' && !own
+      ? READERS.get(token.text)
+      : token.kind === 'ordinal'
+        ? readRowsOnceMore
+        : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
   // A reader that has said what is wrong is not followed by a second complaint.
@@ -134,6 +159,12 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
   ['rep', '"from *" or the number of a row, such as "rep Row 2",'],
   ['repeat', '"from *" or the number of a row, such as "repeat Row 2",'],
   ['as', 'the number of a row, such as "as Row 2",'],
+  ['cont', 'which rows form the pattern and how long, such as "rep Rows 2 and 3 until work measures 30 cm",'],
+  [
+    'continue',
+    'which rows form the pattern and how long, such as "rep Rows 2 and 3 until work measures 30 cm",',
+  ],
+  ['until', '"Rows 2 on:" before a row that goes on until a measure,'],
   ['ch', 'a number, such as "ch 3",'],
   ['chain', 'a number, such as "chain 3",'],
   ['with', 'a yarn\'s letter, such as "with A",'],
@@ -143,6 +174,7 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
   takeAny(cursor, 'then');
+  takeAlongEdge(cursor);
   if (
     atBoundary(cursor) ||
     peek(cursor).kind === 'open' ||
@@ -166,26 +198,27 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   return null;
 }
 
-/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
-function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
-  const from = cursor.at;
+/** `along the bottom edge` behind a step that has its place already: it says where the hand is by then. */
+function takeAlongEdge(cursor: Cursor): void {
+  if (wordAt(cursor) !== 'along') return;
+  const start = cursor.at;
   cursor.at += 1;
-  takeAny(cursor, 'the');
-  const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
-  const pick = said === 'first' || said === 'last' ? said : 'next';
-  const n = isAmount(cursor) ? readNumber(cursor) : null;
-  const what = readWhat(cursor);
-  if (what === null && n === null) {
-    cursor.at = from;
-    return null;
-  }
-  if (takeAny(cursor, 'behind') !== null) {
-    // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
-    skipStep(cursor);
-    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  }
-  return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+  takeAny(cursor, 'the', 'this');
+  takeOneOf(cursor, WHICH_EDGE);
+  if (takeAny(cursor, 'edge', 'side') === null || !atBoundary(cursor)) cursor.at = start;
 }
+
+const WHICH_EDGE = new Set([
+  'bottom',
+  'lower',
+  'top',
+  'upper',
+  'foundation',
+  'long',
+  'short',
+  'next',
+  'last',
+]);
 
 function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -227,6 +260,12 @@ function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
   return rows;
 }
 
+/** `cont in patt until work measures 30 cm`; to continue in any other way is a word to the maker. */
+function readContinue(cursor: Cursor): Step | null {
+  if (wordAt(cursor, 1) === 'in' && wordAt(cursor, 2).startsWith('patt')) return readInPattern(cursor);
+  return readMakerNote(cursor);
+}
+
 /** `same as Row 2`. */
 function readSameAs(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -259,6 +298,11 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   }
   const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
   if (even !== null) return even;
+  if (WAYS.has(wordAt(cursor))) {
+    // `work along the other side of the chain: 1 dc in next 5 ch`.
+    const along = readFarEdge(cursor);
+    if (along !== null) return along;
+  }
   const rows = readRepeatRows(cursor, from);
   if (rows !== null && isCertain(rows)) return rows;
   if (rows !== null) {
@@ -271,9 +315,18 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   return worked;
 }
 
+const WAYS = new Set(['on', 'along', 'down', 'up']);
+
 /** "Work last rnd twice" may count the one that is worked already; "rep" and "more" leave no doubt. */
 function isCertain({ last, until }: RepeatRowsStep): boolean {
   return last === undefined || until.kind !== 'times' || until.more;
+}
+
+/** `with B`; `with 3 sc in each corner` and `with last dc in top of tch` say what "working" says. */
+function readWith(cursor: Cursor): Step | null {
+  const next = peek(cursor, 1).kind;
+  if (next === 'number' || next === 'open') return readCorners(cursor);
+  return wordAt(cursor, 1) === 'last' ? readLastWorked(cursor) : readWithYarn(cursor);
 }
 
 /** `working 3 dc in each corner sp`: what the stitch before it makes where it meets those. */

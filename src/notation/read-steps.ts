@@ -4,9 +4,10 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
+import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
-import type { Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
+import type { GroupStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -59,7 +60,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       stated ??= count;
       if (count !== null) continue;
     }
-    if (takeAny(cursor, 'and', 'then') !== null) continue;
+    if (takeAny(cursor, 'and', 'then', 'now') !== null) continue;
     const at = cursor.at;
     const read = readStep(cursor);
     if (read !== null) for (const step of read) addStep(cursor, steps, step);
@@ -71,6 +72,12 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 
 /** What is worked in corners belongs to the stitch before it, which goes into each of something. */
 function addStep(cursor: Cursor, steps: Step[], step: Step): void {
+  putStep(cursor, steps, step);
+  const { blocks } = cursor.context;
+  if (blocks != null) foldBlock(steps, blocks);
+}
+
+function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
   if (ring !== null) steps.push(ring);
@@ -78,10 +85,18 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
   else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
     // `sc in each dc around, 3 sc in each ch-2 sp`: the spaces are met on the way round, not after it.
     const what: What = 'place' in step && step.place?.kind === 'each' ? step.place.what : { kind: 'corner' };
-    const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span: step.span };
-    const body: readonly Step[] =
-      step.kind === 'group' ? step.body : step.kind === 'work' ? [{ ...step, place: here }] : [];
-    steps[steps.length - 1] = { ...before, corners: { body, what } };
+    steps[steps.length - 1] = {
+      ...before,
+      corners: { body: bodyAt(step, step.span), what },
+      span: together(before, step),
+    };
+  } else if (isCornersEach(before) && liesBetween(step)) {
+    // `3 sc in each corner sp and sc in each dc around`: the same, told the other way about.
+    steps[steps.length - 1] = {
+      ...step,
+      corners: { body: bodyAt(before, before.span), what: before.place.what },
+      span: together(before, step),
+    };
   } else if (step.kind !== 'corners') steps.push(step);
   else if (before?.kind === 'work' && before.place?.kind === 'each')
     steps[steps.length - 1] = { ...before, corners: { body: step.body, what: step.what } };
@@ -93,6 +108,16 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** What a step works, as it is worked where it is met. */
+function bodyAt(step: Step, span: ShapeStep['span']): readonly Step[] {
+  const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span };
+  return step.kind === 'group' ? step.body : step.kind === 'work' ? [{ ...step, place: here }] : [];
+}
+
+function together(first: Step, last: Step): ShapeStep['span'] {
+  return { start: first.span.start, end: last.span.end };
 }
 
 /** `ch 24, sl st in first ch`: a ring, though the word is not said. */
@@ -112,6 +137,32 @@ export function isSpacesOnTheWay(before: WorkStep, step: Step): boolean {
   const stitches = place?.kind === 'each' && (place.what.kind === 'st' || place.what.kind === 'stitch');
   const next = step.place;
   return toEnd && stitches && next?.kind === 'each' && next.what.kind === 'space' && next.stop.kind === 'end';
+}
+
+type EachStep = (WorkStep | GroupStep) & { readonly place: Extract<Place, { kind: 'each' }> };
+
+/** What lies between spaces that were each worked into to the end before it: read with them as one step. */
+export function liesBetween(step: Step): step is WorkStep {
+  return step.kind === 'work' && step.corners === undefined && goesBetween(step);
+}
+
+export function isCornersEach(step: Step | undefined): step is EachStep {
+  if (step?.kind !== 'work' && step?.kind !== 'group') return false;
+  const { place } = step;
+  return (
+    place?.kind === 'each' && place.stop.kind === 'end' && isCornerPlace(place.what) && !('corners' in step)
+  );
+}
+
+function isCornerPlace(what: What): boolean {
+  return what.kind === 'corner' || what.kind === 'space';
+}
+
+/** In each stitch, or in each space that is at no corner, to the end. */
+function goesBetween({ place }: WorkStep): boolean {
+  if (place?.kind !== 'each' || place.stop.kind === 'times') return false;
+  const { what } = place;
+  return what.kind === 'st' || what.kind === 'stitch' || (what.kind === 'space' && !what.corner);
 }
 
 /** What is gained or lost belongs to the stitch before it, which goes into each of something. */

@@ -26,10 +26,14 @@ export function readStop(cursor: Cursor): Stop | null {
   return readTo(cursor, from) ?? readTimes(cursor, from);
 }
 
-/** `all round`, `all around`, `repeat around`. */
+/** `all round`, `all around`, `all the way across`. */
 function skipFiller(cursor: Cursor): void {
-  if (wordAt(cursor) === 'all' && ['round', 'around', 'across'].includes(wordAt(cursor, 1))) cursor.at += 1;
+  if (wordAt(cursor) !== 'all') return;
+  const way = wordAt(cursor, 1) === 'the' && wordAt(cursor, 2) === 'way' ? 3 : 1;
+  if (END_WORDS.has(wordAt(cursor, way))) cursor.at += way;
 }
+
+const END_WORDS = new Set(['across', 'around', 'round', 'to']);
 
 /** `for a total of 4 times`, `4 times in all`, `4 times in total`: so many in all, the pass as written among them. */
 export function readInAll(cursor: Cursor): Stop | null {

@@ -20,8 +20,21 @@ export function readWhat(cursor: Cursor): What | null {
   if (takeAny(cursor, 'corner', 'corners') !== null) {
     const space = readSpace(cursor);
     if (space !== null) return { ...space, corner: true };
-    takeOneOf(cursor, STITCH_WORDS);
+    if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
     return { kind: 'corner' };
+  }
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null) {
+    // `center ch-2 sp` of a shawl: the corner it grows from.
+    const space = readSpace(cursor);
+    if (space !== null) return { ...space, corner: true };
+    cursor.at = from;
+    return null;
+  }
+  if (takeAny(cursor, 'side') !== null) {
+    const between = readSpace(cursor);
+    if (between !== null) return { ...between, side: true };
+    cursor.at = from;
+    return null;
   }
   const space = readSpace(cursor);
   if (space !== null) return space;
@@ -130,6 +143,19 @@ function readGroupWord(cursor: Cursor): What | null {
   return null;
 }
 
+/** `below`, `from the row before`, `of previous row`: where it stands anyway. */
+function takeBelow(cursor: Cursor): void {
+  if (takeAny(cursor, 'below') !== null) return;
+  const start = cursor.at;
+  if (takeAny(cursor, 'from', 'of', 'on', 'in') !== null) {
+    takeAny(cursor, 'the');
+    const before = takeAny(cursor, 'previous', 'prev', 'last') !== null;
+    const row = takeAny(cursor, 'row', 'rnd', 'round') !== null;
+    if (row && (before || takeAny(cursor, 'before', 'below') !== null)) return;
+  }
+  cursor.at = start;
+}
+
 /** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */
 export function readSpaceOf(
   cursor: Cursor,
@@ -141,7 +167,7 @@ export function readSpaceOf(
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;
-      takeAny(cursor, 'below');
+      takeBelow(cursor);
       return {
         of: found.named.name,
         pick: pick === null ? 'next' : pick === 'last' || pick === 'each' || pick === 'same' ? pick : 'next',

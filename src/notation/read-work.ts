@@ -6,7 +6,8 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts, readNumberedChain } from './read-chain.ts';
-import { readEvenlyAfter, takeOfFoundation } from './read-edge.ts';
+import { readEvenlyAfter } from './read-edge.ts';
+import { takeOfFoundation } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
@@ -21,6 +22,8 @@ import type { Counts, Loop, Num, Place, Step, StitchName, WorkStep } from './tre
 export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const leadingLoop = readLoop(cursor);
+  // `blo-sc`.
+  if (leadingLoop !== null && peek(cursor).kind === 'dash') cursor.at += 1;
   takeAny(cursor, 'a', 'an');
   const named = nameHere(cursor) !== null;
   const shell = named ? null : readCountedShell(cursor, from);
@@ -35,6 +38,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const looped = readStitchWithLoop(cursor);
   const stitch = looped?.stitch ?? readStitchName(cursor);
   if (stitch === null) return null;
+  const loop = leadingLoop ?? looped?.loop ?? readLoopBehind(cursor);
   const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
   if (times === null && crossed) cursor.at += 1;
   // `sc2tog - (1, 2) times`, `sc twice in next st`: so many of them.
@@ -42,7 +46,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   if (often?.kind === 'times' && !often.more) times = often.n;
   else if (often !== null) return null;
   if (times === null && isAmount(cursor)) times = readNumber(cursor);
-  const steps = readPlaces(cursor, from, stitch, times, leadingLoop ?? looped?.loop ?? null);
+  const steps = readPlaces(cursor, from, stitch, times, loop);
   return steps === null ? null : readAndEach(cursor, from, readTogether(cursor, from, steps));
 }
 
@@ -59,6 +63,21 @@ function readStitchWithLoop(cursor: Cursor): { readonly stitch: StitchName; read
     stitch: { ...found.named, span: spanSince(cursor, from) },
     loop: end === 'blo' ? 'back' : 'front',
   };
+}
+
+/** `-blo`, `(blo)` behind a stitch; null with the cursor where it was. */
+function readLoopBehind(cursor: Cursor): Loop | null {
+  const start = cursor.at;
+  const { kind } = peek(cursor);
+  if (kind !== 'dash' && kind !== 'open') return null;
+  cursor.at += 1;
+  const loop = readLoop(cursor);
+  if (loop !== null && (kind === 'dash' || peek(cursor).kind === 'close')) {
+    if (kind === 'open') cursor.at += 1;
+    return loop;
+  }
+  cursor.at = start;
+  return null;
 }
 
 /** `5-dc shell in next st`: where the pattern has no shell of its own the number and the stitch say what it is. */
@@ -179,7 +198,7 @@ function readPlaces(
   } else if (leadsToPlace(cursor) && wordAt(cursor, 1) !== 'join') {
     const read = readPlace(cursor);
     if (read === null) return reportNoPlace(cursor);
-    loop = read.loop ?? loop;
+    loop = read.loop ?? readLoop(cursor) ?? loop;
     steps.push(workStep(cursor, from, stitch, times, loop, read.place));
   } else if (takeAny(cursor, 'around') !== null) return null;
   else steps.push(workStep(cursor, from, stitch, times, loop, null));
@@ -251,13 +270,30 @@ function placeFollows(cursor: Cursor): boolean {
 /** "around" that goes to the end of the round rather than around a post. */
 function endsRow(cursor: Cursor): boolean {
   const next = peek(cursor, 1);
-  if (next.kind !== 'word') return true;
+  // `FPtr around 2 skipped sts`, `around 2nd skipped st`.
+  if (next.kind !== 'word') return !SKIPPED.has(wordAt(cursor, 2));
   // `FPtr around dc 2 rows below`.
   if (wordAt(cursor, 3).startsWith('r') && wordAt(cursor, 4) === 'below') return false;
-  return !['next', 'the', 'post', 'posts', 'stem', 'stems', 'each', 'same', 'first', 'last'].includes(
-    next.text,
-  );
+  return !AROUND_WHAT.has(next.text);
 }
+
+/** What a post stitch goes around, behind the word "around". */
+const SKIPPED = new Set(['skipped', 'missed']);
+const AROUND_WHAT = new Set([
+  'next',
+  'the',
+  'post',
+  'posts',
+  'stem',
+  'stems',
+  'each',
+  'same',
+  'first',
+  'second',
+  'last',
+  'skipped',
+  'missed',
+]);
 
 /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
 function readSkippedCounts(cursor: Cursor): Counts | null {

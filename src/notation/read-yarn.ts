@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import {
+  atBoundary,
   nameHere,
   peek,
   skipToBoundary,
@@ -15,6 +16,8 @@ import {
 } from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
+import { takeOfFoundation } from './read-foundation.ts';
+import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
 
@@ -49,15 +52,9 @@ export function readYarnLetter(cursor: Cursor): string | null {
 export function readWithYarn(cursor: Cursor): Step | null {
   const from = cursor.at;
   takeAny(cursor, 'with', 'using');
-  const facing = (wordAt(cursor) === 'rs' || wordAt(cursor) === 'ws') && wordAt(cursor, 1) === 'facing';
-  if (facing) {
-    cursor.at += 2;
-    return {
-      kind: 'note',
-      text: wordAt(cursor, -2) === 'rs' ? 'with RS facing' : 'with WS facing',
-      span: spanSince(cursor, from),
-    };
-  }
+  const facing = readFacingSide(cursor);
+  if (facing !== null)
+    return { kind: 'note', text: `with ${facing} facing`, facing, span: spanSince(cursor, from) };
   const yarn = readYarnLetter(cursor);
   if (yarn === null) {
     cursor.at = from;
@@ -71,33 +68,50 @@ export function readWithYarn(cursor: Cursor): Step | null {
   return yarnStep('with', yarn, null, null, cursor, from);
 }
 
-/** `change to B in last yo [of last st]`, `drop A`, `carry A up side`. */
+/** `change to B in last yo [of last st]`, `drop A`, `carry A up side`, `pick up A`. */
 export function readChange(cursor: Cursor): Step | null {
   const from = cursor.at;
-  const word = takeAny(cursor, 'change', 'changing', 'drop', 'carry');
-  takeAny(cursor, 'to');
+  const word = takeAny(cursor, 'change', 'changing', 'switch') ?? takeAny(cursor, 'drop', 'carry', 'pick');
+  takeAny(cursor, 'to', 'up');
   const yarn = readYarnLetter(cursor);
-  if (word === null || yarn === null) {
+  const anew = yarn === null && word !== 'drop' && takeNewYarn(cursor);
+  if (word === null || (yarn === null && !anew)) {
     cursor.at = from;
     return null;
   }
   // "in last yo of last st", "loosely up the side": how it is always done, so it is not kept apart.
   const said = cursor.at;
   skipToBoundary(cursor);
-  const action = word === 'drop' ? 'drop' : word === 'carry' ? 'carry' : 'change';
+  const action = CHANGES.get(word) ?? 'change';
   const step = yarnStep(action, yarn, null, null, cursor, from);
   const when = cursor.at > said ? textSince(cursor, said) : '';
   // A row named is worth keeping: in a range only that one changes.
   return action === 'change' && /\d/.test(when) ? { ...step, when } : step;
 }
 
-/** `join [B] [with sl st] [in first sc] [to form ring]`. */
-export function readJoin(cursor: Cursor): Step | null {
+const CHANGES: ReadonlyMap<string, YarnStep['action']> = new Map([
+  ['drop', 'drop'],
+  ['carry', 'carry'],
+  ['pick', 'pick up'],
+]);
+
+/** `join [B] [with sl st] [in first sc] [to form ring]`; `in first ch of foundation ch` goes along that edge. */
+export function readJoin(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const join = readJoinStep(cursor);
+  if (join === null) return null;
+  const place = 'place' in join ? join.place : null;
+  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join];
+  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join];
+}
+
+function readJoinStep(cursor: Cursor): Step | null {
   const from = cursor.at;
   takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
   // Where no yarn is listed there is one, and joining it where the row begins anyway moves nothing.
   const plain = yarn === null && cursor.context.yarns.length === 0 && takeAny(cursor, 'yarn') !== null;
+  const anew = yarn === null && !plain && takeNewYarn(cursor);
   let stitch: StitchName | null = null;
   if (takeAny(cursor, 'with', 'by') !== null) {
     takeAny(cursor, 'a');
@@ -130,7 +144,7 @@ export function readJoin(cursor: Cursor): Step | null {
     return null;
   }
   if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  if (yarn !== null) return yarnStep('join', yarn, stitch, place, cursor, from);
+  if (yarn !== null || anew) return yarnStep('join', yarn, stitch, place, cursor, from);
   const span = spanSince(cursor, from);
   const join: JoinStep = {
     kind: 'join',
@@ -140,6 +154,16 @@ export function readJoin(cursor: Cursor): Step | null {
     span,
   };
   return join;
+}
+
+/** `new color`, `next yarn`, `a different color`: another, whichever it is. */
+function takeNewYarn(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'a', 'the');
+  const other = takeAny(cursor, 'new', 'next', 'different', 'another') !== null;
+  if (other && takeAny(cursor, 'color', 'colour', 'yarn', 'shade') !== null) return true;
+  cursor.at = from;
+  return false;
 }
 
 /** `join yarn`: the one there is. With several it has to be said which. */
@@ -161,6 +185,7 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
   takeAny(cursor, 'yarn');
   if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
   const first = { kind: 'fasten off', yarn: readYarnLetter(cursor), span: spanSince(cursor, from) } as const;
+  takeAtEnd(cursor);
   const steps: Step[] = [first];
   // `fasten off A and B`.
   while (first.yarn !== null && (wordAt(cursor) === 'and' || peek(cursor).text === '&')) {
@@ -174,6 +199,19 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
     steps.push({ kind: 'fasten off', yarn, span: spanSince(cursor, at + 1) });
   }
   return steps;
+}
+
+/** `at end of last row`, which is where it is said. */
+function takeAtEnd(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') !== null) {
+    takeAny(cursor, 'the');
+    const end = takeAny(cursor, 'end') !== null && takeAny(cursor, 'of') !== null;
+    takeAny(cursor, 'the', 'this');
+    takeAny(cursor, 'last', 'final');
+    if (end && takeAny(cursor, 'row', 'rnd', 'round') !== null && atBoundary(cursor)) return;
+  }
+  cursor.at = start;
 }
 
 /** `to form ring`, `to form a ring`. */
@@ -216,7 +254,7 @@ function readNumberedTogether(cursor: Cursor): StitchName | null {
 
 function yarnStep(
   action: YarnStep['action'],
-  yarn: string,
+  yarn: string | null,
   stitch: StitchName | null,
   place: Place | null,
   cursor: Cursor,

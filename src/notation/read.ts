@@ -7,15 +7,16 @@ import type { Context, Cursor } from './cursor.ts';
 import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
-import type { Instructions, Line, Unit } from './line.ts';
+import type { Instructions, Label, Line, Unit } from './line.ts';
 import { hookedStitch } from './read-hooked.ts';
 import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
+import { splitRepeats } from './split-repeats.ts';
 import type { Token } from './tokens.ts';
 import { isBlank, tokenise } from './tokens.ts';
-import type { Step } from './tree.ts';
+import type { Counts, Num, Step } from './tree.ts';
 
 export type { Context } from './cursor.ts';
 
@@ -30,8 +31,21 @@ export function readInstructions(
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
+  let reached = 0;
+  const patt = { rows: null };
   for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
-    const cursor = cursorOn({ mapped, tokens, context, lexicon, faults, offered, unit, readSteps });
+    const cursor = cursorOn({
+      mapped,
+      tokens,
+      context,
+      lexicon,
+      faults,
+      offered,
+      unit,
+      reached,
+      patt,
+      readSteps,
+    });
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
     if (alone) {
@@ -40,8 +54,10 @@ export function readInstructions(
     }
     const read = readLine(cursor);
     if (read === null) continue;
+    reached = reachedBy(read.label, reached);
     const sizes = heading === null ? scope : heading.sizes;
-    const sized = sizes === null ? read : { ...read, sizes };
+    const [sized, ...more] = splitRepeats(sizes === null ? read : { ...read, sizes }, context.file, faults);
+    if (sized === undefined) continue;
     const before = lines[lines.length - 1];
     // A count on a line of its own belongs to the row above it.
     if (
@@ -53,7 +69,7 @@ export function readInstructions(
       before.stated === null
     )
       lines[lines.length - 1] = { ...before, stated: sized.stated };
-    else lines.push(sized);
+    else lines.push(sized, ...more);
   }
   return { instructions: { lines }, diagnostics: faults };
 }
@@ -74,6 +90,8 @@ export function readPhrase(
     faults,
     offered: new Map(),
     unit: 'row',
+    reached: 0,
+    patt: { rows: null },
     readSteps,
   });
   const hooked = hookedStitch(mapped.text, context.terms);
@@ -123,6 +141,18 @@ function ofHand(cursor: Cursor, id: string): Step {
   };
 }
 
+/** The highest row that is numbered once a line with this label is read. */
+function reachedBy(label: Label | null, before: number): number {
+  if (label === null || label.kind === 'named') return before;
+  if (label.kind === 'next') return before + highest(label.n ?? null, 1);
+  if (label.to === 'on') return Number.POSITIVE_INFINITY;
+  return Math.max(before, highest(label.from, 0), highest(label.to, 0));
+}
+
+function highest(n: Num | null, otherwise: number): number {
+  return n === null ? otherwise : Math.max(...n.values.map((value) => value ?? 0));
+}
+
 function readLine(cursor: Cursor): Line | null {
   const before = cursor.faults.length;
   const heading = readHeading(cursor);
@@ -137,7 +167,9 @@ function readLine(cursor: Cursor): Line | null {
       .trim();
     return noteLine(text, span);
   }
-  const { steps, stated } = readSteps(cursor, 'line');
+  cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
+  const { steps: written, stated } = readSteps(cursor, 'line');
+  const steps = countingChains(written, cursor.counting);
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
     if (read === null) return null;
@@ -154,7 +186,31 @@ function readLine(cursor: Cursor): Line | null {
     );
   }
   const readable = cursor.faults.length === before;
-  return { label: read?.label ?? null, side: read?.side ?? null, steps, stated, readable, span };
+  const side = read?.side ?? facingSide(steps);
+  return { label: read?.label ?? null, side, steps, stated, readable, span };
+}
+
+/** What the count says of the row's first chain holds where nothing is said with the chain itself. */
+function countingChains(steps: readonly Step[], counting: Counts | null): readonly Step[] {
+  if (counting === null) return steps;
+  const at = steps.findIndex(({ kind }) => kind === 'chain' || kind === 'work');
+  const step = steps[at];
+  const told =
+    step?.kind === 'chain'
+      ? { ...step, counts: step.counts ?? counting }
+      : step?.kind === 'work' && step.place?.kind === 'from-hook'
+        ? { ...step, skipped: step.skipped ?? counting }
+        : null;
+  return told === null ? steps : [...steps.slice(0, at), told, ...steps.slice(at + 1)];
+}
+
+/** The side said to face where the row begins: `With WS facing, join B in …`. */
+function facingSide(steps: readonly Step[]): 'RS' | 'WS' | null {
+  for (const step of steps) {
+    if (step.kind === 'note' && step.facing !== undefined) return step.facing;
+    if (step.kind !== 'note' && step.kind !== 'yarn') return null;
+  }
+  return null;
 }
 
 /** A line of a few words that name no stitch and instruct nothing: `Shape cap`. It is kept as a note. */
@@ -196,7 +252,18 @@ function* lineTokens(
     const end = endOfStretch(text, from);
     const tokens = tokenise(text, from, end);
     yield* splitLines(
-      cursorOn({ mapped, tokens, context, lexicon, faults: [], offered: new Map(), unit, readSteps }),
+      cursorOn({
+        mapped,
+        tokens,
+        context,
+        lexicon,
+        faults: [],
+        offered: new Map(),
+        unit,
+        reached: 0,
+        patt: { rows: null },
+        readSteps,
+      }),
     );
     from = end + 1;
   }

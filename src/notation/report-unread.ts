@@ -7,6 +7,9 @@ import { stitchById, stitchNames, termsOf } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanOf, spanSince, textSince } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
+import { PLAIN_WORDS } from './plain-words.ts';
+import { skipStep } from './read-note.ts';
+import type { Token } from './tokens.ts';
 
 /** Words of instructions other than stitches, for the nearest-word search. */
 const INSTRUCTION_WORDS = [
@@ -89,7 +92,12 @@ export function reportUnknownWord(cursor: Cursor): void {
     cursor.faults.push(diagnose('word/other-terms', { file, span: spanSince(cursor, from) }, facts));
     return;
   }
-  const word = cursor.mapped.text.slice(token.start, token.end);
+  if (PLAIN_WORDS.has(token.text)) {
+    reportPlainWords(cursor);
+    return;
+  }
+  const end = endOfWord(cursor);
+  const word = cursor.mapped.text.slice(token.start, end.end);
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
     const named = specialName(cursor, word);
     const facts = {
@@ -107,8 +115,33 @@ export function reportUnknownWord(cursor: Cursor): void {
     reportUnread(cursor, from, null);
     return;
   }
-  const facts = { word, nearest: nearestWord(cursor, token.text) };
-  cursor.faults.push(diagnose('word/unknown', { file, span: spanOf(cursor, token) }, facts));
+  const facts = { word, nearest: nearestWord(cursor, word.toLowerCase()) };
+  const span = { start: spanOf(cursor, token).start, end: spanOf(cursor, end).end };
+  cursor.faults.push(diagnose('word/unknown', { file, span }, facts));
+}
+
+/** `C4B` is one word to a maker. */
+function endOfWord(cursor: Cursor): Token {
+  let ahead = 0;
+  for (let next = peek(cursor, 1); next.glued; next = peek(cursor, ahead + 1)) {
+    if (next.kind !== 'word' && next.kind !== 'number') break;
+    ahead += 1;
+  }
+  return peek(cursor, ahead);
+}
+
+/** Words that name no stitch: all of their sentence where they begin one, else up to the next comma. */
+function reportPlainWords(cursor: Cursor): void {
+  const from = cursor.at;
+  const before = peek(cursor, -1).kind;
+  const whole = cursor.brackets === 0 && (before === 'stop' || before === 'colon' || before === 'end');
+  if (!whole) skipStep(cursor);
+  else while (peek(cursor).kind !== 'stop' && peek(cursor).kind !== 'end') cursor.at += 1;
+  reportUnread(
+    cursor,
+    from,
+    'a stitch and where it goes, such as "… in next 3 sts", or "Note:" before a remark,',
+  );
 }
 
 /** A text with more unknown words than this is no text of instructions: what each may be meant for is not looked for. */
@@ -120,14 +153,40 @@ function nearestWord({ offered, context }: Cursor, word: string): string | null 
   if (before !== undefined) return before;
   if (offered.size >= MOST_OFFERS) return null;
   const names = stitchNames(context.terms).map(({ words }) => words);
-  const found = nearest(word, [...names, ...context.specials, ...INSTRUCTION_WORDS]);
+  const known = [...names, ...context.specials, ...INSTRUCTION_WORDS];
+  const found = nearest(
+    word,
+    known.filter((name) => mayBeMeant(word, name.toLowerCase())),
+  );
   offered.set(word, found);
   return found;
 }
 
+/** In words of three letters or fewer a changed letter makes another word: only letters swapped or one too many are slips. */
+function mayBeMeant(word: string, name: string): boolean {
+  if (word.length > 3) return name.length > 2;
+  if (word.length === name.length) return sorted(word) === sorted(name);
+  const [shorter, longer] = word.length < name.length ? [word, name] : [name, word];
+  return shorter.length > 1 && isWithin(shorter, longer);
+}
+
+function sorted(word: string): string {
+  return [...word].toSorted().join('');
+}
+
+/** Whether the letters of one stand in the other in their order. */
+function isWithin(shorter: string, longer: string): boolean {
+  let at = -1;
+  for (const letter of shorter) {
+    at = longer.indexOf(letter, at + 1);
+    if (at < 0) return false;
+  }
+  return true;
+}
+
 /** Reports the words from `from` up to the cursor as unread; names the first unknown one among them if there is one. */
 export function reportUnread(cursor: Cursor, from: number, expected: string | null): void {
-  const words = textSince(cursor, from);
+  const words = cutShort(textSince(cursor, from));
   cursor.faults.push(
     diagnose(
       'phrase/unread',
@@ -136,6 +195,15 @@ export function reportUnread(cursor: Cursor, from: number, expected: string | nu
     ),
   );
 }
+
+/** A sentence that goes on is quoted by its beginning. */
+function cutShort(words: string): string {
+  return words.length <= LONGEST_QUOTED
+    ? words
+    : `${words.slice(0, words.lastIndexOf(' ', LONGEST_QUOTED))} …`;
+}
+
+const LONGEST_QUOTED = 90;
 
 /** `beg cl` and `V-st` are names of two words. */
 function specialName(cursor: Cursor, word: string): string {

@@ -36,6 +36,8 @@ export type What =
       readonly kind: 'space';
       readonly chains: number | null;
       readonly corner: boolean;
+      /** `side sp`: one that is at no corner. */
+      readonly side?: true;
       /** Of a special stitch: `ch-2 sp of next shell`. */
       readonly of?: string;
     }
@@ -84,6 +86,8 @@ export type Place =
       readonly nth: number | null;
       readonly chains: number | null;
       readonly where: 'beginning' | 'turning';
+      /** `in turning ch-2 sp`: the space it leaves, not the chain. */
+      readonly space?: true;
       readonly span: Span;
     }
   /** `in center dc of next shell`, `in 3rd dc of next shell`. */
@@ -115,8 +119,14 @@ export type Place =
   | { readonly kind: 'last-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
   /** `in skipped st`: the first of those just skipped that has not been gone back to. */
-  /** `nth` for `in 2nd skipped st`. */
-  | { readonly kind: 'passed'; readonly what: What; readonly nth?: number; readonly span: Span }
+  /** `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
+  | {
+      readonly kind: 'passed';
+      readonly what: What;
+      readonly nth?: number;
+      readonly n?: Num;
+      readonly span: Span;
+    }
   /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */
   | {
       readonly kind: 'gap';
@@ -153,7 +163,7 @@ export type Stop =
 
 /** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
 export interface Counts {
-  /** The stitch's id, or null for "does not count". */
+  /** The stitch's id, or null for "does not count" and, with chains, for `(counts as ch-2 sp)`. */
   readonly as: string | null;
   /** Chains beyond the stitch, which make a space. */
   readonly plusChains: number;
@@ -276,9 +286,10 @@ export interface TurnStep {
 
 export interface YarnStep {
   readonly kind: 'yarn';
-  /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`. */
-  readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry';
-  readonly yarn: string;
+  /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`; `pick up A`. */
+  readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry' | 'pick up';
+  /** Null for `join new color`, which is left to the maker. */
+  readonly yarn: string | null;
   /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
   readonly when?: string;
   /** For `join B with sc in any ch-2 sp`. */
@@ -324,7 +335,8 @@ export interface EvenlyStep {
 export interface RepeatRowsStep {
   readonly kind: 'repeat rows';
   readonly unit: 'row' | 'round';
-  readonly rows: readonly number[];
+  /** `rep Row 14 (14, 16)` names one for each size. */
+  readonly rows: readonly Num[];
   /** `rep last 2 rows`: that many before this one, `rows` being empty. */
   readonly last?: number;
   /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
@@ -333,6 +345,8 @@ export interface RepeatRowsStep {
   readonly until:
     | { readonly kind: 'label' }
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
+    /** `until 24 rows have been worked`. */
+    | { readonly kind: 'total'; readonly n: Num }
     | { readonly kind: 'height'; readonly endingWith: number | null };
   readonly span: Span;
 }
@@ -376,5 +390,9 @@ export interface NoteStep {
   readonly text: string;
   /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
   readonly adds?: Num;
+  /** `working last dc in top of tch`: what the row's last stitch went into. */
+  readonly endsOn?: 'turning chain';
+  /** `with RS facing`: the side the row is worked from. */
+  readonly facing?: 'RS' | 'WS';
   readonly span: Span;
 }

@@ -8,6 +8,7 @@ import type { Step } from '../notation/tree.ts';
 import { plainText } from '../source/mapped-text.ts';
 import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { impliedBlocks } from './implied-blocks.ts';
 import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
 import { allUndescribed, withoutUndescribed } from './undescribed.ts';
@@ -26,7 +27,9 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
   const terms = termsOf(root);
   if (terms === null) return { parts: new Map(), specials: new Map(), implied: [], diagnostics: [] };
   const described = keysOf(root, 'special');
-  const implied = impliedSpecials(workTexts(root), terms, described);
+  const texts = workTexts(root);
+  const blocks = impliedBlocks(texts, terms, described);
+  const implied = [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])];
   const context = {
     file,
     terms,
@@ -34,11 +37,13 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
     yarns: keysOf(root, 'yarn'),
+    blocks: blocks?.shape ?? null,
   };
   const parts = new Map<number, Instructions>();
   const specials = new Map<string, readonly Step[]>();
   const diagnostics: Diagnostic[] = [];
-  for (const { name, work } of implied) specials.set(name, readPhrase(plainText(work), context).steps);
+  for (const { name, work } of implied)
+    specials.set(name, readPhrase(plainText(work), { ...context, blocks: null }).steps);
   for (const name of described) {
     const given = yamlAt(root, ['special', name]);
     const path: YamlPath = given?.kind === 'map' ? ['special', name, 'work'] : ['special', name];

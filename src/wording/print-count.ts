@@ -8,7 +8,7 @@ import type { Voice } from './voice.ts';
 
 /** `(counts as dc and ch 2)`, `(does not count as a st)`. */
 export function printCounts(counts: Counts, voice: Voice): string {
-  const verb = counts.as === null ? 'does not count' : 'counts';
+  const verb = countsForNothing(counts) ? 'does not count' : 'counts';
   return `(${verb} as ${countedAs(counts, voice)}${counts.throughout ? ' here and throughout' : ''})`;
 }
 
@@ -17,7 +17,13 @@ export function printSkipped(counts: Counts, skipped: number | null, voice: Voic
   const { ch } = voice.phrases;
   const chains = skipped === null ? ch.many : skipped === 1 ? ch.one : `${skipped} ${ch.many}`;
   const one = skipped === 1;
-  const verb = counts.as === null ? (one ? 'does not count' : 'do not count') : one ? 'counts' : 'count';
+  const verb = countsForNothing(counts)
+    ? one
+      ? 'does not count'
+      : 'do not count'
+    : one
+      ? 'counts'
+      : 'count';
   return `(skipped ${chains} ${verb} as ${countedAs(counts, voice)}${counts.throughout ? ' here and throughout' : ''})`;
 }
 
@@ -33,7 +39,13 @@ function printEntry(n: Num, what: StatedCount['entries'][number]['what'], voice:
   return what === null ? number : `${number} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
 }
 
+function countsForNothing({ as, plusChains }: Counts): boolean {
+  return as === null && plusChains === 0;
+}
+
 function countedAs(counts: Counts, voice: Voice): string {
+  if (counts.as === null && counts.plusChains > 0)
+    return printWhat({ kind: 'space', chains: counts.plusChains, corner: false }, false, voice);
   // The reader keeps "counts as a st", which names no stitch, under the id `st`.
   const plain = counts.as === null || counts.as === 'st';
   const stitch = plain ? `a ${voice.phrases.st.one}` : printStitch(counts.as, false, voice);

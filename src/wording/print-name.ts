@@ -36,7 +36,7 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
       return form(phrases.ch, many);
     case 'space': {
       const chains = what.chains === null ? '' : `${phrases.chainsOf(what.chains)} `;
-      const corner = what.corner ? `${phrases.corner.one} ` : '';
+      const corner = what.corner ? `${phrases.corner.one} ` : what.side === true ? 'side ' : '';
       const within = what.of === undefined ? '' : ` of ${printSpecial(what.of, false, voice)}`;
       return `${corner}${chains}${form(phrases.sp, many)}${within}`;
     }

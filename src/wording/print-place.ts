@@ -57,6 +57,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'from-hook':
       return `${ordinals(place.nth, voice)} ${phrases.ch.one} from hook`;
     case 'of-chain': {
+      if (place.space === true) return `${chainName(place.where, place.chains, voice)} ${phrases.sp.one}`;
       const head = place.nth === null ? 'top' : `${ordinal(place.nth)} ${phrases.ch.one}`;
       return `${head} of ${chainName(place.where, place.chains, voice)}`;
     }
@@ -77,7 +78,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'last-made':
       return `top of last ${printWhat(place.what, false, voice)} made`;
     case 'passed':
-      return `${place.nth === undefined ? '' : `${ordinal(place.nth)} `}skipped ${printWhat(place.what, false, voice)}`;
+      return passedWords(place, voice);
     case 'gap':
       if (place.first === true) return `between first and 2nd ${printWhat(place.what, true, voice)}`;
       if (place.each !== undefined && place.apart !== null)
@@ -99,6 +100,13 @@ function placeWords(place: Place, voice: Voice): string {
 /** The space itself, without the special stitch it belongs to. */
 function spaceWords({ chains, corner }: Extract<What, { kind: 'space' }>, voice: Voice): string {
   return printWhat({ kind: 'space', chains, corner }, false, voice);
+}
+
+/** `skipped st`, `2nd skipped st`, `2 skipped sts`. */
+function passedWords({ nth, n, what }: Extract<Place, { kind: 'passed' }>, voice: Voice): string {
+  if (n !== undefined)
+    return `${printNumber(n, voice.numbers)} skipped ${printWhat(what, isMany(n, voice.numbers), voice)}`;
+  return `${nth === undefined ? '' : `${ordinal(nth)} `}skipped ${printWhat(what, false, voice)}`;
 }
 
 /** `next 2 sc`, `skipped sc`, `next 2 skipped sc`. */

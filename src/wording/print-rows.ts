@@ -16,6 +16,8 @@ export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
     case 'times':
       if (step.even === true) return `${again} for ${printAmountOfRows(step, until.n, voice)}`;
       return `${again} ${printTimes(until.n, until.more, voice)}`;
+    case 'total':
+      return `${again} until ${printAmountOfRows(step, until.n, voice)} have been worked`;
     case 'height':
       return `${again} to height${endingWords(step, voice)}`;
   }
@@ -30,7 +32,8 @@ function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): stri
 function againWords({ unit, rows, last, even }: RepeatRowsStep, voice: Voice): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
   if (even === true) return voice.terms === 'UK' ? 'work straight' : 'work even';
-  if (last === undefined) return `${voice.phrases.repeat} ${form(noun, rows.length > 1)} ${rowList(rows)}`;
+  if (last === undefined)
+    return `${voice.phrases.repeat} ${form(noun, rows.length > 1)} ${rowList(rows, voice)}`;
   const words = form(noun, last > 1).toLowerCase();
   return `${voice.phrases.repeat} last ${last > 1 ? `${last} ` : ''}${words}`;
 }
@@ -41,11 +44,12 @@ function endingWords({ until, unit }: RepeatRowsStep, voice: Voice): string {
   return `, ending with a ${noun} ${until.endingWith}`;
 }
 
-/** `2`, `2 and 3`, `2–5`, `2, 4 and 6`. */
-function rowList(rows: readonly number[]): string {
-  const [first, last] = [rows[0], rows.at(-1)];
+/** `2`, `2 and 3`, `2–5`, `2, 4 and 6`, `14 (14, 16)`. */
+function rowList(rows: readonly Num[], voice: Voice): string {
+  const numbers = rows.map((row) => printNumber(row, voice.numbers));
+  const [first, last] = [numbers[0], numbers.at(-1)];
   if (first === undefined || last === undefined) return '';
-  const unbroken = rows.every((row, i) => row === first + i);
+  const unbroken = numbers.every((row, i) => row === String(Number(first) + i));
   if (rows.length > 2 && unbroken) return `${first}–${last}`;
-  return rows.length === 1 ? String(first) : `${rows.slice(0, -1).join(', ')} and ${last}`;
+  return rows.length === 1 ? first : `${numbers.slice(0, -1).join(', ')} and ${last}`;
 }

@@ -145,18 +145,20 @@ function printJoin(step: JoinStep, voice: Voice): string {
 }
 
 function printYarn(step: YarnStep, voice: Voice): string {
+  const yarn = step.yarn ?? (voice.terms === 'UK' ? 'new colour' : 'new color');
   switch (step.action) {
     case 'with':
-      return `with ${step.yarn}`;
+      return `with ${yarn}`;
     case 'change':
-      return `change to ${step.yarn} ${step.when ?? `in last ${voice.phrases.yarnOver}`}`;
+      return `change to ${yarn} ${step.when ?? `in last ${voice.phrases.yarnOver}`}`;
     case 'drop':
     case 'carry':
-      return `${step.action} ${step.yarn}`;
+    case 'pick up':
+      return `${step.action} ${yarn}`;
     case 'join': {
       const stitch = step.stitch === null ? '' : ` with ${printName(step.stitch, false, voice)}`;
       const place = step.place === null ? '' : ` ${printPlace(step.place, 'both', 'in', voice)}`;
-      return `join ${step.yarn}${stitch}${place}`;
+      return `join ${yarn}${stitch}${place}`;
     }
   }
 }

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import { z } from 'zod';
 import type { Context } from '../../src/notation/read.ts';
+import { impliedBlocks } from '../../src/pattern/implied-blocks.ts';
 import { impliedSpecials } from '../../src/pattern/implied-specials.ts';
 import type { MappedText } from '../../src/source/mapped-text.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
@@ -42,7 +43,7 @@ function partsOf(file: string): readonly PartText[] {
     terms,
     sizes: Math.max(1, sizes.length),
     sizeNames: sizes.map(({ name }) => name),
-    specials: specialsOf(
+    ...specialsOf(
       parts.map(({ work }) => work),
       terms,
       Object.keys(special),
@@ -57,6 +58,11 @@ export function specialsOf(
   texts: readonly string[],
   terms: Terms,
   described: readonly string[],
-): readonly string[] {
-  return [...described, ...impliedSpecials(texts, terms, described).map(({ name }) => name)];
+): Pick<Context, 'specials' | 'blocks'> {
+  const blocks = impliedBlocks(texts, terms, described);
+  const implied = [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])];
+  return {
+    specials: [...described, ...implied.map(({ name }) => name)],
+    blocks: blocks?.shape ?? null,
+  };
 }

@@ -32,7 +32,7 @@ const tradeLines: readonly PartText[] = readThemes()
     mapped: plainText(of.line),
     context: contextOf(of.terms, {
       sizes: of.sizes ?? 1,
-      specials: specialsOf([of.line], of.terms, Object.keys(of.special ?? {})),
+      ...specialsOf([of.line], of.terms, Object.keys(of.special ?? {})),
       yarns: of.yarns ?? [],
     }),
   }));

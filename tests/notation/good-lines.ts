@@ -24,5 +24,19 @@ export const GOOD_LINES: readonly string[] = [
   'Rnd 14: *Ch 3, sk next st, sc in next st; rep from * around, ending last rep with hdc in last st.',
   'Row 15: Sc in each st across, dec 1 st at each end, turn. (18 sc)',
   'Rnd 16: Make a magic ring, ch 1, FPtr around dc 2 rows below, sk next st, sc in sp between each 2 sts around, ch 3, sl st in top of last sc made, dc in every 3rd st around, inc 6 sts evenly.',
+  'Rows 3-14 (14, 16): Ch 2 (counts as ch-2 sp), sk first 3 sts, sc in each st across.',
+  'Rep Row 2 until 24 (28, 32) rows have been worked.',
+  'Rows 2 on: Ch 1, sc in each st across, turn, until piece measures 15 cm.',
+  'Row 17: With WS facing, join new color with sl st in any sc, 3 sc in each side sp, sc in turning ch-2 sp, turn.',
+  'Row 18: Sk next 2 sts, FPtr around next 2 sts, working behind sts just made, FPtr around 2 skipped sts, drop B, pick up A.',
+  'Row 19: Dc in each st across, working last dc in top of tch, sc in 3rd of 4 ch, sl st in next center ch-2 sp.',
+  'Rnd 20: 3 sc in each corner sp and sc in each dc around, *(3 dc, ch 2, 3 dc) in next corner, 3 dc in each side sp; rep from * around.',
   'Rnd 17: Sc in each sc and 3 sc in each ch-2 sp around, 3 sc in first ch of foundation ch, sc in each ch along foundation ch to last ch.',
+];
+
+/** Texts of more lines than one, without a fault. */
+export const GOOD_TEXTS: readonly string[] = [
+  'Rows 3-14 (14, 16): Sc in each st across.\nRep Row 14 (14, 16).',
+  'Rep Rows 2 and 3 twice, then Row 2 once.',
+  'These 2 rows form the patt.\nCont in patt until 24 (28, 32) rows have been worked.',
 ];

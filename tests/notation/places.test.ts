@@ -77,7 +77,7 @@ describe('every word keeps its place', () => {
       'Join B with sc in any ch-2 sp, fasten off A.',
       ['Join B with sc in any ch-2 sp', 'sc', 'in any ch-2 sp', 'fasten off A'],
     ],
-    ['Rows 4 on: Rep Rows 2 and 3 to height.', ['Rep Rows 2 and 3 to height', 'Rows 4 on', '4']],
+    ['Rows 4 on: Rep Rows 2 and 3 to height.', ['Rep Rows 2 and 3 to height', '2', '3', 'Rows 4 on', '4']],
   ])('%s', (text, expected) => {
     const found = words(text);
     expect(found.filter((each) => !expected.includes(each) && each !== text)).toEqual([]);

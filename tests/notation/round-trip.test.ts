@@ -3,14 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Line } from '../../src/notation/line.ts';
 import { readInstructions, readPhrase } from '../../src/notation/read.ts';
-import { isSpacesOnTheWay } from '../../src/notation/read-steps.ts';
+import { isCornersEach, isSpacesOnTheWay, liesBetween } from '../../src/notation/read-steps.ts';
 import type { Num, Place, Step, Stop, What } from '../../src/notation/tree.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
 import { STITCHES } from '../../src/stitches/table.ts';
 import { printLine, printSteps } from '../../src/wording/print-line.ts';
-import { GOOD_LINES } from './good-lines.ts';
+import { GOOD_LINES, GOOD_TEXTS } from './good-lines.ts';
 import { contextOf, linesOf, said } from './read-lines.ts';
 
 const TERMS: readonly Terms[] = ['US', 'UK'];
@@ -27,7 +27,7 @@ function readBack(
 }
 
 describe.each(TERMS)('printed in %s terms and read again, instructions say the same', (terms) => {
-  test.each(GOOD_LINES)('%s', (line) => {
+  test.each([...GOOD_LINES, ...GOOD_TEXTS])('%s', (line) => {
     const read = linesOf(line, 'US', { sizes: 3 });
     expect(said(readBack(read, terms))).toEqual(said(read));
   });
@@ -73,6 +73,7 @@ function anySequence(step: fc.Arbitrary<Step>, maxLength: number): fc.Arbitrary<
   return fc.array(step, { minLength: 1, maxLength }).filter((steps) =>
     steps.every((next, at) => {
       const before = steps[at - 1];
+      if (isCornersEach(before) && liesBetween(next)) return false;
       return before?.kind !== 'work' || !isSpacesOnTheWay(before, next);
     }),
   );
@@ -104,8 +105,11 @@ const anyName = fc.oneof(
   },
 );
 const anySpace: fc.Arbitrary<What> = fc
-  .tuple(fc.option(small), fc.boolean())
-  .map(([chains, corner]) => ({ kind: 'space', chains, corner }));
+  .tuple(fc.option(small), fc.constantFrom<'corner' | 'side' | null>('corner', 'side', null))
+  .map(([chains, at]): What => {
+    const space = { kind: 'space', chains, corner: at === 'corner' } as const;
+    return at === 'side' ? { ...space, side: true } : space;
+  });
 const anyWhat: fc.Arbitrary<What> = fc.oneof(
   fc.constant<What>({ kind: 'st' }),
   anyId.map((id): What => ({ kind: 'stitch', id })),
@@ -142,6 +146,15 @@ const anyPlace: fc.Arbitrary<Place> = fc.oneof(
       fc.constantFrom<'beginning' | 'turning'>('beginning', 'turning'),
     )
     .map(([nth, chains, where]): Place => ({ kind: 'of-chain', nth, chains, where, span })),
+  fc
+    .tuple(fc.option(small), fc.constantFrom<'beginning' | 'turning'>('beginning', 'turning'))
+    .map(([chains, where]): Place => ({ kind: 'of-chain', nth: null, chains, where, space: true, span })),
+  fc
+    .tuple(anyNum, anyId)
+    .map(([n, id]): Place => ({ kind: 'passed', what: { kind: 'stitch', id }, n, span })),
+  fc
+    .tuple(small, anyId)
+    .map(([nth, id]): Place => ({ kind: 'passed', what: { kind: 'stitch', id }, nth, span })),
   fc.tuple(fc.oneof(small, fc.constant<'center'>('center')), anyId).map(
     ([nth, id]): Place => ({
       kind: 'of-special',
@@ -206,7 +219,7 @@ const anyChain: fc.Arbitrary<Step> = fc
   .map(([n, counts]): Step => {
     if (counts === null) return { kind: 'chain', n, counts: null, span };
     const [as, chains, space, throughout] = counts;
-    const plusChains = as !== null && space ? chains : 0;
+    const plusChains = space ? chains : 0;
     return { kind: 'chain', n, counts: { as, plusChains, throughout, span }, span };
   });
 const anySkip: fc.Arbitrary<Step> = fc
@@ -237,6 +250,8 @@ const anyStep: fc.Arbitrary<Step> = fc.oneof(
       { kind: 'turn', what: 'do not join', span },
       { kind: 'fasten off', yarn: 'A', span },
       { kind: 'yarn', action: 'with', yarn: 'B', stitch: null, place: null, span },
+      { kind: 'yarn', action: 'pick up', yarn: 'A', stitch: null, place: null, span },
+      { kind: 'yarn', action: 'join', yarn: null, stitch: null, place: null, span },
       { kind: 'yarn', action: 'change', yarn: 'A', stitch: null, place: null, span },
       { kind: 'along', edge: 'foundation', span },
     ),

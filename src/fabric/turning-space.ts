@@ -1,0 +1,95 @@
+/** The space that the turning chain of the row below leaves beside its first stitch: `in turning ch-2 sp`, `in tch sp`. */
+
+import type { Place } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
+import { hasFlag } from './builder.ts';
+import { describeSite } from './describe-site.ts';
+import { FLAG, NONE } from './fabric.ts';
+import { countOwed, countSpaces, passPlace } from './find-site.ts';
+import type { Site } from './site.ts';
+import { plainSite } from './site.ts';
+import type { Worker } from './worker.ts';
+import { stuck } from './worker.ts';
+
+/** It is the last place there is; null with the trouble noted when the row below has no such chain. */
+export function turningSpace(worker: Worker, place: Extract<Place, { kind: 'of-chain' }>): Site | null {
+  const { sites } = worker;
+  const wanted = place.chains === null ? 'turning ch sp' : `turning ch-${place.chains} sp`;
+  const chain = turningChain(worker);
+  if (sites === null || chain === null) {
+    stuck(worker, { kind: 'used up', wanted, span: place.span });
+    return null;
+  }
+  const at = behindChain(sites, chain);
+  const beyond = at < 0 ? 0 : (sites[at]?.spaceChains ?? 0);
+  const upright = chain.end - chain.first;
+  if (place.chains !== null && ![upright, upright + beyond, beyond].includes(place.chains)) {
+    const found = `ch-${upright + beyond} turning chain`;
+    stuck(worker, { kind: 'not there', wanted, found, nth: sites.length, span: place.span });
+    return null;
+  }
+  const counted = sites.findLastIndex(({ node, isChain }) => isChain && isIn(chain, node));
+  const here = at >= 0 ? at : counted >= 0 ? counted : sites.length;
+  const left = (worker.lastWasSpace ? countSpaces : countOwed)(sites, worker.next, here);
+  if (left > 0 || worker.next > here) {
+    const trouble =
+      left > 0 ? ({ kind: 'passed over', count: left } as const) : ({ kind: 'used up' } as const);
+    stuck(worker, { ...trouble, wanted, span: place.span });
+    return null;
+  }
+  if (at >= 0) {
+    passPlace(worker, at);
+    return sites[at] ?? null;
+  }
+  worker.last = here;
+  worker.next = Math.max(worker.next, here);
+  // The chain itself may still be worked into, and need not be.
+  if (counted >= 0) worker.lastWasSpace = true;
+  return plainSite('gap', chain.end - 1, 'ch');
+}
+
+/** `working last dc in top of tch`: whether the row has come to the turning chain; the trouble is noted where it has not. */
+export function endsOnChain(worker: Worker, span: Span): boolean {
+  const { sites, builder, last } = worker;
+  const site = sites?.[last];
+  if (site === undefined || site.kind !== 'stitch' || hasFlag(builder, site.node, FLAG.turningChain))
+    return true;
+  const found = describeSite(site, worker.terms);
+  return stuck(worker, { kind: 'not there', wanted: 'top of the turning ch', found, nth: last + 1, span });
+}
+
+interface ChainRange {
+  readonly first: number;
+  readonly end: number;
+}
+
+function isIn({ first, end }: ChainRange, node: number): boolean {
+  return node >= first && node < end;
+}
+
+/** The upright chains at the start of the row below, or those skipped at the end of its foundation; null where there are none. */
+function turningChain({ builder, rowRanges, row }: Worker): ChainRange | null {
+  const below = rowRanges[row - 1];
+  if (below === undefined) return null;
+  const first = run(below.first, below.end, 1, (node) => hasFlag(builder, node, FLAG.turningChain));
+  if (first > below.first) return { first: below.first, end: first };
+  const foundation = rowRanges[row - 2];
+  const end = foundation?.end ?? 0;
+  const skipped = run(end - 1, (foundation?.first ?? 0) - 1, -1, (node) =>
+    hasFlag(builder, node, FLAG.turningChain),
+  );
+  return skipped < end - 1 ? { first: skipped + 1, end } : null;
+}
+
+/** The first index from `from` towards `to` of which it does not hold. */
+function run(from: number, to: number, step: 1 | -1, holds: (index: number) => boolean): number {
+  let at = from;
+  while (at !== to && holds(at)) at += step;
+  return at;
+}
+
+/** Where the chains stand that a turning chain has beyond the stitch it counts as; -1 where it has none. */
+function behindChain(sites: readonly Site[], { end }: ChainRange): number {
+  const space = sites.find(({ node, space }) => space !== NONE && node === end)?.space;
+  return space === undefined ? -1 : sites.findIndex((site) => site.space === space);
+}

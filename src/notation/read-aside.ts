@@ -1,0 +1,82 @@
+/** Brackets that hold words and work nothing: `(corner made)`, `(RS)`, `(the one that holds the first dc)`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, textSince, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
+import { readCounts } from './read-chain.ts';
+import { readGrowth } from './read-note.ts';
+import { isNumber } from './read-number.ts';
+import { reportUnread } from './report-unread.ts';
+import type { Step } from './tree.ts';
+
+/**
+ * Brackets that hold words and work nothing: `(corner made)`, `(RS)`, `(counts as dc)` after something that is no
+ * chain. Null when they hold instructions, with the cursor where it was.
+ */
+export function readAside(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const counts = readCounts(cursor);
+  if (counts !== null && counts.as === null && counts.plusChains > 0) {
+    // A stitch that stands for a space is not worked as one.
+    reportUnread(cursor, from, 'a chain before it, such as "ch 2 (counts as ch-2 sp)",');
+    return [];
+  }
+  if (counts !== null)
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  const growth = readBracketedGrowth(cursor);
+  if (growth !== null) return [growth];
+  // What begins with one of these is work, whatever follows.
+  if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
+  // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
+  const telling = TELLING.has(wordAt(cursor, 1));
+  let ahead = 1;
+  let names = false;
+  for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
+    const token = peek(cursor, ahead);
+    // `(1 sp made)`, but not `(2 sc in last sc made)`.
+    const counted = ahead === 1 && token.kind === 'number' && peek(cursor, 4).kind === 'close';
+    const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash' || counted;
+    names ||= counted;
+    if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
+    if (!words) return null;
+    names ||= findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null;
+  }
+  // `(picot made)` tells what has been worked.
+  if (names && wordAt(cursor, ahead - 1) !== 'made') return null;
+  const follows = peek(cursor, ahead + 1);
+  if (
+    isNumber(cursor, ahead + 1) ||
+    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across', 'to'].includes(follows.text))
+  )
+    return null;
+  cursor.at += ahead + 1;
+  return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+}
+
+/** What begins words about the work. */
+const TELLING = new Set([
+  'holding',
+  'see',
+  'counting',
+  'including',
+  'where',
+  'for',
+  'the',
+  'this',
+  'that',
+  'which',
+  'you',
+]);
+
+/** `(each round adds 8 sts)`. */
+function readBracketedGrowth(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const growth = readGrowth(cursor);
+  if (growth === null || peek(cursor).kind !== 'close') {
+    cursor.at = from;
+    return null;
+  }
+  cursor.at += 1;
+  return { ...growth, text: textSince(cursor, from), span: spanSince(cursor, from) };
+}

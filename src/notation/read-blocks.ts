@@ -1,0 +1,54 @@
+/** Blocks worked from corner to corner and written out, `ch 6, dc in 4th ch from hook, dc in next 2 ch`, as the stitches they are. */
+
+import type { Num, Step, StitchName, WorkStep } from './tree.ts';
+
+/** What the blocks of a text are made of. */
+export interface BlockShape {
+  readonly stitch: string;
+  /** The chain a row begins with, which of its chains is worked into first, and how many after that one. */
+  readonly chains: number;
+  readonly nth: number;
+  readonly more: number;
+  /** Chains from the space below up to the top of the block. */
+  readonly rise: number;
+}
+
+/** Puts one step for the last three where they are a block. */
+export function foldBlock(steps: Step[], shape: BlockShape): void {
+  const [first, second, third] = steps.slice(-3);
+  if (first === undefined || second === undefined || third === undefined) return;
+  const block = beginningBlock(first, second, third, shape) ?? nextBlock(first, second, third, shape);
+  if (block !== null) steps.splice(-3, 3, block);
+}
+
+function beginningBlock(chain: Step, work: Step, last: Step, shape: BlockShape): Step | null {
+  if (chain.kind !== 'chain' || 'of' in chain.n || !isOnly(chain.n, shape.chains)) return null;
+  if (!isStitch(work, shape) || !isStitch(last, shape)) return null;
+  const from = work.place?.kind === 'from-hook' && isOnly(work.place.nth, shape.nth);
+  const next =
+    last.place?.kind === 'next' && isOnly(last.place.n, shape.more) && last.place.what.kind === 'ch';
+  return from && next ? named('beg block', null, chain, last) : null;
+}
+
+function nextBlock(slip: Step, chain: Step, work: Step, shape: BlockShape): Step | null {
+  if (slip.kind !== 'work' || slip.stitch.kind !== 'stitch' || slip.stitch.id !== 'sl-st') return null;
+  if (chain.kind !== 'chain' || 'of' in chain.n || !isOnly(chain.n, shape.rise)) return null;
+  const { place } = slip;
+  const into = place !== null && 'what' in place && place.what.kind === 'space';
+  const same = isStitch(work, shape) && work.place?.kind === 'same' && isOnly(work.times, shape.more + 1);
+  return into && same ? named('block', place, slip, work) : null;
+}
+
+function isStitch(step: Step, { stitch }: BlockShape): step is WorkStep {
+  return step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === stitch;
+}
+
+function isOnly(n: Num | null, value: number): boolean {
+  return n?.values.every((one) => one === value) === true;
+}
+
+function named(name: string, place: WorkStep['place'], from: Step, to: Step): WorkStep {
+  const span = { start: from.span.start, end: to.span.end };
+  const stitch: StitchName = { kind: 'special', name, span };
+  return { kind: 'work', stitch, times: null, place, loop: 'both', skipped: null, span };
+}

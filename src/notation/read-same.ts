@@ -1,0 +1,59 @@
+/** Which stitch is meant by one worked before: `same st as joining`, `same st as last sc made`, `top of last sc made`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, spanSince, takeAny, takeWords } from './cursor.ts';
+import { isNumber } from './read-number.ts';
+import { readWhat } from './read-what.ts';
+import type { Place } from './tree.ts';
+
+/** `as joining`, `as ss`, `as first dc`: where the round begins. */
+export function readAsJoin(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'as') !== null) {
+    takeAny(cursor, 'the', 'last');
+    if (takeAny(cursor, 'joining', 'join', 'ss') !== null) {
+      if (takeAny(cursor, 'ss') === null) takeWords(cursor, 'sl', 'st');
+      return true;
+    }
+    if (takeWords(cursor, 'sl', 'st') || takeWords(cursor, 'slip', 'stitch')) return true;
+    if (takeAny(cursor, 'first') !== null) {
+      if (isNumber(cursor)) cursor.at += 1;
+      const first = readWhat(cursor)?.kind;
+      if (first === 'stitch' || first === 'st') {
+        takeAny(cursor, 'made');
+        return true;
+      }
+    }
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `as last sc made`, which "same st" says by itself. */
+export function takeLastMade(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'as') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'last');
+    if (readWhat(cursor)?.kind === 'stitch' && atLastMade(cursor)) return;
+  }
+  cursor.at = start;
+}
+
+function atLastMade(cursor: Cursor): boolean {
+  return (
+    takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made') || atBoundary(cursor)
+  );
+}
+
+/** `last sc made`, `sc just made` after "top of". */
+export function readLastMade(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'last');
+  const what = readWhat(cursor);
+  const made = takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made');
+  if (what !== null && (what.kind === 'stitch' || what.kind === 'st') && made)
+    return { kind: 'last-made', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}

@@ -1,0 +1,39 @@
+/** Stitches that are skipped: `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`, `skip next 8 sc for thumb`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { skipStep } from './read-note.ts';
+import { readNumber } from './read-number.ts';
+import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import type { NoteStep, SkipStep } from './tree.ts';
+
+/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
+export function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
+  const pick = said === 'first' || said === 'last' ? said : 'next';
+  const n = isAmount(cursor) ? readNumber(cursor) : null;
+  const what = readWhat(cursor);
+  if (what === null && n === null) {
+    cursor.at = from;
+    return null;
+  }
+  takePurpose(cursor);
+  if (takeAny(cursor, 'behind') !== null) {
+    // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
+    skipStep(cursor);
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+}
+
+/** `for thumb`, `for back neck`: what the stitches that are skipped will be. */
+function takePurpose(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'for') === null) return;
+  while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'and' && nameHere(cursor) === null)
+    cursor.at += 1;
+  if (!atBoundary(cursor) && wordAt(cursor) !== 'and') cursor.at = start;
+}

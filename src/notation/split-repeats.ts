@@ -1,0 +1,40 @@
+/** A line that repeats rows and then others in, `Rep Rows 2 and 3 4 times, then Row 2 once`; a line for each repeat out. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Line } from './line.ts';
+import type { Step } from './tree.ts';
+
+/** What stands behind the first repeat goes with it; the count at the end belongs to the last. */
+export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): readonly Line[] {
+  const starts = line.steps.flatMap(({ kind }, at) => (kind === 'repeat rows' ? [at] : []));
+  const second = line.steps[starts[1] ?? line.steps.length];
+  if (second === undefined) return [line];
+  const { label } = line;
+  if (label?.kind === 'next' || (label?.kind === 'numbered' && label.to !== null && label.to !== 'on')) {
+    // The label numbers all of the rows, and it is not said which of them are which.
+    const expected = 'a line of its own for each repeat';
+    faults.push(diagnose('phrase/unread', { file, span: second.span }, { words: 'then …', expected }));
+    return [{ ...line, steps: [], readable: false }];
+  }
+  return starts.map((at, i): Line => {
+    const steps = line.steps.slice(i === 0 ? 0 : at, starts[i + 1]);
+    const last = i === starts.length - 1;
+    const span = {
+      start: i === 0 ? line.span.start : startOf(steps, line),
+      end: last ? line.span.end : endOf(steps, line),
+    };
+    const stated = last ? line.stated : null;
+    return i === 0
+      ? { ...line, steps, stated, span }
+      : { ...line, label: null, side: null, steps, stated, span };
+  });
+}
+
+function startOf(steps: readonly Step[], { span }: Line): number {
+  return steps[0]?.span.start ?? span.start;
+}
+
+function endOf(steps: readonly Step[], { span }: Line): number {
+  return steps.at(-1)?.span.end ?? span.end;
+}

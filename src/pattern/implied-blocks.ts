@@ -1,0 +1,56 @@
+/** Instructions worked from corner to corner in; the block and the beginning block they are made of, as special stitches, out. */
+
+import { ordinal } from '../notation/ordinal.ts';
+import type { BlockShape } from '../notation/read-blocks.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import { findStitch, stitchById, termsOf } from '../stitches/table.ts';
+import type { ImpliedSpecial } from './implied-specials.ts';
+
+const BEGINS =
+  /\b(?:ch (\d+)|(\d+) ch)[.,] *(?:1 )?([a-z]+) in (\d+)(?:th|rd) ch from (?:the |your )?hook(?:[.,] *| and )(?:1 )?(?:\3 )?in (?:each of )?(?:the )?next (\d+) ch/i;
+const GOES_ON = /\b(?:ch (\d+)|(\d+) ch), (\d+) ([a-z]+) in (?:the )?same (?:(?:ch-\d+|\d+-ch) )?sp/i;
+
+export interface ImpliedBlocks {
+  readonly specials: readonly ImpliedSpecial[];
+  readonly shape: BlockShape;
+}
+
+/**
+ * A block is begun with a chain of its own, and the next is worked into the space of the one below (common practice).
+ * Null where the text counts no blocks, describes its own, or the numbers of the two do not belong together.
+ */
+export function impliedBlocks(
+  texts: readonly string[],
+  terms: Terms,
+  described: readonly string[],
+): ImpliedBlocks | null {
+  const text = texts.find((one) => BEGINS.test(one) && GOES_ON.test(one) && /\bblocks?\b/i.test(one));
+  const begins = BEGINS.exec(text ?? '');
+  const goesOn = GOES_ON.exec(text ?? '');
+  if (begins === null || goesOn === null || described.some((name) => name.endsWith('block'))) return null;
+  const stitch = findStitch((begins[3] ?? '').toLowerCase(), terms);
+  const [chains, nth, more] = [Number(begins[1] ?? begins[2]), Number(begins[4]), Number(begins[5])];
+  const rise = Number(goesOn[1] ?? goesOn[2]);
+  const alike = begins[3]?.toLowerCase() === goesOn[4]?.toLowerCase();
+  if (
+    stitch === null ||
+    !alike ||
+    chains !== nth + more ||
+    rise !== nth - 1 ||
+    Number(goesOn[3]) !== more + 1
+  )
+    return null;
+  const { abbr } = termsOf(stitch, terms);
+  const slip = termsOf(stitchById('sl-st'), terms).abbr;
+  return {
+    specials: [
+      {
+        name: 'beg block',
+        fullName: 'beginning block',
+        work: `ch ${chains}, ${abbr} in ${ordinal(nth)} ch from hook, ${abbr} in next ${more} ch`,
+      },
+      { name: 'block', fullName: 'block', work: `(${slip}, ch ${rise}, ${more + 1} ${abbr}) in same sp` },
+    ],
+    shape: { stitch: stitch.id, chains, nth, more, rise },
+  };
+}
