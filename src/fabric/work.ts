@@ -10,7 +10,7 @@ import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
-import { chainHabits } from './notes-chains.ts';
+import { chainHabits, everyChainInNotes } from './notes-chains.ts';
 import { partShape } from './part-shape.ts';
 import { planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
@@ -73,6 +73,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   if (first !== undefined) yarnIndex(worker, first.letter);
   for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
     worker.throughout.set(chains, habit);
+  worker.everyChain = everyChainInNotes(pattern.notes ?? []);
   for (const [offset, counts] of plan.readings?.settled ?? []) worker.settled.set(offset, counts);
   for (const [chains, what] of plan.readings?.throughout ?? []) worker.throughout.set(chains, what);
   const rows: FabricRow[] = [];
@@ -198,8 +199,7 @@ function workPart(
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
         worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
-      const isTold = worked.assumed?.joinedTo === true && worked.assumed.counts;
-      if (worked.assumed !== null && !isTold && !warned.has(worked.assumed.chains)) {
+      if (worked.assumed !== null && !worked.assumed.told && !warned.has(worked.assumed.chains)) {
         warned.add(worked.assumed.chains);
         diagnostics.push(chainWarning(worked.assumed, worker, file));
       }

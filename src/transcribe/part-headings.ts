@@ -1,6 +1,6 @@
 /** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
 
-import { isInstruction } from './instruction-words.ts';
+import { isInstruction, opensWork } from './instruction-words.ts';
 import { tableUnit } from './page-lines.ts';
 import { rowLabel } from './row-labels.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
@@ -46,7 +46,7 @@ export function partHeading(lines: readonly TextLine[], index: number, strict: b
   // Among materials a short line is one of them, unless its rows follow at once.
   const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
   if (!marked && !named && !(isTitled(text) && apart)) return null;
-  return leadsToWork(lines, index + 1) && made.name !== '' ? made : null;
+  return leadsToWork(lines, index + 1, strict) && made.name !== '' ? made : null;
 }
 
 function isShort(text: string): boolean {
@@ -64,13 +64,15 @@ export function isTitled(text: string): boolean {
 }
 
 /** A row, or an instruction before one, comes next; a sentence or two may stand between. */
-function leadsToWork(lines: readonly TextLine[], from: number): boolean {
+function leadsToWork(lines: readonly TextLine[], from: number, strict: boolean): boolean {
   let sentences = 0;
   for (let i = from; i < Math.min(lines.length, from + 6); i += 1) {
     const line = lines[i];
     if (line === undefined || line.isRule) continue;
     const { text } = line.text;
-    if (rowLabel(text) !== null || isInstruction(text)) return true;
+    if (rowLabel(text) !== null || (strict ? opensWork(text) : isInstruction(text))) return true;
+    // `Picot:` and under it its words: among special stitches no row is far.
+    if (strict && isInstruction(text)) return false;
     const cells = line.cells.map((cell) => cell.text);
     if (cells.length > 1 && (tableUnit(cells) !== null || isInstruction(cells[1] ?? ''))) return true;
     sentences += 1;

@@ -1,7 +1,7 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
 import { findHeading, type Heading } from './headings.ts';
-import { isInstruction, isProse } from './instruction-words.ts';
+import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { makeIn, partHeading } from './part-headings.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
@@ -124,6 +124,12 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
 /** What is told wherever it stands: the terms, the designer, whose work it is. */
 function sortAnywhere(walk: Walk, line: TextLine): boolean {
   const { text } = line.text;
+  if (isChainRule(text)) {
+    // Among the rows it holds from there on.
+    if (walk.state === 'part' && walk.parts.length > 0) addWork(walk, line, 'note', null);
+    else put(walk, 'notes', itemOf(line, line.text));
+    return true;
+  }
   if (onlyStatesTerms(text) && !(walk.state === 'part' && isInstruction(text))) {
     put(walk, 'terms', itemOf(line, line.text));
     return true;

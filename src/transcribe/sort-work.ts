@@ -1,7 +1,14 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
 import type { MappedText } from '../source/mapped-text.ts';
-import { isForMaker, isInstruction, isNamedInstruction, isProse, namesWork } from './instruction-words.ts';
+import {
+  isForMaker,
+  isInstruction,
+  isNamedInstruction,
+  isProse,
+  namesWork,
+  opensWork,
+} from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
@@ -26,16 +33,22 @@ export function keepPending(walk: Walk): void {
 /** Whether a line without a label begins the work, or goes on with it. */
 export function startsWork(walk: Walk, index: number): boolean {
   const line = walk.lines[index];
-  if (line === undefined || walk.state === 'part' || !isInstruction(line.text.text)) return false;
+  if (line === undefined || walk.state === 'part') return false;
   const { text } = line.text;
+  const opens = opensWork(text);
+  if (!opens && !isInstruction(text)) return false;
   if (/\bcounts?\b|\bthroughout\b/i.test(text) && !/\bin\b/i.test(text)) return false;
   if (/^[^.]{1,30}(?::|=|\s[–—-]\s)/.test(text) && isListState(walk.state)) return false;
   if (walk.state === 'finishing') return false;
-  if (walk.unlabelled) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
-  if (!line.gap && walk.state !== 'front') return false;
+  if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
+  if (!line.gap && walk.state !== 'front' && !opens) return false;
   if (isProse(text)) return false;
   const next = walk.lines.slice(index + 1, index + 4).find(({ isRule }) => !isRule);
-  return next !== undefined && (rowLabel(next.text.text) !== null || isInstruction(next.text.text));
+  if (next === undefined) return false;
+  const label = rowLabel(next.text.text);
+  // Right under a list or a note only a first row shows that the work begins.
+  if (opens && !line.gap && label?.number !== undefined && (label.number ?? 1) > 1) return false;
+  return label !== null || isInstruction(next.text.text);
 }
 
 const FINISHING =
