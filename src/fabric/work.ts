@@ -207,6 +207,8 @@ function workPart(
         rows.push(worked.row);
         pushRange(worker, worked.row);
       }
+      // `With B.` on a line of its own, before anything is made.
+      if (worked.top === null && worked.account === null && worked.faults.length === 0) continue;
       if (worked.top === null) {
         // What the row was meant to make is known if it says so: the rest can still be checked against that.
         const meant = statedStitches(piece.line.stated, setting.sizeIndex);
