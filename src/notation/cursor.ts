@@ -11,6 +11,12 @@ import type { StatedCount, Unit } from './line.ts';
 import type { Token } from './tokens.ts';
 import type { Num, Step } from './tree.ts';
 
+/** Another name of a yarn, word by word, and its letter. */
+export interface YarnName {
+  readonly words: readonly string[];
+  readonly letter: string;
+}
+
 /** What the words are read against. */
 export interface Context {
   /** Name of the file, for faults. */
@@ -24,6 +30,8 @@ export interface Context {
   readonly specials: readonly string[];
   /** Letters of the yarns the pattern lists. */
   readonly yarns: readonly string[];
+  /** What else rows may call them: their colours. */
+  readonly yarnNames?: readonly YarnName[];
 }
 
 export interface Cursor {

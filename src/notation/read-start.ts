@@ -8,7 +8,8 @@ import { readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
-import { readStitchName, readYarnLetter } from './read-yarn.ts';
+import { readStitchName } from './read-yarn.ts';
+import { readYarnLetter } from './read-yarn-name.ts';
 import type { Step } from './tree.ts';
 
 /** `3x (sc, 2 sc in next st)`: the number before what is repeated. */

@@ -11,6 +11,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
 import { allUndescribed, withoutUndescribed } from './undescribed.ts';
+import { yarnNames } from './yarn-names.ts';
 
 export interface ReadTexts {
   /** By the part's place in the list; one without readable text is absent. */
@@ -34,6 +35,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
     yarns: keysOf(root, 'yarn'),
+    yarnNames: yarnNames(keysOf(root, 'yarn').map((letter) => ({ letter, colour: colourOf(root, letter) }))),
   };
   const parts = new Map<number, Instructions>();
   const specials = new Map<string, readonly Step[]>();
@@ -94,6 +96,11 @@ function sizeNames(root: YamlNode): string[] {
     const node = yamlAt(root, ['sizes', index, 'name']);
     return node?.kind === 'text' ? node.text.text.trim() : '';
   });
+}
+
+function colourOf(root: YamlNode, letter: string): string | null {
+  const node = yamlAt(root, ['yarn', letter, 'colour']);
+  return node?.kind === 'text' ? node.text.text.trim() : null;
 }
 
 function itemCount(root: YamlNode, key: string): number {

@@ -6,6 +6,7 @@ import { readHook } from '../pattern/hook.ts';
 import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
+import { yarnNames } from '../pattern/yarn-names.ts';
 import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
 import { joinTexts } from './mapped-pieces.ts';
@@ -33,6 +34,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     sizeNames: sizes.map(({ name }) => name),
     specials: transcript.specials.map(({ name }) => name),
     yarns: transcript.yarns.map(({ letter }) => letter),
+    yarnNames: yarnNames(transcript.yarns),
   };
   const diagnostics: Diagnostic[] = [...transcript.questions];
   const specials = transcript.specials.flatMap(({ name, fullName, work, how, span }): Special[] => {
