@@ -15,7 +15,8 @@ export function readYarnLetter(cursor: Cursor): string | null {
   if (token.kind === 'word') {
     const number = peek(cursor, 1);
     const numbered = number.kind === 'number' && number.glued;
-    const letter = (numbered ? letterAt(cursor, token, number, named) : null) ?? letterAt(cursor, token, token, named);
+    const letter =
+      (numbered ? letterAt(cursor, token, number, named) : null) ?? letterAt(cursor, token, token, named);
     if (letter !== null) return letter;
   }
   cursor.at = from;

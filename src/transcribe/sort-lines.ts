@@ -9,6 +9,7 @@ import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
 import { addRow, addWork, keepPending, openPart, sortInPart, startsWork } from './sort-work.ts';
 import type { SortedLines } from './sorted-lines.ts';
+import { isSupplyLine } from './supply-lines.ts';
 import { asTableRow } from './table-rows.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { designerIn } from './title-lines.ts';
@@ -161,6 +162,10 @@ function sortByState(walk: Walk, line: TextLine): void {
   const { title, about } = walk.buckets;
   switch (walk.state) {
     case 'front': {
+      if (isSupplyLine(text)) {
+        put(walk, 'materials', item);
+        return;
+      }
       const tells = isProse(text) && /[.!]$/.test(text) && about.length < 2 && title.length > 0;
       put(walk, tells ? 'about' : 'kept', item);
       return;

@@ -66,6 +66,12 @@ const textFaults = {
     why: 'A reader could not tell which number is hers.',
     try: 'name them near the top, such as "Sizes: small (medium, large)".',
   }),
+  'text/colours': ({ said, listed }: { readonly said: number; readonly listed: number }): Wording => ({
+    severity: 'warning',
+    message: `${said} colours are said to be needed, and ${listed} are listed`,
+    why: 'A reader buys what is listed, and would stop for want of a colour.',
+    try: 'list each colour with its letter, or put the number right.',
+  }),
   'text/hook': ({ read, also }: { readonly read: string; readonly also: string }): Wording => ({
     severity: 'warning',
     message: `the hook was read as ${read}, and ${also} is named as well`,

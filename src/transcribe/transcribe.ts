@@ -8,7 +8,7 @@ import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
 import { readGauge } from './read-gauge.ts';
 import { readHook } from './read-hook.ts';
-import { readMaterials } from './read-materials.ts';
+import { readMaterials, yarnPieces } from './read-materials.ts';
 import { readParts } from './read-parts.ts';
 import { readSizes } from './read-sizes.ts';
 import { readStitches } from './read-stitches.ts';
@@ -20,6 +20,7 @@ import { tidyLines, withoutOrnament } from './tidy-lines.ts';
 import type { Given, Piece, TranscribedNote, TranscribedSize, Transcript } from './transcript.ts';
 import { unwrap } from './unwrap.ts';
 import { usedYarns } from './used-yarns.ts';
+import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
@@ -121,10 +122,21 @@ export function transcribe(source: Source): Transcript {
     materials.yarns.map(({ letter }) => letter),
     asked,
   );
+  // A list that gives letters gives all of them: another one in the rows is a fault of theirs.
+  const listed = materials.lettered
+    ? materials.yarns
+    : withLettersOfRows(
+        materials.yarns,
+        unlisted.map(({ value }) => value),
+      );
+  const others = materials.lettered
+    ? []
+    : unlisted.filter(({ value }) => !listed.some(({ letter }) => letter === value));
+  for (const piece of yarnPieces(materials.yarnItems, listed)) pieces.push(piece);
   const yarns = [
     // Numbers for another number of sizes than there are would be given to the wrong ones.
-    ...materials.yarns.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
-    ...unlisted.map(({ value, span }) => ({
+    ...listed.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
+    ...others.map(({ value, span }) => ({
       letter: value,
       colour: null,
       weight: null,
