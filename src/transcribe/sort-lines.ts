@@ -34,7 +34,7 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
     return;
   }
   const part = partHeading(walk.lines, index, isListState(walk.state));
-  if (part !== null) openPart(walk, line, part.name, part.make);
+  if (part !== null) openPart(walk, line, part);
   else if (sortAnywhere(walk, line)) return;
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
   else sortByState(walk, line);
@@ -115,8 +115,8 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
     const make = makeIn(words.replace(/^to make/i, ''));
     walk.headings.push(itemOf(line, line.text));
     // `Square`, and below it `To make (make 2)`.
-    const { heading = null, name = null } = walk.pending ?? {};
-    if (make > 1) walk.pending = { heading, name, make, lines: [] };
+    const { heading = null, name = null, beside = null } = walk.pending ?? {};
+    if (make > 1) walk.pending = { heading, name, make, beside, lines: [] };
   } else if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
     put(walk, 'title', itemOf(line, rest));
   else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);

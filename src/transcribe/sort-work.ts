@@ -10,17 +10,18 @@ import {
   opensWork,
 } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
+import type { PartHeading } from './part-headings.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { isListState, itemOf, put, type Walk } from './walk.ts';
 
-export function openPart(walk: Walk, line: TextLine, name: string, make: number): void {
+export function openPart(walk: Walk, line: TextLine, { name, make, beside }: PartHeading): void {
   walk.state = 'part';
   walk.heading = null;
   walk.table = null;
   if (walk.pending !== null) keepPending(walk);
-  walk.pending = { heading: itemOf(line, line.text), name, make, lines: [] };
+  walk.pending = { heading: itemOf(line, line.text), name, make, beside, lines: [] };
 }
 
 /** A heading that no row follows is words like any other. */
@@ -122,7 +123,7 @@ export function addWork(
   } else if (part === undefined || (!inPart && number !== null && number <= 1 && part.lines.length > 0)) {
     const heading = walk.headings.at(-1);
     const name = last === undefined || heading === undefined ? null : (walk.heading?.words ?? null);
-    part = { heading: null, name, make: 1, lines: [] };
+    part = { heading: null, name, make: 1, beside: null, lines: [] };
     walk.parts.push(part);
   }
   walk.state = 'part';

@@ -3,6 +3,7 @@
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Heading, Section } from './headings.ts';
+import type { Beside } from './part-headings.ts';
 import type { TextLine } from './tidy-lines.ts';
 
 /** A line, or what stands on it behind a heading and its colon. */
@@ -28,6 +29,7 @@ export interface PartDraft {
   readonly heading: Item | null;
   readonly name: string | null;
   readonly make: number;
+  readonly beside: Beside | null;
   readonly lines: WorkLine[];
 }
 

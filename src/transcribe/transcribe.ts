@@ -87,7 +87,11 @@ export function transcribe(source: Source): Transcript {
     pieces.push({ kind: 'sizes', span: item.span, means: named.map(({ name }) => name).join(', ') });
   for (const item of besideSizes) note(item);
 
-  const { parts, pieces: rowPieces } = readParts(sorted.parts, title?.value ?? '');
+  const {
+    parts,
+    pieces: rowPieces,
+    ofHeadings,
+  } = readParts(sorted.parts, title?.value ?? '', materials.yarns);
   for (const piece of rowPieces) pieces.push(piece);
   const rows = parts.flatMap(({ lines }) => lines.map(({ text }) => text));
   const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
@@ -123,12 +127,13 @@ export function transcribe(source: Source): Transcript {
     asked,
   );
   // A list that gives letters gives all of them: another one in the rows is a fault of theirs.
-  const listed = materials.lettered
-    ? materials.yarns
-    : withLettersOfRows(
-        materials.yarns,
-        unlisted.map(({ value }) => value),
-      );
+  const listed =
+    materials.lettered || ofHeadings.size > 0
+      ? materials.yarns
+      : withLettersOfRows(
+          materials.yarns,
+          unlisted.map(({ value }) => value),
+        );
   const others = materials.lettered
     ? []
     : unlisted.filter(({ value }) => !listed.some(({ letter }) => letter === value));
