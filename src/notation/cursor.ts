@@ -5,7 +5,7 @@ import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import type { Found, Lexicon } from './lexicon.ts';
+import type { Found, FullName, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
 import type { Token } from './tokens.ts';
@@ -28,6 +28,8 @@ export interface Context {
   readonly sizeNames?: readonly string[];
   /** Names of the special stitches the pattern defines. */
   readonly specials: readonly string[];
+  /** Their names in full words, where they have one. */
+  readonly fullNames?: readonly FullName[];
   /** Letters of the yarns the pattern lists. */
   readonly yarns: readonly string[];
   /** What else rows may call them: their colours. */

@@ -34,8 +34,14 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     sizes: sizeCount(root),
     sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
+    fullNames: described.flatMap((name) => {
+      const full = textOf(root, ['special', name, 'name']);
+      return full === null ? [] : [{ full, name }];
+    }),
     yarns: keysOf(root, 'yarn'),
-    yarnNames: yarnNames(keysOf(root, 'yarn').map((letter) => ({ letter, colour: colourOf(root, letter) }))),
+    yarnNames: yarnNames(
+      keysOf(root, 'yarn').map((letter) => ({ letter, colour: textOf(root, ['yarn', letter, 'colour']) })),
+    ),
   };
   const parts = new Map<number, Instructions>();
   const specials = new Map<string, readonly Step[]>();
@@ -98,8 +104,8 @@ function sizeNames(root: YamlNode): string[] {
   });
 }
 
-function colourOf(root: YamlNode, letter: string): string | null {
-  const node = yamlAt(root, ['yarn', letter, 'colour']);
+function textOf(root: YamlNode, path: YamlPath): string | null {
+  const node = yamlAt(root, path);
   return node?.kind === 'text' ? node.text.text.trim() : null;
 }
 

@@ -9,6 +9,11 @@ import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 const PIECES =
   /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
 
+/** `Centre`, `Left Sleeve`. */
+export function namesPiece(text: string): boolean {
+  return PIECES.test(text);
+}
+
 export interface Beside {
   /** `brown`, `colour B`. */
   readonly words: string;

@@ -33,6 +33,9 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     sizes: Math.max(1, sizes.length),
     sizeNames: sizes.map(({ name }) => name),
     specials: transcript.specials.map(({ name }) => name),
+    fullNames: transcript.specials.flatMap(({ name, fullName }) =>
+      fullName === null ? [] : [{ full: fullName, name }],
+    ),
     yarns: transcript.yarns.map(({ letter }) => letter),
     yarnNames: yarnNames(transcript.yarns),
   };

@@ -1,5 +1,6 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
+import { definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
@@ -33,11 +34,21 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
     openSection(walk, line, heading);
     return;
   }
+  if (sortDefinition(walk, line)) return;
   const part = partHeading(walk.lines, index, isListState(walk.state));
   if (part !== null) openPart(walk, line, part);
   else if (sortAnywhere(walk, line)) return;
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
   else sortByState(walk, line);
+}
+
+/** `Shell (sh): 5 dc in same st`, `dec = sc2tog` outside of the lists where such lines belong. */
+function sortDefinition(walk: Walk, line: TextLine): boolean {
+  if (walk.state === 'abbreviations' || walk.state === 'specials' || line.cells.length > 1) return false;
+  const found = definitionIn(line.text.text, walk.rowWords, walk.parts.length > 0);
+  if (found === null) return false;
+  put(walk, found.bucket, itemOf(line, found.at === 0 ? line.text : sliceText(line.text, found.at)));
+  return true;
 }
 
 /** `Adult only:`, `Sizes M and L only`, `Both sizes:` among the rows: for which sizes those under it are. */

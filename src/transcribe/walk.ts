@@ -1,6 +1,7 @@
 /** The state of the one walk over a pasted text's lines: what was put where, and what the lines above opened. */
 
 import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { rowWords } from './definition-lines.ts';
 import type { Heading, Section } from './headings.ts';
 import { rowLabel } from './row-labels.ts';
 import { linesBeforeRows } from './rows-ahead.ts';
@@ -27,6 +28,8 @@ export interface Walk {
   readonly beforeRows: ReadonlySet<TextLine>;
   /** The rows were quoted in an email: what is not quoted is the letter around them. */
   readonly quotedWork: boolean;
+  /** The words of all rows and instructions. */
+  readonly rowWords: string;
   /** No line of the text has a row's label: instructions are known by their words alone. */
   readonly unlabelled: boolean;
 }
@@ -45,6 +48,7 @@ export function newWalk(lines: readonly TextLine[]): Walk {
     inEmailHead: false,
     beforeRows: linesBeforeRows(lines),
     quotedWork: lines.some(({ text, quoted }) => quoted > 0 && rowLabel(text.text) !== null),
+    rowWords: rowWords(lines),
     unlabelled: !lines.some(({ text }) => rowLabel(text.text) !== null),
   };
 }
