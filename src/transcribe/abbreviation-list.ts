@@ -52,10 +52,16 @@ export function listFaults(asked: ListAsked): Diagnostic[] {
 
 /** Only what the trade has: words of the designer's own are special stitches or notes. */
 function unusedEntries({ entries, terms, specials, elsewhere }: ListAsked): StitchEntry[] {
-  return entries.filter(({ name, fullName }) => {
+  return entries.filter(({ name, fullName, words }) => {
     const known = stitchNamed(name, terms) !== null || findAbbreviation(name, terms) !== null;
     if (!known || specials.includes(name)) return false;
-    return ![name, fullName].some((word) => word !== null && occurs(word, elsewhere));
+    const meaning = words.text
+      .replace(/\((?:s|es)\)|\/(?:s|es)\b|[.;,]+$/gi, '')
+      .replace(/(?<=tch|sh)es$|(?<=[a-rt-z])s$/i, '');
+    const singular = name.replace(/(?<=[a-z]{2})s$/i, '');
+    return ![name, singular, fullName, ...(/^[a-z -]{2,30}$/i.test(meaning) ? [meaning] : [])].some(
+      (word) => word !== null && occurs(word, elsewhere),
+    );
   });
 }
 
@@ -75,8 +81,8 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
         .filter(({ abbr, meaning }) => abbr !== meaning)
         .map(({ abbr }) => abbr)
     : [];
-  // The "st" of a slip stitch is no word of its own.
-  const others = rows.replace(/\bsl[ -]sts?\b/gi, ' ');
+  // The "st" of a slip stitch is no word of its own, nor is the "tog" of a decrease.
+  const others = rows.replace(/\bsl[ -]sts?\b|\dtog\b/gi, ' ');
   return [
     ...stitches.filter((abbr) => occurs(abbr, rows)),
     ...general.filter((abbr) => occurs(abbr, others)),

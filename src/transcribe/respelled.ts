@@ -16,7 +16,11 @@ const FORMS: readonly Form[] = [
       /(\b(?:chs?|chain)\s*\d+\s*,?\s*(?:and\s+|then\s+)?(?:sl ?st|ss|slip stitch|sc|dc)\s+in(?:to)?\s+)(?:the\s+)?(?:1st|first)\s+ch(?:ain)?(?:\s+(?:made|st))?(?!\s*-?\s*\d)\b(?!\s+(?:from|of))/gi,
     instead: () => 'first of these ch',
   },
-  { found: /(?<![a-z\d])()(\d)\s+([a-z]+)\s?tog\b/gi, instead: (match) => `${match[3]}${match[2]}tog` },
+  // `5 dctog`, `2 dc together`.
+  {
+    found: /(?<![a-z\d])()(\d)\s+([a-z]+)\s?tog(?:ether)?\b/gi,
+    instead: (match) => `${match[3]}${match[2]}tog`,
+  },
 ];
 
 export function respelled(words: MappedText): MappedText {

@@ -5,6 +5,7 @@ import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { makeIn, partHeading } from './part-headings.ts';
+import { listsSizes } from './read-sizes.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
@@ -67,10 +68,18 @@ function sortRow(walk: Walk, line: TextLine, index: number): boolean {
 /** A heading may stand in the first cell of a table: `Hook | 5 mm`. */
 function headingOf(line: TextLine): Heading | null {
   const [first] = line.cells;
-  if (first === undefined || line.cells.length < 2) return findHeading(line.text.text);
+  if (first === undefined || line.cells.length < 2)
+    return findHeading(line.text.text) ?? bareSizes(line.text.text);
   const heading = findHeading(first.text);
   const restAt = line.text.text.indexOf(first.text) + first.text.length;
   return heading === null || heading.restAt !== null ? null : { ...heading, restAt };
+}
+
+/** `Sizes Child (Woman, Man)`: no mark behind the word, but nothing else than a list of sizes. */
+function bareSizes(text: string): Heading | null {
+  const words = /^sizes?(?=\s)/i.exec(text)?.[0];
+  if (words === undefined || !listsSizes(text.slice(words.length).trim())) return null;
+  return { section: 'sizes', field: null, words, restAt: words.length };
 }
 
 /** Numbered lines are rows when several stand together and all instruct. */
@@ -81,7 +90,12 @@ function bareRows(walk: Walk, index: number): boolean {
 
 /** A heading's word may also be a piece of the work or a line of a list. */
 function isHeadingHere(walk: Walk, line: TextLine, heading: Heading): boolean {
-  const isSentence = /^[a-z]/.test(line.text.text) && heading.restAt === null && line.mark === null;
+  const { text } = line.text;
+  const isSentence =
+    /^[a-z]/.test(text) &&
+    heading.restAt === null &&
+    line.mark === null &&
+    !(line.gap && /^[^.]+$/.test(text));
   if (isSentence) return false;
   if (walk.state === 'abbreviations' && heading.restAt !== null)
     return heading.section !== 'notes' || /note/i.test(heading.words);

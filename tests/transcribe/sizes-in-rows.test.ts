@@ -56,3 +56,17 @@ test.each([
   expect(codes.filter((code) => code !== 'text/abbreviation-unused')).toEqual([]);
   expect(rows).toEqual([['Rnd 1: 6', 'Rnd 2: 12', 'Rnd 3: 6']]);
 });
+
+test.each([
+  [
+    '20 inches wide and 60 inches long',
+    'the height is stated as 60 in, but by the gauge it comes out at 10 in',
+  ],
+  [
+    '50 cm (20 in) wide and 150 cm (60 in) long',
+    'the height is stated as 150 cm, but by the gauge it comes out at 25.5 cm',
+  ],
+])('%s: a size is answered in the unit it is written in', (size, message) => {
+  const text = `Cot Blanket\nUS terms\nFinished size: ${size}\nGauge: 14 sc and 16 rows = 4 in\n\nCh 71.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (70)\nRows 2-40: Ch 1, sc in each st across, turn. (70)\n`;
+  expect(workedText(text).messages).toEqual([message]);
+});
