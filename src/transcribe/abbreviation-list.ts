@@ -1,7 +1,8 @@
 /** A pasted text's own list of abbreviations in, what it lists in vain and what it leaves out of those its rows use out. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { joinSpans } from '../source/span.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import type { Span } from '../source/span.ts';
 import { ABBREVIATIONS, abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { StitchFamily, Terms } from '../stitches/stitch-row.ts';
 import { STITCHES, termsOf } from '../stitches/table.ts';
@@ -16,6 +17,8 @@ export interface ListAsked {
   /** Names of special stitches, which are looked for by another rule. */
   readonly specials: readonly string[];
   readonly rows: string;
+  /** The same line by line, with their places. */
+  readonly rowLines: readonly MappedText[];
   /** The text without its list of abbreviations. */
   readonly elsewhere: string;
   /** Every line of the list was understood. */
@@ -36,8 +39,8 @@ const SHORT: ReadonlySet<string> = new Set([
 
 export function listFaults(asked: ListAsked): Diagnostic[] {
   const { entries, file } = asked;
-  const [first, last] = [entries[0], entries.at(-1)];
-  if (first === undefined || last === undefined || entries.length < FEWEST) return [];
+  const [first] = entries;
+  if (first === undefined || entries.length < FEWEST) return [];
   const unused = unusedEntries(asked);
   const missing = asked.whole ? unlisted(asked) : [];
   return [
@@ -45,7 +48,9 @@ export function listFaults(asked: ListAsked): Diagnostic[] {
     ...(missing.length === 0
       ? []
       : [
-          textFault('text/abbreviation-unlisted', file, joinSpans(first.span, last.span), { abbrs: missing }),
+          textFault('text/abbreviation-unlisted', file, firstUse(missing, asked.rowLines) ?? first.span, {
+            abbrs: missing,
+          }),
         ]),
   ];
 }
@@ -89,11 +94,28 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
   ].filter((abbr) => !specials.includes(abbr));
 }
 
+/** Where the first of the words stands in the rows. */
+function firstUse(words: readonly string[], lines: readonly MappedText[]): Span | null {
+  for (const line of lines) {
+    const places = words.flatMap((word) => {
+      const found = useOf(word)?.exec(line.text);
+      return found == null ? [] : [{ at: found.index, end: found.index + found[0].length }];
+    });
+    const [place] = places.sort((a, b) => a.at - b.at);
+    if (place !== undefined) return fileSpan(line, place.at, place.end);
+  }
+  return null;
+}
+
 /** As a word of its own, also in the plural and with figures about it: `3dc`, `dc2tog`, `FPdc`, `ch-3 sp`. */
 function occurs(word: string, text: string): boolean {
+  return useOf(word)?.test(text) ?? true;
+}
+
+function useOf(word: string): RegExp | null {
   const bare = word.replace(/[-.]+$/, '');
-  if (!/[a-z]/i.test(bare)) return true;
+  if (!/[a-z]/i.test(bare)) return null;
   const escaped = bare.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '(?:-?\\d*[\\s-]+)');
   const post = /^[BF]P$/i.test(bare) ? '' : '(?:e?s)?(?![a-z])';
-  return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i').test(text);
+  return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i');
 }

@@ -58,7 +58,7 @@ const textFaults = {
     severity: 'warning',
     message: `the rows use ${listed(abbrs)}, which the list of abbreviations leaves out`,
     why: 'A reader who does not know it looks it up there.',
-    try: 'add what is missing; a pattern file needs no list, for the page makes its own from the rows.',
+    try: 'add what is missing to the list.',
   }),
   'text/sizes-unnamed': ({ sizes }: { readonly sizes: number }): Wording => ({
     severity: 'warning',

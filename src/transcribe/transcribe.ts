@@ -93,7 +93,8 @@ export function transcribe(source: Source): Transcript {
     ofHeadings,
   } = readParts(sorted.parts, title?.value ?? '', materials.yarns);
   for (const piece of rowPieces) pieces.push(piece);
-  const rows = parts.flatMap(({ lines }) => lines.map(({ text }) => text));
+  const rowLines = parts.flatMap(({ lines }) => lines);
+  const rows = rowLines.map(({ text }) => text);
   const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
   if (named.length === 0 && sizes.length > 0)
     questions.push(
@@ -107,6 +108,7 @@ export function transcribe(source: Source): Transcript {
     abbreviations: buckets.abbreviations,
     specials: buckets.specials,
     rows: rows.join('\n'),
+    rowLines,
     elsewhere: withoutItems(source.text, buckets.abbreviations),
   });
   pieces.push(...stitches.pieces);

@@ -252,9 +252,9 @@ test('a list of abbreviations is held against the rows, in both ways', () => {
     'Ch 11.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in each st across.';
   const { questions } = read(`Mat\nUS terms\n\n${list}\n\n${rows}`);
   expect(questions.map(({ code, severity, message }) => [code, severity, message.split(',')[0]])).toEqual([
-    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
     ['text/abbreviation-unused', 'note', 'hdc is in the list of abbreviations'],
     ['text/abbreviation-unused', 'note', 'sk is in the list of abbreviations'],
+    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
   ]);
   const used = list
     .replace('hdc = half double crochet\n', '')
