@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
-import type { ChainStep, Step } from '../notation/tree.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Part, Pattern, Special } from '../pattern/pattern.ts';
 import { emptyBuilder } from './builder.ts';
 import { circularSpecials } from './circular-specials.ts';
@@ -183,12 +183,16 @@ function workPart(
     part.instructions.lines.every((line) => line.readable);
   let top = from?.top ?? null;
   let doubt: number | null = null;
-  let pending: ChainStep | null = null;
+  let pending: readonly Step[] = [];
   const warned = new Set<number>();
   for (const made of plans) {
     const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
-    const withPending: readonly Step[] = pending === null ? steps : [pending, ...steps];
-    pending = closing;
+    if (top !== null && joinsForNext(made)) {
+      pending = [...pending, ...steps];
+      continue;
+    }
+    const withPending: readonly Step[] = pending.length === 0 ? steps : [...pending, ...steps];
+    pending = closing === null ? [] : [closing];
     const plan: RowPlan = { ...made, steps: withPending, part: index, partHasFoundation: top !== null };
     for (const piece of separateFoundation(plan, top)) {
       worker.row = rows.length;
@@ -221,6 +225,15 @@ function workPart(
     }
   }
   return { top, whole };
+}
+
+/** `Join B with sl st in any corner.` on a line of its own: the row under it begins there. */
+function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
+  if (line.label !== null || line.stated !== null) return false;
+  return (
+    steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
+    steps.every((step) => step.kind === 'yarn' || step.kind === 'note')
+  );
 }
 
 function beginPart(worker: Worker, from: PartEnd | null, row: number): void {

@@ -71,7 +71,7 @@ export function isProse(text: string): boolean {
   const words = text.split(' ').length;
   return (
     words > 3 &&
-    /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|please|remember|is|are|was)\b/i.test(
+    /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(
       text,
     )
   );

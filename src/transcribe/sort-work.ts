@@ -1,6 +1,7 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
-import type { MappedText } from '../source/mapped-text.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { isAssembly, sentencesOf } from './assembly-lines.ts';
 import {
   isForMaker,
   isInstruction,
@@ -55,10 +56,59 @@ export function startsWork(walk: Walk, index: number): boolean {
 const FINISHING =
   /^(?:weave|sew|block|pin|press|steam|wash|darn|dampen|hide|sew up|stitch up|whip ?stitch|stuff)\b/i;
 
+/** A line of several sentences is taken apart where one of them is not work. */
 export function sortInPart(walk: Walk, line: TextLine): void {
+  const later = { rows: walk.beforeRows.has(line), ownRows: walk.beforeOwnRows.has(line) };
+  const stretches = stretchesOf(line.text.text);
+  if (stretches.length < 2) {
+    sortSentence(walk, line, later);
+    return;
+  }
+  for (const [start, end] of stretches) {
+    const text = trimText(sliceText(line.text, start, end));
+    sortSentence(walk, { ...line, text, cells: [text], span: fileSpan(text, 0, text.text.length) }, later);
+  }
+}
+
+/** Sentences of work one after another stay together; what the maker does or joins stands by itself. */
+function stretchesOf(text: string): [number, number][] {
+  const stretches: [number, number][] = [];
+  let workBefore = false;
+  for (const [start, end] of sentencesOf(text)) {
+    const work = !isAside(text.slice(start, end).trim());
+    const last = stretches.at(-1);
+    if (last !== undefined && work && workBefore) last[1] = end;
+    else stretches.push([start, end]);
+    workBefore = work;
+  }
+  return stretches;
+}
+
+/** What the maker does, is told, or joins: nothing to count. */
+function isAside(text: string): boolean {
+  return (
+    FINISHING.test(text) ||
+    isAssembly(text) ||
+    (isForMaker(text) && !isInstruction(text)) ||
+    !namesWork(text) ||
+    (isProse(text) && !/[,;*]/.test(text))
+  );
+}
+
+function sortSentence(
+  walk: Walk,
+  line: TextLine,
+  ahead: { readonly rows: boolean; readonly ownRows: boolean },
+): void {
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
-  if (begun && FINISHING.test(text) && !walk.beforeRows.has(line)) {
+  if (begun && isAssembly(text)) {
+    walk.assembly.push({ span: line.span, rowsFollow: ahead.ownRows });
+    if (ahead.rows) addWork(walk, line, 'note', null);
+    else put(walk, 'finishing', itemOf(line, line.text));
+    return;
+  }
+  if (begun && FINISHING.test(text) && !ahead.rows) {
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
@@ -70,9 +120,8 @@ export function sortInPart(walk: Walk, line: TextLine): void {
     addWork(walk, line, 'instruction', null);
     return;
   }
-  const later = walk.beforeRows.has(line);
-  if (!later) {
-    put(walk, 'kept', itemOf(line, line.text));
+  if (!ahead.rows) {
+    put(walk, begun && isForMaker(text) ? 'finishing' : 'kept', itemOf(line, line.text));
     return;
   }
   if (namesWork(text) && /\d|[,;*]/.test(text) && !isProse(text) && !isForMaker(text)) {

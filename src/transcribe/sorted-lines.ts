@@ -41,6 +41,8 @@ export interface SortedLines {
   readonly parts: readonly PartDraft[];
   /** Headings with nothing behind them on their line. */
   readonly headings: readonly Item[];
+  /** Sentences that join what is worked and are kept as they stand. */
+  readonly assembly: readonly { readonly span: Span; readonly rowsFollow: boolean }[];
   /** Page numbers, heads of emails and tables, rules. */
   readonly leftOut: readonly { readonly span: Span; readonly what: string; readonly text: string }[];
 }

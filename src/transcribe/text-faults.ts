@@ -16,6 +16,12 @@ const textFaults = {
     why: 'The rows after it are counted as if it were not there.',
     try: 'begin it with its label ("Rnd 3:"), and write each row on a line of its own.',
   }),
+  'text/assembly': (): Wording => ({
+    severity: 'note',
+    message: 'this joins what is worked; it is kept as it stands, and not worked',
+    why: 'Its stitches are in no count, no chart and no reckoning of yarn.',
+    try: 'go through it yourself: how many stitches meet, and on which side.',
+  }),
   'text/terms-untold': ({ assumed }: { readonly assumed: string }): Wording => ({
     severity: 'warning',
     message: `nothing tells whether this text is in US or UK terms; it was read in ${assumed} terms`,

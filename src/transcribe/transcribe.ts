@@ -164,6 +164,8 @@ export function transcribe(source: Source): Transcript {
       }),
     );
 
+  for (const { span, rowsFollow } of sorted.assembly)
+    questions.push(textFault(rowsFollow ? 'text/not-worked' : 'text/assembly', file, span, {}));
   for (const item of buckets.notes) note(item);
   for (const item of buckets.kept) keep(item);
   for (const item of buckets.finishing)

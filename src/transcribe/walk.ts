@@ -24,8 +24,11 @@ export interface Walk {
   pending: PartDraft | null;
   /** The line above is of an email's head. */
   inEmailHead: boolean;
-  /** Lines after which rows of the same piece still come. */
+  /** Lines after which rows still come. */
   readonly beforeRows: ReadonlySet<TextLine>;
+  readonly beforeOwnRows: ReadonlySet<TextLine>;
+  /** Sentences that join what is worked, with whether more rows of the same piece come behind. */
+  readonly assembly: { readonly span: Item['span']; readonly rowsFollow: boolean }[];
   /** The rows were quoted in an email: what is not quoted is the letter around them. */
   readonly quotedWork: boolean;
   /** The words of all rows and instructions. */
@@ -35,6 +38,7 @@ export interface Walk {
 }
 
 export function newWalk(lines: readonly TextLine[]): Walk {
+  const { anywhere, ofPiece } = linesBeforeRows(lines);
   return {
     lines,
     buckets: emptyBuckets(),
@@ -46,7 +50,9 @@ export function newWalk(lines: readonly TextLine[]): Walk {
     table: null,
     pending: null,
     inEmailHead: false,
-    beforeRows: linesBeforeRows(lines),
+    beforeRows: anywhere,
+    beforeOwnRows: ofPiece,
+    assembly: [],
     quotedWork: lines.some(({ text, quoted }) => quoted > 0 && rowLabel(text.text) !== null),
     rowWords: rowWords(lines),
     unlabelled: !lines.some(({ text }) => rowLabel(text.text) !== null),
