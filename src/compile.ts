@@ -28,6 +28,7 @@ import { type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
+import { toldOfText } from './transcribe/told-of-text.ts';
 import { transcribe } from './transcribe/transcribe.ts';
 import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
@@ -46,7 +47,9 @@ export function compileText(source: Source, slug: string): CompiledPattern {
     // Where the terms are doubted as a whole, no one word is told as well.
     const doubted = found.some(({ code }) => code.startsWith('text/terms-'));
     // Bullets and ornaments of the page it came from go into no booklet.
-    return found.filter(({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted));
+    return found
+      .filter(({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted))
+      .map(toldOfText);
   });
 }
 

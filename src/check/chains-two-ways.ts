@@ -8,7 +8,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { chainHabits } from '../fabric/notes-chains.ts';
+import { chainHabits, EXCEPTIONS, everyChainCounts } from '../fabric/notes-chains.ts';
 import type { Step } from '../notation/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Span } from '../source/span.ts';
@@ -46,11 +46,6 @@ function contradicts(general: Said, row: Said): boolean {
   return !(row.chains === 1 && !row.counts);
 }
 
-/** "Turning chains count as a stitch", "the beginning ch does not count". */
-const OF_ALL =
-  /\b(?:turning|beginning|starting|beg|t-?)[ -]?(?:chains?|ch)s?\b(?!\s*-?\s*\d)(?:[^.;\d]*?)\b(does not|do not|doesn[’']t|don[’']t|never)?\s*counts?\b/gi;
-const EXCEPTIONS = /\b(?:unless|except|otherwise|apart from|but)\b/i;
-
 function saidInNotes(pattern: Pattern): Said[] {
   return notesOf(pattern).flatMap(({ text, span }) =>
     sentencesIn(text, span).flatMap((sentence): Said[] => {
@@ -62,10 +57,8 @@ function saidInNotes(pattern: Pattern): Said[] {
         span: sentence.span,
       }));
       if (lengths.length > 0) return lengths;
-      const [found] = sentence.text.matchAll(OF_ALL);
-      return found === undefined
-        ? []
-        : [{ chains: null, counts: found[1] === undefined, throughout: true, span: sentence.span }];
+      const counts = everyChainCounts(sentence.text);
+      return counts === null ? [] : [{ chains: null, counts, throughout: true, span: sentence.span }];
     }),
   );
 }

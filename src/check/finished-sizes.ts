@@ -9,7 +9,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { printCm } from '../units.ts';
+import { printCm, printIn } from '../units.ts';
 import { firstMultiple, rowsRepeated } from './pattern-repeat.ts';
 import { type Publication, placeOf, type WorkedSize } from './publication.ts';
 
@@ -36,14 +36,15 @@ function sideFault(
   const stated = size?.[key] ?? null;
   const made = stated === null ? null : measures[key];
   if (size === undefined || stated === null || made === null || isOfBody(index, pattern)) return [];
-  const within = toleranceOf(side, stated, index, pattern);
+  const unit = unitOf(side, index, pattern);
+  const within = toleranceOf(side, stated, index, pattern, unit);
   if (Math.abs(made - stated) <= within.mm) return [];
   const where = {
     file: pattern.source.file,
     span: placeOf(pattern, `sizes.${index}.${side}`, `sizes.${index}`),
     sizes: pattern.sizes.length > 1 ? [size.name] : [],
   };
-  const facts = { side, stated: printCm(stated), made: printCm(made), within: within.words };
+  const facts = { side, stated: unit.size(stated), made: unit.size(made), within: within.words };
   return [diagnose('size/otherwise', where, facts)];
 }
 
@@ -52,6 +53,24 @@ function isOfBody(index: number, { places, source }: Publication['pattern']): bo
   const span = places.get(`sizes.${index}`);
   const words = span === undefined ? '' : source.text.slice(span.start, span.end);
   return /\bfits?\b|\bcirc|\bround\b|\baround\b|\bchest\b|\bbust\b|\bhead\b|\btall\b/i.test(words);
+}
+
+/** How a measure is told: in the unit that the size is written in. */
+interface Unit {
+  readonly size: (mm: number) => string;
+  /** A tolerance is smaller than what sizes are printed to. */
+  readonly small: (mm: number) => string;
+}
+
+const CM: Unit = { size: printCm, small: (mm) => `${Math.round(mm) / 10} cm` };
+const IN: Unit = { size: printIn, small: (mm) => `${Math.round(mm / 2.54) / 10} in` };
+
+function unitOf(side: 'width' | 'height', index: number, { places, source }: Publication['pattern']): Unit {
+  const span = places.get(`sizes.${index}.${side}`) ?? places.get(`sizes.${index}`);
+  const words = span === undefined ? '' : source.text.slice(span.start, span.end);
+  const inches = words.search(/[\d¼½¾]\s*-?\s*(?:in\b|ins\b|inch|["″”])/i);
+  const metric = words.search(/[\d½]\s*(?:cm|mm|m)\b/i);
+  return inches !== -1 && (metric === -1 || inches < metric) ? IN : CM;
 }
 
 interface Tolerance {
@@ -64,28 +83,24 @@ function toleranceOf(
   stated: number,
   sizeIndex: number,
   pattern: Publication['pattern'],
+  unit: Unit,
 ): Tolerance {
   const { gauge } = pattern;
   const choices: Tolerance[] = [
     { mm: LEAST_MM, words: 'the ¼ in that printing loses' },
-    { mm: stated * PART, words: `5 % (${toTheMm(stated * PART)})` },
+    { mm: stated * PART, words: `5 % (${unit.small(stated * PART)})` },
   ];
   if (gauge !== null && side === 'width') {
     const repeatMm = ((firstMultiple(pattern)?.of ?? 0) * gauge.overMm) / gauge.stitches;
-    choices.push({ mm: repeatMm / 2, words: `half a pattern repeat (${toTheMm(repeatMm / 2)})` });
+    choices.push({ mm: repeatMm / 2, words: `half a pattern repeat (${unit.small(repeatMm / 2)})` });
   }
   if (gauge !== null && side === 'height') {
     const rowMm = gauge.overMm / gauge.rows;
     const rows = Math.max(1, rowsRepeated(pattern, sizeIndex) / 2);
     choices.push({
       mm: rows * rowMm,
-      words: `${rows === 1 ? 'one row' : `${rows} rows`} (${toTheMm(rows * rowMm)})`,
+      words: `${rows === 1 ? 'one row' : `${rows} rows`} (${unit.small(rows * rowMm)})`,
     });
   }
   return choices.reduce((most, choice) => (choice.mm > most.mm ? choice : most));
-}
-
-/** A tolerance is smaller than the half centimetre that sizes are printed to. */
-function toTheMm(mm: number): string {
-  return `${Math.round(mm) / 10} cm`;
 }

@@ -11,6 +11,10 @@ export function hookLetter({ pattern }: Publication): Diagnostic[] {
   const { hookMm, hookUs } = pattern;
   if (hookMm === null || hookUs === null || hookSize(hookMm) === null || bears(hookMm, hookUs)) return [];
   const named = [...new Set(hooksNamed(hookUs).map(({ mm }) => printMm(mm)))];
-  const facts = { mm: printMm(hookMm), us: hookUs, is: named.length === 0 ? null : named.join(' or ') };
+  const facts = {
+    mm: printMm(hookMm),
+    us: /^\d/.test(hookUs) ? `US ${hookUs}` : hookUs,
+    is: named.length === 0 ? null : named.join(' or '),
+  };
   return [diagnose('hook/letter', { file: pattern.source.file, span: placeOf(pattern, 'hook') }, facts)];
 }

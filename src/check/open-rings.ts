@@ -4,6 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
 import { FLAG, INTO, targets } from '../fabric/fabric.ts';
+import { rowSubject } from '../fabric/row-subject.ts';
 import type { Publication } from './publication.ts';
 
 /** So many chains of the foundation worked into make a round of it; the rounds of a circle all go into one. */
@@ -18,7 +19,7 @@ export function openRings({ pattern, sizes }: Publication): Diagnostic[] {
       if (!isOpenChain(fabric, chain) || row.unit !== 'round' || !goesAlong(fabric, row)) return [];
       told.add(row.span.start);
       const where = { file: pattern.source.file, span: chain.span };
-      return [diagnose('row/no-ring', where, { row: row.label })];
+      return [diagnose('row/no-ring', where, { row: rowSubject(row.label) })];
     }),
   );
 }

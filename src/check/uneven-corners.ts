@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Sides } from '../fabric/corners.ts';
 import { cornerSpaces, sidesOf } from '../fabric/corners.ts';
 import type { FabricRow } from '../fabric/fabric.ts';
+import { rowSubject } from '../fabric/row-subject.ts';
 import type { Publication } from './publication.ts';
 
 /** With fewer it is no shape with sides; with more, corners are points of an edging. */
@@ -28,15 +29,16 @@ export function unevenCorners({ pattern, sizes }: Publication): Diagnostic[] {
       const goesOn = before !== null && before.row.part === row.part;
       if (before !== null && goesOn && changes(before, sides)) {
         const facts = {
-          row: row.label,
+          row: rowSubject(row.label),
           corners: sides.corners,
-          before: before.row.label,
+          before: rowSubject(before.row.label),
           had: before.sides.corners,
         };
         faults.push(diagnose('corner/count', where, facts));
       } else {
         const across = differentAcross(sides);
-        if (across !== null) faults.push(diagnose('corner/sides', where, { row: row.label, ...across }));
+        if (across !== null)
+          faults.push(diagnose('corner/sides', where, { row: rowSubject(row.label), ...across }));
       }
       before = { row, sides };
     }

@@ -1,7 +1,8 @@
-/** What a pattern's notes say of its turning chains, `Ch 3 counts as a dc throughout`, by the chain's length. */
+/** What a pattern's notes say of its turning chains: of those of one length, `Ch 3 counts as a dc throughout`, or of all. */
 
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch } from '../stitches/table.ts';
+import type { Worker } from './worker.ts';
 
 export interface ChainHabit {
   readonly as: string | null;
@@ -25,6 +26,31 @@ export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap
     }
   }
   return habits;
+}
+
+/** A sentence of it among the rows holds from there on. */
+export function noteChains(worker: Worker, text: string): void {
+  if (!/\bcounts?\b/i.test(text)) return;
+  for (const [chains, habit] of chainHabits([text], worker.terms)) worker.throughout.set(chains, habit);
+  worker.everyChain = everyChainInNotes([text]) ?? worker.everyChain;
+}
+
+const OF_ALL =
+  /\b(?:turning|beginning|starting|beg|t-?)[ -]?(?:chains?|ch)s?\b(?!\s*-?\s*\d)(?:[^.;\d]*?)\b(does not|do not|doesn[’']t|don[’']t|never)?\s*counts?\b/i;
+/** A sentence with exceptions says nothing of all. */
+export const EXCEPTIONS = /\b(?:unless|except|otherwise|apart from|but)\b/i;
+
+/** "Turning chains count as a stitch", "the beginning ch does not count"; null where a sentence says neither of all. */
+export function everyChainCounts(sentence: string): boolean | null {
+  const found = EXCEPTIONS.test(sentence) ? null : OF_ALL.exec(sentence);
+  return found === null ? null : found[1] === undefined;
+}
+
+/** The same of all a pattern's notes; null also where they say both. */
+export function everyChainInNotes(notes: readonly string[]): boolean | null {
+  const said = notes.flatMap((note) => note.split(/[.!?;]/)).map(everyChainCounts);
+  const [first = null, second] = new Set(said.filter((counts) => counts !== null));
+  return second === undefined ? first : null;
 }
 
 /** The longest run of words from the start that names a stitch; "st" for one of the row's own. */

@@ -136,7 +136,10 @@ export function skippedChains(
   }
   const row = stitchById(stitchId);
   const tall = row.turningChain !== null && nth - 1 >= row.turningChain.chains;
-  const habit = tall && row.turningChain?.counts === 'yes';
+  // What notes say of chains of that length, or of all, is said of these too, unless a count tells otherwise.
+  const noted = worker.throughout.get(nth - 1);
+  const rule = noted === undefined ? worker.everyChain : noted.as !== null;
+  const habit = tall && row.turningChain?.counts !== 'no' && (rule ?? row.turningChain?.counts === 'yes');
   const stated = counts !== null;
   const does = stated ? counts.as !== null : (worker.chainReading ?? worker.settled.get(span.start) ?? habit);
   if (!stated && tall && row.turningChain?.counts !== 'no') {
@@ -145,7 +148,7 @@ export function skippedChains(
       counts: does,
       as: stitchId,
       skipped: true,
-      joinedTo: false,
+      told: rule === does,
       span,
     };
   }
@@ -214,13 +217,25 @@ function habit(
   const stitch = firstStitch(worker, following) ?? stitchOfHeight(length, following);
   const row = stitchById(stitch);
   const tall = row.turningChain;
-  if (tall === null || tall.counts === 'no' || length < tall.chains) return { as: null, plusChains: 0 };
+  if (tall === null || tall.counts === 'no') return { as: null, plusChains: 0 };
+  if (worker.everyChain !== null)
+    return worker.everyChain
+      ? { as: row.legOf, plusChains: Math.max(0, length - tall.chains) }
+      : { as: null, plusChains: 0 };
+  if (length < tall.chains) return { as: null, plusChains: 0 };
   // Whoever joins into its top takes it for a stitch.
   const joinedTo = following.some(
     ({ kind, ...step }) => kind === 'join' && 'place' in step && step.place?.kind === 'of-chain',
   );
   const counts = worker.chainReading ?? worker.settled.get(span.start) ?? (tall.counts === 'yes' || joinedTo);
-  worker.chainAssumed = { chains: length, counts, as: row.legOf, skipped: false, joinedTo, span };
+  worker.chainAssumed = {
+    chains: length,
+    counts,
+    as: row.legOf,
+    skipped: false,
+    told: joinedTo && counts,
+    span,
+  };
   return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
 }
 

@@ -18,6 +18,7 @@ import type { RowCount } from './row-count.ts';
 import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
+import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
 import { magicRing } from './work-chain.ts';
 import { topSites } from './work-join.ts';
@@ -164,7 +165,7 @@ function finish(
   const place: RowPlace = {
     file,
     size,
-    row: plan.label === '' ? 'this line' : plan.label,
+    row: rowSubject(plan.label),
     below: below?.stitches ?? null,
     terms: worker.terms,
   };
@@ -200,7 +201,7 @@ function finish(
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
   for (const { which, span } of worker.again)
-    faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: plan.label, which }));
+    faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: rowSubject(plan.label), which }));
   if (!foundation) {
     const left = leftFault(worker, plan, account, setting);
     if (left !== null) faults.push(left);
@@ -280,7 +281,7 @@ function countFault(
   const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
   if (wrong.length === 0) return [];
   const at = { file, span: stated.span, sizes: [size] };
-  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong, sum: sum() })];
+  return [diagnose('count/mismatch', at, { row: rowSubject(plan.label), differences: wrong, sum: sum() })];
 }
 
 function pick({
@@ -327,7 +328,7 @@ function leftFault(
     'row/unworked',
     { file, span: whole, sizes: [size] },
     {
-      row: plan.label,
+      row: rowSubject(plan.label),
       left,
       below,
       unit: lastWasSpace ? 'space' : 'stitch',

@@ -10,6 +10,7 @@ import { gapGoesOn, gapSite } from './gap-site.ts';
 import { noteStep } from './ledger.ts';
 import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
+import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { endsOnChain } from './turning-space.ts';
@@ -113,6 +114,7 @@ function workStep(
       return true;
     case 'note':
       noteMarker(worker, step.text);
+      noteChains(worker, step.text);
       return step.endsOn === undefined || endsOnChain(worker, step.span);
   }
 }

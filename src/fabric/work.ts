@@ -3,14 +3,14 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
-import type { ChainStep, Step } from '../notation/tree.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Part, Pattern, Special } from '../pattern/pattern.ts';
 import { emptyBuilder } from './builder.ts';
 import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
-import { chainHabits } from './notes-chains.ts';
+import { chainHabits, everyChainInNotes } from './notes-chains.ts';
 import { partShape } from './part-shape.ts';
 import { planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
@@ -73,6 +73,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   if (first !== undefined) yarnIndex(worker, first.letter);
   for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
     worker.throughout.set(chains, habit);
+  worker.everyChain = everyChainInNotes(pattern.notes ?? []);
   for (const [offset, counts] of plan.readings?.settled ?? []) worker.settled.set(offset, counts);
   for (const [chains, what] of plan.readings?.throughout ?? []) worker.throughout.set(chains, what);
   const rows: FabricRow[] = [];
@@ -182,12 +183,16 @@ function workPart(
     part.instructions.lines.every((line) => line.readable);
   let top = from?.top ?? null;
   let doubt: number | null = null;
-  let pending: ChainStep | null = null;
+  let pending: readonly Step[] = [];
   const warned = new Set<number>();
   for (const made of plans) {
     const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
-    const withPending: readonly Step[] = pending === null ? steps : [pending, ...steps];
-    pending = closing;
+    if (top !== null && joinsForNext(made)) {
+      pending = [...pending, ...steps];
+      continue;
+    }
+    const withPending: readonly Step[] = pending.length === 0 ? steps : [...pending, ...steps];
+    pending = closing === null ? [] : [closing];
     const plan: RowPlan = { ...made, steps: withPending, part: index, partHasFoundation: top !== null };
     for (const piece of separateFoundation(plan, top)) {
       worker.row = rows.length;
@@ -198,8 +203,7 @@ function workPart(
       if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
         worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
-      const isTold = worked.assumed?.joinedTo === true && worked.assumed.counts;
-      if (worked.assumed !== null && !isTold && !warned.has(worked.assumed.chains)) {
+      if (worked.assumed !== null && !worked.assumed.told && !warned.has(worked.assumed.chains)) {
         warned.add(worked.assumed.chains);
         diagnostics.push(chainWarning(worked.assumed, worker, file));
       }
@@ -207,6 +211,8 @@ function workPart(
         rows.push(worked.row);
         pushRange(worker, worked.row);
       }
+      // `With B.` on a line of its own, before anything is made.
+      if (worked.top === null && worked.account === null && worked.faults.length === 0) continue;
       if (worked.top === null) {
         // What the row was meant to make is known if it says so: the rest can still be checked against that.
         const meant = statedStitches(piece.line.stated, setting.sizeIndex);
@@ -219,6 +225,15 @@ function workPart(
     }
   }
   return { top, whole };
+}
+
+/** `Join B with sl st in any corner.` on a line of its own: the row under it begins there. */
+function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
+  if (line.label !== null || line.stated !== null) return false;
+  return (
+    steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
+    steps.every((step) => step.kind === 'yarn' || step.kind === 'note')
+  );
 }
 
 function beginPart(worker: Worker, from: PartEnd | null, row: number): void {

@@ -114,6 +114,8 @@ export interface Worker {
   readonly repeats: number;
   /** Chains that the pattern says count, or don't, "throughout", by length. */
   readonly throughout: Map<number, { readonly as: string | null; readonly plusChains: number }>;
+  /** Whether the pattern says of all turning chains that they count or don't; null where it says nothing. */
+  everyChain: boolean | null;
   /** How unstated turning chains were read at a width where a stated count told, by where they stand in the file. */
   readonly settled: Map<number, boolean>;
   /** Something was read the way that comes out at this width; at another it may have to be read otherwise. */
@@ -206,8 +208,8 @@ export interface ChainAssumed {
   readonly counts: boolean;
   readonly as: string;
   readonly skipped: boolean;
-  /** The round is joined into its top, which says that it counts though the words do not. */
-  readonly joinedTo: boolean;
+  /** A note says so, or the round is joined into its top, which says that it counts though the words do not. */
+  readonly told: boolean;
   readonly span: Span;
 }
 
@@ -270,6 +272,7 @@ export function newWorker(
     sizeIndex,
     repeats,
     throughout: new Map(),
+    everyChain: null,
     settled: new Map(),
     wavered: false,
     sites: null,

@@ -5,12 +5,18 @@ import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import type { Found, Lexicon } from './lexicon.ts';
+import type { Found, FullName, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
 import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
 import type { Counts, Num, Step } from './tree.ts';
+
+/** Another name of a yarn, word by word, and its letter. */
+export interface YarnName {
+  readonly words: readonly string[];
+  readonly letter: string;
+}
 
 /** What the words are read against. */
 export interface Context {
@@ -23,10 +29,14 @@ export interface Context {
   readonly sizeNames?: readonly string[];
   /** Names of the special stitches the pattern defines. */
   readonly specials: readonly string[];
+  /** Their names in full words, where they have one. */
+  readonly fullNames?: readonly FullName[];
   /** Letters of the yarns the pattern lists. */
   readonly yarns: readonly string[];
   /** What blocks worked from corner to corner are made of, where they are written out. */
   readonly blocks?: BlockShape | null;
+  /** What else rows may call them: their colours. */
+  readonly yarnNames?: readonly YarnName[];
 }
 
 export interface Cursor {

@@ -32,11 +32,15 @@ const TABLES: Readonly<Record<Terms, Branch>> = { US: tableBranch('US'), UK: tab
  * The names of a dialect together with a pattern's special stitches, which win over the table at equal length. All parts
  * of a pattern share its list of special stitches, so what is made of a list is kept as long as the list is.
  */
-export function lexiconOf(terms: Terms, specials: readonly string[]): Lexicon {
+export function lexiconOf(
+  terms: Terms,
+  specials: readonly string[],
+  fullNames: readonly FullName[] = [],
+): Lexicon {
   if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
   let branch = SPECIALS.get(specials);
   if (branch === undefined) {
-    branch = specialBranch(specials);
+    branch = specialBranch(terms, specials, fullNames);
     SPECIALS.set(specials, branch);
   }
   return { terms, stitches: TABLES[terms], specials: branch };
@@ -44,12 +48,27 @@ export function lexiconOf(terms: Terms, specials: readonly string[]): Lexicon {
 
 const SPECIALS = new WeakMap<readonly string[], Branch>();
 
-function specialBranch(specials: readonly string[]): Branch {
+/** A special stitch's name in full words, `shell` of `sh`. */
+export interface FullName {
+  readonly full: string;
+  readonly name: string;
+}
+
+/** Its name in full words stands for it too, unless the trade or the pattern has another meaning for that. */
+function specialBranch(terms: Terms, specials: readonly string[], fullNames: readonly FullName[]): Branch {
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
+  for (const { full, name } of fullNames)
+    if (OWN_WORDS.test(full) && !LED_BY.test(full) && longest(TABLES[terms], tokenise(full), 0) === null)
+      addName(branch, full, { kind: 'special', name });
   addPlurals(branch);
   return branch;
 }
+
+const OWN_WORDS = /^[a-z]+(?:[ -][a-z]+){0,3}$/i;
+/** Words that instruct where they stand, whatever a special stitch is called. */
+const LED_BY =
+  /^(?:increase|decrease|join|chain|turn|skip|miss|work|make|rep|repeat|in|into|same|next|first|last|each|the|an?|with|from)\b|\b(?:in|into|over|around|st|sts|stitch|stitches|together)\b/i;
 
 /** The longest name that begins at a token, or null. */
 export function findName(lexicon: Lexicon, tokens: readonly Token[], at: number): Found | null {

@@ -10,7 +10,8 @@ import { readPlace } from './read-place.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
-import { readStitchName, readYarnLetter } from './read-yarn.ts';
+import { readStitchName } from './read-yarn.ts';
+import { readYarnLetter } from './read-yarn-name.ts';
 import type { Num, Place, Step, WorkStep } from './tree.ts';
 
 /** `3x (sc, 2 sc in next st)`: the number before what is repeated. */

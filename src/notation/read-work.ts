@@ -14,7 +14,7 @@ import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readStop, readTimes } from './read-stop.ts';
 import { ANY_STITCH, isAmount } from './read-what.ts';
-import { readStitchName, takeRing } from './read-yarn.ts';
+import { readStitchName, readYarnBehind, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Counts, Loop, Num, Place, Step, StitchName, WorkStep } from './tree.ts';
 
@@ -46,8 +46,12 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   if (often?.kind === 'times' && !often.more) times = often.n;
   else if (often !== null) return null;
   if (times === null && isAmount(cursor)) times = readNumber(cursor);
+  const yarn = times === null ? null : readYarnBehind(cursor);
   const steps = readPlaces(cursor, from, stitch, times, loop);
-  return steps === null ? null : readAndEach(cursor, from, readTogether(cursor, from, steps));
+  if (steps === null) return null;
+  const all = readAndEach(cursor, from, readTogether(cursor, from, steps));
+  const worked = yarn ?? readYarnBehind(cursor);
+  return worked === null || all === null ? all : [worked, ...all];
 }
 
 /** `scblo` is `sc` in the back loop only. */

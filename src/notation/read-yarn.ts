@@ -1,13 +1,11 @@
 /** Colour changes, joins and endings: `with B`, `change to B in last yo`, `join B with sl st in any ch-2 sp`, `fasten off A`. */
 
-import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import {
   atBoundary,
   nameHere,
   peek,
   skipToBoundary,
-  spanOf,
   spanSince,
   takeAny,
   takeWords,
@@ -19,34 +17,8 @@ import { findName } from './lexicon.ts';
 import { takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
+import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
 import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
-
-/** A yarn's letter, alone or after "color"/"yarn"; reports one that is not listed. Null when none stands here. */
-export function readYarnLetter(cursor: Cursor): string | null {
-  const from = cursor.at;
-  const named = takeAny(cursor, 'color', 'colour', 'yarn', 'col') !== null;
-  const token = peek(cursor);
-  const written = cursor.mapped.text.slice(token.start, token.end);
-  const listed = cursor.context.yarns.find((letter) => letter.toLowerCase() === token.text);
-  if (token.kind === 'word' && listed !== undefined && (written === written.toUpperCase() || named)) {
-    cursor.at += 1;
-    return listed;
-  }
-  const looksLikeYarn = token.kind === 'word' && /^[A-Z]$|^MC$|^CC\d*$|^C[A-H]$/.test(written);
-  if (looksLikeYarn) {
-    cursor.at += 1;
-    cursor.faults.push(
-      diagnose(
-        'yarn/unlisted',
-        { file: cursor.context.file, span: spanOf(cursor, token) },
-        { letter: written, listed: cursor.context.yarns },
-      ),
-    );
-    return written;
-  }
-  cursor.at = from;
-  return null;
-}
 
 /** `with B`, `using B`; null for "with sl st" and the like. */
 export function readWithYarn(cursor: Cursor): Step | null {
@@ -66,6 +38,19 @@ export function readWithYarn(cursor: Cursor): Step | null {
     return yarnStep('change', yarn, null, null, cursor, from);
   }
   return yarnStep('with', yarn, null, null, cursor, from);
+}
+
+/** `3 sc in MC`, `sc 3 MC`, `sc in next 3 sts with MC`: the yarn stands behind what is worked in it. */
+export function readYarnBehind(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  takeAny(cursor, 'with', 'using', 'in');
+  const before = cursor.faults.length;
+  const yarn = isYarnHere(cursor) ? readYarnLetter(cursor) : null;
+  if (yarn !== null && (atBoundary(cursor) || leadsToPlace(cursor)))
+    return yarnStep('with', yarn, null, null, cursor, from);
+  cursor.faults.length = before;
+  cursor.at = from;
+  return null;
 }
 
 /** `change to B in last yo [of last st]`, `drop A`, `carry A up side`, `pick up A`. */

@@ -27,7 +27,7 @@ export function readInstructions(
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
   const faults: Diagnostic[] = [];
   const offered = new Map<string, string | null>();
-  const lexicon = lexiconOf(context.terms, context.specials);
+  const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
   const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
@@ -80,7 +80,7 @@ export function readPhrase(
   context: Context,
 ): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
   const faults: Diagnostic[] = [];
-  const lexicon = lexiconOf(context.terms, context.specials);
+  const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
   const tokens = tokenise(mapped.text);
   const cursor = cursorOn({
     mapped,

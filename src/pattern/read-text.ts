@@ -12,6 +12,7 @@ import { impliedBlocks } from './implied-blocks.ts';
 import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
 import { allUndescribed, withoutUndescribed } from './undescribed.ts';
+import { yarnNames } from './yarn-names.ts';
 
 export interface ReadTexts {
   /** By the part's place in the list; one without readable text is absent. */
@@ -36,8 +37,15 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     sizes: sizeCount(root),
     sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
+    fullNames: described.flatMap((name) => {
+      const full = textOf(root, ['special', name, 'name']);
+      return full === null ? [] : [{ full, name }];
+    }),
     yarns: keysOf(root, 'yarn'),
     blocks: blocks?.shape ?? null,
+    yarnNames: yarnNames(
+      keysOf(root, 'yarn').map((letter) => ({ letter, colour: textOf(root, ['yarn', letter, 'colour']) })),
+    ),
   };
   const parts = new Map<number, Instructions>();
   const specials = new Map<string, readonly Step[]>();
@@ -99,6 +107,11 @@ function sizeNames(root: YamlNode): string[] {
     const node = yamlAt(root, ['sizes', index, 'name']);
     return node?.kind === 'text' ? node.text.text.trim() : '';
   });
+}
+
+function textOf(root: YamlNode, path: YamlPath): string | null {
+  const node = yamlAt(root, path);
+  return node?.kind === 'text' ? node.text.text.trim() : null;
 }
 
 function itemCount(root: YamlNode, key: string): number {

@@ -1,7 +1,8 @@
 /** A pasted text's own list of abbreviations in, what it lists in vain and what it leaves out of those its rows use out. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { joinSpans } from '../source/span.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import type { Span } from '../source/span.ts';
 import { ABBREVIATIONS, abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { StitchFamily, Terms } from '../stitches/stitch-row.ts';
 import { STITCHES, termsOf } from '../stitches/table.ts';
@@ -16,6 +17,8 @@ export interface ListAsked {
   /** Names of special stitches, which are looked for by another rule. */
   readonly specials: readonly string[];
   readonly rows: string;
+  /** The same line by line, with their places. */
+  readonly rowLines: readonly MappedText[];
   /** The text without its list of abbreviations. */
   readonly elsewhere: string;
   /** Every line of the list was understood. */
@@ -36,8 +39,8 @@ const SHORT: ReadonlySet<string> = new Set([
 
 export function listFaults(asked: ListAsked): Diagnostic[] {
   const { entries, file } = asked;
-  const [first, last] = [entries[0], entries.at(-1)];
-  if (first === undefined || last === undefined || entries.length < FEWEST) return [];
+  const [first] = entries;
+  if (first === undefined || entries.length < FEWEST) return [];
   const unused = unusedEntries(asked);
   const missing = asked.whole ? unlisted(asked) : [];
   return [
@@ -45,17 +48,25 @@ export function listFaults(asked: ListAsked): Diagnostic[] {
     ...(missing.length === 0
       ? []
       : [
-          textFault('text/abbreviation-unlisted', file, joinSpans(first.span, last.span), { abbrs: missing }),
+          textFault('text/abbreviation-unlisted', file, firstUse(missing, asked.rowLines) ?? first.span, {
+            abbrs: missing,
+          }),
         ]),
   ];
 }
 
 /** Only what the trade has: words of the designer's own are special stitches or notes. */
 function unusedEntries({ entries, terms, specials, elsewhere }: ListAsked): StitchEntry[] {
-  return entries.filter(({ name, fullName }) => {
+  return entries.filter(({ name, fullName, words }) => {
     const known = stitchNamed(name, terms) !== null || findAbbreviation(name, terms) !== null;
     if (!known || specials.includes(name)) return false;
-    return ![name, fullName].some((word) => word !== null && occurs(word, elsewhere));
+    const meaning = words.text
+      .replace(/\((?:s|es)\)|\/(?:s|es)\b|[.;,]+$/gi, '')
+      .replace(/(?<=tch|sh)es$|(?<=[a-rt-z])s$/i, '');
+    const singular = name.replace(/(?<=[a-z]{2})s$/i, '');
+    return ![name, singular, fullName, ...(/^[a-z -]{2,30}$/i.test(meaning) ? [meaning] : [])].some(
+      (word) => word !== null && occurs(word, elsewhere),
+    );
   });
 }
 
@@ -75,19 +86,36 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
         .filter(({ abbr, meaning }) => abbr !== meaning)
         .map(({ abbr }) => abbr)
     : [];
-  // The "st" of a slip stitch is no word of its own.
-  const others = rows.replace(/\bsl[ -]sts?\b/gi, ' ');
+  // The "st" of a slip stitch is no word of its own, nor is the "tog" of a decrease.
+  const others = rows.replace(/\bsl[ -]sts?\b|\dtog\b/gi, ' ');
   return [
     ...stitches.filter((abbr) => occurs(abbr, rows)),
     ...general.filter((abbr) => occurs(abbr, others)),
   ].filter((abbr) => !specials.includes(abbr));
 }
 
+/** Where the first of the words stands in the rows. */
+function firstUse(words: readonly string[], lines: readonly MappedText[]): Span | null {
+  for (const line of lines) {
+    const places = words.flatMap((word) => {
+      const found = useOf(word)?.exec(line.text);
+      return found == null ? [] : [{ at: found.index, end: found.index + found[0].length }];
+    });
+    const [place] = places.sort((a, b) => a.at - b.at);
+    if (place !== undefined) return fileSpan(line, place.at, place.end);
+  }
+  return null;
+}
+
 /** As a word of its own, also in the plural and with figures about it: `3dc`, `dc2tog`, `FPdc`, `ch-3 sp`. */
 function occurs(word: string, text: string): boolean {
+  return useOf(word)?.test(text) ?? true;
+}
+
+function useOf(word: string): RegExp | null {
   const bare = word.replace(/[-.]+$/, '');
-  if (!/[a-z]/i.test(bare)) return true;
+  if (!/[a-z]/i.test(bare)) return null;
   const escaped = bare.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '(?:-?\\d*[\\s-]+)');
   const post = /^[BF]P$/i.test(bare) ? '' : '(?:e?s)?(?![a-z])';
-  return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i').test(text);
+  return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i');
 }

@@ -6,6 +6,7 @@ import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, STITCHES, stitchById, termsOf } from '../stitches/table.ts';
 import { insertedText, sliceText, trimText } from './mapped-pieces.ts';
+import { respelled } from './respelled.ts';
 
 export interface DeriveContext {
   readonly terms: Terms;
@@ -22,7 +23,7 @@ export interface Derived {
 
 /** Null where the words do not come to stitches that are known. */
 export function deriveWork(words: MappedText, context: DeriveContext): Derived | null {
-  for (const candidate of candidatesIn(words)) {
+  for (const candidate of candidatesIn(respelled(words))) {
     const direct = inStitches(candidate, context);
     if (direct !== null) return { work: direct, loses: false };
   }

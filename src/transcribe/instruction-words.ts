@@ -47,12 +47,31 @@ export function isForMaker(text: string): boolean {
   );
 }
 
+/** `Ch 22.`, `With MC, ch 22 (26), turn.`, `25 ch`, `Make a magic ring.`: nothing but what a first row stands on. */
+export function opensWork(text: string): boolean {
+  const start = FOUNDATION.exec(text)?.[0];
+  return start !== undefined && BEHIND_FOUNDATION.test(text.slice(start.length));
+}
+
+const FOUNDATION =
+  /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+)?(?:to (?:begin|start),?\s+)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
+const BEHIND_FOUNDATION =
+  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b|,?\s*(?:or|plus)\b[^.]*|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
+
+/** `Beginning ch-3 counts as a dc throughout`, `Turning chain does not count as a stitch`: a rule, with nothing to work. */
+export function isChainRule(text: string): boolean {
+  return CHAIN_RULE.test(text);
+}
+
+const CHAIN_RULE =
+  /^(?:the\s+|your\s+|all\s+|each\s+|every\s+)?(?:(?:beg(?:inning)?|turning|starting|initial|first|t)\.?[ -]*)?(?:(?:chs?|chains?)[ -]?\d*|\d+[ -]?(?:chs?|chains?)|tch)\b[^.,;(]*\b(?:counts?|counted)\b/i;
+
 /** Words that speak to the maker about the work rather than say what to work. */
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;
   return (
     words > 3 &&
-    /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|please|remember|is|are|was)\b/i.test(
+    /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(
       text,
     )
   );

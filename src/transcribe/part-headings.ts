@@ -1,6 +1,6 @@
 /** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
 
-import { isInstruction } from './instruction-words.ts';
+import { isInstruction, opensWork } from './instruction-words.ts';
 import { tableUnit } from './page-lines.ts';
 import { rowLabel } from './row-labels.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
@@ -9,9 +9,23 @@ import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 const PIECES =
   /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
 
+/** `Centre`, `Left Sleeve`. */
+export function namesPiece(text: string): boolean {
+  return PIECES.test(text);
+}
+
+export interface Beside {
+  /** `brown`, `colour B`. */
+  readonly words: string;
+  /** The name with them, where they are no yarn: `Body (worked flat)`. */
+  readonly name: string;
+}
+
 export interface PartHeading {
   readonly name: string;
   readonly make: number;
+  /** What stands in brackets or behind a comma besides: most often its yarn. */
+  readonly beside: Beside | null;
 }
 
 const NUMBERS = [
@@ -35,18 +49,19 @@ export function partHeading(lines: readonly TextLine[], index: number, strict: b
   if (line === undefined || line.cells.length > 1) return null;
   const written = withoutOrnament(line.text.text);
   const colon = /:$/.test(written);
-  const text = written.replace(/\s*[:–—-]+$/, '');
+  const { text, make, beside } = besideName(written.replace(/\s*[:–—-]+$/, ''));
   if (!isShort(text) || /[.;,!?]$/.test(text) || rowLabel(written) !== null) return null;
   if (/^(?:turn|fasten off|join|do not turn|repeat|break yarn)\b/i.test(text) && !colon) return null;
   const capitals = text === text.toUpperCase() && /\p{L}{2}/u.test(text);
-  const made = madeIn(text);
+  const inName = madeIn(text);
+  const made = { ...inName, make: Math.max(make, inName.make), beside };
   const named = PIECES.test(text) && isTitled(text);
   const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
   if (!marked && /\d/.test(text)) return null;
   // Among materials a short line is one of them, unless its rows follow at once.
   const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
   if (!marked && !named && !(isTitled(text) && apart)) return null;
-  return leadsToWork(lines, index + 1) && made.name !== '' ? made : null;
+  return leadsToWork(lines, index + 1, strict) && made.name !== '' ? made : null;
 }
 
 function isShort(text: string): boolean {
@@ -64,13 +79,15 @@ export function isTitled(text: string): boolean {
 }
 
 /** A row, or an instruction before one, comes next; a sentence or two may stand between. */
-function leadsToWork(lines: readonly TextLine[], from: number): boolean {
+function leadsToWork(lines: readonly TextLine[], from: number, strict: boolean): boolean {
   let sentences = 0;
   for (let i = from; i < Math.min(lines.length, from + 6); i += 1) {
     const line = lines[i];
     if (line === undefined || line.isRule) continue;
     const { text } = line.text;
-    if (rowLabel(text) !== null || isInstruction(text)) return true;
+    if (rowLabel(text) !== null || (strict ? opensWork(text) : isInstruction(text))) return true;
+    // `Picot:` and under it its words: among special stitches no row is far.
+    if (strict && isInstruction(text)) return false;
     const cells = line.cells.map((cell) => cell.text);
     if (cells.length > 1 && (tableUnit(cells) !== null || isInstruction(cells[1] ?? ''))) return true;
     sentences += 1;
@@ -79,13 +96,49 @@ function leadsToWork(lines: readonly TextLine[], from: number): boolean {
   return false;
 }
 
+/** `Petals (make 5, colour B)`, `LEAF, green (make 2)`: the name by itself, how many, and what else is said beside it. */
+function besideName(written: string): { text: string; make: number; beside: Beside | null } {
+  let text = written;
+  let make = 1;
+  const others: string[] = [];
+  const bracketed = /^(.*?\S)\s*[([]([^()[\]]+)[)\]]$/.exec(text);
+  if (bracketed?.[1] !== undefined && bracketed[2] !== undefined) {
+    text = bracketed[1];
+    for (const said of bracketed[2].split(/\s*[,;]\s*/)) {
+      const many = manyIn(said);
+      if (many === null) others.push(said);
+      else {
+        make = many.make;
+        if (many.rest !== '') others.push(many.rest);
+      }
+    }
+  }
+  const comma = /^(\p{L}[^,]*?),\s+(?:in\s+)?([\p{L} ]{1,24})$/u.exec(text);
+  if (comma?.[1] !== undefined && comma[2] !== undefined && !/\bmake\b/i.test(comma[2])) {
+    text = comma[1];
+    others.unshift(comma[2]);
+  }
+  if (others.length > 1) return { text: written, make: 1, beside: null };
+  const words = others[0]?.trim() ?? '';
+  const whole = capitalised(text);
+  const named = comma === null ? `${whole} (${words})` : `${whole}, ${words}`;
+  return { text, make, beside: words === '' ? null : { words, name: named } };
+}
+
+/** `make 2`, `make two in brown`, `x 2`; null where nothing says how many. */
+function manyIn(said: string): { make: number; rest: string } | null {
+  const found = /^(?:make|x|×)\s*(\d{1,4}|[a-z]+)\b\s*(?:alike|the same|of each)?\s*/i.exec(said);
+  const make = found === null ? null : numberOf(found[1] ?? '');
+  return found === null || make === null ? null : { make, rest: said.slice(found[0].length) };
+}
+
 /** How many of it to make, 1 where nothing is said. */
 export function makeIn(text: string): number {
   return madeIn(text).make;
 }
 
 /** `Sleeves (make 2)`, `Make 9 squares`, `SQUARE – make nine`. */
-function madeIn(text: string): PartHeading {
+function madeIn(text: string): { name: string; make: number } {
   const found =
     /\s*[([–—-]?\s*\bmake\s+(\d{1,4}|[a-z]+)\b(?:\s+(?:alike|the same|of each|in each colou?r))?\s*[)\]]?\s*/i.exec(
       text,

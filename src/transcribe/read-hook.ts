@@ -22,10 +22,15 @@ export function readHook(text: string): HookRead | null {
   return { hook: agrees ? `${size} mm` : `${size} mm (${us})` };
 }
 
-/** `H-8`, `H/8`, `H8`, `size H`, as `H-8` and `H`. */
+const US_NUMBER = /\bU\.?S\.?A?\.?\s*(?:size\s*)?#?\s*(\d{1,2}(?:\s*½|\s+1\/2|\.5)?)(?![\d.,]|\s*mm)/i;
+
+/** `H-8`, `H/8`, `H8`, `size H`, `US 7`, as `H-8`, `H` and `7`. */
 function letterIn(text: string): string | null {
   const found = /\b([B-Q])\s*[-/–]?\s*(\d{1,2}(?:\s*½|\s+1\/2|\.5)?)?(?![\w.])/.exec(
     text.replace(/\b\d+(?:[.,]\d+)?\s*mm\b/gi, ' '),
   );
-  return found === null ? null : usHook(`${found[1] ?? ''}${found[2] ?? ''}`);
+  if (found !== null) return usHook(`${found[1] ?? ''}${found[2] ?? ''}`);
+  // Numbers of steel hooks contradict each other from maker to maker.
+  const number = /\bsteel\b/i.test(text) ? undefined : US_NUMBER.exec(text)?.[1];
+  return number === undefined ? null : usHook(number);
 }

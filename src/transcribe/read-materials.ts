@@ -3,13 +3,17 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { joinTexts, sliceText } from './mapped-pieces.ts';
 import { readHook } from './read-hook.ts';
-import { isYarnLine, readYarns } from './read-yarn.ts';
+import { coloursSaid, isYarnLine, readYarns } from './read-yarn.ts';
 import type { Item } from './sorted-lines.ts';
 import { textFault } from './text-faults.ts';
 import type { Given, Piece, TranscribedYarn } from './transcript.ts';
+import { isLettered } from './yarn-letters.ts';
 
 export interface MaterialsRead {
   readonly yarns: readonly TranscribedYarn[];
+  readonly yarnItems: readonly Item[];
+  /** The list gives letters, so that a letter it leaves out is none of its yarns. */
+  readonly lettered: boolean;
   readonly hook: Given<string> | null;
   readonly notions: readonly Given<string>[];
   readonly supplyLines: readonly Given<string>[];
@@ -45,8 +49,21 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
     pieces.push({ kind: 'notion', span: item.span, means: others.text.text });
   }
   const yarns = readYarns(yarnItems);
-  for (const item of yarnItems) pieces.push({ kind: 'yarn', span: item.span, means: saidOf(item, yarns) });
-  return { yarns, hook, notions, supplyLines, pieces, questions };
+  for (const item of items) {
+    const said = coloursSaid(item.text.text);
+    if (said !== null && yarns.length > 1 && yarns.length !== said)
+      questions.push(textFault('text/colours', file, item.span, { said, listed: yarns.length }));
+  }
+  return {
+    yarns,
+    yarnItems,
+    lettered: yarnItems.some(isLettered),
+    hook,
+    notions,
+    supplyLines,
+    pieces,
+    questions,
+  };
 }
 
 /** A line may name the hook and more: `5 mm hook, tapestry needle`. */
@@ -90,6 +107,11 @@ function withoutStop(text: string): string {
     .replace(/^and\s+/i, '')
     .replace(/[.;,]+$/, '')
     .trim();
+}
+
+/** What was made of each line of yarn. */
+export function yarnPieces(items: readonly Item[], yarns: readonly TranscribedYarn[]): Piece[] {
+  return items.map((item) => ({ kind: 'yarn', span: item.span, means: saidOf(item, yarns) }));
 }
 
 function saidOf(item: Item, yarns: readonly TranscribedYarn[]): string {

@@ -52,25 +52,46 @@ function patternOf(unit: UnitName): RegExp {
   return PATTERNS.get(unit) ?? /(?!)/;
 }
 
-/** `30 x 40 cm`, `12" wide x 16" long`, `20 cm square`; null where no two sides are told. */
+/** `30 x 40 cm`, `12" wide x 16" long`, `20 inches wide and 60 inches long`, `20 cm square`; null where no two sides are told. */
 export function sidesIn(text: string): { width: string; height: string } | null {
-  for (const unit of ['cm', 'in', 'mm'] as const) {
-    const names = UNITS[unit];
-    const pair = new RegExp(
-      `(${AMOUNT})\\s*(?:${names})?\\.?\\s*(?:wide|w|in width)?\\s*(?:x|×|by)\\s*(${AMOUNT})\\s*(?:${names})(?![a-z])`,
-      'i',
-    ).exec(text);
-    if (pair?.[1] !== undefined && pair[2] !== undefined)
-      return { width: `${tidy(pair[1])} ${unit}`, height: `${tidy(pair[2])} ${unit}` };
-    const square = new RegExp(
-      `(${AMOUNT})\\s*(?:${names})\\.?\\s*(?:\\([^)]*\\)\\s*)?(?:square|sq\\b|on each side|each side)`,
-      'i',
-    ).exec(text);
-    if (square?.[1] !== undefined)
-      return { width: `${tidy(square[1])} ${unit}`, height: `${tidy(square[1])} ${unit}` };
+  let first: { width: string; height: string; at: number } | null = null;
+  // Of two units the one that the page puts first is the one it was measured in.
+  for (const [unit, forms] of SIDES) {
+    for (const form of forms) {
+      const found = form.exec(text);
+      const { width, height = width } = found?.groups ?? {};
+      if (found === null || width === undefined || height === undefined) continue;
+      if (first === null || found.index < first.at)
+        first = { width: `${tidy(width)} ${unit}`, height: `${tidy(height)} ${unit}`, at: found.index };
+    }
   }
-  return null;
+  return first === null ? null : { width: first.width, height: first.height };
 }
+
+const WIDE = '(?:wide|in width|across|width)';
+const LONG = '(?:long|tall|high|deep|in length|in height|length|height)';
+/** The same in other units, in brackets or behind a stroke. */
+const AGAIN = `(?:\\s*[([][^()[\\]]*[)\\]]|\\s*/\\s*(?:${AMOUNT})\\s*(?:cm|mm|in(?:ch(?:es)?)?|["″”]))?`;
+const AND = '(?:\\s*(?:,|;|x|×|by|and|&))*\\s*';
+
+const SIDES = (['cm', 'in', 'mm'] as const).map((unit) => {
+  const names = `(?:${UNITS[unit]})(?![a-z])\\.?`;
+  const [width, height] = [`(?<width>${AMOUNT})`, `(?<height>${AMOUNT})`];
+  const form = (words: string): RegExp => new RegExp(`(?<![\\d.,/])${words}`, 'i');
+  return [
+    unit,
+    [
+      form(`${width}\\s*(?:${names})?\\s*(?:wide|w|in width)?\\s*(?:x|×|by)\\s*${height}\\s*${names}`),
+      form(
+        `${width}\\s*-?\\s*${names}${AGAIN}\\s*${WIDE}${AND}${height}\\s*-?\\s*${names}${AGAIN}\\s*${LONG}\\b`,
+      ),
+      form(
+        `${height}\\s*-?\\s*${names}${AGAIN}\\s*${LONG}${AND}${width}\\s*-?\\s*${names}${AGAIN}\\s*${WIDE}\\b`,
+      ),
+      form(`${width}\\s*${names}\\s*(?:\\([^)]*\\)\\s*)?(?:square|sq\\b|on each side|each side)`),
+    ],
+  ] as const;
+});
 
 function tidy(amount: string): string {
   return amount.replace(/\s+/g, ' ').trim();

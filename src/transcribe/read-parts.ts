@@ -4,28 +4,42 @@ import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans, type Span } from '../source/span.ts';
 import { insertedText, joinTexts } from './mapped-pieces.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
-import type { Piece, TranscribedPart } from './transcript.ts';
+import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
 export interface PartsRead {
   readonly parts: readonly TranscribedPart[];
   readonly pieces: readonly Piece[];
+  /** Letters of the yarns that headings name: `STEM (brown)`. */
+  readonly ofHeadings: ReadonlySet<string>;
 }
 
 /** Titles end in what the thing is: `Marram Coaster`. */
 const THINGS =
   /\b(square|hexagon|triangle|motif|blanket|afghan|throw|scarf|shawl|cowl|hat|beanie|mitten|mitts?|sock|slipper|coaster|basket|bag|pouch|washcloth|dishcloth|potholder|cushion|pillow|mat|rug|flower|garland|bunting|bookmark|headband|collar|runner|doily|toy|ball|cosy|cozy|cardigan|jumper|sweater|top|vest|poncho|wrap|wreath)s?\b/gi;
 
-export function readParts(drafts: readonly PartDraft[], title: string): PartsRead {
+export function readParts(
+  drafts: readonly PartDraft[],
+  title: string,
+  yarns: readonly TranscribedYarn[],
+): PartsRead {
   const parts: TranscribedPart[] = [];
   const pieces: Piece[] = [];
+  const ofHeadings = new Set<string>();
   for (const draft of joinedDrafts(drafts)) {
     const [first, last] = [draft.lines[0], draft.lines.at(-1)];
     if (first === undefined || last === undefined) continue;
-    const name = freeName(draft.name ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
+    const yarn = draft.beside === null ? null : yarnNamed(draft.beside.words, yarns);
+    const written = yarn === null ? (draft.beside?.name ?? draft.name) : draft.name;
+    const name = freeName(written ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
     const span = joinSpans(heading ?? first.span, last.span);
-    parts.push({ name, make: draft.make, onto, lines: draft.lines.map(lineText), span });
+    const lines = draft.lines.map(lineText);
+    if (yarn !== null && !saysYarn(draft)) {
+      lines.unshift(insertedText(`With ${yarn}.`, (heading ?? first.span).start));
+      ofHeadings.add(yarn);
+    }
+    parts.push({ name, make: draft.make, onto, lines, span });
     const onWhat = onto === null ? '' : `, onto ${onto}`;
     pieces.push({
       kind: 'part',
@@ -34,7 +48,30 @@ export function readParts(drafts: readonly PartDraft[], title: string): PartsRea
     });
     for (const line of draft.lines) pieces.push({ kind: 'row', span: line.span, means: name });
   }
-  return { parts, pieces };
+  return { parts, pieces, ofHeadings };
+}
+
+/** `brown`, `in brown`, `colour B`, `yarn B`: the letter of the yarn a heading names; null where it is none of the list. */
+function yarnNamed(words: string, yarns: readonly TranscribedYarn[]): string | null {
+  const plain = words
+    .replace(/^(?:in|with|using)\s+/i, '')
+    .replace(/^(?:yarn|colou?r)\s+(?=\S)|\s+(?:yarn|colou?r)$/gi, '')
+    .toLowerCase();
+  const found = yarns.filter(
+    ({ letter, colour }) => letter.toLowerCase() === plain || colour?.toLowerCase() === plain,
+  );
+  return found.length === 1 ? (found[0]?.letter ?? null) : null;
+}
+
+/** Its first lines name a yarn themselves. */
+function saysYarn({ lines }: PartDraft): boolean {
+  const [first] = lines.filter(({ kind }) => kind !== 'note');
+  return (
+    first !== undefined &&
+    /\b(?:[Ww]ith|[Uu]sing|[Jj]oin|[Aa]ttach)\s+(?:(?:yarn|colou?r)\s+)?(?:[A-Z]|MC|CC\d?)\b/.test(
+      first.text.text.slice(0, 60),
+    )
+  );
 }
 
 /** Rows that go on counting under a heading are of the same piece: the heading is a word on the way. */

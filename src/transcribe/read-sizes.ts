@@ -5,7 +5,7 @@ import type { Item } from './sorted-lines.ts';
 import type { TranscribedSize } from './transcript.ts';
 
 const SIZE_WORD =
-  /^(?:one size|newborn|preemie|baby|infant|toddler|child|children|kids?|teen|youth|adult|women|men|ladies|mini|tiny|petite|small|medium|large|extra[- ]large|extra[- ]small|short|long|x{0,5}s|s|m|l|x{0,5}l|\d+xl?|x[- ]?(?:small|large)|throw|lap|twin|full|queen|king|crib|pram|cot|single|double|s\/m|m\/l|l\/xl|\d{1,2}\s*[-–]\s*\d{1,2}\s*(?:m|mos?|months?|yrs?|years?)|\d{1,3}(?:\s*(?:months?|years?|yrs?))?|(?:adult|child|baby|toddler|extra|xtra|women[’']s|men[’']s|ladies)\s+(?:small|medium|large|s|m|l|xl))$/i;
+  /^(?:one size|newborn|preemie|baby|infant|toddler|child|children|kids?|teen|youth|adult|women|woman|men|man|lady|ladies|girls?|boys?|unisex|junior|mini|tiny|petite|small|medium|large|extra[- ]large|extra[- ]small|short|long|x{0,5}s|s|m|l|x{0,5}l|\d+xl?|x[- ]?(?:small|large)|throw|lap|twin|full|queen|king|crib|pram|cot|single|double|s\/m|m\/l|l\/xl|\d{1,2}\s*[-–]\s*\d{1,2}\s*(?:m|mos?|months?|yrs?|years?)|\d{1,3}(?:\s*(?:months?|years?|yrs?))?|(?:adult|child|baby|toddler|extra|xtra|women[’']s|men[’']s|ladies)\s+(?:small|medium|large|s|m|l|xl))$/i;
 
 export interface SizesRead {
   readonly sizes: readonly TranscribedSize[];
@@ -54,12 +54,21 @@ export function readSizes(items: readonly Item[]): SizesRead {
   return sizes.length === 0 || addresses.size < sizes.length ? { sizes: [], rest: items } : { sizes, rest };
 }
 
+/** `Child (Woman, Man)`: nothing but a list of sizes. */
+export function listsSizes(text: string): boolean {
+  return listIn(text) !== null;
+}
+
 /** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */
 function listIn(text: string): { names: string[]; behind: string } | null {
   const bracketed = /^([^\s()[\],:][^()[\],:]{0,24}?)\s*[([]([^()[\]]{1,80})[)\]]\s*(.*)$/.exec(text);
   if (bracketed !== null) {
     const [, first = '', others = '', behind = ''] = bracketed;
-    const names = [first, ...others.split(/\s*[,:/]\s*/)].map((name) => name.trim().replace(/\.$/, ''));
+    const unit = /^\s*(months?|mos?|years?|yrs?)\b/i.exec(behind)?.[1];
+    const names = [first, ...others.split(/\s*[,:/]\s*/)].map((name) =>
+      // `0-3 (3-6, 6-12) months`: a range alone is no size.
+      withUnit(name.trim().replace(/\.$/, ''), unit),
+    );
     if (
       names.length > 1 &&
       names.every((name) => SIZE_WORD.test(name)) &&
@@ -74,6 +83,10 @@ function listIn(text: string): { names: string[]; behind: string } | null {
   return names.length > 1 && names.every((name) => SIZE_WORD.test(name) && !/^\d+$/.test(name))
     ? { names, behind: '' }
     : null;
+}
+
+function withUnit(name: string, unit: string | undefined): string {
+  return unit !== undefined && /^\d{1,2}\s*[-–]\s*\d{1,2}$/.test(name) ? `${name} ${unit}` : name;
 }
 
 /** `Small: 15 cm x 20 cm`, `Large – 30 cm square`. */

@@ -1,6 +1,7 @@
 /** A pasted text's abbreviations and special stitches in; those of the designer's own, told in stitches, out. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { MappedText } from '../source/mapped-text.ts';
 import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
@@ -20,6 +21,7 @@ export interface StitchesAsked {
   readonly specials: readonly Item[];
   /** Every row of the text, for telling which of two names is used. */
   readonly rows: string;
+  readonly rowLines: readonly MappedText[];
   /** The text without its list of abbreviations. */
   readonly elsewhere: string;
 }

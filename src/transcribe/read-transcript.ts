@@ -6,8 +6,11 @@ import { readHook } from '../pattern/hook.ts';
 import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
+import { yarnNames } from '../pattern/yarn-names.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
+import { isAssembly } from './assembly-lines.ts';
 import { joinTexts } from './mapped-pieces.ts';
 import { textFault } from './text-faults.ts';
 import { titled } from './titled.ts';
@@ -32,7 +35,11 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     sizes: Math.max(1, sizes.length),
     sizeNames: sizes.map(({ name }) => name),
     specials: transcript.specials.map(({ name }) => name),
+    fullNames: transcript.specials.flatMap(({ name, fullName }) =>
+      fullName === null ? [] : [{ full: fullName, name }],
+    ),
     yarns: transcript.yarns.map(({ letter }) => letter),
+    yarnNames: yarnNames(transcript.yarns),
   };
   const diagnostics: Diagnostic[] = [...transcript.questions];
   const specials = transcript.specials.flatMap(({ name, fullName, work, how, span }): Special[] => {
@@ -47,7 +54,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   );
   const parts = transcript.parts.map(({ name, onto, make, lines, span }): Part => {
     const read = readInstructions(joinTexts(lines, '\n'), context);
-    for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
+    diagnostics.push(...joinsToldOnce(read.diagnostics, lines, source.file));
     return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });
   diagnostics.push(...notWorked(transcript));
@@ -88,6 +95,27 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   };
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
 }
+
+/** A row that joins another piece on the way cannot be worked, whichever of its words were stumbled over. */
+function joinsToldOnce(
+  faults: readonly Diagnostic[],
+  lines: readonly MappedText[],
+  file: string,
+): Diagnostic[] {
+  const joining = lines
+    .filter(({ text }) => isAssembly(text))
+    .map((line) => fileSpan(line, 0, line.text.length));
+  const told = new Set<Span>();
+  return faults.flatMap((fault) => {
+    const line = joining.find(({ start, end }) => start <= fault.span.start && fault.span.end <= end);
+    if (line === undefined || !UNREAD.has(fault.code)) return [fault];
+    if (told.has(line)) return [];
+    told.add(line);
+    return [textFault('text/not-worked', file, line, {})];
+  });
+}
+
+const UNREAD: ReadonlySet<string> = new Set(['word/unknown', 'phrase/unread', 'bracket/no-use']);
 
 /** Words of a row or round behind the first one, kept as they stand: they are not lost in silence. */
 function notWorked({ source, pieces }: Transcript): Diagnostic[] {

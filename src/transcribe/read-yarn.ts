@@ -4,6 +4,7 @@ import { readBalls } from '../pattern/balls.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Item } from './sorted-lines.ts';
 import type { TranscribedYarn } from './transcript.ts';
+import { behindAll, isLettered, letteredYarn, lettersIn, withLetters } from './yarn-letters.ts';
 
 /** Names of weights with their Craft Yarn Council numbers, the longer first; shop names are common practice. */
 const WEIGHTS: readonly (readonly [RegExp, number])[] = [
@@ -23,20 +24,29 @@ const NUMBERED_WEIGHT =
 const FIBRES =
   /\b(?:\d{1,3}\s*%\s*)?(?:(?:merino|lambs?|superwash|mercerised|mercerized|organic|recycled|baby|pure|new|virgin|egyptian)\s+)*(?:wool|cotton|acrylic|merino|alpaca|linen|flax|silk|bamboo|nylon|polyamide|polyester|mohair|cashmere|viscose|hemp|jute|raffia|angora|rayon|lyocell|elastane)\b(?:\s+blend\b)?/gi;
 
-const LETTERED =
-  /^(?:(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
-const LETTER_IN =
-  /(?:^|[:;,(]\s*|\band\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
-
 const YARN_WORDS =
   /\b(?:yarns?|balls?|skeins?|hanks?|cakes?|cones?|wool|cotton|acrylic|alpaca|merino|worsted|aran|d\.?k\.?|chunky|bulky|fingering|double knitting|\d+[- ]?ply)\b/i;
 const OTHER_THINGS =
   /\b(?:needles?|markers?|scissors|pins?|tape|stuffing|fibrefill|fiberfill|filling|eyes?|buttons?|zip|zipper|lining|fabric|ribbon|elastic|hook)\b/i;
 
+const SO_MANY_COLOURS =
+  /\b([2-9]|two|three|four|five|six|seven|eight|nine)\s+(?:(?:different|contrasting|bright|main)\s+)?colou?rs\b/i;
+const WORDS = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+/** `3 colours`, `in four different colours`: how many a line says there are. */
+export function coloursSaid(text: string): number | null {
+  const said = SO_MANY_COLOURS.exec(text)?.[1];
+  if (said === undefined) return null;
+  const word = WORDS.indexOf(said.toLowerCase());
+  return word === -1 ? Number(said) : word + 2;
+}
+
 /** A line of materials that is about yarn. */
 export function isYarnLine(text: string, field: Item['field']): boolean {
   if (OTHER_THINGS.test(text) && !/\bballs?\b|\bskeins?\b|%/i.test(text)) return false;
-  return field === 'yarn' || LETTERED.test(text) || YARN_WORDS.test(text);
+  return (
+    field === 'yarn' || coloursSaid(text) !== null || letteredYarn(text) !== null || YARN_WORDS.test(text)
+  );
 }
 
 export function readYarns(items: readonly Item[]): TranscribedYarn[] {
@@ -46,6 +56,8 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
   let sharedItem: Item | null = null;
   for (const item of items) {
     const { text } = item.text;
+    // `3 colours` alone tells of no yarn.
+    if (text.replace(SO_MANY_COLOURS, '').replace(/\W/g, '') === '') continue;
     const several = lettersIn(text);
     const details = detailsIn(text);
     if (several.length > 1) {
@@ -54,14 +66,16 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
         yarns.push(yarnOf(letter, filled(detailsIn(words), filled(head, shared)), item));
       continue;
     }
-    const lettered = LETTERED.exec(text);
-    const inBrackets = /\((MC|CC\d?|[A-Z])\)/.exec(text)?.[1];
-    if (lettered === null && inBrackets !== undefined) {
-      yarns.push(yarnOf(inBrackets, filled(details, shared), item));
+    const lettered = letteredYarn(text);
+    if (lettered !== null) {
+      yarns.push(yarnOf(lettered.letter, filled(detailsIn(lettered.words), shared), item));
       continue;
     }
-    if (lettered?.[1] !== undefined) {
-      yarns.push(yarnOf(lettered[1], filled(detailsIn(text.slice(lettered[0].length)), shared), item));
+    const each = coloursIn(text);
+    if (each.length > 1) {
+      for (const { colour, balls } of each)
+        yarns.push(yarnOf('', filled({ ...details, colour, balls }, shared), item));
+      [shared, sharedItem] = [null, null];
       continue;
     }
     if (shared !== null && sharedItem !== null && !items.some((other) => isLettered(other)))
@@ -75,31 +89,6 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
   if (shared !== null && sharedItem !== null && !items.some(isLettered))
     yarns.push(yarnOf('', shared, sharedItem));
   return withLetters(yarns);
-}
-
-function isLettered({ text }: Item): boolean {
-  return (
-    LETTERED.test(text.text) || /\((?:MC|CC\d?|[A-Z])\)/.test(text.text) || lettersIn(text.text).length > 1
-  );
-}
-
-/** `A: moss; B: bark. Worsted, 100% wool.`: what is said of all once each has been named. */
-function behindAll(text: string): string {
-  return (
-    /\.\s+([^.]*(?:%|ply|worsted|d\.?k\.?|aran|wool|cotton|acrylic|weight)[^.]*)\.?$/i.exec(text)?.[1] ?? ''
-  );
-}
-
-/** `A 3 balls, B 2 balls`: each letter with the words up to the next. */
-function lettersIn(text: string): { letter: string; words: string; start: number }[] {
-  const found = [...text.matchAll(LETTER_IN)];
-  const behind = behindAll(text);
-  const lengthBehind = behind === '' ? 0 : text.length - text.lastIndexOf(behind);
-  return found.map((match, i) => ({
-    letter: match[1] ?? '',
-    start: match.index,
-    words: text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length - lengthBehind),
-  }));
 }
 
 interface Details {
@@ -140,6 +129,23 @@ function ballsIn(text: string): readonly number[] | null {
   const written = BALLS.exec(text)?.[1];
   return written === undefined ? null : readBalls(written);
 }
+
+/** `in two colours: grey and blue`, `1 ball cream, 2 balls rust`: each with its own balls; none where one colour is told. */
+function coloursIn(text: string): { colour: string; balls: readonly number[] | null }[] {
+  const listed = /\bcolou?rs\s*(?::|[–—-]\s)\s*([\p{L}’' -]+(?:(?:,|;|\s*&|\s+and)\s+[\p{L}’' -]+)+)/u.exec(
+    text,
+  )?.[1];
+  if (listed !== undefined)
+    return listed
+      .split(/\s*(?:,|;|&|\band\b)\s*/)
+      .filter((colour) => colour !== '')
+      .map((colour) => ({ colour: colour.trim(), balls: null }));
+  const counted = [...text.matchAll(COLOUR_OF_BALLS)];
+  return counted.map((found) => ({ colour: (found[2] ?? '').trim(), balls: readBalls(found[1] ?? '') }));
+}
+
+const COLOUR_OF_BALLS =
+  /(?<![\d.,/-])(\d{1,3})\s*(?:balls?|skeins?|hanks?|cakes?)\s+(?:(?:of|in|each)\s+)?(\p{L}[\p{L}’' -]{2,24}?)(?=\s*(?:[,;.)]|$|\band\s+\d))/giu;
 
 function weightIn(text: string): number | null {
   const numbered = NUMBERED_WEIGHT.exec(text);
@@ -199,18 +205,4 @@ function filled(own: Details, from: Details | null): Details {
 
 function yarnOf(letter: string, details: Details, item: Item): TranscribedYarn {
   return { letter, ...details, described: true, span: item.span };
-}
-
-/** Yarns without a letter take the first that is free; a letter given twice keeps its first yarn. */
-function withLetters(yarns: readonly TranscribedYarn[]): TranscribedYarn[] {
-  const taken = new Set(yarns.map(({ letter }) => letter));
-  const seen = new Set<string>();
-  return yarns.flatMap((yarn) => {
-    const free = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.has(one));
-    const letter = yarn.letter === '' ? (free ?? '') : yarn.letter;
-    taken.add(letter);
-    if (letter === '' || seen.has(letter)) return [];
-    seen.add(letter);
-    return [{ ...yarn, letter }];
-  });
 }

@@ -14,7 +14,7 @@ const ORDINAL = new RegExp(
   'i',
 );
 const FOUNDATION =
-  /^(?:foundation|base|set-?\s?up|beginning|starting)(?:\s+(?:row|rnd|round|chain|ch|ring))?(?:\s*[([](?:rs|ws)[)\]])?\s*(?=[:–—-])/i;
+  /^(?:foundation|base|set-?\s?up|beginning|starting)(?:\s+(?:row|rnd|round|chain|ch|ring))?(?:\s*[([](?:rs|ws)[)\]])?\s*(?=[:–—-])(?!-\s*\d)/i;
 const BARE = /^\d{1,3}(?:\s*[–-]\s*\d{1,3})?\s*[.):](?=\s*\D)/;
 
 export interface RowLabel {

@@ -1,14 +1,17 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
+import { definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
-import { isInstruction, isProse } from './instruction-words.ts';
+import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { makeIn, partHeading } from './part-headings.ts';
+import { listsSizes } from './read-sizes.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
 import { addRow, addWork, keepPending, openPart, sortInPart, startsWork } from './sort-work.ts';
 import type { SortedLines } from './sorted-lines.ts';
+import { isSupplyLine } from './supply-lines.ts';
 import { asTableRow } from './table-rows.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { designerIn } from './title-lines.ts';
@@ -32,11 +35,21 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
     openSection(walk, line, heading);
     return;
   }
+  if (sortDefinition(walk, line)) return;
   const part = partHeading(walk.lines, index, isListState(walk.state));
-  if (part !== null) openPart(walk, line, part.name, part.make);
+  if (part !== null) openPart(walk, line, part);
   else if (sortAnywhere(walk, line)) return;
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
   else sortByState(walk, line);
+}
+
+/** `Shell (sh): 5 dc in same st`, `dec = sc2tog` outside of the lists where such lines belong. */
+function sortDefinition(walk: Walk, line: TextLine): boolean {
+  if (walk.state === 'abbreviations' || walk.state === 'specials' || line.cells.length > 1) return false;
+  const found = definitionIn(line.text.text, walk.rowWords, walk.parts.length > 0);
+  if (found === null) return false;
+  put(walk, found.bucket, itemOf(line, found.at === 0 ? line.text : sliceText(line.text, found.at)));
+  return true;
 }
 
 /** `Adult only:`, `Sizes M and L only`, `Both sizes:` among the rows: for which sizes those under it are. */
@@ -55,10 +68,18 @@ function sortRow(walk: Walk, line: TextLine, index: number): boolean {
 /** A heading may stand in the first cell of a table: `Hook | 5 mm`. */
 function headingOf(line: TextLine): Heading | null {
   const [first] = line.cells;
-  if (first === undefined || line.cells.length < 2) return findHeading(line.text.text);
+  if (first === undefined || line.cells.length < 2)
+    return findHeading(line.text.text) ?? bareSizes(line.text.text);
   const heading = findHeading(first.text);
   const restAt = line.text.text.indexOf(first.text) + first.text.length;
   return heading === null || heading.restAt !== null ? null : { ...heading, restAt };
+}
+
+/** `Sizes Child (Woman, Man)`: no mark behind the word, but nothing else than a list of sizes. */
+function bareSizes(text: string): Heading | null {
+  const words = /^sizes?(?=\s)/i.exec(text)?.[0];
+  if (words === undefined || !listsSizes(text.slice(words.length).trim())) return null;
+  return { section: 'sizes', field: null, words, restAt: words.length };
 }
 
 /** Numbered lines are rows when several stand together and all instruct. */
@@ -69,7 +90,12 @@ function bareRows(walk: Walk, index: number): boolean {
 
 /** A heading's word may also be a piece of the work or a line of a list. */
 function isHeadingHere(walk: Walk, line: TextLine, heading: Heading): boolean {
-  const isSentence = /^[a-z]/.test(line.text.text) && heading.restAt === null && line.mark === null;
+  const { text } = line.text;
+  const isSentence =
+    /^[a-z]/.test(text) &&
+    heading.restAt === null &&
+    line.mark === null &&
+    !(line.gap && /^[^.]+$/.test(text));
   if (isSentence) return false;
   if (walk.state === 'abbreviations' && heading.restAt !== null)
     return heading.section !== 'notes' || /note/i.test(heading.words);
@@ -114,8 +140,8 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
     const make = makeIn(words.replace(/^to make/i, ''));
     walk.headings.push(itemOf(line, line.text));
     // `Square`, and below it `To make (make 2)`.
-    const { heading = null, name = null } = walk.pending ?? {};
-    if (make > 1) walk.pending = { heading, name, make, lines: [] };
+    const { heading = null, name = null, beside = null } = walk.pending ?? {};
+    if (make > 1) walk.pending = { heading, name, make, beside, lines: [] };
   } else if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
     put(walk, 'title', itemOf(line, rest));
   else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);
@@ -124,6 +150,12 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
 /** What is told wherever it stands: the terms, the designer, whose work it is. */
 function sortAnywhere(walk: Walk, line: TextLine): boolean {
   const { text } = line.text;
+  if (isChainRule(text)) {
+    // Among the rows it holds from there on.
+    if (walk.state === 'part' && walk.parts.length > 0) addWork(walk, line, 'note', null);
+    else put(walk, 'notes', itemOf(line, line.text));
+    return true;
+  }
   if (onlyStatesTerms(text) && !(walk.state === 'part' && isInstruction(text))) {
     put(walk, 'terms', itemOf(line, line.text));
     return true;
@@ -155,6 +187,10 @@ function sortByState(walk: Walk, line: TextLine): void {
   const { title, about } = walk.buckets;
   switch (walk.state) {
     case 'front': {
+      if (isSupplyLine(text)) {
+        put(walk, 'materials', item);
+        return;
+      }
       const tells = isProse(text) && /[.!]$/.test(text) && about.length < 2 && title.length > 0;
       put(walk, tells ? 'about' : 'kept', item);
       return;

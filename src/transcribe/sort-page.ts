@@ -5,6 +5,7 @@ import { sliceText } from './mapped-pieces.ts';
 import { emailSubject, isEmailHeading, isGreeting, isPageNumber, tableUnit } from './page-lines.ts';
 import { onlyStatesTerms, statedTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
+import { isSupplyLine } from './supply-lines.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 import { bracketBehind, designerIn, isTitle, titleAndDesigner } from './title-lines.ts';
 import { itemOf, leaveOut, put, type Walk } from './walk.ts';
@@ -53,7 +54,9 @@ export function sortTitle(walk: Walk, line: TextLine): boolean {
 }
 
 function statesSomething(text: string): boolean {
-  return findHeading(text) !== null || onlyStatesTerms(text) || designerIn(text) !== null;
+  return (
+    findHeading(text) !== null || isSupplyLine(text) || onlyStatesTerms(text) || designerIn(text) !== null
+  );
 }
 
 function sortEmailHeading(walk: Walk, line: TextLine): boolean {

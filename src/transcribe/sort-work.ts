@@ -1,19 +1,28 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
-import type { MappedText } from '../source/mapped-text.ts';
-import { isForMaker, isInstruction, isNamedInstruction, isProse, namesWork } from './instruction-words.ts';
+import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { isAssembly, sentencesOf } from './assembly-lines.ts';
+import {
+  isForMaker,
+  isInstruction,
+  isNamedInstruction,
+  isProse,
+  namesWork,
+  opensWork,
+} from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
+import type { PartHeading } from './part-headings.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { isListState, itemOf, put, type Walk } from './walk.ts';
 
-export function openPart(walk: Walk, line: TextLine, name: string, make: number): void {
+export function openPart(walk: Walk, line: TextLine, { name, make, beside }: PartHeading): void {
   walk.state = 'part';
   walk.heading = null;
   walk.table = null;
   if (walk.pending !== null) keepPending(walk);
-  walk.pending = { heading: itemOf(line, line.text), name, make, lines: [] };
+  walk.pending = { heading: itemOf(line, line.text), name, make, beside, lines: [] };
 }
 
 /** A heading that no row follows is words like any other. */
@@ -26,25 +35,80 @@ export function keepPending(walk: Walk): void {
 /** Whether a line without a label begins the work, or goes on with it. */
 export function startsWork(walk: Walk, index: number): boolean {
   const line = walk.lines[index];
-  if (line === undefined || walk.state === 'part' || !isInstruction(line.text.text)) return false;
+  if (line === undefined || walk.state === 'part') return false;
   const { text } = line.text;
+  const opens = opensWork(text);
+  if (!opens && !isInstruction(text)) return false;
   if (/\bcounts?\b|\bthroughout\b/i.test(text) && !/\bin\b/i.test(text)) return false;
   if (/^[^.]{1,30}(?::|=|\s[–—-]\s)/.test(text) && isListState(walk.state)) return false;
   if (walk.state === 'finishing') return false;
-  if (walk.unlabelled) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
-  if (!line.gap && walk.state !== 'front') return false;
+  if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
+  if (!line.gap && walk.state !== 'front' && !opens) return false;
   if (isProse(text)) return false;
   const next = walk.lines.slice(index + 1, index + 4).find(({ isRule }) => !isRule);
-  return next !== undefined && (rowLabel(next.text.text) !== null || isInstruction(next.text.text));
+  if (next === undefined) return false;
+  const label = rowLabel(next.text.text);
+  // Right under a list or a note only a first row shows that the work begins.
+  if (opens && !line.gap && label?.number !== undefined && (label.number ?? 1) > 1) return false;
+  return label !== null || isInstruction(next.text.text);
 }
 
 const FINISHING =
   /^(?:weave|sew|block|pin|press|steam|wash|darn|dampen|hide|sew up|stitch up|whip ?stitch|stuff)\b/i;
 
+/** A line of several sentences is taken apart where one of them is not work. */
 export function sortInPart(walk: Walk, line: TextLine): void {
+  const later = { rows: walk.beforeRows.has(line), ownRows: walk.beforeOwnRows.has(line) };
+  const stretches = stretchesOf(line.text.text);
+  if (stretches.length < 2) {
+    sortSentence(walk, line, later);
+    return;
+  }
+  for (const [start, end] of stretches) {
+    const text = trimText(sliceText(line.text, start, end));
+    sortSentence(walk, { ...line, text, cells: [text], span: fileSpan(text, 0, text.text.length) }, later);
+  }
+}
+
+/** Sentences of work one after another stay together; what the maker does or joins stands by itself. */
+function stretchesOf(text: string): [number, number][] {
+  const stretches: [number, number][] = [];
+  let workBefore = false;
+  for (const [start, end] of sentencesOf(text)) {
+    const work = !isAside(text.slice(start, end).trim());
+    const last = stretches.at(-1);
+    if (last !== undefined && work && workBefore) last[1] = end;
+    else stretches.push([start, end]);
+    workBefore = work;
+  }
+  return stretches;
+}
+
+/** What the maker does, is told, or joins: nothing to count. */
+function isAside(text: string): boolean {
+  return (
+    FINISHING.test(text) ||
+    isAssembly(text) ||
+    (isForMaker(text) && !isInstruction(text)) ||
+    !namesWork(text) ||
+    (isProse(text) && !/[,;*]/.test(text))
+  );
+}
+
+function sortSentence(
+  walk: Walk,
+  line: TextLine,
+  ahead: { readonly rows: boolean; readonly ownRows: boolean },
+): void {
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
-  if (begun && FINISHING.test(text) && !walk.beforeRows.has(line)) {
+  if (begun && isAssembly(text)) {
+    walk.assembly.push({ span: line.span, rowsFollow: ahead.ownRows });
+    if (ahead.rows) addWork(walk, line, 'note', null);
+    else put(walk, 'finishing', itemOf(line, line.text));
+    return;
+  }
+  if (begun && FINISHING.test(text) && !ahead.rows) {
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
@@ -56,9 +120,8 @@ export function sortInPart(walk: Walk, line: TextLine): void {
     addWork(walk, line, 'instruction', null);
     return;
   }
-  const later = walk.beforeRows.has(line);
-  if (!later) {
-    put(walk, 'kept', itemOf(line, line.text));
+  if (!ahead.rows) {
+    put(walk, begun && isForMaker(text) ? 'finishing' : 'kept', itemOf(line, line.text));
     return;
   }
   if (namesWork(text) && /\d|[,;*]/.test(text) && !isProse(text) && !isForMaker(text)) {
@@ -109,7 +172,7 @@ export function addWork(
   } else if (part === undefined || (!inPart && number !== null && number <= 1 && part.lines.length > 0)) {
     const heading = walk.headings.at(-1);
     const name = last === undefined || heading === undefined ? null : (walk.heading?.words ?? null);
-    part = { heading: null, name, make: 1, lines: [] };
+    part = { heading: null, name, make: 1, beside: null, lines: [] };
     walk.parts.push(part);
   }
   walk.state = 'part';

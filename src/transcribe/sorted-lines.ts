@@ -3,6 +3,7 @@
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Heading, Section } from './headings.ts';
+import type { Beside } from './part-headings.ts';
 import type { TextLine } from './tidy-lines.ts';
 
 /** A line, or what stands on it behind a heading and its colon. */
@@ -28,6 +29,7 @@ export interface PartDraft {
   readonly heading: Item | null;
   readonly name: string | null;
   readonly make: number;
+  readonly beside: Beside | null;
   readonly lines: WorkLine[];
 }
 
@@ -39,6 +41,8 @@ export interface SortedLines {
   readonly parts: readonly PartDraft[];
   /** Headings with nothing behind them on their line. */
   readonly headings: readonly Item[];
+  /** Sentences that join what is worked and are kept as they stand. */
+  readonly assembly: readonly { readonly span: Span; readonly rowsFollow: boolean }[];
   /** Page numbers, heads of emails and tables, rules. */
   readonly leftOut: readonly { readonly span: Span; readonly what: string; readonly text: string }[];
 }

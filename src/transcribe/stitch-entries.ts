@@ -81,6 +81,8 @@ function splitList(text: MappedText): MappedText[] {
       /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\())|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
     );
   }
+  // `ch chain; dc double crochet; tr treble`.
+  if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
   const isNames = /^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2;
   return isNames ? cutAt(text, /,\s*(?:and\s+)?/g) : [text];
 }
@@ -112,7 +114,8 @@ function cellsEntry(item: Item): StitchEntry | null {
 }
 
 function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): StitchEntry | null {
-  const found = /^(.{1,44}?)\s*(?:=|:|–|—|\s-\s)\s*(?=\S)/.exec(text.text);
+  // `ch- chain`, `st(s)-stitch(es)` beside the usual marks.
+  const found = /^(.{1,44}?)\s*(?:=|:|–|—|\s-\s|-\s|(?<=\))-(?=[a-z]))\s*(?=\S)/.exec(text.text);
   if (
     found?.[1] !== undefined &&
     found[1].split(' ').length <= 6 &&
@@ -163,7 +166,7 @@ function withoutComma(text: MappedText): MappedText {
 /** `Shell (sh)`, `sh (shell)`, `ch(s)`, `sk / skip`: the name and the second one. */
 function entryOf(left: MappedText, words: MappedText, item: Item, whole: string): StitchEntry {
   const plain = left.text
-    .replace(/\((?:s|es)\)/gi, '')
+    .replace(/\((?:s|es)\)|\/(?:s|es)\b/gi, '')
     .replace(/[:.,]+$/, '')
     .trim();
   const both = /^(.+?)\s*[([]\s*([^()]+?)\s*[)\]]\s*$/.exec(plain) ?? /^(\S+)\s*\/\s*(\S+)$/.exec(plain);

@@ -16,6 +16,12 @@ const textFaults = {
     why: 'The rows after it are counted as if it were not there.',
     try: 'begin it with its label ("Rnd 3:"), and write each row on a line of its own.',
   }),
+  'text/assembly': (): Wording => ({
+    severity: 'note',
+    message: 'this joins what is worked; it is kept as it stands, and not worked',
+    why: 'Its stitches are in no count, no chart and no reckoning of yarn.',
+    try: 'go through it yourself: how many stitches meet, and on which side.',
+  }),
   'text/terms-untold': ({ assumed }: { readonly assumed: string }): Wording => ({
     severity: 'warning',
     message: `nothing tells whether this text is in US or UK terms; it was read in ${assumed} terms`,
@@ -58,13 +64,19 @@ const textFaults = {
     severity: 'warning',
     message: `the rows use ${listed(abbrs)}, which the list of abbreviations leaves out`,
     why: 'A reader who does not know it looks it up there.',
-    try: 'add what is missing; a pattern file needs no list, for the page makes its own from the rows.',
+    try: 'add what is missing to the list.',
   }),
   'text/sizes-unnamed': ({ sizes }: { readonly sizes: number }): Wording => ({
     severity: 'warning',
     message: `numbers are given for ${sizes} sizes, and the sizes are not named`,
     why: 'A reader could not tell which number is hers.',
     try: 'name them near the top, such as "Sizes: small (medium, large)".',
+  }),
+  'text/colours': ({ said, listed }: { readonly said: number; readonly listed: number }): Wording => ({
+    severity: 'warning',
+    message: `${said} colours are said to be needed, and ${listed} are listed`,
+    why: 'A reader buys what is listed, and would stop for want of a colour.',
+    try: 'list each colour with its letter, or put the number right.',
   }),
   'text/hook': ({ read, also }: { readonly read: string; readonly also: string }): Wording => ({
     severity: 'warning',

@@ -8,7 +8,7 @@ import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
 import { readGauge } from './read-gauge.ts';
 import { readHook } from './read-hook.ts';
-import { readMaterials } from './read-materials.ts';
+import { readMaterials, yarnPieces } from './read-materials.ts';
 import { readParts } from './read-parts.ts';
 import { readSizes } from './read-sizes.ts';
 import { readStitches } from './read-stitches.ts';
@@ -20,6 +20,7 @@ import { tidyLines, withoutOrnament } from './tidy-lines.ts';
 import type { Given, Piece, TranscribedNote, TranscribedSize, Transcript } from './transcript.ts';
 import { unwrap } from './unwrap.ts';
 import { usedYarns } from './used-yarns.ts';
+import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
@@ -86,9 +87,14 @@ export function transcribe(source: Source): Transcript {
     pieces.push({ kind: 'sizes', span: item.span, means: named.map(({ name }) => name).join(', ') });
   for (const item of besideSizes) note(item);
 
-  const { parts, pieces: rowPieces } = readParts(sorted.parts, title?.value ?? '');
+  const {
+    parts,
+    pieces: rowPieces,
+    ofHeadings,
+  } = readParts(sorted.parts, title?.value ?? '', materials.yarns);
   for (const piece of rowPieces) pieces.push(piece);
-  const rows = parts.flatMap(({ lines }) => lines.map(({ text }) => text));
+  const rowLines = parts.flatMap(({ lines }) => lines);
+  const rows = rowLines.map(({ text }) => text);
   const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
   if (named.length === 0 && sizes.length > 0)
     questions.push(
@@ -102,6 +108,7 @@ export function transcribe(source: Source): Transcript {
     abbreviations: buckets.abbreviations,
     specials: buckets.specials,
     rows: rows.join('\n'),
+    rowLines,
     elsewhere: withoutItems(source.text, buckets.abbreviations),
   });
   pieces.push(...stitches.pieces);
@@ -121,10 +128,22 @@ export function transcribe(source: Source): Transcript {
     materials.yarns.map(({ letter }) => letter),
     asked,
   );
+  // A list that gives letters gives all of them: another one in the rows is a fault of theirs.
+  const listed =
+    materials.lettered || ofHeadings.size > 0
+      ? materials.yarns
+      : withLettersOfRows(
+          materials.yarns,
+          unlisted.map(({ value }) => value),
+        );
+  const others = materials.lettered
+    ? []
+    : unlisted.filter(({ value }) => !listed.some(({ letter }) => letter === value));
+  for (const piece of yarnPieces(materials.yarnItems, listed)) pieces.push(piece);
   const yarns = [
     // Numbers for another number of sizes than there are would be given to the wrong ones.
-    ...materials.yarns.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
-    ...unlisted.map(({ value, span }) => ({
+    ...listed.map((yarn) => ({ ...yarn, balls: fitting(yarn.balls, sizes.length) })),
+    ...others.map(({ value, span }) => ({
       letter: value,
       colour: null,
       weight: null,
@@ -145,6 +164,8 @@ export function transcribe(source: Source): Transcript {
       }),
     );
 
+  for (const { span, rowsFollow } of sorted.assembly)
+    questions.push(textFault(rowsFollow ? 'text/not-worked' : 'text/assembly', file, span, {}));
   for (const item of buckets.notes) note(item);
   for (const item of buckets.kept) keep(item);
   for (const item of buckets.finishing)

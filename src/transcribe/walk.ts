@@ -1,6 +1,7 @@
 /** The state of the one walk over a pasted text's lines: what was put where, and what the lines above opened. */
 
 import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { rowWords } from './definition-lines.ts';
 import type { Heading, Section } from './headings.ts';
 import { rowLabel } from './row-labels.ts';
 import { linesBeforeRows } from './rows-ahead.ts';
@@ -23,15 +24,21 @@ export interface Walk {
   pending: PartDraft | null;
   /** The line above is of an email's head. */
   inEmailHead: boolean;
-  /** Lines after which rows of the same piece still come. */
+  /** Lines after which rows still come. */
   readonly beforeRows: ReadonlySet<TextLine>;
+  readonly beforeOwnRows: ReadonlySet<TextLine>;
+  /** Sentences that join what is worked, with whether more rows of the same piece come behind. */
+  readonly assembly: { readonly span: Item['span']; readonly rowsFollow: boolean }[];
   /** The rows were quoted in an email: what is not quoted is the letter around them. */
   readonly quotedWork: boolean;
+  /** The words of all rows and instructions. */
+  readonly rowWords: string;
   /** No line of the text has a row's label: instructions are known by their words alone. */
   readonly unlabelled: boolean;
 }
 
 export function newWalk(lines: readonly TextLine[]): Walk {
+  const { anywhere, ofPiece } = linesBeforeRows(lines);
   return {
     lines,
     buckets: emptyBuckets(),
@@ -43,8 +50,11 @@ export function newWalk(lines: readonly TextLine[]): Walk {
     table: null,
     pending: null,
     inEmailHead: false,
-    beforeRows: linesBeforeRows(lines),
+    beforeRows: anywhere,
+    beforeOwnRows: ofPiece,
+    assembly: [],
     quotedWork: lines.some(({ text, quoted }) => quoted > 0 && rowLabel(text.text) !== null),
+    rowWords: rowWords(lines),
     unlabelled: !lines.some(({ text }) => rowLabel(text.text) !== null),
   };
 }

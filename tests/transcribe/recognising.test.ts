@@ -205,8 +205,25 @@ describe('sizes', () => {
     ['Sizes: small(medium:large)', ['small', 'medium', 'large']],
     ['Size: Small, Medium and Large', ['Small', 'Medium', 'Large']],
     ['Sizes: 6 (8, 10) years', ['6', '8', '10']],
+    ['Sizes Child (Woman, Man)', ['Child', 'Woman', 'Man']],
+    ['Sizes: 0-3 (3-6, 6-12) months', ['0-3 months', '3-6 months', '6-12 months']],
     ['Finished size: about as wide as it is long', []],
+    ['Finished size: fits head 56 cm / 22 in around', []],
+    ['Size US H (5 mm) hook', []],
   ])('%s', (line, names) => expect(front(line).sizes.map(({ name }) => name)).toEqual(names));
+
+  test.each([
+    ['20 inches wide and 60 inches long', '20 in', '60 in'],
+    ['36" x 38" [91.5 x 96.5 cm]', '36 in', '38 in'],
+    ['Approx 20cm wide and 150cm long', '20 cm', '150 cm'],
+    ['60 in (152 cm) long, 20 in (51 cm) wide', '20 in', '60 in'],
+    ['91 cm / 36 in wide x 96 cm / 38 in long', '91 cm', '96 cm'],
+    ['30 x 40 cm (12 x 16 in)', '30 cm', '40 cm'],
+    ['15 cm square', '15 cm', '15 cm'],
+  ])('Finished size: %s', (words, width, height) => {
+    const { sizes } = front(`Finished size: ${words}`);
+    expect(sizes.map((size) => [size.width, size.height])).toEqual([[width, height]]);
+  });
 
   test('that only the rows have are counted, and asked for', () => {
     const { sizes, questions } = read('Mat\n\nCh 12 (16, 20).\nRow 1: Sc across. (11 (15, 19) sc)');
@@ -235,9 +252,9 @@ test('a list of abbreviations is held against the rows, in both ways', () => {
     'Ch 11.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in each st across.';
   const { questions } = read(`Mat\nUS terms\n\n${list}\n\n${rows}`);
   expect(questions.map(({ code, severity, message }) => [code, severity, message.split(',')[0]])).toEqual([
-    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
     ['text/abbreviation-unused', 'note', 'hdc is in the list of abbreviations'],
     ['text/abbreviation-unused', 'note', 'sk is in the list of abbreviations'],
+    ['text/abbreviation-unlisted', 'warning', 'the rows use dc and RS'],
   ]);
   const used = list
     .replace('hdc = half double crochet\n', '')

@@ -1,0 +1,71 @@
+/** The yarn that words name: its letter, `B`, `CC1`, `yarn B`, or the name of its colour, `cream`. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import { fileSpan } from '../source/mapped-text.ts';
+import { type Cursor, peek, takeAny, type YarnName } from './cursor.ts';
+import type { Token } from './tokens.ts';
+
+/** A yarn's letter, alone or after "color"/"yarn"; reports one that is not listed. Null when none stands here. */
+export function readYarnLetter(cursor: Cursor): string | null {
+  const from = cursor.at;
+  const coloured = takeColourName(cursor);
+  if (coloured !== null) return coloured;
+  const named = takeAny(cursor, 'color', 'colour', 'yarn', 'col') !== null;
+  const token = peek(cursor);
+  if (token.kind === 'word') {
+    const number = peek(cursor, 1);
+    const numbered = number.kind === 'number' && number.glued;
+    const letter =
+      (numbered ? letterAt(cursor, token, number, named) : null) ?? letterAt(cursor, token, token, named);
+    if (letter !== null) return letter;
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** A capital letter, or the name of a colour, stands here. */
+export function isYarnHere(cursor: Cursor): boolean {
+  const token = peek(cursor);
+  if (token.kind !== 'word') return false;
+  const first = cursor.mapped.text.charCodeAt(token.start);
+  if (first >= CAPITAL_A && first <= CAPITAL_Z) return true;
+  return cursor.context.yarnNames?.some(({ words }) => words[0] === token.text) ?? false;
+}
+
+const CAPITAL_A = 65;
+const CAPITAL_Z = 90;
+
+/** The letter from one token to another, `CC1` of two, where it can be one. */
+function letterAt(cursor: Cursor, first: Token, last: Token, named: boolean): string | null {
+  const { context, mapped } = cursor;
+  const written = mapped.text.slice(first.start, last.end);
+  const listed = context.yarns.find((letter) => letter.toLowerCase() === written.toLowerCase());
+  const isListed = listed !== undefined && (written === written.toUpperCase() || named);
+  if (!isListed && !LOOKS_LIKE_YARN.test(written)) return null;
+  cursor.at += first === last ? 1 : 2;
+  if (isListed) return listed;
+  const span = fileSpan(mapped, first.start, last.end);
+  cursor.faults.push(
+    diagnose('yarn/unlisted', { file: context.file, span }, { letter: written, listed: context.yarns }),
+  );
+  return written;
+}
+
+const LOOKS_LIKE_YARN = /^(?:[A-Z]|MC|CC\d*|C[A-H])$/;
+
+/** `cream`, `slate grey`, `main colour`: the longest of the names that stands here. */
+function takeColourName(cursor: Cursor): string | null {
+  const { yarnNames } = cursor.context;
+  if (yarnNames === undefined || yarnNames.length === 0) return null;
+  let found: YarnName | null = null;
+  for (const name of yarnNames)
+    if (name.words.length > (found?.words.length ?? 0) && standsHere(cursor, name.words)) found = name;
+  if (found === null) return null;
+  cursor.at += found.words.length;
+  return found.letter;
+}
+
+function standsHere(cursor: Cursor, words: readonly string[]): boolean {
+  for (let i = 0; i < words.length; i += 1) if (peek(cursor, i).text !== words[i]) return false;
+  return true;
+}

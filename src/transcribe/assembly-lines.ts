@@ -1,0 +1,31 @@
+/** A sentence in, whether it crochets pieces together or onto one another in a way that cannot be worked here, out. */
+
+import { namesWork } from './instruction-words.ts';
+
+const PIECE = '(?:motif|square|hexagon|circle|flower|granny|piece|panel|strip|side)';
+const TOGETHER: readonly RegExp[] = [
+  /\bthrough (?:both|all|the two|two|all (?:four|three|4|3))(?: of the)?\s*(?:layers|thicknesses|pieces|sides|edges|loops of both)\b/i,
+  /^(?:flatten|fold|pinch|lay|holding|hold|with (?:wrong|right|ws|rs) sides? together|place (?:the )?(?:two|both|pieces))\b/i,
+  /\b(?:last|final) (?:row|round|rnd)\b.*\b(?:to|and|with)\b.*\b(?:foundation|first row|starting ch|beginning ch)/i,
+  new RegExp(`^(?:make|work)\\b.*\\b(?:as|like)\\b.*\\b(?:first|second|previous|other)\\s+${PIECE}\\b`, 'i'),
+  new RegExp(
+    `\\b(?:of|on|to|from)\\s+(?:the\\s+)?(?:first|previous|adjacent|adjoining|neighbou?ring|other)\\s+${PIECE}\\b`,
+    'i',
+  ),
+  /\bin(?:to)? (?:the )?corresponding\b/i,
+  /\bfor (?:a |the )?hang(?:ing|er) loop\b/i,
+];
+
+/** `Flatten and sc through both layers`, `Work as first motif to end of Rnd 1`; not `Sew the arms on`. */
+export function isAssembly(text: string): boolean {
+  return TOGETHER.some((form) => form.test(text)) && namesWork(text);
+}
+
+/** The words of the sentences of a line: where each begins and ends. */
+export function sentencesOf(text: string): [number, number][] {
+  const ends = [...text.matchAll(/[.!?][)\]"”]?\s+(?=["“(]?\p{Lu})/gu)].map(
+    (found) => found.index + found[0].length,
+  );
+  const starts = [0, ...ends];
+  return starts.map((start, i) => [start, starts[i + 1] ?? text.length]);
+}

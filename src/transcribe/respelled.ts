@@ -1,0 +1,41 @@
+/** A designer's words for a stitch in, the same in forms that the notation has out: `sl st in 1st ch`, `5 dctog`. */
+
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
+import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
+
+interface Form {
+  readonly found: RegExp;
+  /** What stands in place of the words found; the first bracket stays before it. */
+  readonly instead: (match: RegExpMatchArray) => string;
+}
+
+const FORMS: readonly Form[] = [
+  {
+    // The first of the chains just made: a picot.
+    found:
+      /(\b(?:chs?|chain)\s*\d+\s*,?\s*(?:and\s+|then\s+)?(?:sl ?st|ss|slip stitch|sc|dc)\s+in(?:to)?\s+)(?:the\s+)?(?:1st|first)\s+ch(?:ain)?(?:\s+(?:made|st))?(?!\s*-?\s*\d)\b(?!\s+(?:from|of))/gi,
+    instead: () => 'first of these ch',
+  },
+  // `5 dctog`, `2 dc together`.
+  {
+    found: /(?<![a-z\d])()(\d)\s+([a-z]+)\s?tog(?:ether)?\b/gi,
+    instead: (match) => `${match[3]}${match[2]}tog`,
+  },
+];
+
+export function respelled(words: MappedText): MappedText {
+  let text = words;
+  for (const form of FORMS) text = replaced(text, form);
+  return text;
+}
+
+function replaced(words: MappedText, { found, instead }: Form): MappedText {
+  const pieces: MappedText[] = [];
+  let from = 0;
+  for (const match of words.text.matchAll(found)) {
+    const at = match.index + (match[1]?.length ?? 0);
+    pieces.push(sliceText(words, from, at), insertedText(instead(match), fileOffset(words, at)));
+    from = match.index + match[0].length;
+  }
+  return from === 0 ? words : joinTexts([...pieces, sliceText(words, from)], '');
+}

@@ -1,0 +1,98 @@
+/** Stitches and abbreviations explained outside of the lists where they belong, and in more forms within them. */
+
+import { describe, expect, test } from 'vitest';
+import { transcribe } from '../../src/transcribe/transcribe.ts';
+import { workedText } from './worked-text.ts';
+
+const cosy = (lines: string, row2: string) =>
+  `Reed Cosy\nUS terms\n\n${lines}\n\nCh 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19)\nRow 2: ${row2}\n`;
+const specials = (text: string) =>
+  transcribe({ file: 'cosy.txt', text }).specials.map(({ name, work }) => [name, work?.text]);
+
+describe('a stitch explained under no heading', () => {
+  test.each([
+    ['dec = sc2tog', 'Ch 1, sc in next 5 sts, dec, sc in next 12 sts, turn. (18)', 'dec', 'sc2tog'],
+    [
+      'V-st: (dc, ch 1, dc) in same st',
+      'Ch 1, sc in first st, *skip 1 st, V-st in next st, skip 1 st; rep from * across, turn. (6 V-sts, 1 sc)',
+      'V-st',
+      '(dc, ch 1, dc) in same st',
+    ],
+    [
+      'Picot: ch 3, sl st in 1st ch',
+      'Ch 1, *sc in next st, picot; rep from * across, turn. (19 sc)',
+      'picot',
+      'ch 3, sl st in first of these ch',
+    ],
+    [
+      'MB (make bobble): 5 dctog in same st.',
+      'Ch 1, sc in next 9 sts, MB in next st, sc in next 9 sts, turn. (18 sc, 1 MB)',
+      'MB',
+      'dc5tog in same st',
+    ],
+    [
+      'With Shell (sh): 5 dc in same st',
+      'Ch 1, sc in first st, *skip 2 sts, sh in next st, skip 2 sts, sc in next st; rep from * across, turn. (3 shells, 4 sc)',
+      'sh',
+      '5 dc in same st',
+    ],
+  ])('%s', (line, row, name, work) => {
+    const text = cosy(line, row);
+    expect(specials(text)).toEqual([[name, work]]);
+    expect(workedText(text).codes).toEqual([]);
+    expect(workedText(text.replace(/\((\d+)(?=[^()]*\)\n$)/, '(9')).codes).toContain('count/mismatch');
+  });
+
+  test('goes by its name in full words in the rows as well', () => {
+    const row =
+      'Ch 1, sc in first st, *skip 2 sts, shell in next st, skip 2 sts, sc in next st, skip 2 sts, sh in next st, skip 2 sts, sc in next st; rep from * to last 6 sts, skip 2 sts, sh in next st, skip 2 sts, sc in last st, turn. (3 sh, 4 sc)';
+    expect(workedText(cosy('Shell (sh): 5 dc in same st', row)).codes).toEqual([]);
+  });
+
+  test.each([
+    ['a piece of the work', 'Centre: 6 sc in 2nd ch from hook'],
+    ['a row of its own', 'Border: Ch 1, sc in each st across, turn.'],
+    ['a measure', 'Width: 10 cm'],
+  ])('is not %s', (_, line) => expect(specials(cosy(line, 'Ch 1, sc in each st across. (19)'))).toEqual([]));
+});
+
+describe('a list of abbreviations', () => {
+  const row = 'Ch 1, *sc in next st; rep from * in each stitch across, turn.';
+
+  test.each([
+    ['st(s) - stitch(es)\nsc - single crochet\nch(s) - chain(s)'],
+    ['st/s- stitch/es\nsc- single crochet\nch- chain'],
+    ['sts – stitches\nsc – single crochet\nch – chain'],
+    ['st stitch; sc single crochet; ch chain'],
+    ['st, stitch; sc, single crochet; ch, chain'],
+  ])('%s', (list) => {
+    const text = cosy(`Abbreviations\n${list}`, row);
+    const { pieces } = transcribe({ file: 'cosy.txt', text });
+    expect(pieces.filter(({ kind }) => kind === 'kept')).toEqual([]);
+    expect(pieces.filter(({ kind }) => kind === 'abbreviation')).toHaveLength(3);
+    expect(workedText(text).codes).not.toContain('text/abbreviation-unused');
+  });
+
+  test('still has what nothing uses told', () => {
+    const { codes } = workedText(
+      cosy('Abbreviations\nst - stitch\nsc - single crochet\nhdc - half double crochet', row),
+    );
+    expect(codes).toContain('text/abbreviation-unused');
+  });
+
+  test('with no heading is one as well', () => {
+    const { pieces } = transcribe({
+      file: 'cosy.txt',
+      text: cosy('st = stitch\nsc = single crochet\nch = chain', row),
+    });
+    expect(pieces.filter(({ kind }) => kind === 'abbreviation')).toHaveLength(3);
+  });
+
+  test('under a heading in small letters is one as well', () => {
+    const { pieces } = transcribe({
+      file: 'cosy.txt',
+      text: cosy('abbreviations (US)\nst = stitch\nsc = single crochet\nch = chain', row),
+    });
+    expect(pieces.filter(({ kind }) => kind === 'abbreviation')).toHaveLength(3);
+  });
+});

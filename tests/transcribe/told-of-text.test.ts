@@ -1,0 +1,59 @@
+/** No fault of a pasted text speaks of the keys of a file that its reader does not have. */
+
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { checkPattern, compileText } from '../../src/compile.ts';
+import { allCodes } from '../../src/diagnostics/catalogue.ts';
+import { toldOfText } from '../../src/transcribe/told-of-text.ts';
+
+const KEY =
+  /\b(?:special|yarn|sizes|notes|parts|onto|gauge|height|width|repeats|rows|terms|allow|work|hook):/;
+/** Faults of the file's form come only of files. */
+const OF_FILES = /^(?:yaml|file|allow)\//;
+
+test('whatever the fault', () => {
+  let spoken = 0;
+  for (const code of allCodes().filter((each) => !OF_FILES.test(each))) {
+    const text = readFileSync(`${import.meta.dirname}/../diagnostics/${code}/bad.yaml`, 'utf8');
+    for (const found of checkPattern({ file: 'bad.yaml', text }, 'square')) {
+      if (OF_FILES.test(found.code)) continue;
+      if (KEY.test(found.try)) spoken += 1;
+      const { message, why, try: attempt } = toldOfText(found);
+      expect([message, why, attempt].filter((words) => KEY.test(words))).toEqual([]);
+    }
+  }
+  expect(spoken).toBeGreaterThan(5);
+});
+
+const told = (rows: string) =>
+  compileText(
+    {
+      file: 'mat.txt',
+      text: `Mat\nUS terms\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12)\n${rows}\n`,
+    },
+    'mat',
+  ).diagnostics;
+
+test('a stitch that is not explained is asked for in a line of the text', () => {
+  const [found] = told('Row 2: Ch 1, sc in first st, shell in next st, sc in each st across. (12)');
+  expect(found?.try).toBe('explain it on a line above the instructions, such as "shell: 5 dc in same st".');
+});
+
+test.each([
+  ['ch 1, sc in next 11 sts, turn.', 'this line leaves 1 of the 12 stitches below unworked'],
+  [
+    'ch 1, *2 sc in next st, sc in next 4 sts; rep from * across, turn.',
+    'the repeat in this line does not come out even',
+  ],
+])('a line without a label has a name in what is said of it: %s', (row, message) => {
+  expect(told(row)[0]?.message).toContain(message);
+});
+
+test('a word that the list leaves out is shown where it is used', () => {
+  const text =
+    'Mat\nUS terms\n\nAbbreviations\nch = chain\nsc = single crochet\nst(s) = stitch(es)\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12)\nRow 2: Ch 2, hdc in each st across. (12)\n';
+  const found = compileText({ file: 'mat.txt', text }, 'mat').diagnostics.find(
+    ({ code }) => code === 'text/abbreviation-unlisted',
+  );
+  expect(text.slice(found?.span.start, found?.span.end)).toBe('hdc');
+});

@@ -1,0 +1,78 @@
+/** A foundation or a rule that stands right under other words, with no blank line between, is taken for what it is. */
+
+import { describe, expect, test } from 'vitest';
+import { workedText } from './worked-text.ts';
+
+const ROWS =
+  'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (21)\nRow 2: Ch 1, sc in each st across, turn. (21)';
+
+describe('the chain begins the work right under', () => {
+  test.each([
+    ['a note', 'Notes: Turn at the end of every row.', 'Ch 22.'],
+    ['a list of notes', 'Notes\nTurn at the end of every row.\nWork loosely.', 'With A, ch 22.'],
+    ['the gauge', 'Gauge: 14 sc and 16 rows = 10 cm', 'Chain 22, turn.'],
+    ['the materials', 'Materials\nWorsted cotton, 50 g\n5 mm hook', 'Ch 22.'],
+    ['a rule of its chains', 'Ch 1 does not count as a st.', '22 ch.'],
+  ])('%s', (_, above, chain) => {
+    const { codes, rows } = workedText(`Reed Cloth\nUS terms\n\n${above}\n${chain}\n${ROWS}\n`);
+    expect(codes.filter((code) => code !== 'gauge/missing')).toEqual([]);
+    expect(rows).toEqual([['Foundation: 0', 'Row 1: 21', 'Row 2: 21']]);
+    const short = chain.replace('22', '21');
+    expect(workedText(`Reed Cloth\nUS terms\n\n${above}\n${short}\n${ROWS}\n`).codes).toContain(
+      'count/mismatch',
+    );
+  });
+
+  test('the sizes, with a number for each', () => {
+    const rows = ROWS.replaceAll('(21)', '21 (25)');
+    const text = `Rushes Headband\nUS terms\nSizes: S (M)\nCh 22 (26).\n${rows}\n`;
+    expect(workedText(text)).toMatchObject({
+      codes: [],
+      rows: [
+        ['Foundation: 0', 'Row 1: 21', 'Row 2: 21'],
+        ['Foundation: 0', 'Row 1: 25', 'Row 2: 25'],
+      ],
+    });
+    expect(workedText(text.replace('(26)', '(27)')).codes).toContain('count/mismatch');
+  });
+});
+
+test('a chain told of within a special stitch begins no work', () => {
+  const text = `Picot Cloth\nUS terms\n\nSpecial stitches\nPicot:\nCh 3, sl st in 3rd ch from hook.\n\nCh 22.\n${ROWS}\nRow 3: Ch 1, sc in each st across, picot. (21)\n`;
+  expect(workedText(text).codes).toEqual([]);
+});
+
+describe('what turning chains count as is a rule wherever it stands before the rows', () => {
+  const scarf = (rule: string, count: number) =>
+    `Trellis Scarf\nUS terms\nHook: 4 mm\n${rule}\nCh 18.\nRow 1: Dc in 4th ch from hook and in each ch across, turn.\nRow 2: Ch 3, dc in each st across, turn. (${count})\n`;
+
+  test.each([
+    ['Beginning ch-3 counts as a dc throughout.', 16],
+    ['Ch 3 at beg of row counts as dc', 16],
+    ['Turning chains count as a stitch.', 16],
+    ['The turning chain does not count as a stitch.', 15],
+    ['Ch 3 never counts as a st.', 15],
+  ])('%s', (rule, count) => {
+    expect(workedText(scarf(rule, count))).toMatchObject({ codes: [] });
+    expect(workedText(scarf(`Instructions\n${rule}`, count))).toMatchObject({ codes: [] });
+    expect(workedText(scarf(rule, 31 - count)).codes).toEqual(['count/mismatch']);
+  });
+
+  test('nothing said is asked for', () => {
+    expect(workedText(scarf('', 16)).codes).toContain('chain/unstated');
+  });
+
+  test('that of single crochet counts only where it is said of ch 1', () => {
+    const cloth = (rule: string) =>
+      workedText(`Reed Cloth\nUS terms\n${rule}\nCh 22.\n${ROWS.replace('each st across', 'next 21 sts')}\n`)
+        .codes;
+    expect(cloth('Turning chains count as a stitch.')).toEqual([]);
+    expect(cloth('Ch 1 counts as a sc throughout.')).toContain('row/used-up');
+  });
+
+  test('among the rows it holds from there on', () => {
+    const text = `${scarf('Turning chains count as a stitch.', 16)}Turning chains do not count from here on.\nRow 3: Ch 3, dc in each st across, turn. (16)\nRow 4: Ch 3, dc in each st across. (16)\n`;
+    expect(workedText(text).codes).toEqual([]);
+    expect(workedText(text.replace(/\(16\)\n$/, '(17)\n')).codes).toEqual(['count/mismatch']);
+  });
+});
