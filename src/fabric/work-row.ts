@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { wordStitches } from '../explain/word-made.ts';
 import { wordUsed } from '../explain/word-used.ts';
+import { describeCounted } from '../notation/describe-counted.ts';
 import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
@@ -15,7 +16,7 @@ import { countOwed, countSpaces } from './find-site.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
-import { countRow, differences, statedStitches } from './row-count.ts';
+import { countRow, differences, notTold, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { plainSite } from './site.ts';
@@ -196,6 +197,7 @@ function finish(
     worker.countedStart,
     firstSpace,
     worker.row,
+    passesIn(worker),
   );
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
@@ -208,6 +210,16 @@ function finish(
     const sum = (): string | null => wordStitches(account, worker.terms);
     const wrong =
       plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting, sum) : [];
+    if (plan.checksCount && stated !== null) {
+      for (const { span: said, what } of notTold(stated, made, worker.sizeIndex))
+        faults.push(
+          diagnose(
+            'count/not-checked',
+            { file, span: said },
+            { thing: describeCounted(what, 2, worker.terms) },
+          ),
+        );
+    }
     if (wrong.length > 0) {
       faults.push(...wrong);
       doubt = statedStitches(stated, worker.sizeIndex);
@@ -308,6 +320,11 @@ function usedUp(worker: Worker): boolean {
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
+/** How often the row's repeats were worked in all. */
+function passesIn({ ledger }: Worker): number {
+  return ledger.reduce((passes, { of }) => passes + (of === 'pass' ? 1 : 0), 0);
+}
+
 function leftFault(
   worker: Worker,
   plan: RowPlan,
@@ -350,6 +367,7 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
     worker.countedStart,
     firstSpace,
     worker.row,
+    passesIn(worker),
   );
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
@@ -361,6 +379,11 @@ export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string
   return diagnose(
     'chain/unstated',
     { file, span: assumed.span },
-    { chains: assumed.chains, as, counts: assumed.counts, skipped: assumed.skipped },
+    {
+      chains: assumed.chains,
+      as: assumed.plusChains === 0 ? as : `${as} and ch ${assumed.plusChains}`,
+      counts: assumed.counts,
+      skipped: assumed.skipped,
+    },
   );
 }

@@ -25,4 +25,8 @@ export const GOOD_LINES: readonly string[] = [
   'Row 15: Sc in each st across, dec 1 st at each end, turn. (18 sc)',
   'Rnd 16: Make a magic ring, ch 1, FPtr around dc 2 rows below, sk next st, sc in sp between each 2 sts around, ch 3, sl st in top of last sc made, dc in every 3rd st around, inc 6 sts evenly.',
   'Rnd 17: Sc in each sc and 3 sc in each ch-2 sp around, 3 sc in first ch of foundation ch, sc in each ch along foundation ch to last ch.',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (-, 16, 16 sts)',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (20/24/28 sc, 4 groups of 3 dc, 2 clusters of 3 dc, 5 picots)',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (5 open squares, 3 solid squares, 8 squares, 1 block, 2 blocks)',
+  'Rnd 2: Ch 1, sc in next 12 sts, join with sl st in first sc. (12 sts, 6 increases, 1 decrease, 6 petals, 1 handle)',
 ];

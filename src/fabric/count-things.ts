@@ -1,0 +1,237 @@
+/** What only a count speaks of in, how many of it the stitches of a row make out: groups, squares, blocks, petals. */
+
+import type { Thing } from '../notation/line.ts';
+import { stitchById } from '../stitches/table.ts';
+import type { Builder } from './builder.ts';
+import { countedId, firstTarget, groupOf, hasFlag, kindId } from './builder.ts';
+import type { Group } from './fabric.ts';
+import { FLAG } from './fabric.ts';
+import { footOf } from './site.ts';
+import { plainName } from './special-name.ts';
+
+/** Where a row lies in the builder. */
+export interface RowStretch {
+  readonly builder: Builder;
+  readonly first: number;
+  readonly end: number;
+  /** A foundation chain that counts as its first stitch, or -1. */
+  readonly countedStart: number;
+  /** How often its repeats were worked in all. */
+  readonly passes: number;
+}
+
+interface Counted {
+  readonly stitches: number;
+  readonly spaces: number;
+  readonly bySpace: Readonly<Record<number, number>>;
+  readonly stretch: RowStretch;
+}
+
+/** Null where the stitches do not tell; of two ways to count, the one that was meant. */
+export function countThing(thing: Thing, made: Counted, said: number): number | null {
+  switch (thing.kind) {
+    case 'together':
+      return countTogether(thing, made.stretch);
+    case 'shaping':
+      return countShaping(thing.does, made.stretch, said);
+    case 'square':
+      return countSquares(thing.filled, made, said);
+    case 'block':
+      return countBlocks(made, said);
+    case 'picot':
+      return countPicots(made.stretch, said);
+    case 'half':
+      return halvesOf(thing.special, made);
+    case 'shape':
+      return countShapes(made.stretch, said);
+    case 'named':
+      return null;
+  }
+}
+
+/** Counted stitches one after the other, no chain between them, in one place. */
+interface Run {
+  readonly foot: number;
+  readonly ids: readonly string[];
+  readonly group: Group | null;
+}
+
+function runsOf({ builder, first, end, countedStart }: RowStretch): Run[] {
+  const runs: { foot: number; ids: string[]; group: Group | null }[] = [];
+  let parted = true;
+  for (let i = countedStart >= 0 ? countedStart : first; i < end; i = i < first ? first : i + 1) {
+    const id = countedId(builder, i);
+    if (id === null) {
+      if (parts(builder, i)) parted = true;
+      continue;
+    }
+    const last = runs[runs.length - 1];
+    const foot = footOf(builder, i, first);
+    if (!parted && last !== undefined && last.foot === foot && foot >= 0) last.ids.push(id);
+    else runs.push({ foot, ids: [id], group: groupOf(builder, i) });
+    parted = false;
+  }
+  return runs;
+}
+
+/** Chains that stand between stitches, not the ones a row rises by; and slip stitches between blocks. */
+function parts(builder: Builder, i: number): boolean {
+  return !hasFlag(builder, i, FLAG.turningChain) && kindId(builder, i) !== 'mr';
+}
+
+function countTogether(
+  { word, size, id }: Extract<Thing, { kind: 'together' }>,
+  stretch: RowStretch,
+): number {
+  let found = 0;
+  for (const { ids } of runsOf(stretch)) {
+    const right = size === null ? ids.length >= 2 : ids.length === size;
+    if (right && ids.every((each) => id === null || each === id)) found += 1;
+    else if (word === 'cluster' || size === null)
+      found += ids.filter((each) => isGathered(each, size, id)).length;
+  }
+  return found;
+}
+
+function isGathered(each: string, size: number | null, id: string | null): boolean {
+  const row = stitchById(each);
+  const legs = row.legs ?? row.uses;
+  return legs > 1 && (size === null || legs === size) && (id === null || row.legOf === id);
+}
+
+/** An increase may be counted by its places or by the stitches gained, a decrease by its stitches or by those lost. */
+function countShaping(does: 'inc' | 'dec', stretch: RowStretch, said: number): number {
+  const more = runsOf(stretch).flatMap(({ ids }) =>
+    does === 'inc' ? [ids.length - 1] : ids.map((id) => stitchById(id).uses - 1),
+  );
+  const places = more.filter((n) => n > 0).length;
+  const stitches = more.reduce((sum, n) => sum + Math.max(0, n), 0);
+  return stitches === said ? stitches : places;
+}
+
+/** Stitches between one chain space and the next, from edge to edge. */
+function stretchesBetween({ stretch, spaces }: Counted): number[] {
+  const { builder, first, end, countedStart } = stretch;
+  const lengths: number[] = [];
+  let length = countedStart >= 0 ? 1 : 0;
+  for (let i = first; i < end; i += 1) {
+    const counted = countedId(builder, i) !== null;
+    if (counted) length += 1;
+    else if (kindId(builder, i) === 'ch' && parts(builder, i) && length > 0) {
+      lengths.push(length);
+      length = 0;
+    }
+  }
+  if (length > 0) lengths.push(length);
+  // A space made of chains skipped before the first stitch lies behind the one of them that counts.
+  const [start, ...rest] = lengths;
+  if (countedStart >= 0 && start !== undefined && start > 1 && spaces === lengths.length)
+    return [1, start - 1, ...rest];
+  return lengths;
+}
+
+/** A square of a net is a space, or as many stitches between two posts as a space has chains. */
+function countSquares(filled: boolean | null, made: Counted, said: number): number | null {
+  const lengths = Object.keys(made.bySpace).map(Number);
+  const [chains, another] = lengths;
+  if (another !== undefined) return filled === false ? made.spaces : null;
+  if (chains === undefined) {
+    if (filled === false) return 0;
+    const each = (made.stitches - 1) / said;
+    // With no space in the row its squares may be any the trade makes, 1 to 3 chains wide.
+    return each >= 2 && each <= 4 && Number.isInteger(each) ? said : Math.floor((made.stitches - 1) / 3);
+  }
+  const solid = stretchesBetween(made).map((length) => Math.floor((length - 1) / (chains + 1)));
+  const all = solid.reduce((sum, n) => sum + n, 0);
+  const inner = solid.slice(1, -1).reduce((sum, n) => sum + n, 0);
+  const open = filled === true ? 0 : made.spaces;
+  if (filled === false) return open;
+  // Stitches along both edges may be a border and no squares.
+  return said === open + inner ? said : open + all;
+}
+
+/** From corner to corner a block is a few stitches between chains; in a net it is a solid square. */
+function countBlocks(made: Counted, said: number): number | null {
+  const { builder, first, end } = made.stretch;
+  const lengths: number[] = [];
+  let length = 0;
+  let slips = false;
+  for (let i = first; i <= end; i += 1) {
+    const kind = i < end ? kindId(builder, i) : 'ch';
+    if (kind === 'sl-st' && !hasFlag(builder, i, FLAG.join)) slips = true;
+    if (kind !== 'ch' && kind !== 'sl-st') length += 1;
+    else if (length > 0) {
+      lengths.push(length);
+      length = 0;
+    }
+  }
+  if (!slips && lengths.length !== 1) return countSquares(true, made, said);
+  const usual = mostCommon(lengths);
+  return lengths.filter((each) => each === usual && each > 1).length;
+}
+
+function mostCommon(numbers: readonly number[]): number {
+  const often = (n: number): number => numbers.filter((each) => each === n).length;
+  return numbers.reduce((best, n) => (often(n) > often(best) ? n : best), numbers[0] ?? 0);
+}
+
+/** Chains closed where they began; where none are, loops of chains may be what is meant. */
+function countPicots({ builder, first, end }: RowStretch, said: number): number {
+  let closed = 0;
+  let loops = 0;
+  let from = -1;
+  for (let i = first; i < end; i += 1) {
+    if (kindId(builder, i) === 'ch') {
+      if (!hasFlag(builder, i, FLAG.turningChain) && from < 0) from = i;
+      continue;
+    }
+    if (from > first && i - from >= 2) {
+      loops += 1;
+      const target = firstTarget(builder, i);
+      const foot = firstTarget(builder, from - 1);
+      const closes = target >= from - 1 || (kindId(builder, i) === 'sl-st' && target >= 0 && target === foot);
+      if (closes && !hasFlag(builder, i, FLAG.join)) closed += 1;
+    }
+    from = -1;
+  }
+  return closed === 0 && loops === said ? loops : closed;
+}
+
+/** Halves of a special stitch at the ends of the row: 3 dc in one place where the whole has 5. */
+export function halvesOf(name: string, { stretch }: Counted): number {
+  const { builder } = stretch;
+  const whole = builder.groups.find(
+    ({ special }) => special !== null && plainName(special) === plainName(name),
+  );
+  if (whole === undefined) return 0;
+  const ids: string[] = [];
+  for (let i = whole.first; i < whole.end; i += 1) {
+    const id = countedId(builder, i);
+    if (id !== null) ids.push(id);
+  }
+  const runs = runsOf(stretch);
+  const [first] = runs;
+  const last = runs.length > 1 ? runs[runs.length - 1] : undefined;
+  return [first, last].filter((run) => run !== undefined && isHalf(run, ids)).length;
+}
+
+function isHalf({ ids, group }: Run, whole: readonly string[]): boolean {
+  const half = Math.floor(whole.length / 2);
+  const size = ids.length === half || ids.length === half + 1;
+  const plain = group === null || group.special === null;
+  return plain && whole.length > 2 && size && ids.every((id) => id === whole[0]);
+}
+
+/** Told where all stitches stand in brackets into one place, or where the repeats come to as many. */
+function countShapes({ builder, first, end, passes }: RowStretch, said: number): number | null {
+  const brackets = new Set<Group>();
+  let outside = 0;
+  for (let i = first; i < end; i += 1) {
+    const group = groupOf(builder, i);
+    if (group !== null && group.special === null) brackets.add(group);
+    else if (countedId(builder, i) !== null && kindId(builder, i) !== 'sl-st') outside += 1;
+  }
+  const n = brackets.size;
+  if (said === n || said === passes) return said;
+  return n === 0 || outside > 0 || n % said === 0 ? null : n;
+}
