@@ -18,12 +18,17 @@ export interface RowStretch {
   readonly countedStart: number;
   /** How often its repeats were worked in all. */
   readonly passes: number;
+  /** The row's number, where it has one. */
+  readonly number: number | null;
+  /** How many rows the line works that it is the last of. */
+  readonly rows: number;
 }
 
 interface Counted {
   readonly stitches: number;
   readonly spaces: number;
   readonly bySpace: Readonly<Record<number, number>>;
+  readonly groups: Readonly<Record<string, number>>;
   readonly stretch: RowStretch;
 }
 
@@ -31,7 +36,7 @@ interface Counted {
 export function countThing(thing: Thing, made: Counted, said: number): number | null {
   switch (thing.kind) {
     case 'together':
-      return countTogether(thing, made.stretch);
+      return countTogether(thing, made.stretch, said);
     case 'shaping':
       return countShaping(thing.does, made.stretch, said);
     case 'square':
@@ -42,8 +47,10 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
       return countPicots(made.stretch, said);
     case 'half':
       return halvesOf(thing.special, made);
+    case 'rows':
+      return said === made.stretch.rows ? said : made.stretch.number;
     case 'shape':
-      return countShapes(made.stretch, said);
+      return countShapes(thing.word, made, said);
     case 'named':
       return null;
   }
@@ -82,6 +89,7 @@ function parts(builder: Builder, i: number): boolean {
 function countTogether(
   { word, size, id }: Extract<Thing, { kind: 'together' }>,
   stretch: RowStretch,
+  said: number,
 ): number {
   let found = 0;
   for (const { ids } of runsOf(stretch)) {
@@ -90,7 +98,10 @@ function countTogether(
     else if (word === 'cluster' || size === null)
       found += ids.filter((each) => isGathered(each, size, id)).length;
   }
-  return found;
+  if (size !== null || found === said) return found;
+  // `10 groups` of (sc, ch 1, dc).
+  const brackets = bracketsOf(stretch).size;
+  return brackets === 0 ? found : brackets;
 }
 
 function isGathered(each: string, size: number | null, id: string | null): boolean {
@@ -198,21 +209,26 @@ function countPicots({ builder, first, end }: RowStretch, said: number): number 
 }
 
 /** Halves of a special stitch at the ends of the row: 3 dc in one place where the whole has 5. */
-export function halvesOf(name: string, { stretch }: Counted): number {
-  const { builder } = stretch;
+function halvesOf(name: string, { stretch }: Counted): number {
+  const runs = runsOf(stretch);
+  const whole = wholeOf(name, stretch) ?? usualRun(runs)?.ids ?? [];
+  const [first] = runs;
+  const last = runs.length > 1 ? runs[runs.length - 1] : undefined;
+  return [first, last].filter((run) => run !== undefined && isHalf(run, whole)).length;
+}
+
+/** The stitches of a special stitch of the pattern; null where it describes none of that name. */
+function wholeOf(name: string, { builder }: RowStretch): readonly string[] | null {
   const whole = builder.groups.find(
     ({ special }) => special !== null && plainName(special) === plainName(name),
   );
-  if (whole === undefined) return 0;
+  if (whole === undefined) return null;
   const ids: string[] = [];
   for (let i = whole.first; i < whole.end; i += 1) {
     const id = countedId(builder, i);
     if (id !== null) ids.push(id);
   }
-  const runs = runsOf(stretch);
-  const [first] = runs;
-  const last = runs.length > 1 ? runs[runs.length - 1] : undefined;
-  return [first, last].filter((run) => run !== undefined && isHalf(run, ids)).length;
+  return ids;
 }
 
 function isHalf({ ids, group }: Run, whole: readonly string[]): boolean {
@@ -222,16 +238,84 @@ function isHalf({ ids, group }: Run, whole: readonly string[]): boolean {
   return plain && whole.length > 2 && size && ids.every((id) => id === whole[0]);
 }
 
-/** Told where all stitches stand in brackets into one place, or where the repeats come to as many. */
-function countShapes({ builder, first, end, passes }: RowStretch, said: number): number | null {
-  const brackets = new Set<Group>();
+/** Of three stitches and more in one place, those there are most of; of as many, the wider ones. */
+function usualRun(runs: readonly Run[]): Run | undefined {
+  const wide = runs.filter(({ ids, group }) => ids.length >= 3 && (group?.special ?? null) === null);
+  const often = ({ ids }: Run): number => wide.filter((run) => run.ids.length === ids.length).length;
+  return wide.reduce<Run | undefined>((best, run) => {
+    if (best === undefined) return run;
+    const more = often(run) - often(best);
+    return more > 0 || (more === 0 && run.ids.length > best.ids.length) ? run : best;
+  }, undefined);
+}
+
+function spreadsOf(runs: readonly Run[]): number {
+  const usual = usualRun(runs);
+  return usual === undefined ? 0 : runs.filter(({ ids }) => ids.length === usual.ids.length).length;
+}
+
+/** Whether a count comes out only if half a shell at either end makes one with the other. */
+export function takesHalves(
+  what: Thing | { kind: 'special'; name: string },
+  made: Counted,
+  said: number,
+): boolean {
+  if (what.kind === 'special')
+    return said === groupsOf(what.name, made) + 1 && halvesOf(what.name, made) === 2;
+  if (what.kind !== 'shape' || !SPREADS.test(what.word)) return false;
+  return said === spreadsOf(runsOf(made.stretch)) + 1 && halvesOf(what.word, made) === 2;
+}
+
+function groupsOf(name: string, { groups }: Counted): number {
+  return groups[plainName(name)] ?? 0;
+}
+
+/** Words for stitches that spread out of one place, bracketed or not. */
+const SPREADS = /^(?:shell|fan|scallop)s?$/;
+
+/** Told where all stitches stand in brackets into one place or spread from one, or where the repeats come to as many. */
+function countShapes(word: string, made: Counted, said: number): number | null {
+  const { stretch } = made;
+  const { builder, first, end, passes } = stretch;
+  const brackets = bracketsOf(stretch).size;
+  const runs = runsOf(stretch);
+  const spread = spreadsOf(runs);
+  if (said === brackets || said === passes || said === spread) return said;
+  if (said === spread + 1 && halvesOf(word, made) === 2) return said;
+  if (SPREADS.test(word) && spread > 0) return spread;
   let outside = 0;
+  for (let i = first; i < end; i += 1)
+    if (countedId(builder, i) !== null && kindId(builder, i) !== 'sl-st' && !isBracket(groupOf(builder, i)))
+      outside += 1;
+  return brackets === 0 || outside > 0 || brackets % said === 0 ? null : brackets;
+}
+
+function isBracket(group: Group | null): group is Group {
+  return group !== null && group.special === null;
+}
+
+function bracketsOf({ builder, first, end }: RowStretch): Set<Group> {
+  const brackets = new Set<Group>();
   for (let i = first; i < end; i += 1) {
     const group = groupOf(builder, i);
-    if (group !== null && group.special === null) brackets.add(group);
-    else if (countedId(builder, i) !== null && kindId(builder, i) !== 'sl-st') outside += 1;
+    if (isBracket(group)) brackets.add(group);
   }
-  const n = brackets.size;
-  if (said === n || said === passes) return said;
-  return n === 0 || outside > 0 || n % said === 0 ? null : n;
+  return brackets;
+}
+
+/** How many of a kind stand apart from brackets, or from what spreads out of one place, with its halves and without. */
+export function standApart(id: string, { stretch }: Counted): number[] {
+  const { builder, first, end, countedStart } = stretch;
+  let unbracketed = countedStart >= 0 && countedId(builder, countedStart) === id ? 1 : 0;
+  for (let i = first; i < end; i += 1)
+    if (countedId(builder, i) === id && !isBracket(groupOf(builder, i))) unbracketed += 1;
+  const found = bracketsOf(stretch).size === 0 ? [] : [unbracketed];
+  const runs = runsOf(stretch);
+  const usual = usualRun(runs)?.ids;
+  if (usual === undefined) return found;
+  const of = (ids: readonly string[]): number => ids.filter((each) => each === id).length;
+  const beside = runs.filter(({ ids }) => ids.length !== usual.length);
+  const apart = beside.reduce((sum, { ids }) => sum + of(ids), 0);
+  const halves = beside.filter((run) => isHalf(run, usual)).reduce((sum, { ids }) => sum + of(ids), 0);
+  return [...found, apart, apart - halves];
 }

@@ -8,7 +8,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import { countThing, halvesOf, type RowStretch } from './count-things.ts';
+import { countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
 import { FLAG } from './fabric.ts';
 import { plainName } from './special-name.ts';
 
@@ -31,7 +31,7 @@ export interface RowCount {
 
 /**
  * Counts the stitches from `first` to before `end`; `countedStart` is a foundation chain that counts as one of them.
- * `firstSpace` is the first of the row's spaces in the builder; `passes` how often its repeats were worked in all.
+ * `firstSpace` is the first of the row's spaces in the builder; `told` what is known of the row besides.
  */
 export function countRow(
   builder: Builder,
@@ -40,7 +40,7 @@ export function countRow(
   countedStart: number,
   firstSpace: number,
   row: number,
-  passes = 0,
+  told: Pick<RowStretch, 'passes' | 'number' | 'rows'> = { passes: 0, number: null, rows: 1 },
 ): RowCount {
   const byStitch: Record<string, number> = {};
   const outside: Record<string, number> = {};
@@ -84,7 +84,7 @@ export function countRow(
     bySpace[length] = (bySpace[length] ?? 0) + 1;
     if (space.corner) corners += 1;
   }
-  const stretch = { builder, first, end, countedStart, passes };
+  const stretch = { builder, first, end, countedStart, ...told };
   return { stitches, spaces, byStitch, outside, groups, bySpace, corners, cornerStitches, chains, stretch };
 }
 
@@ -115,6 +115,11 @@ export function differences(
   return found;
 }
 
+/** A thing that is made of several stitches. */
+function isOfMany({ what }: StatedEntry): boolean {
+  return what?.kind === 'together' || what?.kind === 'shape';
+}
+
 const BLOCK = /\b(?:block|tile)$/i;
 
 /** The words of a stated count that nothing in the row's stitches tells. */
@@ -122,6 +127,15 @@ export function notTold(stated: StatedCount, made: RowCount, sizeIndex: number):
   return stated.entries.filter(({ n, what }) => {
     const said = numberForSize(n, sizeIndex);
     return said !== null && isThing(what) && countThing(what, made, said) === null;
+  });
+}
+
+/** The entries that come out only if two halves are counted as one. */
+export function countedByHalves(stated: StatedCount, made: RowCount, sizeIndex: number): StatedEntry[] {
+  return stated.entries.filter(({ n, what }) => {
+    const said = numberForSize(n, sizeIndex);
+    const may = what?.kind === 'special' || what?.kind === 'shape';
+    return said !== null && may && takesHalves(what, made, said);
   });
 }
 
@@ -155,14 +169,18 @@ function differs(
     familySum(what.id, namesSpecial ? made.outside : made.byStitch) === said * sides
   )
     return null;
+  // `10 groups, 2 sc`: so for those that stand in a group or shell which is counted.
+  const apart = what?.kind === 'stitch' && stated.entries.some(isOfMany) ? standApart(what.id, made) : [];
+  if (apart.includes(said)) return null;
   // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
   if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) return null;
   // Half a shell at either end makes one with the other: some houses count the two.
-  if (what?.kind === 'special' && said === is + 1 && halvesOf(what.name, made) === 2) return null;
+  if (what?.kind === 'special' && takesHalves(what, made, said)) return null;
   // A block that begins the row may have the name, and those after it be written out.
   if (what?.kind === 'special' && BLOCK.test(what.name) && countThing({ kind: 'block' }, made, said) === said)
     return null;
-  return is === said && what?.kind === 'stitch' ? otherwise(what.id, namesSpecial, made) : is;
+  if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
+  return apart[0] ?? is;
 }
 
 /**
@@ -212,12 +230,15 @@ export function statedStitches(stated: StatedCount | null, sizeIndex: number): n
     if (value === null) return null;
     if (isTotal(entry)) return value;
     // How a row is shaped says nothing of how many there are.
-    if (entry.what?.kind === 'shaping' || entry.what?.kind === 'picot') continue;
+    if (SAYS_NOTHING.has(entry.what?.kind ?? '')) continue;
     if (entry.what?.kind !== 'stitch') return null;
     sum = (sum ?? 0) + value;
   }
   return sum;
 }
+
+/** Things that are no stitches to work into. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['shaping', 'picot', 'rows']);
 
 /** A count as written with the numbers of one size: `37 (49, 61) sts`, `37/49/61 sts` -> `49 sts`. */
 export function forOneSize({ text, entries }: StatedCount, sizeIndex: number): string {

@@ -5,18 +5,18 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { wordStitches } from '../explain/word-made.ts';
 import { wordUsed } from '../explain/word-used.ts';
-import { describeCounted } from '../notation/describe-counted.ts';
 import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import { keepAccount } from './account-row.ts';
+import { mismatch, softCountFaults } from './count-faults.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces } from './find-site.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
-import { countRow, differences, notTold, statedStitches } from './row-count.ts';
+import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { plainSite } from './site.ts';
@@ -38,6 +38,8 @@ export interface RowPlan {
   readonly statedSide: 'RS' | 'WS' | null;
   /** Whether the count the line states is this row's: in a range it is the last one's. */
   readonly checksCount: boolean;
+  /** How many rows its line works in all. */
+  readonly rows?: number;
   /** Of a row that repeats another: the count stated where it is written. */
   readonly meant?: StatedCount | null;
   readonly part: number;
@@ -179,7 +181,7 @@ function finish(
     const { stated } = plan.line;
     if (stated !== null && plan.checksCount && plan.unit !== null) {
       const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
-      faults.push(...countFault(plan, stated, nothing, worker, setting, () => null));
+      faults.push(...mismatch(plan.label, stated, nothing, worker, setting, () => null));
     }
     return { row: null, top: below, faults, doubt: null, assumed: null, account: null };
   }
@@ -197,7 +199,7 @@ function finish(
     worker.countedStart,
     firstSpace,
     worker.row,
-    passesIn(worker),
+    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
   );
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
@@ -207,22 +209,11 @@ function finish(
     const left = leftFault(worker, plan, account, setting);
     if (left !== null) faults.push(left);
     const { stated } = plan.line;
-    const sum = (): string | null => wordStitches(account, worker.terms);
-    const wrong =
-      plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting, sum) : [];
     if (plan.checksCount && stated !== null) {
-      for (const { span: said, what } of notTold(stated, made, worker.sizeIndex))
-        faults.push(
-          diagnose(
-            'count/not-checked',
-            { file, span: said },
-            { thing: describeCounted(what, 2, worker.terms) },
-          ),
-        );
-    }
-    if (wrong.length > 0) {
-      faults.push(...wrong);
-      doubt = statedStitches(stated, worker.sizeIndex);
+      const sum = (): string | null => wordStitches(account, worker.terms);
+      const wrong = mismatch(plan.label, stated, made, worker, setting, sum);
+      faults.push(...softCountFaults(stated, made, worker, setting), ...wrong);
+      if (wrong.length > 0) doubt = statedStitches(stated, worker.sizeIndex);
     }
     // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
     const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
@@ -278,21 +269,6 @@ function finish(
 
 function told(account: RowAccount, faults: readonly Diagnostic[]): RowAccount {
   return { ...account, faults: faults.map(({ message }) => message) };
-}
-
-/** One fault for a count that is not what the row makes; none where it is. */
-function countFault(
-  plan: RowPlan,
-  stated: StatedCount,
-  made: RowCount,
-  worker: Worker,
-  { file, size }: RowSetting,
-  sum: () => string | null,
-): readonly Diagnostic[] {
-  const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
-  if (wrong.length === 0) return [];
-  const at = { file, span: stated.span, sizes: [size] };
-  return [diagnose('count/mismatch', at, { row: plan.label, differences: wrong, sum: sum() })];
 }
 
 function pick({
@@ -367,7 +343,7 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
     worker.countedStart,
     firstSpace,
     worker.row,
-    passesIn(worker),
+    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
   );
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;

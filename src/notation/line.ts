@@ -26,7 +26,9 @@ export type Thing =
   | { readonly kind: 'picot' }
   /** `2 half shells`. */
   | { readonly kind: 'half'; readonly special: string }
-  /** `6 petals`: as many as brackets into one place, where the row has them. */
+  /** `24 rows`, at the end of rows that are repeated. */
+  | { readonly kind: 'rows' }
+  /** `6 petals`, `5 shells` that the pattern does not describe: brackets or runs in one place, where the row has them. */
   | { readonly kind: 'shape'; readonly word: string }
   /** `1 handle`: only the maker's eye can count it. */
   | { readonly kind: 'named'; readonly word: string };
@@ -38,6 +40,7 @@ const THINGS: ReadonlySet<string> = new Set<Thing['kind']>([
   'block',
   'picot',
   'half',
+  'rows',
   'shape',
   'named',
 ]);

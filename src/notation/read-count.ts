@@ -5,10 +5,10 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
-import type { StatedCount, StatedEntry, Thing } from './line.ts';
+import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSizeList } from './read-size-list.ts';
-import { readNamedThing, readThing } from './read-thing.ts';
+import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
 import type { Num, What } from './tree.ts';
 
@@ -37,6 +37,7 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const text = textSince(cursor, inner);
   if (opened) {
     skipCounting(cursor);
+    if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
     cursor.at += 1;
   }
@@ -44,7 +45,9 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const end = cursor.at;
   while (peek(cursor).kind === 'stop' || peek(cursor).kind === 'newline') cursor.at += 1;
   if (peek(cursor).kind !== 'end') {
-    if (!led || !(worked && endsRow(cursor))) return back(cursor, from);
+    // `You have 12 stitches. The last slip stitch goes …`: a sentence of its own, whatever comes behind it.
+    const alone = peek(cursor, -1).kind === 'stop' && (told || (closes && entries.some(isNoStep)));
+    if (!alone && (!led || !(worked && endsRow(cursor)))) return back(cursor, from);
     cursor.at = end;
   }
   return { entries, text, span };
@@ -73,6 +76,11 @@ function takeTold(cursor: Cursor): boolean {
   }
   cursor.at = from;
   return false;
+}
+
+/** What cannot be an instruction by itself, as `6 sc` can. */
+function isNoStep({ what }: StatedEntry): boolean {
+  return what?.kind === 'st' || isThing(what);
 }
 
 /** `(20 tr, including 3-ch)`, `(20 dc, counting ch-3 as 1 dc)`: what is among them is said, not counted again. */
@@ -154,7 +162,10 @@ function readCountedWhat(
   opened: boolean,
   before: readonly StatedEntry[],
 ): What | Thing | null {
+  // "1 center ch-2 sp": where it lies is said, not counted.
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
   const what = readThing(cursor) ?? readWhat(cursor);
+  if (what?.kind === 'space') skipNoun(cursor);
   if (what !== null || !opened || !before.some(isKnown)) return what;
   return readNamedThing(cursor);
 }
@@ -174,9 +185,10 @@ function takeSaid(cursor: Cursor): void {
   takeAny(cursor, 'of');
   takeAny(cursor, 'the', 'this', 'your', 'each');
   if (takeOneOf(cursor, ROW_WORDS) === null) cursor.at = from;
+  else if (isNumber(cursor)) cursor.at += 1;
 }
 
-const ROW_WORDS = new Set(['row', 'rnd', 'round', 'ring', 'circle', 'hook']);
+const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ring', 'circle', 'hook']);
 
 /** `each side`, `on each side`, `along each side`. */
 function readPerSide(cursor: Cursor): boolean {

@@ -31,23 +31,19 @@ const SQUARES = new Set([
 
 /** Shapes that a row may make with a bracket each. */
 const SHAPES: ReadonlySet<string> = new Set(
-  ['petal', 'point', 'scallop', 'fan', 'ray', 'ruffle', 'wave', 'peak', 'spike', 'flower', 'flame']
+  ['shell', 'petal', 'point', 'scallop', 'fan', 'ray', 'ruffle', 'wave', 'peak', 'spike', 'flower', 'flame']
     .concat('leaf', 'repeat', 'rep', 'motif')
     .flatMap((word) => [word, `${word}s`])
     .concat('leaves'),
 );
+
+const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
 /** Words behind a number that make it no count. */
 const NO_THINGS = new Set([
   'times',
   'time',
   'more',
-  'row',
-  'rows',
-  'rnd',
-  'rnds',
-  'round',
-  'rounds',
   'size',
   'sizes',
   'in',
@@ -84,6 +80,8 @@ function readHalf(cursor: Cursor): Thing | null {
       cursor.at += found.length;
       return { kind: 'half', special: found.named.name };
     }
+    const shape = takeOneOf(cursor, SHAPES);
+    if (shape !== null) return { kind: 'half', special: shape.replace(/s$/, '') };
   }
   cursor.at = from;
   return null;
@@ -146,9 +144,18 @@ function readWord(cursor: Cursor): Thing | null {
   if (takeOneOf(cursor, DECREASES) !== null) return { kind: 'shaping', does: 'dec' };
   if (takeOneOf(cursor, PICOTS) !== null) return { kind: 'picot' };
   if (takeOneOf(cursor, BLOCKS) !== null) return { kind: 'block' };
+  if (takeOneOf(cursor, ROWS) !== null) return { kind: 'rows' };
   takeAny(cursor, 'pattern', 'patt');
   const word = takeOneOf(cursor, SHAPES);
   return word === null ? null : { kind: 'shape', word };
+}
+
+/** `ch-45 handles`: what the chains are for is said, not counted again. */
+export function skipNoun(cursor: Cursor): void {
+  const { kind, text } = peek(cursor);
+  const after = peek(cursor, 1).kind;
+  const ends = after === 'close' || after === 'comma' || after === 'stop';
+  if (kind === 'word' && ends && text.length >= SHORTEST_THING && !isNearKnown(cursor, text)) cursor.at += 1;
 }
 
 /** `handle`, `thumb hole`: one word or two that are not like any word known here. */

@@ -49,9 +49,9 @@ describe('petals are counted by their brackets', () => {
   });
 
   test('and said to be unchecked where a row shows none', () => {
-    const ruffle =
-      'Rnd 1: 6 sc in magic ring, join with sl st in first sc. (6 sc)\nRnd 2: Ch 1, 3 sc in first st, 3 sc in next 5 sts, join with sl st in first sc.';
-    expect(said(`${ruffle} (6 petals)`)).toEqual(['count/not-checked: the count of "petals" is not checked']);
+    const plain =
+      'Rnd 1: 6 sc in magic ring, join with sl st in first sc. (6 sc)\nRnd 2: Ch 1, 2 sc in each st around, join with sl st in first sc.';
+    expect(said(`${plain} (6 petals)`)).toEqual(['count/not-checked: the count of "petals" is not checked']);
   });
 });
 
@@ -125,7 +125,11 @@ describe('half shells at both ends', () => {
   const halves = `${shells}\nRow 2: Ch 3 (counts as dc), 2 dc in first st, *sk 2 sts, sc in next st, sk 2 sts, shell in next st; rep from * to last 6 sts, sk 2 sts, sc in next st, sk 2 sts, 3 dc in last st, turn.`;
   test.each([
     ['are not counted', `${halves} (4 sc, 3 shells)`, []],
-    ['or make one together', `${halves} (4 sc, 4 shells)`, []],
+    [
+      'or make one together, which is told',
+      `${halves} (4 sc, 4 shells)`,
+      ['count/halves: 4 shells are 3 shells and half of one at either end'],
+    ],
     ['or are named', `${halves} (4 sc, 3 shells, 2 half shells)`, []],
     ['but are not two whole ones', `${halves} (4 sc, 5 shells)`, wrong('Row 2', '3 shells', '5 is')],
     ['nor more than two', `${halves} (3 shells, 3 half shells)`, wrong('Row 2', '2 half shells', '3 is')],
@@ -194,6 +198,66 @@ describe('chain spaces in the count', () => {
     expect(said(`${row} (${count})`)).toEqual([]);
     const more = count.replace(/\d+ /, (n) => `${Number(n) + 1} `);
     expect(said(`${row} (${more})`)).not.toEqual([]);
+  });
+});
+
+describe('stitches that spread out of one place are shells, though the pattern describes none', () => {
+  const shells =
+    'Ch 38.\nRow 1: Sc in 2nd ch from hook, *sk 2 ch, 5 dc in next ch, sk 2 ch, sc in next ch; rep from * across, turn.';
+  const halves = `${shells}\nRow 2: Ch 3 (counts as dc), 2 dc in first sc, *sk 2 dc, sc in next dc, sk 2 dc, 5 dc in next sc; rep from * to last 6 sts, sk 2 dc, sc in next dc, sk 2 dc, 3 dc in last sc, turn.`;
+  const groups =
+    'Ch 33.\nRow 1: (Sc, ch 1, dc) in 3rd ch from hook (skipped 2 ch count as sc), *sk next 2 ch, (sc, ch 1, dc) in next ch; rep from * to last 3 ch, sk next 2 ch, sc in last ch, turn.';
+  test.each([
+    [`${shells} (6 shells, 7 sc)`, []],
+    [`${shells} (7 shells, 7 sc)`, wrong('Row 1', '6 shells', '7 is')],
+    [`${halves} (5 shells, 2 half-shells, 6 sc)`, []],
+    [`${halves} (6 shells, 6 sc)`, ['count/halves: 6 shells are 5 shells and half of one at either end']],
+    [`${halves} (7 shells, 6 sc)`, wrong('Row 2', '5 shells', '7 is')],
+    [`${groups} (10 groups, 2 sc)`, []],
+    [`${groups} (9 groups, 2 sc)`, wrong('Row 1', '10 groups', '9 is')],
+    [`${groups} (10 groups, 3 sc)`, wrong('Row 1', '2 sc', '3 is')],
+  ])('%s', (rows, faults) => {
+    expect(said(rows)).toEqual(faults);
+  });
+});
+
+describe('counts of rows', () => {
+  const rows =
+    'Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)\nRow 2: Ch 1, sc in each st across, turn. (10 sc)\n';
+  test.each([
+    ['Rep Row 2 8 more times. (10 rows)', []],
+    ['Rep Row 2 8 more times. 10 rows in all.', []],
+    ['Rows 3-10: Rep Row 2. (8 rows)', []],
+    ['Rep Row 2 8 more times. (12 rows)', wrong('Row 10', '10 rows', '12 is')],
+    ['Rows 3-10: Rep Row 2. (10 sc at end of Row 10)', []],
+    ['Rows 3-10: Rep Row 2. (11 sc at end of Row 10)', wrong('Row 10', '10 sc', '11 is')],
+  ])('%s', (more, faults) => {
+    expect(said(rows + more)).toEqual(faults);
+  });
+});
+
+describe('what a count says besides', () => {
+  const round = 'Rnd 1: 60 sc in magic ring, join with sl st in first sc. (60 sc.)\n';
+  const openings =
+    'Rnd 2: Ch 1, sc in first 10 sts, ch 45, sk next 10 sts, sc in next 20 sts, ch 45, sk next 10 sts, sc in last 10 sts, join with sl st in first sc.';
+  test.each([
+    [`${openings} (40 sc, 2 ch-45 handles)`, []],
+    [`${openings} (40 sc, 2 ch-40 handles)`, wrong('Rnd 2', '0 ch-40 sps', '2 is')],
+    ['Rnd 2: Ch 1, sc in each st around, join with sl st in first sc. You have 60 stitches. Fasten off.', []],
+    [
+      'Rnd 2: Ch 1, sc in each st around, join with sl st in first sc. You have 61 stitches. Fasten off.',
+      wrong('Rnd 2', '60 sts', '61 is'),
+    ],
+    [
+      'Rnd 2: Ch 1, sc in each st around, join with sl st in first sc. 61 sts. Fasten off.',
+      wrong('Rnd 2', '60 sts', '61 is'),
+    ],
+  ])('%s', (line, faults) => {
+    expect(said(round + line)).toEqual(faults);
+  });
+
+  test('a short sentence that names a stitch is an instruction', () => {
+    expect(faultsOf('Rnd 1: 6 sc in magic ring.\nRnd 2: Ch 1. 6 sc. Turn.')).toEqual([]);
   });
 });
 

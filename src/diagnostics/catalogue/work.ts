@@ -15,6 +15,12 @@ export const workFaults = {
     why: 'The stitches of the row do not tell what is counted so; the rest of the count is checked.',
     try: 'count them once by hand, or say the count in stitches.',
   }),
+  'count/halves': ({ stated, whole }: { readonly stated: string; readonly whole: string }): Wording => ({
+    severity: 'note',
+    message: `${stated} are ${whole} and half of one at either end`,
+    why: 'Some houses count the two halves as one and others leave them out: makers who count the other way find one too many or too few.',
+    try: `say it, such as "${whole} and 2 halves".`,
+  }),
   'row/unworked': ({ row, left, below, unit, used }: Unworked): Wording => ({
     severity: 'error',
     message: `${row} leaves ${left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked`,
