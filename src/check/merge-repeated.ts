@@ -2,8 +2,9 @@
 
 import type { Diagnostic, PlaceLabel } from '../diagnostics/diagnostic.ts';
 
-/** A word that is wrong once is wrong wherever it stands: putting it right is one thing to do. */
+/** A word that is wrong, or not known, is so wherever it stands: putting it right is one thing to do. */
 const OF_WORDS: ReadonlySet<string> = new Set([
+  'count/not-checked',
   'special/undefined',
   'terms/mixed',
   'word/other-terms',

@@ -9,6 +9,8 @@ export const SOFTER_CODES = [
   'chain/left-out',
   'chain/twice',
   'chain/two-ways',
+  'count/halves',
+  'count/not-checked',
   'corner/count',
   'corner/sides',
   'multiple/note',

@@ -47,7 +47,7 @@ export function keepAccount(worker: Worker, plan: Planned, below: Top | null, en
     foundation,
     ...stepsOfRow(worker, ended),
     below: below === null ? 'none' : isStated(worker) ? 'stated' : 'worked',
-    stated: plan.checksCount && stated !== null ? forOneSize(stated.text, worker.sizeIndex) : null,
+    stated: plan.checksCount && stated !== null ? forOneSize(stated, worker.sizeIndex) : null,
     broken,
     faults: [],
     sizeIndex: worker.sizeIndex,

@@ -98,6 +98,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           steps,
           statedSide: null,
           checksCount: isLast,
+          rows: numbers.length,
           meant: source.stated,
         });
         byNumber.set(number, { ...source, steps });
@@ -145,6 +146,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           steps: line.steps,
           statedSide: i === 0 ? line.side : null,
           checksCount: isLast,
+          rows: numbers.length,
         });
         if (numbered !== null) {
           byNumber.set(numbered, line);

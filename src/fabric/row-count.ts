@@ -1,13 +1,14 @@
 /** What a row makes, counted from its stitches, and how that compares with what the pattern states. */
 
-import { describeWhat } from '../notation/describe-what.ts';
-import type { StatedCount, StatedEntry } from '../notation/line.ts';
+import { describeCounted } from '../notation/describe-counted.ts';
+import { isThing, type StatedCount, type StatedEntry, type Thing } from '../notation/line.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import type { What } from '../notation/tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
+import { countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
 import { FLAG } from './fabric.ts';
 import { plainName } from './special-name.ts';
 
@@ -24,11 +25,13 @@ export interface RowCount {
   readonly cornerStitches: number;
   /** Chains that are neither a turning chain nor counted. */
   readonly chains: number;
+  /** Where its stitches lie, for things that are told from how they stand. */
+  readonly stretch: RowStretch;
 }
 
 /**
  * Counts the stitches from `first` to before `end`; `countedStart` is a foundation chain that counts as one of them.
- * `firstSpace` is the first of the row's spaces in the builder.
+ * `firstSpace` is the first of the row's spaces in the builder; `told` what is known of the row besides.
  */
 export function countRow(
   builder: Builder,
@@ -37,6 +40,7 @@ export function countRow(
   countedStart: number,
   firstSpace: number,
   row: number,
+  told: Pick<RowStretch, 'passes' | 'number' | 'rows'> = { passes: 0, number: null, rows: 1 },
 ): RowCount {
   const byStitch: Record<string, number> = {};
   const outside: Record<string, number> = {};
@@ -80,17 +84,18 @@ export function countRow(
     bySpace[length] = (bySpace[length] ?? 0) + 1;
     if (space.corner) corners += 1;
   }
-  return { stitches, spaces, byStitch, outside, groups, bySpace, corners, cornerStitches, chains };
+  const stretch = { builder, first, end, countedStart, ...told };
+  return { stitches, spaces, byStitch, outside, groups, bySpace, corners, cornerStitches, chains, stretch };
 }
 
 export interface Difference {
-  /** As a maker says it: `dc`, `sts`, `ch-2 sps`. */
-  readonly what: string;
+  /** As a maker says it after a number: `dc`, `sts`, `ch-2 sps`. */
+  readonly what: (n: number) => string;
   readonly stated: number;
   readonly made: number;
 }
 
-/** The entries of a stated count that the row does not make, for one size. */
+/** The entries of a stated count that the row does not make, for one size. What cannot be told is none of them. */
 export function differences(
   stated: StatedCount,
   made: RowCount,
@@ -98,35 +103,84 @@ export function differences(
   terms: Terms,
 ): Difference[] {
   const found: Difference[] = [];
-  const namesSpecial = stated.entries.some(({ what }) => what?.kind === 'special');
   for (const entry of stated.entries) {
     const said = numberForSize(entry.n, sizeIndex);
     if (said === null) continue;
-    const is = madeOf(entry.what, made);
-    // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
-    const sides = entry.perSide === true ? Math.max(1, made.corners) : 1;
-    const between = said * sides + (sides > 1 ? made.cornerStitches : 0);
-    if ((is === said * sides || is === between) && coversKind(entry, stated, made, sizeIndex)) continue;
-    // A shape whose corners are no stitches or spaces of their own: it has three to eight sides.
-    if (entry.perSide === true && made.corners === 0 && is % said === 0 && is / said >= 3 && is / said <= 8)
-      continue;
-    // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
-    if (entry.what?.kind === 'stitch' && namesSpecial && (made.outside[entry.what.id] ?? 0) === said)
-      continue;
-    if (
-      entry.what?.kind === 'stitch' &&
-      familySum(entry.what.id, namesSpecial ? made.outside : made.byStitch) === said * sides
-    )
-      continue;
-    // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
-    if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) continue;
-    found.push({
-      what: entry.what === null ? 'sts' : plural(describeWhat(entry.what, terms)),
-      stated: said,
-      made: is === said && entry.what?.kind === 'stitch' ? otherwise(entry.what.id, namesSpecial, made) : is,
-    });
+    const wrong = isThing(entry.what)
+      ? thingDiffers(entry.what, made, said)
+      : differs({ ...entry, what: entry.what }, stated, made, said, sizeIndex);
+    if (wrong === null) continue;
+    found.push({ what: (n) => describeCounted(entry.what, n, terms), stated: said, made: wrong });
   }
   return found;
+}
+
+/** A thing that is made of several stitches. */
+function isOfMany({ what }: StatedEntry): boolean {
+  return what?.kind === 'together' || what?.kind === 'shape';
+}
+
+const BLOCK = /\b(?:block|tile)$/i;
+
+/** The words of a stated count that nothing in the row's stitches tells. */
+export function notTold(stated: StatedCount, made: RowCount, sizeIndex: number): StatedEntry[] {
+  return stated.entries.filter(({ n, what }) => {
+    const said = numberForSize(n, sizeIndex);
+    return said !== null && isThing(what) && countThing(what, made, said) === null;
+  });
+}
+
+/** The entries that come out only if two halves are counted as one. */
+export function countedByHalves(stated: StatedCount, made: RowCount, sizeIndex: number): StatedEntry[] {
+  return stated.entries.filter(({ n, what }) => {
+    const said = numberForSize(n, sizeIndex);
+    const may = what?.kind === 'special' || what?.kind === 'shape';
+    return said !== null && may && takesHalves(what, made, said);
+  });
+}
+
+function thingDiffers(thing: Thing, made: RowCount, said: number): number | null {
+  const is = countThing(thing, made, said);
+  return is === null || is === said ? null : is;
+}
+
+/** How many there are of what an entry speaks of, where that is not what it says; null where it is right. */
+function differs(
+  entry: StatedEntry & { readonly what: What | null },
+  stated: StatedCount,
+  made: RowCount,
+  said: number,
+  sizeIndex: number,
+): number | null {
+  const { what } = entry;
+  const namesSpecial = stated.entries.some((other) => other.what?.kind === 'special');
+  const is = madeOf(what, made);
+  // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
+  const sides = entry.perSide === true ? Math.max(1, made.corners) : 1;
+  const between = said * sides + (sides > 1 ? made.cornerStitches : 0);
+  if ((is === said * sides || is === between) && coversKind(entry, stated, made, sizeIndex)) return null;
+  // A shape whose corners are no stitches or spaces of their own: it has three to eight sides.
+  if (entry.perSide === true && made.corners === 0 && is % said === 0 && is / said >= 3 && is / said <= 8)
+    return null;
+  // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
+  if (what?.kind === 'stitch' && namesSpecial && (made.outside[what.id] ?? 0) === said) return null;
+  if (
+    what?.kind === 'stitch' &&
+    familySum(what.id, namesSpecial ? made.outside : made.byStitch) === said * sides
+  )
+    return null;
+  // `10 groups, 2 sc`: so for those that stand in a group or shell which is counted.
+  const apart = what?.kind === 'stitch' && stated.entries.some(isOfMany) ? standApart(what.id, made) : [];
+  if (apart.includes(said)) return null;
+  // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
+  if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) return null;
+  // Half a shell at either end makes one with the other: some houses count the two.
+  if (what?.kind === 'special' && takesHalves(what, made, said)) return null;
+  // A block that begins the row may have the name, and those after it be written out.
+  if (what?.kind === 'special' && BLOCK.test(what.name) && countThing({ kind: 'block' }, made, said) === said)
+    return null;
+  if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
+  return apart[0] ?? is;
 }
 
 /**
@@ -170,26 +224,32 @@ function familySum(id: string, counted: RowCount['byStitch']): number {
 /** How many stitches a stated count leaves to work into, where it says so without spaces; null otherwise. */
 export function statedStitches(stated: StatedCount | null, sizeIndex: number): number | null {
   if (stated === null) return null;
-  let sum = 0;
+  let sum: number | null = null;
   for (const entry of stated.entries) {
     const value = numberForSize(entry.n, sizeIndex);
     if (value === null) return null;
     if (isTotal(entry)) return value;
+    // How a row is shaped says nothing of how many there are.
+    if (SAYS_NOTHING.has(entry.what?.kind ?? '')) continue;
     if (entry.what?.kind !== 'stitch') return null;
-    sum += value;
+    sum = (sum ?? 0) + value;
   }
   return sum;
 }
 
-/** A count as written with the numbers of one size: `37 (49, 61) sts` -> `49 sts`. */
-export function forOneSize(text: string, sizeIndex: number): string {
-  return text.replace(
-    /(\d+|-)\s*[([]\s*((?:\d+|-)(?:\s*[,:]\s*(?:\d+|-))*)\s*[)\]]/g,
-    (_, first: string, rest: string) => {
-      const values = [first, ...rest.split(/[,:]/)].map((value) => value.trim());
-      return values[sizeIndex] ?? first;
-    },
-  );
+/** Things that are no stitches to work into. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['shaping', 'picot', 'rows']);
+
+/** A count as written with the numbers of one size: `37 (49, 61) sts`, `37/49/61 sts` -> `49 sts`. */
+export function forOneSize({ text, entries }: StatedCount, sizeIndex: number): string {
+  let said = text;
+  for (const { n } of entries) {
+    if (n.values.length < 2) continue;
+    const each = n.values.map((value) => (value === null ? '-' : String(value)));
+    const list = new RegExp(`${each.join('\\s*[,:/([]\\s*')}(?:\\s*[)\\]])?`);
+    said = said.replace(list, each[sizeIndex] ?? '-');
+  }
+  return said;
 }
 
 function isTotal(entry: StatedEntry): boolean {
@@ -223,8 +283,4 @@ function madeOf(what: What | null, made: RowCount): number {
     case 'row-end':
       return 0;
   }
-}
-
-function plural(name: string): string {
-  return name.endsWith('sp') || name === 'st' || name === 'corner' ? `${name}s` : name;
 }

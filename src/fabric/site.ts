@@ -141,7 +141,7 @@ function firstWorked(builder: Builder, rowFirst: number): number {
 }
 
 /** What a stitch stands on; of a turning chain, what its first chain stands on. */
-function footOf(builder: Builder, index: number, rowFirst: number): number {
+export function footOf(builder: Builder, index: number, rowFirst: number): number {
   let at = index;
   while (
     at > rowFirst &&

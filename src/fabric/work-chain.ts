@@ -2,6 +2,7 @@
 
 import type { ChainStep, Counts, Multiple, Num, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
+import type { StitchRow } from '../stitches/stitch-row.ts';
 import { STITCHES, stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, countChainAs, hasFlag, MOST_STITCHES } from './builder.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
@@ -147,6 +148,7 @@ export function skippedChains(
       chains: nth - 1,
       counts: does,
       as: stitchId,
+      plusChains: spaceAbove(nth - 1, row),
       skipped: true,
       told: rule === does,
       span,
@@ -155,9 +157,15 @@ export function skippedChains(
   if (!does) return;
   const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
   // Chains nearest the hook beyond the stitch's height are a space: dc and ch 2 of `8th ch from hook`.
-  const counted = sites[counts?.plusChains ?? 0] ?? hook;
+  const counted = sites[counts === null ? spaceAbove(nth - 1, row) : counts.plusChains] ?? hook;
   countChainAs(worker.builder, counted.node, as);
   worker.countedStart = counted.node;
+}
+
+/** Of `dc in 8th ch from hook` the trade takes 3 for the dc, 2 for a space and the 2 below it for skipped. */
+function spaceAbove(skipped: number, { turningChain: upright }: StitchRow): number {
+  const spare = skipped - (upright?.chains ?? skipped);
+  return spare > 0 && spare % 2 === 0 ? spare / 2 : 0;
 }
 
 function foundation(worker: Worker, length: number): boolean {
@@ -228,15 +236,17 @@ function habit(
     ({ kind, ...step }) => kind === 'join' && 'place' in step && step.place?.kind === 'of-chain',
   );
   const counts = worker.chainReading ?? worker.settled.get(span.start) ?? (tall.counts === 'yes' || joinedTo);
+  const plusChains = length - tall.chains;
   worker.chainAssumed = {
     chains: length,
     counts,
     as: row.legOf,
+    plusChains,
     skipped: false,
     told: joinedTo && counts,
     span,
   };
-  return counts ? { as: row.legOf, plusChains: length - tall.chains } : { as: null, plusChains: 0 };
+  return counts ? { as: row.legOf, plusChains } : { as: null, plusChains: 0 };
 }
 
 /** The first stitch worked after the chain, looking into brackets and special stitches. */

@@ -135,7 +135,7 @@ function toEnd(
   const { ends, failed } = trail;
   const usesUp = following.some(worksSomething);
   const comesOut = (): boolean => work(worker, following) && !(trail.midway && owedLeft(worker));
-  let only: Mark | null = null;
+  let only = -1;
   for (let i = ends.length - 1; i >= 0; i -= 1) {
     const end = ends[i];
     if (end === undefined) break;
@@ -143,17 +143,16 @@ function toEnd(
     const done = comesOut() && landsAnew(worker, end, following);
     if (done && worker.fits()) return true;
     // It uses the row up and does not make what is stated: then the count is what is wrong.
-    if (done && only === null && usedUp(worker)) only = end;
+    if (done && only < 0 && usedUp(worker)) only = i;
     // Without anything more to work, fewer passes only leave more over.
     if (!usesUp) break;
     if (i < ends.length - MOST_PASSES_BACK) break;
   }
-  if (only !== null) {
-    restore(worker, only);
+  if (only >= 0) {
+    again(worker, step, start, only + 1, work);
     return comesOut();
   }
-  const last = ends[ends.length - 1] ?? start;
-  restore(worker, last);
+  const last = again(worker, step, start, ends.length, work);
   if ((failed === null || leftOver(worker) === 0) && comesOut() && landsAnew(worker, last, following))
     return true;
   // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
@@ -167,8 +166,21 @@ function toEnd(
     return stuck(worker, wrong);
   }
   const trouble = unevenness(worker, step, { start, trail, following, upTo: null }, work);
-  restore(worker, last);
+  again(worker, step, start, ends.length, work);
   return stuck(worker, trouble);
+}
+
+/** Back to where the repeat begins and through some of its passes: what has been gone back over is no longer there. */
+function again(
+  worker: Worker,
+  step: RepeatStep | BracketStep,
+  start: Mark,
+  n: number,
+  work: WorkSteps,
+): Mark {
+  restore(worker, start);
+  passes(worker, step, n, work);
+  return markWorker(worker);
 }
 
 /** What follows a repeat takes few passes' room; further back nothing new can fit. */

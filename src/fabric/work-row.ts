@@ -9,6 +9,7 @@ import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import { keepAccount } from './account-row.ts';
+import { mismatch, softCountFaults } from './count-faults.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { countOwed, countSpaces } from './find-site.ts';
@@ -38,6 +39,8 @@ export interface RowPlan {
   readonly statedSide: 'RS' | 'WS' | null;
   /** Whether the count the line states is this row's: in a range it is the last one's. */
   readonly checksCount: boolean;
+  /** How many rows its line works in all. */
+  readonly rows?: number;
   /** Of a row that repeats another: the count stated where it is written. */
   readonly meant?: StatedCount | null;
   readonly part: number;
@@ -179,7 +182,7 @@ function finish(
     const { stated } = plan.line;
     if (stated !== null && plan.checksCount && plan.unit !== null) {
       const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
-      faults.push(...countFault(plan, stated, nothing, worker, setting, () => null));
+      faults.push(...mismatch(rowSubject(plan.label), stated, nothing, worker, setting, () => null));
     }
     return { row: null, top: below, faults, doubt: null, assumed: null, account: null };
   }
@@ -197,6 +200,7 @@ function finish(
     worker.countedStart,
     firstSpace,
     worker.row,
+    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
   );
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
@@ -206,12 +210,11 @@ function finish(
     const left = leftFault(worker, plan, account, setting);
     if (left !== null) faults.push(left);
     const { stated } = plan.line;
-    const sum = (): string | null => wordStitches(account, worker.terms);
-    const wrong =
-      plan.checksCount && stated !== null ? countFault(plan, stated, made, worker, setting, sum) : [];
-    if (wrong.length > 0) {
-      faults.push(...wrong);
-      doubt = statedStitches(stated, worker.sizeIndex);
+    if (plan.checksCount && stated !== null) {
+      const sum = (): string | null => wordStitches(account, worker.terms);
+      const wrong = mismatch(rowSubject(plan.label), stated, made, worker, setting, sum);
+      faults.push(...softCountFaults(stated, made, worker, setting), ...wrong);
+      if (wrong.length > 0) doubt = statedStitches(stated, worker.sizeIndex);
     }
     // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
     const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
@@ -269,21 +272,6 @@ function told(account: RowAccount, faults: readonly Diagnostic[]): RowAccount {
   return { ...account, faults: faults.map(({ message }) => message) };
 }
 
-/** One fault for a count that is not what the row makes; none where it is. */
-function countFault(
-  plan: RowPlan,
-  stated: StatedCount,
-  made: RowCount,
-  worker: Worker,
-  { file, size }: RowSetting,
-  sum: () => string | null,
-): readonly Diagnostic[] {
-  const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
-  if (wrong.length === 0) return [];
-  const at = { file, span: stated.span, sizes: [size] };
-  return [diagnose('count/mismatch', at, { row: rowSubject(plan.label), differences: wrong, sum: sum() })];
-}
-
 function pick({
   stitches,
   spaces,
@@ -307,6 +295,11 @@ function usedUp(worker: Worker): boolean {
   const { sites, next, lastWasSpace } = belowState(worker);
   if (sites === null || !worker.rowBegun || worker.leaves) return true;
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
+}
+
+/** How often the row's repeats were worked in all. */
+function passesIn({ ledger }: Worker): number {
+  return ledger.reduce((passes, { of }) => passes + (of === 'pass' ? 1 : 0), 0);
 }
 
 function leftFault(
@@ -351,6 +344,7 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
     worker.countedStart,
     firstSpace,
     worker.row,
+    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
   );
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
@@ -362,6 +356,11 @@ export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string
   return diagnose(
     'chain/unstated',
     { file, span: assumed.span },
-    { chains: assumed.chains, as, counts: assumed.counts, skipped: assumed.skipped },
+    {
+      chains: assumed.chains,
+      as: assumed.plusChains === 0 ? as : `${as} and ch ${assumed.plusChains}`,
+      counts: assumed.counts,
+      skipped: assumed.skipped,
+    },
   );
 }

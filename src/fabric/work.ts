@@ -312,6 +312,6 @@ function emptyRow(worker: Worker, plan: RowPlan, stitches: number): FabricRow {
     byStitch: {},
     groups: {},
     bySpace: {},
-    stated: plan.line.stated === null ? null : forOneSize(plan.line.stated.text, worker.sizeIndex),
+    stated: plan.line.stated === null ? null : forOneSize(plan.line.stated, worker.sizeIndex),
   };
 }

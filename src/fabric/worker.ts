@@ -207,6 +207,8 @@ export interface ChainAssumed {
   readonly chains: number;
   readonly counts: boolean;
   readonly as: string;
+  /** Chains beyond the stitch, where it counts: a space. */
+  readonly plusChains: number;
   readonly skipped: boolean;
   /** A note says so, or the round is joined into its top, which says that it counts though the words do not. */
   readonly told: boolean;

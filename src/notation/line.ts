@@ -7,10 +7,52 @@
 import type { Span } from '../source/span.ts';
 import type { Num, Step, What } from './tree.ts';
 
+/** What only a count speaks of: nothing is worked into it, but the stitches of the row tell how many there are. */
+export type Thing =
+  /** `4 groups of 3 dc`, `4 3-dc groups`; the number or the stitch null where it is not said. */
+  | {
+      readonly kind: 'together';
+      readonly word: 'group' | 'cluster';
+      readonly size: number | null;
+      readonly id: string | null;
+    }
+  /** `6 increases`, `6 decreases`. */
+  | { readonly kind: 'shaping'; readonly does: 'inc' | 'dec' }
+  /** Of a net: `5 open squares` (`filled` false), `3 solid squares`, `8 squares` (null). */
+  | { readonly kind: 'square'; readonly filled: boolean | null }
+  /** `2 blocks`, worked from corner to corner or in a net. */
+  | { readonly kind: 'block' }
+  /** `5 picots` that the pattern does not describe. */
+  | { readonly kind: 'picot' }
+  /** `2 half shells`. */
+  | { readonly kind: 'half'; readonly special: string }
+  /** `24 rows`, at the end of rows that are repeated. */
+  | { readonly kind: 'rows' }
+  /** `6 petals`, `5 shells` that the pattern does not describe: brackets or runs in one place, where the row has them. */
+  | { readonly kind: 'shape'; readonly word: string }
+  /** `1 handle`: only the maker's eye can count it. */
+  | { readonly kind: 'named'; readonly word: string };
+
+const THINGS: ReadonlySet<string> = new Set<Thing['kind']>([
+  'together',
+  'shaping',
+  'square',
+  'block',
+  'picot',
+  'half',
+  'rows',
+  'shape',
+  'named',
+]);
+
+export function isThing(what: What | Thing | null): what is Thing {
+  return what !== null && THINGS.has(what.kind);
+}
+
 /** One entry of a stated count: `24 dc`, `4 ch-2 sps`, `6 shells`; `what` null for a bare number. */
 export interface StatedEntry {
   readonly n: Num;
-  readonly what: What | null;
+  readonly what: What | Thing | null;
   /** `12 dc each side`: so many between two corners. */
   readonly perSide?: true;
   readonly span: Span;

@@ -1,11 +1,17 @@
-/** Stated counts at the end of a row: `(37 sts)`, `(24 dc, 4 ch-2 sps)`, `[24]`, `— 24 sts`, `(37 (49, 61) sts)`. */
+/**
+ * Stated counts at the end of a row: `(37 sts)`, `(24 dc, 4 ch-2 sps)`, `[24]`, `— 24 sts`, `(37 (49, 61) sts)`,
+ * `(4 groups of 3 dc)`, `You should have 24 stitches in total`.
+ */
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
-import type { StatedCount, StatedEntry } from './line.ts';
+import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import { readCountedChain } from './read-chain.ts';
-import { isNumberOrSkip, readNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
+import { readSizeList } from './read-size-list.ts';
+import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
+import type { Num, What } from './tree.ts';
 
 /**
  * Reads a stated count if one stands here and nothing but the end of the row follows, or what ends one (`(20 sc), turn`);
@@ -28,13 +34,14 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   if (marked && peek(cursor).kind === 'dash' && peek(cursor, -1).kind === 'dash' && peek(cursor).glued)
     cursor.at += 1;
   const inner = cursor.at;
-  const entries = readEntries(cursor);
+  const entries = readEntries(cursor, opened);
   if (entries === null) return back(cursor, from);
   // `Ch 21, (25, 29)`: several bare numbers are sizes gone astray, no count.
   if (entries.length > 1 && entries.every(({ what }) => what === null)) return back(cursor, from);
   const text = textSince(cursor, inner);
   if (opened) {
     skipCounting(cursor);
+    if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
     cursor.at += 1;
   }
@@ -42,11 +49,15 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const end = cursor.at;
   while (peek(cursor).kind === 'stop' || peek(cursor).kind === 'newline') cursor.at += 1;
   if (peek(cursor).kind !== 'end') {
-    if (!led || !(worked && endsRow(cursor))) return back(cursor, from);
+    // `You have 12 stitches. The last slip stitch goes …`: a sentence of its own, whatever comes behind it.
+    const alone = peek(cursor, -1).kind === 'stop' && (told || (closes && entries.some(isNoStep)));
+    if (!alone && (!led || !(worked && endsRow(cursor)))) return back(cursor, from);
     cursor.at = end;
   }
   return { entries, text, span };
 }
+
+const HAVING = new Set(['have', 'be', 'are', 'gives', 'makes', 'end', 'finish']);
 
 /** `Total: 20 sts`, `You should now have 20 sts`: the words before the number. */
 function takeTold(cursor: Cursor): boolean {
@@ -57,13 +68,23 @@ function takeTold(cursor: Cursor): boolean {
     if (isNumberOrSkip(cursor)) return true;
   }
   cursor.at = from;
-  if (takeAny(cursor, 'you', 'there') !== null) {
-    takeAny(cursor, 'should', 'will');
+  const subject = takeAny(cursor, 'you', 'there', 'this', 'it');
+  if (subject !== null) {
+    takeAny(cursor, 'should', 'will', 'now', 'then');
     takeAny(cursor, 'now', 'then');
-    if (takeAny(cursor, 'have', 'be', 'are') !== null && isNumberOrSkip(cursor)) return true;
+    const verb = takeOneOf(cursor, HAVING);
+    takeAny(cursor, 'you', 'with', 'now', 'a');
+    takeAny(cursor, 'total');
+    takeAny(cursor, 'of');
+    if (verb !== null && isNumberOrSkip(cursor)) return true;
   }
   cursor.at = from;
   return false;
+}
+
+/** What cannot be an instruction by itself, as `6 sc` can. */
+function isNoStep({ what }: StatedEntry): boolean {
+  return what?.kind === 'st' || isThing(what);
 }
 
 /** `(20 tr, including 3-ch)`, `(20 dc, counting ch-3 as 1 dc)`: what is among them is said, not counted again. */
@@ -88,30 +109,91 @@ function endsRow(cursor: Cursor): boolean {
 }
 
 /** What may be said of what is counted. */
-const SAID_OF_A_COUNT = new Set(['made', 'total', 'rem', 'remain', 'remaining', 'worked']);
+const SAID_OF_A_COUNT = new Set([
+  'made',
+  'total',
+  'rem',
+  'remain',
+  'remaining',
+  'worked',
+  'altogether',
+  'overall',
+  'now',
+]);
 
-function readEntries(cursor: Cursor): StatedEntry[] | null {
+/** Signs that join one count to the next: `11 sc + 10 ch-1 sps`, `12 dc & 4 sps`. */
+const JOINING_SIGNS = new Set(['+', '&']);
+
+function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
   const entries: StatedEntry[] = [];
   for (;;) {
-    if (!isNumberOrSkip(cursor)) return null;
     const from = cursor.at;
-    const n = readNumber(cursor);
+    const n = readCounted(cursor, opened);
     if (n === null) return null;
-    const what = readWhat(cursor);
-    takeOneOf(cursor, SAID_OF_A_COUNT);
+    const what = readCountedWhat(cursor, opened, entries);
+    takeSaid(cursor);
     const side = readPerSide(cursor);
     const span = spanSince(cursor, from);
     entries.push(side ? { n, what, perSide: true, span } : { n, what, span });
-    const { kind } = peek(cursor);
+    const { kind, text } = peek(cursor);
+    const joins = JOINING_SIGNS.has(text);
+    if (joins) cursor.at += 1;
     const more =
-      kind === 'comma' || kind === 'semicolon' || kind === 'colon' || takeAny(cursor, 'and') !== null;
+      joins ||
+      kind === 'comma' ||
+      kind === 'semicolon' ||
+      kind === 'colon' ||
+      (kind === 'dash' && isNumber(cursor, 1)) ||
+      takeAny(cursor, 'and', 'plus') !== null;
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
-    if (kind !== 'word' && !isNumberOrSkip(cursor, wordAt(cursor, 1) === 'and' ? 2 : 1)) return entries;
-    if (kind === 'comma' || kind === 'semicolon' || kind === 'colon') cursor.at += 1;
+    if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, wordAt(cursor, 1) === 'and' ? 2 : 1))
+      return entries;
+    if (!joins && kind !== 'word') cursor.at += 1;
     takeAny(cursor, 'and');
   }
 }
+
+/** A number or one for each size, which in a count of its own may stand without brackets: `(20/24/28 sc)`. */
+function readCounted(cursor: Cursor, opened: boolean): Num | null {
+  const list = opened || peek(cursor, 1).text === '/' ? readSizeList(cursor) : null;
+  if (list !== null) return list;
+  return isNumberOrSkip(cursor) ? readNumber(cursor) : null;
+}
+
+/** What is counted. A word that nothing here knows is left to the maker's eye where it stands beside others. */
+function readCountedWhat(
+  cursor: Cursor,
+  opened: boolean,
+  before: readonly StatedEntry[],
+): What | Thing | null {
+  // "1 center ch-2 sp": where it lies is said, not counted.
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
+  const what = readThing(cursor) ?? readWhat(cursor);
+  if (what?.kind === 'space') skipNoun(cursor);
+  if (what !== null || !opened || !before.some(isKnown)) return what;
+  return readNamedThing(cursor);
+}
+
+function isKnown({ what }: StatedEntry): boolean {
+  return what !== null && what.kind !== 'named';
+}
+
+/** `made`, `in total`, `at the end of this row`. */
+function takeSaid(cursor: Cursor): void {
+  const from = cursor.at;
+  takeOneOf(cursor, SAID_OF_A_COUNT);
+  if (takeAny(cursor, 'in', 'on', 'at', 'around') === null) return;
+  if (takeAny(cursor, 'total', 'all') !== null) return;
+  takeAny(cursor, 'the');
+  takeAny(cursor, 'end', 'completion');
+  takeAny(cursor, 'of');
+  takeAny(cursor, 'the', 'this', 'your', 'each');
+  if (takeOneOf(cursor, ROW_WORDS) === null) cursor.at = from;
+  else if (isNumber(cursor)) cursor.at += 1;
+}
+
+const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ring', 'circle', 'hook']);
 
 /** `each side`, `on each side`, `along each side`. */
 function readPerSide(cursor: Cursor): boolean {

@@ -8,31 +8,43 @@ import type { Num } from './tree.ts';
 /** No count, repeat or row number may pass this; a fault says so. */
 export const LARGEST_NUMBER = 100_000;
 
-const WORDS: ReadonlyMap<string, number> = new Map(
-  [
-    'zero',
-    'one',
-    'two',
-    'three',
-    'four',
-    'five',
-    'six',
-    'seven',
-    'eight',
-    'nine',
-    'ten',
-    'eleven',
-    'twelve',
-    'thirteen',
-    'fourteen',
-    'fifteen',
-    'sixteen',
-    'seventeen',
-    'eighteen',
-    'nineteen',
-    'twenty',
-  ].map((word, i) => [word, i]),
+const SMALL = [
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+];
+
+const TENS: ReadonlyMap<string, number> = new Map(
+  ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'].map((word, i) => [
+    word,
+    (i + 2) * 10,
+  ]),
 );
+
+const WORDS: ReadonlyMap<string, number> = new Map([
+  ...SMALL.map((word, i): [string, number] => [word, i]),
+  ...TENS,
+]);
+
+/** One to nine, as they stand behind a ten. */
+const UNITS: ReadonlyMap<string, number> = new Map(SMALL.slice(1, 10).map((word, i) => [word, i + 1]));
 
 const ORDINALS: ReadonlyMap<string, number> = new Map(
   ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [
@@ -140,7 +152,8 @@ export function impliedNumber(value: number, cursor: Cursor, at: number): Num {
 function plainValue(cursor: Cursor): number {
   const token = peek(cursor);
   cursor.at += 1;
-  const value = token.kind === 'word' ? (WORDS.get(token.text) ?? 0) : token.value;
+  const value =
+    token.kind === 'word' ? (WORDS.get(token.text) ?? 0) + unitsBehind(cursor, token.text) : token.value;
   if (value > LARGEST_NUMBER) {
     const span = spanSince(cursor, cursor.at - 1);
     cursor.faults.push(
@@ -153,6 +166,16 @@ function plainValue(cursor: Cursor): number {
     return LARGEST_NUMBER;
   }
   return value;
+}
+
+/** The four of `twenty-four`, past which the cursor moves; 0 where none stands here. */
+function unitsBehind(cursor: Cursor, ten: string): number {
+  if (!TENS.has(ten)) return 0;
+  const dashed = peek(cursor).kind === 'dash' ? 1 : 0;
+  const token = peek(cursor, dashed);
+  const units = token.kind === 'word' ? (UNITS.get(token.text) ?? 0) : 0;
+  if (units > 0) cursor.at += dashed + 1;
+  return units;
 }
 
 /** How many tokens `(44, 53)` takes when that is what stands here, 0 when it is something else. */

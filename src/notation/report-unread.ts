@@ -184,6 +184,14 @@ function isWithin(shorter: string, longer: string): boolean {
   return true;
 }
 
+/** Whether a word is, or is spelt nearly like, one that instructions of either terms know. */
+export function isNearKnown(cursor: Cursor, word: string): boolean {
+  if (UNSETTLED.has(word) || INSTRUCTION_WORDS.includes(word)) return true;
+  const other: Terms = cursor.context.terms === 'US' ? 'UK' : 'US';
+  const foreign = stitchNames(other).map(({ words }) => words);
+  return nearestWord(cursor, word) !== null || nearest(word, foreign) !== null;
+}
+
 /** Reports the words from `from` up to the cursor as unread; names the first unknown one among them if there is one. */
 export function reportUnread(cursor: Cursor, from: number, expected: string | null): void {
   const words = cutShort(textSince(cursor, from));

@@ -1,8 +1,9 @@
 /** What a chain counts as, and the count at the end of a row, in; their words out. */
 
-import type { StatedCount } from '../notation/line.ts';
+import { describeThing, type ThingNames } from '../notation/describe-counted.ts';
+import { isThing, type StatedCount } from '../notation/line.ts';
 import type { Counts, Num } from '../notation/tree.ts';
-import { printStitch, printWhat } from './print-name.ts';
+import { form, printSpecial, printStitch, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import type { Voice } from './voice.ts';
 
@@ -36,7 +37,15 @@ export function printStated(stated: StatedCount, voice: Voice): string {
 
 function printEntry(n: Num, what: StatedCount['entries'][number]['what'], voice: Voice): string {
   const number = printNumber(n, voice.numbers);
-  return what === null ? number : `${number} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
+  if (what === null) return number;
+  const many = isMany(n, voice.numbers);
+  if (!isThing(what)) return `${number} ${printWhat(what, many, voice)}`;
+  const names: ThingNames = {
+    any: form(voice.phrases.st, true),
+    stitch: (id, several) => printStitch(id, several, voice),
+    special: (name, several) => printSpecial(name, several, voice),
+  };
+  return `${number} ${describeThing(what, many, names)}`;
 }
 
 function countsForNothing({ as, plusChains }: Counts): boolean {

@@ -26,6 +26,11 @@ describe('one fault is told once, and not again by what stands on it', () => {
       ['count/mismatch'],
     ],
     [
+      'a wrong count behind a repeat and its end, which is worked no otherwise for that',
+      'Row 2: Ch 1, 2 sc in first st, sc in next 11 sts. (13 sc)\nRow 3: Ch 1, *sc in next st, ch 1, sk next st; rep from * across, sc in last st. (8 sc, 6 ch-1 sps)\nRow 4: Ch 1, sc in each sc and in each ch-1 sp across. (13 sc)',
+      ['count/mismatch'],
+    ],
+    [
       'a row repeated ten times',
       'Row 2: Ch 1, sc in next 11 sts, 2 sc in next st. (12 sc)\nRows 3-12: Rep Row 2.',
       ['count/mismatch'],

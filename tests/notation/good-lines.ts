@@ -32,6 +32,10 @@ export const GOOD_LINES: readonly string[] = [
   'Row 19: Dc in each st across, working last dc in top of tch, sc in 3rd of 4 ch, sl st in next center ch-2 sp.',
   'Rnd 20: 3 sc in each corner sp and sc in each dc around, *(3 dc, ch 2, 3 dc) in next corner, 3 dc in each side sp; rep from * around.',
   'Rnd 17: Sc in each sc and 3 sc in each ch-2 sp around, 3 sc in first ch of foundation ch, sc in each ch along foundation ch to last ch.',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (-, 16, 16 sts)',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (20/24/28 sc, 4 groups of 3 dc, 2 clusters of 3 dc, 5 picots)',
+  'Row 2: Ch 1, sc in next 12 sts, turn. (5 open squares, 3 solid squares, 8 squares, 1 block, 2 blocks)',
+  'Rnd 2: Ch 1, sc in next 12 sts, join with sl st in first sc. (12 sts, 6 increases, 1 decrease, 6 petals, 1 handle)',
 ];
 
 /** Texts of more lines than one, without a fault. */

@@ -1,0 +1,182 @@
+/** What only a count speaks of: `groups of 3 dc`, `increases`, `open squares`, `half shells`, `petals`, `handle`. */
+
+import type { Cursor } from './cursor.ts';
+import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import type { Thing } from './line.ts';
+import { isNumber } from './read-number.ts';
+import { isNearKnown } from './report-unread.ts';
+
+const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
+const CLUSTERS = new Set(['cluster', 'clusters']);
+const INCREASES = new Set(['increase', 'increases', 'incs']);
+const DECREASES = new Set(['decrease', 'decreases', 'decs']);
+const PICOTS = new Set(['picot', 'picots']);
+const BLOCKS = new Set(['block', 'blocks', 'tile', 'tiles']);
+const OPEN = new Set(['open', 'empty']);
+const FILLED = new Set(['solid', 'filled', 'closed', 'full']);
+const SQUARES = new Set([
+  'square',
+  'squares',
+  'sq',
+  'sqs',
+  'mesh',
+  'meshes',
+  'block',
+  'blocks',
+  'sp',
+  'sps',
+  'space',
+  'spaces',
+]);
+
+/** Shapes that a row may make with a bracket each. */
+const SHAPES: ReadonlySet<string> = new Set(
+  ['shell', 'petal', 'point', 'scallop', 'fan', 'ray', 'ruffle', 'wave', 'peak', 'spike', 'flower', 'flame']
+    .concat('leaf', 'repeat', 'rep', 'motif')
+    .flatMap((word) => [word, `${word}s`])
+    .concat('leaves'),
+);
+
+const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+
+/** Words behind a number that make it no count. */
+const NO_THINGS = new Set([
+  'times',
+  'time',
+  'more',
+  'size',
+  'sizes',
+  'in',
+  'inch',
+  'inches',
+  'cm',
+  'mm',
+  'yd',
+  'yds',
+  'yard',
+  'yards',
+  'oz',
+  'skein',
+  'skeins',
+  'ball',
+  'balls',
+]);
+
+/** Reads what stands behind the number of a count, or null with the cursor where it was. */
+export function readThing(cursor: Cursor): Thing | null {
+  const from = cursor.at;
+  const thing = readHalf(cursor) ?? readTogether(cursor) ?? readSquare(cursor) ?? readWord(cursor);
+  if (thing === null) cursor.at = from;
+  return thing;
+}
+
+/** `half shells`, `half-shells`. */
+function readHalf(cursor: Cursor): Thing | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'half') !== null) {
+    if (peek(cursor).kind === 'dash') cursor.at += 1;
+    const found = nameHere(cursor);
+    if (found !== null && found.named.kind === 'special') {
+      cursor.at += found.length;
+      return { kind: 'half', special: found.named.name };
+    }
+    const shape = takeOneOf(cursor, SHAPES);
+    if (shape !== null) return { kind: 'half', special: shape.replace(/s$/, '') };
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `groups of 3 dc`, `3-dc groups`, `groups`; `clusters of 3 dc` only so, as a cluster alone is a stitch. */
+function readTogether(cursor: Cursor): Thing | null {
+  const from = cursor.at;
+  if (nameHere(cursor)?.named.kind === 'special') return null;
+  const sized = peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash';
+  if (sized) {
+    const size = peek(cursor).value;
+    cursor.at += 2;
+    const id = takeStitch(cursor);
+    if (peek(cursor).kind === 'dash') cursor.at += 1;
+    if (takeOneOf(cursor, GROUPS) !== null) return { kind: 'together', word: 'group', size, id };
+    cursor.at = from;
+    return null;
+  }
+  const group = takeOneOf(cursor, GROUPS) !== null;
+  if (!group && takeOneOf(cursor, CLUSTERS) === null) return null;
+  const word = group ? 'group' : 'cluster';
+  if (takeAny(cursor, 'of', 'with') !== null && peek(cursor).kind === 'number') {
+    const size = peek(cursor).value;
+    cursor.at += 1;
+    return { kind: 'together', word, size, id: takeStitch(cursor) };
+  }
+  cursor.at = from + 1;
+  return group ? { kind: 'together', word, size: null, id: null } : null;
+}
+
+/** A stitch of the table; null, and past a word for any, where none is named. */
+function takeStitch(cursor: Cursor): string | null {
+  const found = nameHere(cursor);
+  if (found !== null && found.named.kind === 'stitch') {
+    cursor.at += found.length;
+    return found.named.id;
+  }
+  takeAny(cursor, 'st', 'sts', 'stitch', 'stitches');
+  return null;
+}
+
+/** `open squares`, `open mesh`, `solid`, `squares`. */
+function readSquare(cursor: Cursor): Thing | null {
+  const filled = takeOneOf(cursor, OPEN) !== null ? false : takeOneOf(cursor, FILLED) !== null ? true : null;
+  if (filled !== null) {
+    takeOneOf(cursor, SQUARES);
+    return { kind: 'square', filled };
+  }
+  const plain = wordAt(cursor);
+  if (plain === 'sp' || plain === 'sps' || plain === 'space' || plain === 'spaces') return null;
+  if (BLOCKS.has(plain) || takeOneOf(cursor, SQUARES) === null) return null;
+  return { kind: 'square', filled: null };
+}
+
+/** A word by itself; none that the pattern describes, or that a stitch may be meant by. */
+function readWord(cursor: Cursor): Thing | null {
+  if (nameHere(cursor) !== null) return null;
+  if (takeOneOf(cursor, INCREASES) !== null) return { kind: 'shaping', does: 'inc' };
+  if (takeOneOf(cursor, DECREASES) !== null) return { kind: 'shaping', does: 'dec' };
+  if (takeOneOf(cursor, PICOTS) !== null) return { kind: 'picot' };
+  if (takeOneOf(cursor, BLOCKS) !== null) return { kind: 'block' };
+  if (takeOneOf(cursor, ROWS) !== null) return { kind: 'rows' };
+  takeAny(cursor, 'pattern', 'patt');
+  const word = takeOneOf(cursor, SHAPES);
+  return word === null ? null : { kind: 'shape', word };
+}
+
+/** `ch-45 handles`: what the chains are for is said, not counted again. */
+export function skipNoun(cursor: Cursor): void {
+  const { kind, text } = peek(cursor);
+  const after = peek(cursor, 1).kind;
+  const ends = after === 'close' || after === 'comma' || after === 'stop';
+  if (kind === 'word' && ends && text.length >= SHORTEST_THING && !isNearKnown(cursor, text)) cursor.at += 1;
+}
+
+/** `handle`, `thumb hole`: one word or two that are not like any word known here. */
+export function readNamedThing(cursor: Cursor): Thing | null {
+  const from = cursor.at;
+  for (;;) {
+    const token = peek(cursor);
+    if (token.kind !== 'word' || token.text === 'and' || isNumber(cursor)) break;
+    const short = token.text.length < SHORTEST_THING;
+    if (cursor.at - from >= 2 || short || NO_THINGS.has(token.text) || isNearKnown(cursor, token.text)) {
+      cursor.at = from;
+      return null;
+    }
+    cursor.at += 1;
+  }
+  if (cursor.at === from) return null;
+  const first = cursor.tokens[from];
+  const last = cursor.tokens[cursor.at - 1];
+  const word = cursor.mapped.text.slice(first?.start, last?.end);
+  return { kind: 'named', word };
+}
+
+/** Shorter words are abbreviations, which have to be known. */
+const SHORTEST_THING = 4;
