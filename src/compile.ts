@@ -153,7 +153,14 @@ function compiledSize(
   );
   const chartsFor = (leftHanded: boolean): ChartsByTerms => {
     const draw = (terms: 'US' | 'UK'): readonly PartChart[] =>
-      chartParts(fabric, { terms, title: pattern.title, key: true, yarnInk, leftHanded });
+      chartParts(fabric, {
+        terms,
+        title: pattern.title,
+        key: true,
+        yarnInk,
+        leftHanded,
+        symbols: pattern.symbols,
+      });
     const us = once(() => draw('US'));
     const uk = once(() => draw('UK'));
     return {

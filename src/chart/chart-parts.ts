@@ -4,7 +4,7 @@ import type { Fabric } from '../fabric/fabric.ts';
 import { boundsOf } from '../scene/bounds.ts';
 import type { Scene, Shape } from '../scene/scene.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
-import { SYMBOLS } from '../symbols/symbols.ts';
+import { SYMBOLS, type SymbolSetName } from '../symbols/symbols.ts';
 import { alternativeText } from './alternative.ts';
 import { drawStitch } from './draw-stitch.ts';
 import { stitchRows } from './elements.ts';
@@ -22,6 +22,8 @@ export interface ChartOptions {
   readonly terms: Terms;
   /** Of the pattern: each chart is titled by it and its parts. */
   readonly title: string;
+  /** Whose forms of the symbols; the Craft Yarn Council's where none is said. */
+  readonly symbols?: SymbolSetName;
   /** Drawn for left-handed makers: turned over, letters and symbols as they are. */
   readonly leftHanded?: boolean;
   /** Whether the key is drawn below. */
@@ -84,7 +86,7 @@ interface PieceChart {
 
 function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   const { fabric, rows, parts, placed, pens, names } = piece;
-  const book = new SymbolBook();
+  const book = new SymbolBook(options.symbols);
   const rowIndices = rowsOfParts(fabric, parts);
   const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row));
   if (placed.bareRing) {

@@ -5,7 +5,6 @@ import type { PathPart, Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { HOOK_FROM_U } from '../symbols/post-hook.ts';
 import { FOOT_GAP_U, penStroke } from '../symbols/stitch-symbol.ts';
-import { SYMBOLS } from '../symbols/symbols.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
 import { isLong } from './columns.ts';
 import type { Drawing, StitchPen } from './drawing.ts';
@@ -29,7 +28,7 @@ function bodyOf(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: Stitc
   const { fabric, rows, layout, book } = drawing;
   const legs = legsInOnePlace(fabric, rows, i);
   if (row.uses > 1 && legs === 0) return decrease(drawing, i, row, { pen, ink });
-  const form = stitchForm(row, legs);
+  const form = stitchForm(row, legs, book.set.symbols);
   if (isLong(fabric, i)) return longStitch(drawing, i, form, { pen, ink });
   const at = between(drawing, i);
   const lift = ownChainU(row);
@@ -53,7 +52,7 @@ function between({ layout }: Drawing, i: number): Between {
 /** Legs apart at the foot, met at the head under one bar. */
 function decrease(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: StitchPen): Shape[] {
   const { fabric, layout, book } = drawing;
-  const symbol = SYMBOLS[row.symbol];
+  const symbol = book.set.symbols[row.symbol];
   const { headX, headY } = between(drawing, i);
   const legs = Array.from(targets(fabric, i), (target) => {
     const leg = { footX: layout.anchorX[target] ?? 0, footY: layout.anchorY[target] ?? 0, headX, headY };

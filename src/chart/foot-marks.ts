@@ -2,7 +2,6 @@
 
 import { type Fabric, INTO, LOOP, targets } from '../fabric/fabric.ts';
 import type { Shape } from '../scene/scene.ts';
-import { LOOP_MARKS } from '../symbols/loop-marks.ts';
 import { OWN_CHAIN_HEIGHT_U, OWN_CHAIN_LENGTH_U } from '../symbols/own-chain.ts';
 import { POST_HOOKS } from '../symbols/post-hook.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
@@ -44,7 +43,7 @@ function loopArc(drawing: Drawing, i: number, { pen, ink }: StitchPen): Shape[] 
   if (loop === null || targets(drawing.fabric, i).length > 1) return [];
   const at = { x: layout.footX[i] ?? 0, y: layout.footY[i] ?? 0 };
   const up = { upX: layout.upX[i] ?? 0, upY: layout.upY[i] ?? 1 };
-  return [book.use(`${loop}-loop-${pen}`, () => LOOP_MARKS[loop](pen), { ...at, ...up, ink })];
+  return [book.use(`${loop}-loop-${pen}`, () => book.set.loopMarks[loop](pen), { ...at, ...up, ink })];
 }
 
 /** One for each leg, at the head of what it goes round and turned as that stands. */

@@ -2,7 +2,6 @@
 
 import { INTO } from '../fabric/fabric.ts';
 import type { Ink, Shape } from '../scene/scene.ts';
-import { LOOP_MARKS } from '../symbols/loop-marks.ts';
 import { type Pen, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
 import { arrowShapes, startMark } from './arrow.ts';
@@ -23,7 +22,7 @@ export function markEntries(input: KeyInput): KeyEntry[] {
     if (!someStitch(input, (i) => loopMark({ fabric }, i) === loop)) continue;
     entries.push(
       mark(`${loop} loop, seen from the right side`, [
-        upright(book, `${loop}-loop-firm`, LOOP_MARKS[loop]('firm')),
+        upright(book, `${loop}-loop-firm`, book.set.loopMarks[loop]('firm')),
       ]),
     );
   }

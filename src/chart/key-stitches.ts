@@ -81,7 +81,7 @@ function drawnEntry(book: SymbolBook, drawn: Drawn): Picture {
   if (row.lies === true) return lying(book, row);
   if (row.family === 'start') return centred(book, row);
   if (row.uses > 1 && legs === 0) return decrease(book, drawn);
-  return standing(book, drawn, stitchForm(row, legs));
+  return standing(book, drawn, stitchForm(row, legs, book.set.symbols));
 }
 
 /** Lying down, as it mostly does. */
@@ -100,7 +100,7 @@ function centred(book: SymbolBook, row: StitchRow): Picture {
 }
 
 function decrease(book: SymbolBook, { row, face }: Drawn): Picture {
-  const symbol = SYMBOLS[row.symbol];
+  const symbol = book.set.symbols[row.symbol];
   const foot = face === null ? 0 : HOOK_DEPTH_U;
   const head = foot + symbol.heightU;
   const apart = Math.min(0.8, 1.8 / (row.uses - 1));

@@ -22,8 +22,8 @@ export interface StitchForm {
 const SLASH_ENDS_U = 0.24;
 
 /** `legs` of 2 and more are gathered in one place; for anything else the stitch is drawn by its symbol. */
-export function stitchForm(row: StitchRow, legs: number): StitchForm {
-  const symbol = SYMBOLS[row.symbol];
+export function stitchForm(row: StitchRow, legs: number, symbols = SYMBOLS): StitchForm {
+  const symbol = symbols[row.symbol];
   const { heightU, widthU } = symbol;
   if (legs < 2) return { name: row.symbol, heightU, widthU, draw: symbol.draw };
   if (row.wholeLegs === true) {

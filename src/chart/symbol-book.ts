@@ -2,6 +2,7 @@
 
 import type { Ink, Shape, Transform } from '../scene/scene.ts';
 import { enlarged } from '../scene/transforms.ts';
+import { SYMBOL_SETS, type SymbolSet, type SymbolSetName } from '../symbols/symbols.ts';
 import { U_MM } from './metrics.ts';
 
 /** Lengths are drawn to a tenth of a unit and stretched the rest of the way, so that few drawings serve a whole chart. */
@@ -15,6 +16,13 @@ export interface Between {
 }
 
 export class SymbolBook {
+  /** Whose forms it draws. */
+  readonly set: SymbolSet;
+
+  constructor(name: SymbolSetName = 'CYC') {
+    this.set = SYMBOL_SETS[name];
+  }
+
   private readonly symbols: Record<string, readonly Shape[]> = {};
 
   all(): Readonly<Record<string, readonly Shape[]>> {

@@ -41,6 +41,7 @@ export function buildPattern(
     parts: values.parts.flatMap((part, index) => partOf(part, index, texts, places)),
     finishing: listOf(values.finishing),
     uses: [values.for ?? []].flat(),
+    symbols: values.symbols ?? 'CYC',
     licence: values.licence ?? null,
     version: values.version ?? null,
     date: values.date ?? null,

@@ -9,6 +9,9 @@ import type { Terms } from '../stitches/stitch-row.ts';
 export const SKILLS = ['basic', 'easy', 'intermediate', 'complex'] as const;
 export type Skill = (typeof SKILLS)[number];
 
+/** Whose forms of chart symbols there are: see `symbols/symbols.ts`. */
+export const SYMBOL_SETS = ['CYC', 'JIS'] as const;
+
 /** What the thing is for where cautions follow from it; `shared/cautions.json` holds the words. */
 export const USES = ['infant', 'toy', 'child clothing', 'cords', 'heat', 'nightwear'] as const;
 export type Use = (typeof USES)[number];
@@ -104,6 +107,8 @@ export interface Pattern {
   readonly parts: readonly Part[];
   readonly finishing: readonly string[];
   readonly uses: readonly Use[];
+  /** Whose forms the charts draw. */
+  readonly symbols: (typeof SYMBOL_SETS)[number];
   readonly licence: string | null;
   readonly version: string | null;
   /** ISO date of this version, `2026-11-24`; also the creation date of its booklets. */

@@ -5,7 +5,7 @@ import { SILENCEABLE } from '../diagnostics/softer-codes.ts';
 import { parseMeasure } from '../units.ts';
 import { BALLS_WRITTEN } from './balls.ts';
 import { readHook } from './hook.ts';
-import { SKILLS, USES } from './pattern.ts';
+import { SKILLS, SYMBOL_SETS, USES } from './pattern.ts';
 
 /**
  * Bounds that no real work oversteps, wide on purpose: they catch a slipped decimal point or a wrong unit.
@@ -331,6 +331,14 @@ export const patternSchema = z
       .meta({
         description: 'What it is for, where cautions follow from it.',
         examples: [['infant']],
+      }),
+    symbols: z
+      .enum(SYMBOL_SETS)
+      .optional()
+      .meta({
+        description:
+          'Whose forms the charts draw where they differ: CYC, the Craft Yarn Council, upright crosses for single crochet; JIS, the Japanese standard, crosses aslant.',
+        examples: ['JIS'],
       }),
     licence: text()
       .optional()

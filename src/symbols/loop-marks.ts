@@ -12,6 +12,20 @@ export const LOOP_MARKS = {
   front: (pen: Pen): Shape[] => arc(-RISE_U + 0.07, RISE_U, pen),
 } as const;
 
+/** JIS L 0201 lays a straight bar under what is worked in the back loop, as in ridges (known from memory). */
+export const LOOP_MARKS_JAPANESE = {
+  ...LOOP_MARKS,
+  back: (pen: Pen): Shape[] => [
+    drawn(
+      [
+        ['M', -WIDTH_U / 2, 0],
+        ['L', WIDTH_U / 2, 0],
+      ],
+      pen,
+    ),
+  ],
+} as const;
+
 function arc(y: number, rise: number, pen: Pen): Shape[] {
   const half = WIDTH_U / 2;
   const out = rise / 0.75;

@@ -1,7 +1,7 @@
-/** Reverse single crochet, the crab stitch: an upright cross under a small wave. */
+/** Reverse single crochet, the crab stitch: the cross of single crochet under a small wave. */
 
 import type { Shape } from '../scene/scene.ts';
-import { crossOn } from './single.ts';
+import type { crossOn } from './single.ts';
 import { drawn, FOOT_GAP_U, type Pen, type StitchSymbol } from './stitch-symbol.ts';
 import { wavePath } from './wave.ts';
 
@@ -10,16 +10,17 @@ const RISE_U = 0.1;
 /** From the top of the cross to the top of the wave. */
 const OVER_U = 0.32;
 
-const cross = crossOn(FOOT_GAP_U);
-const draw = (lengthU: number, pen: Pen): Shape[] => [
-  ...cross(lengthU - OVER_U, pen),
-  drawn(wavePath(WAVE_U, -lengthU + RISE_U, RISE_U), pen),
-];
-
-export const reverseSingle: StitchSymbol = {
-  heightU: 1.18,
-  widthU: 0.84,
-  draw,
-  leg: (lengthU, _bulgeU, pen) => draw(lengthU, pen),
-  barred: false,
-};
+export function reverseSingle(crossFrom: typeof crossOn): StitchSymbol {
+  const cross = crossFrom(FOOT_GAP_U);
+  const draw = (lengthU: number, pen: Pen): Shape[] => [
+    ...cross(lengthU - OVER_U, pen),
+    drawn(wavePath(WAVE_U, -lengthU + RISE_U, RISE_U), pen),
+  ];
+  return {
+    heightU: 1.18,
+    widthU: 0.84,
+    draw,
+    leg: (lengthU, _bulgeU, pen) => draw(lengthU, pen),
+    barred: false,
+  };
+}

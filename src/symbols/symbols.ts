@@ -12,12 +12,14 @@ import { extendedTreble } from './extended-treble.ts';
 import { halfDouble } from './half-double.ts';
 import { linkedDouble } from './linked-double.ts';
 import { linkedTreble } from './linked-treble.ts';
+import { LOOP_MARKS, LOOP_MARKS_JAPANESE } from './loop-marks.ts';
 import { loopedSingle } from './looped-single.ts';
 import { loveKnot } from './love-knot.ts';
 import { magicRing } from './magic-ring.ts';
 import { quadrupleTreble } from './quadruple-treble.ts';
 import { reverseSingle } from './reverse-single.ts';
-import { single } from './single.ts';
+import { crossOn, single } from './single.ts';
+import { saltireOn, singleJapanese } from './single-japanese.ts';
 import { slipStitch } from './slip-stitch.ts';
 import type { StitchSymbol } from './stitch-symbol.ts';
 import { treble } from './treble.ts';
@@ -33,15 +35,37 @@ export const SYMBOLS: Readonly<Record<SymbolId, StitchSymbol>> = {
   'double-treble': doubleTreble,
   'triple-treble': tripleTreble,
   'quadruple-treble': quadrupleTreble,
-  'extended-single': extendedSingle,
+  'extended-single': extendedSingle(crossOn),
   'extended-half-double': extendedHalfDouble,
   'extended-double': extendedDouble,
   'extended-treble': extendedTreble,
-  'reverse-single': reverseSingle,
-  'looped-single': loopedSingle,
+  'reverse-single': reverseSingle(crossOn),
+  'looped-single': loopedSingle(crossOn),
   'linked-double': linkedDouble,
   'linked-treble': linkedTreble,
   'love-knot': loveKnot,
   bullion,
   'magic-ring': magicRing,
+};
+
+export interface SymbolSet {
+  readonly symbols: Readonly<Record<SymbolId, StitchSymbol>>;
+  readonly loopMarks: typeof LOOP_MARKS;
+}
+
+export type SymbolSetName = 'CYC' | 'JIS';
+
+/** The Craft Yarn Council's forms, and those of JIS L 0201 where they differ; heights and widths are the same. */
+export const SYMBOL_SETS: Readonly<Record<SymbolSetName, SymbolSet>> = {
+  CYC: { symbols: SYMBOLS, loopMarks: LOOP_MARKS },
+  JIS: {
+    symbols: {
+      ...SYMBOLS,
+      single: singleJapanese,
+      'extended-single': extendedSingle(saltireOn),
+      'reverse-single': reverseSingle(saltireOn),
+      'looped-single': loopedSingle(saltireOn),
+    },
+    loopMarks: LOOP_MARKS_JAPANESE,
+  },
 };

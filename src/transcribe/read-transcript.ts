@@ -87,6 +87,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     parts,
     finishing: transcript.finishing.map(({ value }) => value),
     uses: [],
+    symbols: 'CYC',
     licence: transcript.licence?.value ?? null,
     version: transcript.version?.value ?? null,
     date: transcript.date?.value ?? null,

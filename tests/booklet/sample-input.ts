@@ -25,6 +25,7 @@ const EMPTY: Pattern = {
   parts: [],
   finishing: [],
   uses: [],
+  symbols: 'CYC',
   licence: null,
   version: null,
   date: null,

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chartParts } from '../../src/chart/chart-parts.ts';
 import { coverScene } from '../../src/chart/cover.ts';
 import { contrast, yarnInkOf } from '../../src/chart/row-pens.ts';
+import { compilePattern } from '../../src/compile.ts';
 import { textRuler } from '../../src/paint/text-width.ts';
 import { boundsOf } from '../../src/scene/bounds.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
@@ -330,5 +331,42 @@ describe('the picture for covers', () => {
     const fabric = rows();
     const none = { ...fabric, count: 0, rows: [], parts: [] };
     expect(coverScene(none, {}, 60, 60)).toBeNull();
+  });
+});
+
+describe('symbols by either standard', () => {
+  const drawnWith = (symbols: 'CYC' | 'JIS'): string[] => {
+    const fabric = workText({
+      Panel: `Foundation: Ch 6.
+      Row 1 (WS): Sc in 2nd ch from hook and in each ch across, turn.
+      Row 2 (RS): Ch 1, sc in back loop only of each sc across.`,
+    });
+    const [chart] = chartParts(fabric, { terms: 'US', title: 'Test', key: true, symbols });
+    return Object.entries(chart?.scene.symbols ?? {}).map(
+      ([name, shapes]) => `${name} ${JSON.stringify(shapes)}`,
+    );
+  };
+
+  test('differ in single crochet and in the mark of the back loop, and in nothing else', () => {
+    const council = drawnWith('CYC');
+    const japanese = drawnWith('JIS');
+    expect(japanese.map((each) => each.split(' ')[0])).toEqual(council.map((each) => each.split(' ')[0]));
+    const differing = council
+      .filter((each, k) => each !== japanese[k])
+      .map((each) => each.split(' ')[0] ?? '');
+    expect(differing.length).toBeGreaterThan(0);
+    for (const name of differing) expect(name).toMatch(/^(?:single-\w+-\d+|back-loop-\w+)$/);
+    expect(differing.some((name) => name.startsWith('back-loop'))).toBe(true);
+  });
+
+  test('are chosen in the pattern file, and every chart of it follows', () => {
+    const text = (line: string): string =>
+      `title: T\nterms: US\n${line}parts:\n  - name: P\n    work: |\n      Foundation: Ch 6.\n      Row 1: Sc in 2nd ch from hook and in each ch across.\n`;
+    const symbolsOf = (line: string): string =>
+      JSON.stringify(
+        compilePattern({ file: 't', text: text(line) }, 't').sizes[0]?.charts.US[0]?.scene.symbols,
+      );
+    expect(symbolsOf('symbols: CYC\n')).toBe(symbolsOf(''));
+    expect(symbolsOf('symbols: JIS\n')).not.toBe(symbolsOf(''));
   });
 });

@@ -74,6 +74,7 @@ export function readPattern({
     parts: [{ name: 'Square', onto: null, make, instructions, span: SPAN }],
     finishing: [],
     uses: [],
+    symbols: 'CYC',
     licence: null,
     version: null,
     date: null,
