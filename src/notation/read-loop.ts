@@ -10,7 +10,8 @@ const LOOP_STARTS = new Set([...SHORT_LOOPS, 'both', 'the', '3rd', 'third', 'bac
 
 /** `BLO`, `back loop only`, `front lps`. */
 export function readLoop(cursor: Cursor): Loop | null {
-  if (!LOOP_STARTS.has(peek(cursor).text)) return null;
+  const first = peek(cursor);
+  if ((first.kind !== 'word' && first.kind !== 'ordinal') || !LOOP_STARTS.has(first.text)) return null;
   const from = cursor.at;
   if (takeAny(cursor, 'both') !== null && takeAny(cursor, 'loops', 'lps') !== null) return 'both';
   cursor.at = from;

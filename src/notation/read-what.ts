@@ -14,28 +14,13 @@ const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'space', 'lp', 'loop']);
 const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
 
+const WHERE_WORDS = new Set(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
+
 /** Reads what is meant, or null with the cursor where it was. */
 export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
-  if (takeAny(cursor, 'corner', 'corners') !== null) {
-    const space = readSpace(cursor);
-    if (space !== null) return { ...space, corner: true };
-    if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
-    return { kind: 'corner' };
-  }
-  if (takeAny(cursor, 'center', 'centre', 'middle') !== null) {
-    // `center ch-2 sp` of a shawl: the corner it grows from.
-    const space = readSpace(cursor);
-    if (space !== null) return { ...space, corner: true };
-    cursor.at = from;
-    return null;
-  }
-  if (takeAny(cursor, 'side') !== null) {
-    const between = readSpace(cursor);
-    if (between !== null) return { ...between, side: true };
-    cursor.at = from;
-    return null;
-  }
+  const where = takeOneOf(cursor, WHERE_WORDS);
+  if (where !== null) return readWhere(cursor, from, where);
   const space = readSpace(cursor);
   if (space !== null) return space;
   if (takeAny(cursor, 'marked') !== null) {
@@ -61,6 +46,18 @@ export function readWhat(cursor: Cursor): What | null {
   }
   if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
+}
+
+/** `corner ch-2 sp`, `corner st`, `side sp`, and `center ch-2 sp` of a shawl, which is the corner it grows from. */
+function readWhere(cursor: Cursor, from: number, where: string): What | null {
+  const space = readSpace(cursor);
+  if (space !== null) return where === 'side' ? { ...space, side: true } : { ...space, corner: true };
+  if (!where.startsWith('corner')) {
+    cursor.at = from;
+    return null;
+  }
+  if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
+  return { kind: 'corner' };
 }
 
 /** `ch-2 sp`, `2-ch sp`, `ch sp`, `sp`, `ch-2 corner sp`; a length before "corner" makes it a space: `4 ch-2 corners`. */

@@ -150,7 +150,10 @@ function reachedBy(label: Label | null, before: number): number {
 }
 
 function highest(n: Num | null, otherwise: number): number {
-  return n === null ? otherwise : Math.max(...n.values.map((value) => value ?? 0));
+  if (n === null) return otherwise;
+  let most = 0;
+  for (const value of n.values) if (value !== null && value > most) most = value;
+  return most;
 }
 
 function readLine(cursor: Cursor): Line | null {

@@ -7,6 +7,7 @@ import type { Step } from './tree.ts';
 
 /** What stands behind the first repeat goes with it; the count at the end belongs to the last. */
 export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): readonly Line[] {
+  if (!repeatsTwice(line.steps)) return [line];
   const starts = line.steps.flatMap(({ kind }, at) => (kind === 'repeat rows' ? [at] : []));
   const second = line.steps[starts[1] ?? line.steps.length];
   if (second === undefined) return [line];
@@ -29,6 +30,13 @@ export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): re
       ? { ...line, steps, stated, span }
       : { ...line, label: null, side: null, steps, stated, span };
   });
+}
+
+/** Asked of every line there is. */
+function repeatsTwice(steps: readonly Step[]): boolean {
+  let repeats = 0;
+  for (const { kind } of steps) if (kind === 'repeat rows') repeats += 1;
+  return repeats > 1;
 }
 
 function startOf(steps: readonly Step[], { span }: Line): number {
