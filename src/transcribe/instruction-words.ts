@@ -72,6 +72,11 @@ export function isChainRule(text: string): boolean {
 const CHAIN_RULE =
   /^(?:the\s+|your\s+|all\s+|each\s+|every\s+)?(?:(?:beg(?:inning)?|turning|starting|initial|first|t)\.?[ -]*)?(?:(?:chs?|chains?)[ -]?\d*|\d+[ -]?(?:chs?|chains?)|tch)\b[^.,;(]*\b(?:counts?|counted)\b/i;
 
+/** `Change color on the last pull-through of the stitch before`: how it is always done, with no yarn named. */
+export function isColourHabit(text: string): boolean {
+  return /^(?:always\s+)?(?:change|changing)\s+colou?rs?\s+(?:on|in|at|when|by|with)\b/i.test(text);
+}
+
 /** Words that speak to the maker about the work rather than say what to work. */
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;

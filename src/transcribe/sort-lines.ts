@@ -206,6 +206,14 @@ function sortByState(walk: Walk, line: TextLine): void {
     case 'terms':
       put(walk, namedTerms(text) === null ? 'kept' : 'terms', item);
       return;
+    case 'materials':
+      // A paragraph further down that talks to the reader is nothing to buy.
+      put(
+        walk,
+        line.gap && line.mark === null && (isProse(text) || /!$/.test(text)) ? 'notes' : 'materials',
+        item,
+      );
+      return;
     default:
       put(walk, walk.state, item);
   }

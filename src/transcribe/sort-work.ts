@@ -5,6 +5,7 @@ import { joinSpans } from '../source/span.ts';
 import { isAssembly, sentencesOf } from './assembly-lines.ts';
 import {
   foundationAt,
+  isColourHabit,
   isForMaker,
   isInstruction,
   isNamedInstruction,
@@ -91,6 +92,7 @@ function isAside(text: string): boolean {
   return (
     FINISHING.test(text) ||
     isAssembly(text) ||
+    isColourHabit(text) ||
     (isForMaker(text) && !isInstruction(text)) ||
     !namesWork(text) ||
     (isProse(text) && !/[,;*]/.test(text))
@@ -114,7 +116,8 @@ function sortSentence(
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
-  if (isInstruction(text) && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
+  const works = isInstruction(text) && !isColourHabit(text);
+  if (works && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
     addWork(walk, line, 'instruction', null);
     return;
   }

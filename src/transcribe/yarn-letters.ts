@@ -64,7 +64,7 @@ function ballsBefore(text: string, match: RegExpMatchArray): string {
 function ownWords(words: string): string {
   const closed = words.replace(/^([^(]*?)\).*$/s, '$1');
   return closed
-    .replace(/(?:,|;|\band\b)?\s*\d+\s+(?:ball|skein|hank)s?\s+(?:each\s*)?$/i, '')
+    .replace(/(?:,|;|\band\b)?\s*\d+\s*(?:(?:ball|skein|hank)s?\s+(?:each\s*)?)?$/i, '')
     .replace(/;.*$/s, '');
 }
 
