@@ -2,7 +2,8 @@
 
 import { namesWork } from './instruction-words.ts';
 
-const PIECE = '(?:motif|square|hexagon|circle|flower|granny|piece|panel|strip|side)';
+// A "side" is none: work goes along the other side of its own chain.
+const PIECE = '(?:motif|square|hexagon|circle|flower|granny|piece|panel|strip)';
 const TOGETHER: readonly RegExp[] = [
   /\bthrough (?:both|all|the two|two|all (?:four|three|4|3))(?: of the)?\s*(?:layers|thicknesses|pieces|sides|edges|loops of both)\b/i,
   /^(?:flatten|fold|pinch|lay|holding|hold|with (?:wrong|right|ws|rs) sides? together|place (?:the )?(?:two|both|pieces))\b/i,

@@ -23,6 +23,7 @@ const AS_A_STITCH =
 const AS_A_ROW =
   /\b(?:across|turn|fasten off|to end|join with|rows?|rnds?|rounds?)\b|\baround(?!\s+(?:the\s+)?(?:post|next|stem|st))\b/i;
 
+const ROW_NAME = /^R\d|\b(?:colou?r|yarn)\s+[A-Z]\b/;
 /** Where the work stands rather than what is worked. */
 const PLACES =
   /^(?:ring|start|foundation|base|set ?up|beginning|chain|ch|row|rnd|round|edge|joining|turning ch(?:ain)?)$/i;
@@ -34,10 +35,13 @@ export function definitionIn(text: string, rows: string, amongRows: boolean): De
   const names = name.split(/\s*[()]\s*/).filter((one) => one !== '');
   if (mark.trim() === '=' && names.some(isKnown) && !/\d\s*(?:cm|in|mm|sts?|rows?)\b/i.test(words))
     return { bucket: 'abbreviations', at: leading.length };
-  if (!AS_A_STITCH.test(words) || AS_A_ROW.test(words)) return null;
+  // `sk - skip`: a line of a list of abbreviations whose heading says something else.
+  const isMeaning = /[–—-]/.test(mark) && /^[^\d:]{2,60}$/.test(words) && words.split(' ').length <= 6;
+  if (isMeaning && !amongRows && names.some(isKnown)) return { bucket: 'abbreviations', at: leading.length };
+  if (ROW_NAME.test(name) || !AS_A_STITCH.test(words) || AS_A_ROW.test(words)) return null;
   const isPiece = names.some((one) => PLACES.test(one) || namesPiece(one)) && !/\bsame\b/i.test(words);
   if (isPiece || (amongRows && !names.some((one) => isUsed(one, rows)))) return null;
-  return { bucket: mark.trim() === '=' ? 'abbreviations' : 'specials', at: leading.length };
+  return { bucket: 'specials', at: leading.length };
 }
 
 function isKnown(name: string): boolean {

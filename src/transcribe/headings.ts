@@ -101,7 +101,11 @@ const ENTRIES: readonly Entry[] = [
     null,
     ['stitches and abbreviations', 'abbreviations and stitches', 'stitches & terms', 'glossary'],
   ],
-  ['abbreviations', null, ['terms and abbreviations', 'standard abbreviations', 'common abbreviations']],
+  [
+    'abbreviations',
+    null,
+    ['terms and abbreviations', 'stitch names', 'standard abbreviations', 'common abbreviations'],
+  ],
   [
     'specials',
     null,
@@ -158,7 +162,14 @@ const ENTRIES: readonly Entry[] = [
   [
     'finishing',
     null,
-    ['finishing touches', 'joining', 'joining the squares', 'seaming', 'putting it together'],
+    [
+      'finishing touches',
+      'to put it together',
+      'joining',
+      'joining the squares',
+      'seaming',
+      'putting it together',
+    ],
   ],
   [
     'licence',
@@ -183,7 +194,14 @@ export function findHeading(text: string): Heading | null {
     const entry = entryOf(words);
     if (entry !== null) return headingOf(entry, words, found.index + found[0].length);
   }
-  return null;
+  return inCapitals(text);
+}
+
+/** `SIZE 33 cm square`, `TENSION One square measures 10 cm`: capitals alone set the heading apart. */
+function inCapitals(text: string): Heading | null {
+  const words = /^[A-Z][A-Z&/ ]{2,30}(?=\s+(?:[^A-Z\s]|[A-Z][a-z]))/.exec(text)?.[0].trim();
+  const entry = words === undefined ? null : entryOf(words);
+  return words === undefined || entry === null ? null : headingOf(entry, words, words.length);
 }
 
 function headingOf([section, field]: Entry, words: string, restAt: number | null): Heading {
@@ -192,7 +210,15 @@ function headingOf([section, field]: Entry, words: string, restAt: number | null
 
 function entryOf(words: string): Entry | null {
   const named = withoutOrnament(words);
-  return BY_WORDS.get(plain(named)) ?? BY_WORDS.get(plain(named.replace(/\s*\([^)]*\)\s*/g, ' '))) ?? null;
+  // `US stitch names`; but `US terms` states the terms themselves.
+  const untermed = BY_WORDS.get(plain(named.replace(/^(?:us|uk)\s+/i, '')));
+  const ofList = untermed?.[0] === 'abbreviations' || untermed?.[0] === 'specials' ? untermed : undefined;
+  return (
+    BY_WORDS.get(plain(named)) ??
+    ofList ??
+    BY_WORDS.get(plain(named.replace(/\s*\([^)]*\)\s*/g, ' '))) ??
+    null
+  );
 }
 
 function plain(words: string): string {

@@ -53,10 +53,16 @@ export function opensWork(text: string): boolean {
   return start !== undefined && BEHIND_FOUNDATION.test(text.slice(start.length));
 }
 
+/** `Commence with 38 ch`: where what is worked begins. */
+export function foundationAt(text: string): number {
+  return opensWork(text) ? (LEADING.exec(text)?.[0].length ?? 0) : 0;
+}
+
+const LEADING = /^(?:commence|start|begin)\s+(?:with|by making)\s+(?=\d|ch\b|chain\b)/i;
 const FOUNDATION =
-  /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+)?(?:to (?:begin|start),?\s+)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
+  /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
 const BEHIND_FOUNDATION =
-  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b|,?\s*(?:or|plus)\b[^.]*|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
+  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
 
 /** `Beginning ch-3 counts as a dc throughout`, `Turning chain does not count as a stitch`: a rule, with nothing to work. */
 export function isChainRule(text: string): boolean {
@@ -65,6 +71,11 @@ export function isChainRule(text: string): boolean {
 
 const CHAIN_RULE =
   /^(?:the\s+|your\s+|all\s+|each\s+|every\s+)?(?:(?:beg(?:inning)?|turning|starting|initial|first|t)\.?[ -]*)?(?:(?:chs?|chains?)[ -]?\d*|\d+[ -]?(?:chs?|chains?)|tch)\b[^.,;(]*\b(?:counts?|counted)\b/i;
+
+/** `Change color on the last pull-through of the stitch before`: how it is always done, with no yarn named. */
+export function isColourHabit(text: string): boolean {
+  return /^(?:always\s+)?(?:change|changing)\s+colou?rs?\s+(?:on|in|at|when|by|with)\b/i.test(text);
+}
 
 /** Words that speak to the maker about the work rather than say what to work. */
 export function isProse(text: string): boolean {

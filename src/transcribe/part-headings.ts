@@ -2,6 +2,7 @@
 
 import { isInstruction, opensWork } from './instruction-words.ts';
 import { tableUnit } from './page-lines.ts';
+import { statedTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 
@@ -44,13 +45,19 @@ const NUMBERS = [
 ];
 
 /** Null for a line that is no heading. `strict` where other short lines are to be expected, as among materials. */
-export function partHeading(lines: readonly TextLine[], index: number, strict: boolean): PartHeading | null {
+export function partHeading(
+  lines: readonly TextLine[],
+  index: number,
+  strict: boolean,
+  ofStitches = false,
+): PartHeading | null {
   const line = lines[index];
   if (line === undefined || line.cells.length > 1) return null;
   const written = withoutOrnament(line.text.text);
   const colon = /:$/.test(written);
   const { text, make, beside } = besideName(written.replace(/\s*[:–—-]+$/, ''));
-  if (!isShort(text) || /[.;,!?]$/.test(text) || rowLabel(written) !== null) return null;
+  if (statedTerms(text) !== null || !isShort(text) || /[.;,!?]$/.test(text) || rowLabel(written) !== null)
+    return null;
   if (/^(?:turn|fasten off|join|do not turn|repeat|break yarn)\b/i.test(text) && !colon) return null;
   const capitals = text === text.toUpperCase() && /\p{L}{2}/u.test(text);
   const inName = madeIn(text);
@@ -61,8 +68,11 @@ export function partHeading(lines: readonly TextLine[], index: number, strict: b
   // Among materials a short line is one of them, unless its rows follow at once.
   const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
   if (!marked && !named && !(isTitled(text) && apart)) return null;
-  return leadsToWork(lines, index + 1, strict) && made.name !== '' ? made : null;
+  return leadsToWork(lines, index + 1, ofStitches) && made.name !== '' ? made : null;
 }
+
+/** `ch = chain`: a list of abbreviations is no work. */
+const ENTRY = /^[^\s=]{1,14}(?: [^\s=]{1,10}){0,2}\s*=\s/;
 
 function isShort(text: string): boolean {
   return text !== '' && text.length <= 60 && text.split(' ').length <= 8;
@@ -79,15 +89,19 @@ export function isTitled(text: string): boolean {
 }
 
 /** A row, or an instruction before one, comes next; a sentence or two may stand between. */
-function leadsToWork(lines: readonly TextLine[], from: number, strict: boolean): boolean {
+function leadsToWork(lines: readonly TextLine[], from: number, ofStitches: boolean): boolean {
   let sentences = 0;
   for (let i = from; i < Math.min(lines.length, from + 6); i += 1) {
     const line = lines[i];
     if (line === undefined || line.isRule) continue;
     const { text } = line.text;
-    if (rowLabel(text) !== null || (strict ? opensWork(text) : isInstruction(text))) return true;
+    if (
+      rowLabel(text) !== null ||
+      (ofStitches ? opensWork(text) : (isInstruction(text) && !ENTRY.test(text)) || opensWork(text))
+    )
+      return true;
     // `Picot:` and under it its words: among special stitches no row is far.
-    if (strict && isInstruction(text)) return false;
+    if (ofStitches && isInstruction(text)) return false;
     const cells = line.cells.map((cell) => cell.text);
     if (cells.length > 1 && (tableUnit(cells) !== null || isInstruction(cells[1] ?? ''))) return true;
     sentences += 1;

@@ -54,7 +54,7 @@ export function readParts(
 /** `brown`, `in brown`, `colour B`, `yarn B`: the letter of the yarn a heading names; null where it is none of the list. */
 function yarnNamed(words: string, yarns: readonly TranscribedYarn[]): string | null {
   const plain = words
-    .replace(/^(?:in|with|using)\s+/i, '')
+    .replace(/^(?:start(?:ing)?\s+)?(?:in|with|using)\s+/i, '')
     .replace(/^(?:yarn|colou?r)\s+(?=\S)|\s+(?:yarn|colou?r)$/gi, '')
     .toLowerCase();
   const found = yarns.filter(
@@ -79,9 +79,9 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
   const joined: PartDraft[] = [];
   for (const draft of drafts) {
     const before = joined.at(-1);
-    const next = draft.lines.find(({ number }) => number !== null)?.number ?? null;
+    const opening = draft.lines.find(({ number }) => number !== null);
     const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
-    if (before !== undefined && draft.make === 1 && next !== null && next > 1 && next === reached + 1) {
+    if (before !== undefined && draft.make === 1 && opening !== undefined && goesOn(opening, reached)) {
       const heading: WorkLine[] =
         draft.heading === null
           ? []
@@ -92,10 +92,19 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
   return joined;
 }
 
+/** `Row 7` after row 6; `Rnds 7 (8, 9)-16 (18, 20)` where some size has come to 8. */
+function goesOn({ number, text }: WorkLine, reached: number): boolean {
+  if (number === null || number <= 1) return false;
+  const others = /^\D*\d+\s*\(([\d\s,:/]+)\)/.exec(text.text.slice(0, 60))?.[1]?.match(/\d+/g) ?? [];
+  return [number, ...others.map(Number)].includes(reached + 1);
+}
+
 /** The number a label ends with: 12 for `Rnds 5-12:`. */
 function lastNumber(line: WorkLine): number {
   if (line.number === null) return 0;
-  const range = /^\D*\d+(?:\s*\([^)]*\))?\s*(?:[–-]|to|and)\s*(\d+)/.exec(line.text.text.slice(0, 60))?.[1];
+  const range = /^\D*\d+(?:st|nd|rd|th)?(?:\s*\([^)]*\))?\s*(?:[–-]|to|and)\s*(\d+)/.exec(
+    line.text.text.slice(0, 60),
+  )?.[1];
   return range === undefined ? line.number : Math.max(line.number, Number(range));
 }
 

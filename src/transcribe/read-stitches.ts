@@ -158,10 +158,7 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     stitchNamed(meaning, terms) ?? (entry.fullName === null ? null : stitchNamed(entry.fullName, terms));
   const drop = (): void =>
     void pieces.push({ kind: 'abbreviation', span: entry.span, means: `${entry.name}, as the trade has it` });
-  if (
-    own !== null &&
-    (meaning === '' || own === meant || termsOf(own, terms).name.split(' ')[0] === meaning.toLowerCase())
-  ) {
+  if (own !== null && (meaning === '' || own === meant || saysSame(meaning, termsOf(own, terms).name))) {
     drop();
     return;
   }
@@ -224,6 +221,17 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   keepWords(reading, entry);
 }
 
+/** `single` of single crochet, or all of its words with others between: `single crochet 2 stitches together`. */
+function saysSame(meaning: string, name: string): boolean {
+  const words = meaning.toLowerCase().split(/[^a-z0-9]+/);
+  if (name.split(' ')[0] === meaning.toLowerCase()) return true;
+  const rest = words.filter((word) => !name.includes(word) && word !== '');
+  return (
+    name.split(' ').every((word) => words.includes(word)) &&
+    rest.every((word) => /^(?:st|sts|stitch|stitches|the|next|over|a|an|of|work)$/.test(word))
+  );
+}
+
 /** `dec = sc2tog`: the designer's own word for a stitch of the table. */
 function addOwn(
   reading: Reading,
@@ -247,7 +255,11 @@ function addOwn(
 }
 
 /** `dec = invisible decrease`: two single crochet together, worked so that it hides (common practice of toys). */
-function plainShaping(meaning: string, terms: Terms): string | null {
+function plainShaping(said: string, terms: Terms): string | null {
+  const meaning = said.replace(
+    /\s+(?:over|in|into|across)\s+(?:the\s+)?(?:next\s+)?(?:2|two)\s+(?:sts?|stitches)$/i,
+    '',
+  );
   const words = terms === 'US' ? 'single crochet|sc' : 'double crochet|dc';
   const found = new RegExp(`^(?:an? )?(?:invisible|${words}) (increase|decrease)$`, 'i').exec(meaning)?.[1];
   if (found === undefined) return null;

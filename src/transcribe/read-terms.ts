@@ -29,7 +29,7 @@ export function namedTerms(text: string): Terms | null {
 
 /** The line is nothing but the statement. */
 export function onlyStatesTerms(text: string): boolean {
-  return text.split(' ').length <= 10 && statedTerms(text) !== null && !/[.!?]\s+\S/.test(text);
+  return text.split(' ').length <= 10 && statedTerms(text) !== null && !/[.!?]\s+\p{Lu}/u.test(text);
 }
 
 type Sign = readonly [Terms, RegExp];

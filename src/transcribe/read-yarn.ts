@@ -140,8 +140,35 @@ function coloursIn(text: string): { colour: string; balls: readonly number[] | n
       .split(/\s*(?:,|;|&|\band\b)\s*/)
       .filter((colour) => colour !== '')
       .map((colour) => ({ colour: colour.trim(), balls: null }));
+  const inList = LIST_OF_COLOURS.exec(text);
+  if (inList?.groups?.list !== undefined) {
+    const balls = /(\d+)\s+(?:ball|skein|hank)s?\b/i.exec(text.slice(0, inList.index))?.[1];
+    const names = inList.groups.list
+      .split(/\s*(?:,|;|&|\band\b)\s*/)
+      .map((one) => one.replace(/\([^)]*\)|^(?:a\s+)?(?:small amounts?|scraps?|bits?)\s+of\s+/gi, '').trim())
+      .filter((one) => one !== '');
+    if (names.every(isColour))
+      return names.map((colour) => ({ colour, balls: balls === undefined ? null : readBalls(balls) }));
+  }
   const counted = [...text.matchAll(COLOUR_OF_BALLS)];
   return counted.map((found) => ({ colour: (found[2] ?? '').trim(), balls: readBalls(found[1] ?? '') }));
+}
+
+const ONE_COLOUR = String.raw`(?:(?:a\s+)?(?:small amounts?|scraps?|bits?)\s+of\s+)?\p{L}[\p{L}’'-]*(?:\s\p{L}[\p{L}’'-]*)?(?:\s*\([^()]*\))?`;
+/** `each of aqua, coral and straw`, `in grey (60 g), pink (small amount)`, at the end of what is said. */
+const LIST_OF_COLOURS = new RegExp(
+  String.raw`\b(?:each of|each in|in)\s+(?<list>${ONE_COLOUR}(?:(?:\s*,\s*(?:and\s+)?|\s+and\s+|\s*&\s*)${ONE_COLOUR})+)\s*\.?$`,
+  'iu',
+);
+
+function isColour(words: string): boolean {
+  return (
+    /^[\p{L}’'-]+(?: [\p{L}’'-]+){0,2}$/u.test(words) &&
+    weightIn(words) === null &&
+    !/\b(?:your|choice|an?y?|shades?|weight|colou?rs?|yarn|wool|cotton|acrylic|needle|hook|odds|ends|bits|scraps|each|total|main|contrast)\b/i.test(
+      words,
+    )
+  );
 }
 
 const COLOUR_OF_BALLS =
@@ -160,12 +187,18 @@ function colourIn(text: string): string | null {
     /\b(?:in|shade|colou?r(?:way)?)\s*:?\s+(?:(?:the )?(?:shade|colou?r)\s*:?\s+)?([\p{L}’' -]{2,30}?)(?=\s*(?:[,;.()/\d–—]|$|\bfor\b))/iu.exec(
       text,
     )?.[1];
-  const plain = said ?? colourAlone(text);
+  const plain = said ?? colourInBrackets(text) ?? colourAlone(text);
   const colour = plain?.trim() ?? '';
   return colour === '' ||
     /^(?:your|the|an?y?|each|total|one|two|three|colou?r|shade|weight|size|approx\w*)\b/i.test(colour)
     ? null
     : colour;
+}
+
+/** `(Mustard), 3 balls`: the name alone in brackets before all else. */
+function colourInBrackets(text: string): string | null {
+  const found = /^(?:\d+\s+(?:ball|skein|hank)s?\s+)?\((\p{L}[\p{L}’' -]{2,24})\)/iu.exec(text)?.[1];
+  return found === undefined || weightIn(found) !== null ? null : found;
 }
 
 /** What is left of a lettered line once figures, balls and fibres are taken away; null when it is more than a name. */

@@ -5,7 +5,8 @@ import { isInstruction } from './instruction-words.ts';
 const UNIT = '(?:rows?|rnds?|rounds?|rds?|rws?)';
 const NUMBER = '(?:\\d+(?:\\s*\\(\\s*[\\d–-]+(?:\\s*[,:/]\\s*[\\d–-]+)*\\s*\\))?|[–-]\\s*\\(\\d+[^)]*\\))';
 const LIST = `${NUMBER}(?:\\s*(?:[–—,&/-]|to|and|through)\\s*${NUMBER})*(?:\\s+on(?:wards?)?)?`;
-const SIDE = '(?:\\s*[([](?:rs|ws|right side|wrong side|rs facing|ws facing)[)\\]])?';
+const SIDE =
+  '(?:\\s*[([](?:rs|ws|right side|wrong side|rs facing|ws facing|(?:with\\s+)?(?:(?:yarn|colou?r)\\s+[a-z]\\d?|mc|cc\\d?|[a-z]))[)\\]])?';
 
 const NUMBERED = new RegExp(`^${UNIT}\\.?\\s*${LIST}${SIDE}(?:\\s+all sizes)?`, 'i');
 const SHORT = new RegExp(`^R\\.?\\s?${LIST}${SIDE}`, 'i');

@@ -15,7 +15,7 @@ import { isSupplyLine } from './supply-lines.ts';
 import { asTableRow } from './table-rows.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { designerIn } from './title-lines.ts';
-import { isListState, itemOf, newWalk, put, type Walk } from './walk.ts';
+import { isListState, itemOf, newWalk, put, type State, type Walk } from './walk.ts';
 
 export function sortLines(lines: readonly TextLine[]): SortedLines {
   const walk = newWalk(lines);
@@ -36,7 +36,7 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
     return;
   }
   if (sortDefinition(walk, line)) return;
-  const part = partHeading(walk.lines, index, isListState(walk.state));
+  const part = partHeading(walk.lines, index, isListState(walk.state), isOfStitches(walk.state));
   if (part !== null) openPart(walk, line, part);
   else if (sortAnywhere(walk, line)) return;
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
@@ -54,6 +54,11 @@ function sortDefinition(walk: Walk, line: TextLine): boolean {
 
 /** `Adult only:`, `Sizes M and L only`, `Both sizes:` among the rows: for which sizes those under it are. */
 const FOR_SIZES = /^(?:(?:all|both) sizes(?: only)?|(?:for )?(?:sizes? )?[^.:;()]{1,40}\bonly)\s*[:.]?$/i;
+
+/** Where a name on a line of its own has its stitches on the next. */
+function isOfStitches(state: State): boolean {
+  return state === 'specials' || state === 'abbreviations';
+}
 
 function sortRow(walk: Walk, line: TextLine, index: number): boolean {
   const row = asTableRow(line, walk.table);
@@ -200,6 +205,14 @@ function sortByState(walk: Walk, line: TextLine): void {
       return;
     case 'terms':
       put(walk, namedTerms(text) === null ? 'kept' : 'terms', item);
+      return;
+    case 'materials':
+      // A paragraph further down that talks to the reader is nothing to buy.
+      put(
+        walk,
+        line.gap && line.mark === null && (isProse(text) || /!$/.test(text)) ? 'notes' : 'materials',
+        item,
+      );
       return;
     default:
       put(walk, walk.state, item);

@@ -1,8 +1,11 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
 import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { joinSpans } from '../source/span.ts';
 import { isAssembly, sentencesOf } from './assembly-lines.ts';
 import {
+  foundationAt,
+  isColourHabit,
   isForMaker,
   isInstruction,
   isNamedInstruction,
@@ -89,6 +92,7 @@ function isAside(text: string): boolean {
   return (
     FINISHING.test(text) ||
     isAssembly(text) ||
+    isColourHabit(text) ||
     (isForMaker(text) && !isInstruction(text)) ||
     !namesWork(text) ||
     (isProse(text) && !/[,;*]/.test(text))
@@ -103,7 +107,7 @@ function sortSentence(
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
   if (begun && isAssembly(text)) {
-    walk.assembly.push({ span: line.span, rowsFollow: ahead.ownRows });
+    tellAssembly(walk, line.span, ahead.ownRows);
     if (ahead.rows) addWork(walk, line, 'note', null);
     else put(walk, 'finishing', itemOf(line, line.text));
     return;
@@ -112,7 +116,8 @@ function sortSentence(
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
-  if (isInstruction(text) && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
+  const works = isInstruction(text) && !isColourHabit(text);
+  if (works && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
     addWork(walk, line, 'instruction', null);
     return;
   }
@@ -129,6 +134,14 @@ function sortSentence(
     return;
   }
   addWork(walk, line, 'note', null);
+}
+
+/** Sentences of one joining that follow each other are told once. */
+function tellAssembly(walk: Walk, span: TextLine['span'], rowsFollow: boolean): void {
+  const last = walk.assembly.at(-1);
+  if (last !== undefined && last.rowsFollow === rowsFollow && span.start - last.span.end <= 2)
+    walk.assembly[walk.assembly.length - 1] = { span: joinSpans(last.span, span), rowsFollow };
+  else walk.assembly.push({ span, rowsFollow });
 }
 
 /** A line may hold several rows, one after another. */
@@ -177,5 +190,10 @@ export function addWork(
   }
   walk.state = 'part';
   walk.heading = null;
-  part.lines.push({ text, kind, number, span: line.span });
+  const at = kind === 'instruction' ? foundationAt(text.text) : 0;
+  if (at === 0) part.lines.push({ text, kind, number, span: line.span });
+  else {
+    const work = sliceText(text, at);
+    part.lines.push({ text: work, kind, number, span: fileSpan(work, 0, work.text.length) });
+  }
 }

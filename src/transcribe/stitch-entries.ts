@@ -83,6 +83,10 @@ function splitList(text: MappedText): MappedText[] {
   }
   // `ch chain; dc double crochet; tr treble`.
   if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
+  // `ch chain, sl st slip stitch`: a comma between them, each known by its first word.
+  const known = text.text.split(/,\s*/);
+  if (marks === 0 && known.length > 2 && known.every((one) => / /.test(one.trim()) && !/\d/.test(one)))
+    return cutAt(text, /,\s*/g);
   const isNames = /^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2;
   return isNames ? cutAt(text, /,\s*(?:and\s+)?/g) : [text];
 }

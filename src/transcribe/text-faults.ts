@@ -78,6 +78,12 @@ const textFaults = {
     why: 'A reader buys what is listed, and would stop for want of a colour.',
     try: 'list each colour with its letter, or put the number right.',
   }),
+  'text/note-against-rows': ({ verb }: { readonly verb: 'turn' | 'join' }): Wording => ({
+    severity: 'warning',
+    message: `a note says not to ${verb}, but this row does`,
+    why: 'A maker who keeps to the note works every row after it otherwise than one who keeps to the rows.',
+    try: `take it out of the note or out of the rows, or name the rows that ${verb}.`,
+  }),
   'text/hook': ({ read, also }: { readonly read: string; readonly also: string }): Wording => ({
     severity: 'warning',
     message: `the hook was read as ${read}, and ${also} is named as well`,

@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
 import { sizesInRows } from './assumed-sizes.ts';
+import { notesAgainstRows } from './notes-against-rows.ts';
 import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
 import { readGauge } from './read-gauge.ts';
@@ -156,6 +157,9 @@ export function transcribe(source: Source): Transcript {
     })),
   ];
 
+  const said = [...buckets.notes, ...buckets.kept, ...buckets.about].map(({ text }) => text);
+  for (const question of notesAgainstRows(file, said, rowLines)) questions.push(question);
+
   if (parts.length === 0) questions.push(textFault('text/no-rows', file, firstLine(source.text), {}));
   if (terms.told === 'not told')
     questions.push(
@@ -296,8 +300,11 @@ function joined(items: readonly Item[], kind: 'licence' | 'about', pieces: Piece
 function noteOf(item: Item, understood: boolean): TranscribedNote {
   const { text } = item.text;
   const heading = item.heading;
+  // A paragraph of its own further down is of something else.
+  const apart = item.text === item.line.text && item.line.gap;
   const isOfNotes =
     heading === null ||
+    apart ||
     /note|tip|n\.?b|important|good to know|before you|abbrev|special|stitch|material|suppl|need/i.test(
       heading,
     );

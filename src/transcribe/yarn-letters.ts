@@ -6,7 +6,7 @@ import type { TranscribedYarn } from './transcript.ts';
 const LETTERED =
   /^(?:(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
 const LETTER_IN =
-  /(?:^|[:;,(]\s*|\band\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+  /(?:^|[:;,(]\s*|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 const IN_BRACKETS = /\((MC|CC\d?|[A-Z])\)/;
 /** `Main colour: cream`, `Contrast colour 2 – rust`: the letters are the trade's. */
 const BY_ROLE = /^(?:(main)|contrast(?:ing)?)\s+(?:colou?r|yarn|shade)\s*(\d?)\s*(?:[:=]|[–—-](?=\s))\s*/i;
@@ -35,14 +35,37 @@ function withoutRole(text: string): string {
 
 /** `A 3 balls, B 2 balls`: each letter with the words up to the next. */
 export function lettersIn(text: string): (Lettered & { readonly start: number })[] {
+  const bracketed = [...text.matchAll(/\((MC|CC\d?|[A-Z])\)/g)];
+  if (bracketed.length > 1)
+    return bracketed.map((match, i) => ({
+      letter: match[1] ?? '',
+      start: match.index,
+      words:
+        /^[^.,;]*/.exec(text.slice(match.index + match[0].length, bracketed[i + 1]?.index))?.[0].trim() ?? '',
+    }));
   const found = [...text.matchAll(LETTER_IN)];
   const behind = behindAll(text);
   const lengthBehind = behind === '' ? 0 : text.length - text.lastIndexOf(behind);
   return found.map((match, i) => ({
     letter: match[1] ?? '',
     start: match.index,
-    words: text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length - lengthBehind),
+    words:
+      `${ballsBefore(text, match)} ${ownWords(text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length - lengthBehind))}`.trim(),
   }));
+}
+
+/** `3 balls of` before the letter. */
+function ballsBefore(text: string, match: RegExpMatchArray): string {
+  const before = text.slice(0, (match.index ?? 0) + match[0].length);
+  return /(\d+\s+(?:ball|skein|hank)s?)\s+(?:each\s+)?(?:of\s+)?\S+\s*$/i.exec(before)?.[1] ?? '';
+}
+
+/** Up to the bracket that was open before, or the balls of the next one. */
+function ownWords(words: string): string {
+  const closed = words.replace(/^([^(]*?)\).*$/s, '$1');
+  return closed
+    .replace(/(?:,|;|\band\b)?\s*\d+\s*(?:(?:ball|skein|hank)s?\s+(?:each\s*)?)?$/i, '')
+    .replace(/;.*$/s, '');
 }
 
 /** `A: moss; B: bark. Worsted, 100% wool.`: what is said of all once each has been named. */

@@ -45,3 +45,28 @@ test.each([
   expect(parts[1]?.name).toBe(name);
   expect(parts[1]?.lines[0]?.text).toMatch(/^Rnd 1/);
 });
+
+test.each([
+  [
+    'Crown',
+    'Rnds 3-4: Ch 1, hdc in each st around, join. (16)',
+    'Body',
+    'Rnds 5 (6)-7 (9): Ch 1, hdc in each st around, join. (16)',
+  ],
+  [
+    'Sole',
+    '3rd and 4th rnds: Ch 1, hdc in each st around, join. (16)',
+    'Ankle',
+    '5th rnd: Ch 1, hdc in each st around, join. (16)',
+  ],
+])('rows that go on counting are of the piece begun: %s', (first, rows, second, more) => {
+  const text = `Hat\nUS terms\nSizes: S (M)\n\n${first}\nRnd 1: 8 hdc in magic ring, join. (8)\nRnd 2: Ch 1, 2 hdc in each st around, join. (16)\n${rows}\n\n${second}\n${more}\n`;
+  const { parts } = transcribe({ file: 'hat.txt', text });
+  expect(parts.map(({ name }) => name)).toEqual([first]);
+});
+
+test('a list of abbreviations under a sentence is no piece', () => {
+  const text = `Cloth\n\nMaterials\nCotton\n\nI'm using US terms:\nch - chain\nsc - single crochet\n\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10)\n`;
+  const { parts, terms } = transcribe({ file: 'cloth.txt', text });
+  expect([parts.map(({ name }) => name), terms.told]).toEqual([['Piece'], 'stated']);
+});

@@ -12,6 +12,7 @@ describe('the chain begins the work right under', () => {
     ['a list of notes', 'Notes\nTurn at the end of every row.\nWork loosely.', 'With A, ch 22.'],
     ['the gauge', 'Gauge: 14 sc and 16 rows = 10 cm', 'Chain 22, turn.'],
     ['the materials', 'Materials\nWorsted cotton, 50 g\n5 mm hook', 'Ch 22.'],
+    ['a note', 'Notes: Turn at the end of every row.', 'Commence with 22 ch.'],
     ['a rule of its chains', 'Ch 1 does not count as a st.', '22 ch.'],
   ])('%s', (_, above, chain) => {
     const { codes, rows } = workedText(`Reed Cloth\nUS terms\n\n${above}\n${chain}\n${ROWS}\n`);

@@ -51,6 +51,51 @@ describe('a list of yarns', () => {
   });
 });
 
+test.each([
+  [
+    'Aran wool, 3 balls of A (Mustard), 2 balls of B (Teal), each 50 g',
+    [
+      ['A', 'Mustard'],
+      ['B', 'Teal'],
+    ],
+  ],
+  [
+    'Aran wool, 2 balls each of A Charcoal and B Pebble, 1 ball C Flame',
+    [
+      ['A', 'Charcoal'],
+      ['B', 'Pebble'],
+      ['C', 'Flame'],
+    ],
+  ],
+  [
+    'DK yarn in grey (60 g), pink (small amount)',
+    [
+      ['A', 'grey'],
+      ['B', 'pink'],
+    ],
+  ],
+  [
+    'Medium cotton: 1 ball (2.5 oz) each of aqua, coral and straw',
+    [
+      ['A', 'aqua'],
+      ['B', 'coral'],
+      ['C', 'straw'],
+    ],
+  ],
+  ['DK wool in odds and ends', [['A', 'odds and ends']]],
+  [
+    'Cotton cord. 90 yds main color (MC) sand. 30 yds contrast color (CC) rust.',
+    [
+      ['MC', 'sand'],
+      ['CC', 'rust'],
+    ],
+  ],
+])('yarns of one line: %s', (line, expected) => {
+  expect(
+    yarns(mat(`Materials\n${line}`, 'Ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across. (4)')),
+  ).toEqual(expected);
+});
+
 describe('rows name the yarn', () => {
   const SUPPLIES = 'MC: 200 g cream\nCC1: 50 g rust\nCC2: 50 g slate grey';
   const START = 'With MC, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12)\n';
