@@ -2,6 +2,7 @@
 
 import type { Span } from '../source/span.ts';
 import { bookletFaults } from './catalogue/booklet.ts';
+import { countFaults } from './catalogue/counts.ts';
 import { fileFaults } from './catalogue/file.ts';
 import { notationFaults } from './catalogue/notation.ts';
 import { proofFaults } from './catalogue/proof.ts';
@@ -15,6 +16,7 @@ const faults = {
   ...yamlFaults,
   ...fileFaults,
   ...notationFaults,
+  ...countFaults,
   ...workFaults,
   ...rowFaults,
   ...proofFaults,

@@ -15,6 +15,7 @@ export const SOFTER_CODES = [
   'corner/sides',
   'multiple/note',
   'row/cut-repeat',
+  'row/hangs-on',
   'row/no-join',
   'row/no-ring',
   'row/no-turn',

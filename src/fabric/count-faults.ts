@@ -14,6 +14,12 @@ interface Setting {
   readonly size: string;
 }
 
+export interface Mismatch {
+  readonly faults: readonly Diagnostic[];
+  /** How many more the row makes than it states, of all that it states; null where the two agree. */
+  readonly off: number | null;
+}
+
 /** One fault for a count that is not what the row makes; none where it is. `sum` words how the row comes to it. */
 export function mismatch(
   row: string,
@@ -22,11 +28,12 @@ export function mismatch(
   worker: Worker,
   { file, size }: Setting,
   sum: () => string | null,
-): readonly Diagnostic[] {
+): Mismatch {
   const wrong = differences(stated, made, worker.sizeIndex, worker.terms);
-  if (wrong.length === 0) return [];
+  if (wrong.length === 0) return { faults: [], off: null };
   const at = { file, span: stated.span, sizes: [size] };
-  return [diagnose('count/mismatch', at, { row, differences: wrong, sum: sum() })];
+  const fault = diagnose('count/mismatch', at, { row, differences: wrong, sum: sum() });
+  return { faults: [fault], off: wrong.reduce((off, each) => off + each.made - each.stated, 0) };
 }
 
 /** What is counted that no stitch tells, and what comes out only one of the ways the trade counts. */

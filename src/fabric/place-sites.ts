@@ -276,7 +276,8 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
 /** Spaces are passed over by "each st", stitches by "each ch-1 sp". */
 function isWanted(site: Site, what: What): boolean {
   if (what.kind === 'any-of') return what.of.some((each) => isWanted(site, each));
-  if (what.kind === 'space') return site.space !== NONE;
+  // Whether spaces lie among stitches that only a count tells of is not known: the next step finds that out.
+  if (what.kind === 'space') return site.space !== NONE || site.kind === 'unknown';
   return isOwed(site) || what.kind === 'ch';
 }
 

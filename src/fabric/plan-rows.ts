@@ -27,13 +27,16 @@ export interface PlansMade {
 const MOST_ROWS = 20_000;
 
 /**
- * Lays out the rows in order. A line that could not be read ends the part: what follows stands on it. The plans made
- * up to there are given all the same.
+ * Lays out the rows in order. A line that could not be read is one row that is not worked, whatever it says of others:
+ * what follows stands on it.
  */
 export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMade {
   const plans: Plan[] = [];
   const faults: Diagnostic[] = [];
   const byNumber = new Map<number, Line>();
+  // Words outside of rows that could not be read may have been rows, whose numbers are not known.
+  let unsure = false;
+  let anyUnsure = false;
   let last = 0;
   let lastUnit: Unit | null = null;
   // Rows in the order they are worked, for "rep last 2 rows".
@@ -49,6 +52,19 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
     if (numbers === null) return { plans, faults };
+    if (!line.readable) {
+      plans.push(unreadPlan(line, lineIndex, unit, numbers));
+      for (const number of numbers.slice(0, MOST_UNREAD)) byNumber.set(number, line);
+      history.push(line);
+      if (label?.kind === 'numbered' || label?.kind === 'next') {
+        last = numbers[numbers.length - 1] ?? last;
+        lastUnit = unit;
+      } else if (line.prose !== true) {
+        unsure = true;
+        anyUnsure = true;
+      }
+      continue;
+    }
     if (line.readable && plans.length + numbers.length > MOST_ROWS) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       const facts = { row: rowName(word, numbers[0] ?? 0), limit: MOST_ROWS };
@@ -58,28 +74,32 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
       const restarts = first === 1 && (last === 0 || unit !== lastUnit);
-      if (first !== last + 1 && !restarts && !listed) {
+      if (first !== last + 1 && !restarts && !listed && !unsure) {
         const names = { row: rowName(label.word, first), expected: rowName(label.word, last + 1) };
         faults.push(diagnose('row/out-of-order', { file: setting.file, span: label.span }, names));
       }
+      // From a number that is told the count goes on.
+      unsure = false;
     }
     if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       for (const [i, number] of numbers.entries()) {
         const wanted = repeatedRow(rep, i, setting.sizeIndex) ?? 0;
         const source = rep.last === undefined ? byNumber.get(wanted) : lastRow(history, rep, i);
-        if (source === undefined) {
-          faults.push(
-            diagnose(
-              'row/no-such',
-              { file: setting.file, span: rep.span },
-              {
-                row: rowName(word, number),
-                wanted: rep.last === undefined ? rowName(word, wanted) : 'a row before it',
-              },
-            ),
-          );
-          return { plans, faults };
+        if (source === undefined || !source.readable) {
+          if (source === undefined && !anyUnsure)
+            faults.push(
+              diagnose(
+                'row/no-such',
+                { file: setting.file, span: rep.span },
+                {
+                  row: rowName(word, number),
+                  wanted: rep.last === undefined ? rowName(word, wanted) : 'a row before it',
+                },
+              ),
+            );
+          plans.push(unreadPlan(line, lineIndex, unit, numbers));
+          break;
         }
         const isLast = i === numbers.length - 1;
         // `With B, rep Row 2. Fasten off B.`: what stands before comes first, what stands behind comes last.
@@ -158,7 +178,6 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       last = listed ? Math.max(last, ...numbers) : (numbers[numbers.length - 1] ?? last);
       lastUnit = unit;
     }
-    if (!line.readable) return { plans: plans.slice(0, plans.length - numbers.length), faults };
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
 }
@@ -167,6 +186,29 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
 function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: number): number | undefined {
   const row = rows[i % rows.length];
   return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
+}
+
+/** A range that was not read may name any number of rows; those past so many are not looked up. */
+const MOST_UNREAD = 1000;
+
+/** The last of the rows of a line that cannot be worked: its count, if it states one, is that row's. */
+function unreadPlan(line: Line, lineIndex: number, unit: Unit | null, numbers: readonly number[]): Plan {
+  const { label } = line;
+  const number = numbers[numbers.length - 1] ?? null;
+  const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
+  const named = label?.kind === 'named' ? label.name : '';
+  const isNumbered = number !== null && label !== null && label.kind !== 'named';
+  return {
+    label: isNumbered ? rowName(word, number) : named,
+    unit,
+    number: isNumbered ? number : null,
+    line,
+    lineIndex,
+    steps: line.steps,
+    statedSide: null,
+    checksCount: true,
+    unread: true,
+  };
 }
 
 /** Rows given in lists (`Rnds 5, 7 and 9`) put between the others by their numbers; what has none stays behind its row. */

@@ -4,7 +4,6 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { wordStitches } from '../explain/word-made.ts';
-import { wordUsed } from '../explain/word-used.ts';
 import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
@@ -12,7 +11,7 @@ import { keepAccount } from './account-row.ts';
 import { mismatch, softCountFaults } from './count-faults.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
-import { countOwed, countSpaces } from './find-site.ts';
+import { leftFault, usedUp } from './left-over.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
@@ -23,9 +22,8 @@ import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
 import { magicRing } from './work-chain.ts';
 import { topSites } from './work-join.ts';
-import { unworked } from './work-repeat.ts';
 import { workSteps } from './work-steps.ts';
-import type { ChainAssumed, Worker } from './worker.ts';
+import type { ChainAssumed, Trouble, Worker } from './worker.ts';
 import { markWorker, restore } from './worker.ts';
 
 /** A row to be worked: what it is called and what it says. */
@@ -39,6 +37,8 @@ export interface RowPlan {
   readonly statedSide: 'RS' | 'WS' | null;
   /** Whether the count the line states is this row's: in a range it is the last one's. */
   readonly checksCount: boolean;
+  /** Its words could not be read: it is not worked. */
+  readonly unread?: boolean;
   /** How many rows its line works in all. */
   readonly rows?: number;
   /** Of a row that repeats another: the count stated where it is written. */
@@ -56,6 +56,14 @@ export interface RowWorked {
   readonly assumed: ChainAssumed | null;
   /** Null where nothing was made. */
   readonly account: RowAccount | null;
+  /** How many more it makes than it states; null where the two agree or nothing is stated. */
+  readonly off: number | null;
+  /** It goes into what is known by a stated count only, which does not say enough; nothing is told of that. */
+  readonly unknown: boolean;
+  /** It is more than can be worked. */
+  readonly endless: boolean;
+  /** It may be meant for the count stated below, which does not say enough to tell. */
+  readonly unsure: boolean;
 }
 
 export interface RowSetting {
@@ -102,6 +110,7 @@ export function workRow(
     if (good) worker.wavered = true;
     else attempt(null);
   }
+  let unsure = false;
   if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
     // The row before was stated to make another count: if this one fits that, its fault is only an echo.
     const intended = Array.from({ length: doubt }, () => plainSite('unknown', NONE, ''));
@@ -110,11 +119,12 @@ export function workRow(
     worker.chainReading = null;
     if (workSteps(worker, plan.steps) && fits()) good = true;
     else {
+      unsure = worker.trouble?.kind === 'unknown';
       restore(worker, { ...before, sites: actual });
       attempt(null);
     }
   }
-  return finish(worker, plan, start, firstSpace, top, setting);
+  return { ...finish(worker, plan, start, firstSpace, top, setting), unsure };
 }
 
 function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top | null): void {
@@ -172,19 +182,28 @@ function finish(
     below: below?.stitches ?? null,
     terms: worker.terms,
   };
+  if (start?.sites[0]?.kind === 'unknown' && (meetsCorners(plan.steps) || asksMore(worker.trouble)))
+    return { ...NOT_MADE, unknown: true };
   if (worker.trouble !== null) {
     const account = keepAccount(worker, plan, below, { firstSpace, foundation: false, broken: true });
     const fault = reportTrouble(worker.trouble, place, account);
     if (fault !== null) faults.push(fault);
-    return { row: null, top: null, faults, doubt: null, assumed: null, account: told(account, faults) };
+    const unknown = worker.trouble.kind === 'unknown';
+    return {
+      ...NOT_MADE,
+      faults,
+      account: told(account, faults),
+      unknown,
+      endless: worker.trouble.kind === 'too many',
+    };
   }
   if (builder.kind.length === worker.rowFirst) {
     const { stated } = plan.line;
     if (stated !== null && plan.checksCount && plan.unit !== null) {
       const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
-      faults.push(...mismatch(rowSubject(plan.label), stated, nothing, worker, setting, () => null));
+      faults.push(...mismatch(rowSubject(plan.label), stated, nothing, worker, setting, () => null).faults);
     }
-    return { row: null, top: below, faults, doubt: null, assumed: null, account: null };
+    return { ...NOT_MADE, top: below, faults };
   }
   const joined = worker.joined;
   const foundation =
@@ -204,6 +223,7 @@ function finish(
   );
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
+  let off: number | null = null;
   for (const { which, span } of worker.again)
     faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: rowSubject(plan.label), which }));
   if (!foundation) {
@@ -213,8 +233,9 @@ function finish(
     if (plan.checksCount && stated !== null) {
       const sum = (): string | null => wordStitches(account, worker.terms);
       const wrong = mismatch(rowSubject(plan.label), stated, made, worker, setting, sum);
-      faults.push(...softCountFaults(stated, made, worker, setting), ...wrong);
-      if (wrong.length > 0) doubt = statedStitches(stated, worker.sizeIndex);
+      faults.push(...softCountFaults(stated, made, worker, setting), ...wrong.faults);
+      off = wrong.off;
+      if (off !== null) doubt = statedStitches(stated, worker.sizeIndex);
     }
     // Where the row it repeats was told to make another count, the rows on it are no fault of theirs.
     const meant = statedStitches(plan.meant ?? null, worker.sizeIndex);
@@ -265,8 +286,47 @@ function finish(
     doubt,
     assumed: worker.chainAssumed,
     account: told({ ...account, label: row.label }, faults),
+    off,
+    unknown: false,
+    endless: false,
+    unsure: false,
   };
 }
+
+/** A stated count tells how many stitches there are, not of what sort they are nor what lies between them. */
+function asksMore(trouble: Worker['trouble']): boolean {
+  if (trouble === null || (trouble.kind === 'not there' && trouble.join === true)) return false;
+  return !TOLD_BY_NUMBER.has(trouble.kind);
+}
+
+const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
+  'used up',
+  'uneven',
+  'endless',
+  'two senses',
+  'after join',
+  'legs',
+  'too many',
+]);
+
+/** `sc in each st around, 3 sc in each corner`: how many corners there are no count tells. */
+function meetsCorners(steps: readonly Step[]): boolean {
+  return steps.some((step) => step.kind === 'work' && step.corners !== undefined);
+}
+
+/** A row of which nothing came about. */
+const NOT_MADE: RowWorked = {
+  row: null,
+  top: null,
+  faults: [],
+  doubt: null,
+  assumed: null,
+  account: null,
+  off: null,
+  unknown: false,
+  endless: false,
+  unsure: false,
+};
 
 function told(account: RowAccount, faults: readonly Diagnostic[]): RowAccount {
   return { ...account, faults: faults.map(({ message }) => message) };
@@ -282,52 +342,9 @@ function pick({
   return { stitches, spaces, byStitch, groups, bySpace };
 }
 
-/** The places below as they stood when the row was done with them. */
-function belowState(worker: Worker): {
-  sites: Worker['sites'] | readonly Parameters<typeof countOwed>[0][number][];
-  next: number;
-  lastWasSpace: boolean;
-} {
-  return worker.below ?? { sites: worker.sites, next: worker.next, lastWasSpace: worker.lastWasSpace };
-}
-
-function usedUp(worker: Worker): boolean {
-  const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null || !worker.rowBegun || worker.leaves) return true;
-  return unworked(sites, next, sites.length, lastWasSpace) === 0;
-}
-
 /** How often the row's repeats were worked in all. */
 function passesIn({ ledger }: Worker): number {
   return ledger.reduce((passes, { of }) => passes + (of === 'pass' ? 1 : 0), 0);
-}
-
-function leftFault(
-  worker: Worker,
-  plan: RowPlan,
-  account: RowAccount,
-  { file, size }: RowSetting,
-): Diagnostic | null {
-  const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null || worker.leaves) return null;
-  const left = unworked(sites, next, sites.length, lastWasSpace);
-  if (left === 0) return null;
-  const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
-  const { start, end } = plan.line.span;
-  const last = plan.steps[plan.steps.length - 1]?.span.end ?? end;
-  // Of a row that is repeated the steps stand in another line.
-  const whole = { start, end: last > start && last <= end ? last : end };
-  return diagnose(
-    'row/unworked',
-    { file, span: whole, sizes: [size] },
-    {
-      row: rowSubject(plan.label),
-      left,
-      below,
-      unit: lastWasSpace ? 'space' : 'stitch',
-      used: wordUsed(account),
-    },
-  );
 }
 
 function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean {

@@ -3,22 +3,14 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
-import type { Step } from '../notation/tree.ts';
-import type { Part, Pattern, Special } from '../pattern/pattern.ts';
+import type { Pattern, Special } from '../pattern/pattern.ts';
 import { emptyBuilder } from './builder.ts';
 import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
-import { NONE } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
 import { chainHabits, everyChainInNotes } from './notes-chains.ts';
 import { partShape } from './part-shape.ts';
-import { planRows } from './plan-rows.ts';
-import { forOneSize, statedStitches } from './row-count.ts';
-import type { Top } from './row-start.ts';
-import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
-import { plainSite } from './site.ts';
-import type { RowPlan } from './work-row.ts';
-import { chainWarning, workRow } from './work-row.ts';
+import { type PartEnd, workPart } from './work-part.ts';
 import { workSteps } from './work-steps.ts';
 import { yarnIndex } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
@@ -54,14 +46,6 @@ export interface Worked {
   readonly accounts: readonly RowAccount[];
   /** Stitches made and steps gone through, against endless work. */
   readonly effort: number;
-}
-
-/** What a part leaves for another that goes on from it. */
-interface PartEnd {
-  readonly top: Top;
-  readonly index: number;
-  readonly pieceFirst: number;
-  readonly foundation: Worker['foundation'];
 }
 
 export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): Worked {
@@ -100,17 +84,9 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       continue;
     }
     const firstRow = rows.length;
-    const end = workPart(
-      worker,
-      pattern,
-      part,
-      index,
-      from ?? null,
-      { size, sizeIndex, rows: plan.rows },
-      rows,
-      diagnostics,
-      accounts,
-    );
+    const { file } = pattern.source;
+    const setting = { file, size, sizeIndex, rows: plan.rows, part: index };
+    const end = workPart(worker, part, from ?? null, setting, { rows, diagnostics, accounts });
     if (!end.whole) whole = false;
     ends.set(
       part.name,
@@ -153,165 +129,5 @@ function unworkable(pattern: Pattern, size: string, circular: readonly Special[]
     wavered: false,
     accounts: [],
     effort: 0,
-  };
-}
-
-interface PartSetting {
-  readonly size: string;
-  readonly sizeIndex: number;
-  readonly rows: number | null;
-}
-
-function workPart(
-  worker: Worker,
-  pattern: Pattern,
-  part: Part,
-  index: number,
-  from: PartEnd | null,
-  setting: PartSetting,
-  rows: FabricRow[],
-  diagnostics: Diagnostic[],
-  accounts: RowAccount[],
-): { top: Top | null; whole: boolean } {
-  const { file } = pattern.source;
-  const { size } = setting;
-  const { plans, faults } = planRows(part.instructions.lines, { file, ...setting, part: index });
-  diagnostics.push(...faults);
-  beginPart(worker, from, rows.length);
-  let whole =
-    faults.every((fault) => fault.severity !== 'error') &&
-    part.instructions.lines.every((line) => line.readable);
-  let top = from?.top ?? null;
-  let doubt: number | null = null;
-  let pending: readonly Step[] = [];
-  const warned = new Set<number>();
-  for (const made of plans) {
-    const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
-    if (top !== null && joinsForNext(made)) {
-      pending = [...pending, ...steps];
-      continue;
-    }
-    const withPending: readonly Step[] = pending.length === 0 ? steps : [...pending, ...steps];
-    pending = closing === null ? [] : [closing];
-    const plan: RowPlan = { ...made, steps: withPending, part: index, partHasFoundation: top !== null };
-    for (const piece of separateFoundation(plan, top)) {
-      worker.row = rows.length;
-      const worked = workRow(worker, piece, top, doubt, { file, size });
-      diagnostics.push(...worked.faults);
-      if (worked.account !== null) accounts.push(worked.account);
-      doubt = worked.doubt;
-      if (worked.faults.some((fault) => fault.severity === 'error')) whole = false;
-      if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
-        worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
-      if (worked.assumed !== null && !worked.assumed.told && !warned.has(worked.assumed.chains)) {
-        warned.add(worked.assumed.chains);
-        diagnostics.push(chainWarning(worked.assumed, worker, file));
-      }
-      if (worked.row !== null) {
-        rows.push(worked.row);
-        pushRange(worker, worked.row);
-      }
-      // `With B.` on a line of its own, before anything is made.
-      if (worked.top === null && worked.account === null && worked.faults.length === 0) continue;
-      if (worked.top === null) {
-        // What the row was meant to make is known if it says so: the rest can still be checked against that.
-        const meant = statedStitches(piece.line.stated, setting.sizeIndex);
-        if (meant === null || !piece.checksCount || worked.faults.length === 0)
-          return { top: null, whole: false };
-        top = unknownTop(meant, top, piece);
-        rows.push(emptyRow(worker, piece, meant));
-        pushRange(worker, rows[rows.length - 1]);
-      } else top = worked.top;
-    }
-  }
-  return { top, whole };
-}
-
-/** `Join B with sl st in any corner.` on a line of its own: the row under it begins there. */
-function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
-  if (line.label !== null || line.stated !== null) return false;
-  return (
-    steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
-    steps.every((step) => step.kind === 'yarn' || step.kind === 'note')
-  );
-}
-
-function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
-  worker.sites = null;
-  worker.next = 0;
-  worker.last = -1;
-  worker.edges = null;
-  worker.row = row;
-  worker.foundation = from?.foundation ?? null;
-  worker.rowBegun = false;
-  // Ranges are found by row index, so those of other pieces stay, but only this piece's are its edges.
-  worker.pieceFirst = from?.pieceFirst ?? row;
-}
-
-/** A chain that begins a labelled round is a foundation of its own: `Rnd 1: Ch 2, 6 sc in 2nd ch from hook`. */
-function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
-  if (top !== null || plan.unit === null || beginsMagicRing(plan.steps)) return [plan];
-  const at = plan.steps.findIndex((step) => step.kind === 'chain');
-  const leading = plan.steps.slice(0, at);
-  if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];
-  const next = plan.steps[at + 1];
-  const end = next !== undefined && next.kind === 'join' ? at + 2 : at + 1;
-  const foundation: RowPlan = {
-    ...plan,
-    label: 'Foundation',
-    unit: null,
-    number: null,
-    steps: plan.steps.slice(0, end),
-    checksCount: false,
-  };
-  return [foundation, { ...plan, steps: plan.steps.slice(end) }];
-}
-
-function pushRange(worker: Worker, row: FabricRow | undefined): void {
-  if (row === undefined) return;
-  const { first, end, part, direction, closing, number, label } = row;
-  const flat = closing === 'flat';
-  worker.rowRanges.push({
-    first,
-    end,
-    part,
-    direction,
-    flat,
-    countedStart: worker.countedStart,
-    number: number ?? (label !== '' && row.stitches > 0 ? 0 : null),
-  });
-  if (row.side === null && flat) worker.foundation = { first, end };
-}
-
-function unknownTop(stitches: number, before: Top | null, plan: RowPlan): Top {
-  const sites = Array.from({ length: stitches }, () => plainSite('unknown', NONE, ''));
-  const closing = plan.unit === 'round' ? 'joined' : 'flat';
-  const side = before?.side === 'RS' && before.turned ? 'WS' : 'RS';
-  return { sites, closing, side, turned: plan.unit === 'row', travelled: false, stitches };
-}
-
-/** Holds the place of a row that could not be worked, so that rows keep their order. */
-function emptyRow(worker: Worker, plan: RowPlan, stitches: number): FabricRow {
-  const at = worker.builder.kind.length;
-  return {
-    label: plan.label,
-    unit: plan.unit,
-    number: plan.number,
-    part: plan.part,
-    side: null,
-    direction: worker.direction,
-    first: at,
-    end: at,
-    closing: plan.unit === 'round' ? 'joined' : 'flat',
-    edging: false,
-    onto: null,
-    span: plan.line.span,
-    line: plan.lineIndex,
-    stitches,
-    spaces: 0,
-    byStitch: {},
-    groups: {},
-    bySpace: {},
-    stated: plan.line.stated === null ? null : forOneSize(plan.line.stated, worker.sizeIndex),
   };
 }

@@ -103,6 +103,8 @@ export interface Line {
   readonly sizes?: readonly number[];
   /** False when some of its words could not be read: it is not worked, so that one fault does not cause more. */
   readonly readable: boolean;
+  /** None of the words that could not be read is of crochet: they are meant for the reader, not the hook. */
+  readonly prose?: true;
   readonly span: Span;
 }
 

@@ -23,7 +23,8 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   const opened = peek(cursor).kind === 'open';
   const told = !opened && takeTold(cursor);
   const colon = !told && worked && peek(cursor).kind === 'colon';
-  const marked = opened || colon || peek(cursor).kind === 'dash' || peek(cursor).text === '=';
+  const dashed = peek(cursor).kind === 'dash';
+  const marked = opened || colon || dashed || peek(cursor).text === '=';
   const led = told || marked;
   const before = peek(cursor, -1).kind;
   // After the join of a round nothing is worked, so a number there counts.
@@ -45,6 +46,8 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
     if (peek(cursor).kind !== 'close') return back(cursor, from);
     cursor.at += 1;
   }
+  // `– 40 sc –`.
+  if (dashed && peek(cursor).kind === 'dash') cursor.at += 1;
   const span = spanSince(cursor, from);
   const end = cursor.at;
   while (peek(cursor).kind === 'stop' || peek(cursor).kind === 'newline') cursor.at += 1;

@@ -6,7 +6,7 @@ import type { MappedText } from '../source/mapped-text.ts';
 import type { Context, Cursor } from './cursor.ts';
 import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import type { Lexicon } from './lexicon.ts';
-import { lexiconOf } from './lexicon.ts';
+import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import { hookedStitch } from './read-hooked.ts';
 import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
@@ -190,7 +190,10 @@ function readLine(cursor: Cursor): Line | null {
   }
   const readable = cursor.faults.length === before;
   const side = read?.side ?? facingSide(steps);
-  return { label: read?.label ?? null, side, steps, stated, readable, span };
+  const line = { label: read?.label ?? null, side, steps, stated, readable, span };
+  return !readable && read === null && steps.length === 0 && isProse(cursor)
+    ? { ...line, prose: true }
+    : line;
 }
 
 /** What the count says of the row's first chain holds where nothing is said with the chain itself. */
@@ -214,6 +217,27 @@ function facingSide(steps: readonly Step[]): 'RS' | 'WS' | null {
     if (step.kind !== 'note' && step.kind !== 'yarn') return null;
   }
   return null;
+}
+
+/** Words that no crochet instruction does without. */
+const WORKING = new Set([
+  'join',
+  'fasten',
+  'ch',
+  'chain',
+  'skip',
+  'sk',
+  'miss',
+  'repeat',
+  'rep',
+  'turn',
+  'st',
+  'sts',
+]);
+
+/** No stitch, chain or join is named in the line. */
+function isProse({ tokens, lexicon }: Cursor): boolean {
+  return tokens.every(({ text }, at) => !WORKING.has(text) && findName(lexicon, tokens, at) === null);
 }
 
 /** A line of a few words that name no stitch and instruct nothing: `Shape cap`. It is kept as a note. */

@@ -62,6 +62,8 @@ describe.concurrent('a hostile file', () => {
         const { ok, faults } = JSON.parse(out);
         expect(ok).toBe(false);
         const codes = new Set(faults.map((fault: { readonly code: string }) => fault.code));
+        // What hangs on it is told with it.
+        codes.delete('row/hangs-on');
         expect([...codes]).toEqual(hostile.codes);
         // One fault says it; a maker is not buried under echoes of it.
         expect(faults.length).toBeLessThanOrEqual(2);

@@ -83,7 +83,7 @@ describe.each(names)('%s', (name) => {
 
   test('has the lines named that its faults stand on once the file is written', () => {
     const file = fileOf(name);
-    const told = [...file.text.matchAll(/# (?:error|warning) on line (\d+): /g)].map((found) =>
+    const told = [...file.text.matchAll(/# (?:error|warning|note) on line (\d+): /g)].map((found) =>
       Number(found[1]),
     );
     const found = checkPattern(file, name).map(({ span }) => lineColumn(file.text, span.start).line);

@@ -15,6 +15,12 @@ export const rowFaults = {
     why: 'Makers tick off rows by number; a gap makes them lose their place.',
     try: `add ${row} to a list, or write it.`,
   }),
+  'row/hangs-on': ({ first, last, rows, cause }: HangsOn): Wording => ({
+    severity: 'note',
+    message: `${rows === 1 ? first : rows === 2 ? `${first} and ${last}` : `${first} to ${last}`} could not be checked: ${rows === 1 ? 'it hangs' : 'they hang'} on ${cause === '' ? 'what stands before' : cause}`,
+    why: `What ${cause === '' ? 'stands before' : `${cause} makes`} is not known for certain, so neither is what comes after it.`,
+    try: `put ${cause === '' ? 'that' : cause} right, or state its count, and check again.`,
+  }),
   'row/no-turn': ({ row, example }: { readonly row: string; readonly example: string }): Wording => ({
     severity: 'warning',
     message: `${row} does not say to turn, though ${example} does`,
@@ -93,6 +99,14 @@ function often(times: number): string {
 interface RowOnly {
   /** `Row 3`, as the pattern writes it. */
   readonly row: string;
+}
+
+interface HangsOn {
+  readonly first: string;
+  readonly last: string;
+  readonly rows: number;
+  /** The row they hang on; nothing for words outside of rows. */
+  readonly cause: string;
 }
 
 interface ChainHeight {

@@ -1,0 +1,62 @@
+/** What a row leaves of the row below, and the fault that it is. */
+
+import { diagnose } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import { wordUsed } from '../explain/word-used.ts';
+import type { Line } from '../notation/line.ts';
+import type { Step } from '../notation/tree.ts';
+import { countOwed, countSpaces } from './find-site.ts';
+import { rowSubject } from './row-subject.ts';
+import { unworked } from './work-repeat.ts';
+import type { Worker } from './worker.ts';
+
+interface Row {
+  readonly label: string;
+  readonly line: Line;
+  readonly steps: readonly Step[];
+}
+
+export function leftFault(
+  worker: Worker,
+  { label, line, steps }: Row,
+  account: RowAccount,
+  { file, size }: { readonly file: string; readonly size: string },
+): Diagnostic | null {
+  const { sites, next, lastWasSpace } = belowState(worker);
+  if (sites === null || worker.leaves) return null;
+  const left = unworked(sites, next, sites.length, lastWasSpace);
+  if (left === 0) return null;
+  const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
+  const { start, end } = line.span;
+  const last = steps[steps.length - 1]?.span.end ?? end;
+  // Of a row that is repeated the steps stand in another line.
+  const whole = { start, end: last > start && last <= end ? last : end };
+  return diagnose(
+    'row/unworked',
+    { file, span: whole, sizes: [size] },
+    {
+      row: rowSubject(label),
+      left,
+      below,
+      unit: lastWasSpace ? 'space' : 'stitch',
+      used: wordUsed(account),
+    },
+  );
+}
+
+/** The places below as they stood when the row was done with them. */
+function belowState(worker: Worker): {
+  sites: Worker['sites'] | readonly Parameters<typeof countOwed>[0][number][];
+  next: number;
+  lastWasSpace: boolean;
+} {
+  return worker.below ?? { sites: worker.sites, next: worker.next, lastWasSpace: worker.lastWasSpace };
+}
+
+/** Whether nothing that has to be worked is left of the row below. */
+export function usedUp(worker: Worker): boolean {
+  const { sites, next, lastWasSpace } = belowState(worker);
+  if (sites === null || !worker.rowBegun || worker.leaves) return true;
+  return unworked(sites, next, sites.length, lastWasSpace) === 0;
+}

@@ -1,0 +1,284 @@
+/** One part of a pattern worked row by row, and what is to be said where a row cannot be. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import type { Step } from '../notation/tree.ts';
+import type { Part } from '../pattern/pattern.ts';
+import type { Span } from '../source/span.ts';
+import { backToMark, markBuilder } from './builder.ts';
+import type { FabricRow } from './fabric.ts';
+import { NONE } from './fabric.ts';
+import { type HungRow, hangFaults } from './hanging.ts';
+import { type PlanSetting, planRows } from './plan-rows.ts';
+import { forOneSize, statedStitches } from './row-count.ts';
+import type { Top } from './row-start.ts';
+import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
+import { plainSite } from './site.ts';
+import type { RowPlan, RowWorked } from './work-row.ts';
+import { chainWarning, workRow } from './work-row.ts';
+import type { Worker } from './worker.ts';
+
+/** What a part leaves for another that goes on from it. */
+export interface PartEnd {
+  readonly top: Top;
+  readonly index: number;
+  readonly pieceFirst: number;
+  readonly foundation: Worker['foundation'];
+}
+
+/** What the work of all parts comes to. */
+export interface Results {
+  readonly rows: FabricRow[];
+  readonly diagnostics: Diagnostic[];
+  readonly accounts: RowAccount[];
+}
+
+/** How far what a row is worked into is known. */
+interface Ground {
+  top: Top | null;
+  /** A count stated below that the row there does not make: this one may be meant for that count. */
+  doubt: { readonly stitches: number; readonly of: Cause } | null;
+  /** The row from which on nothing is known to work into, until one states its count. */
+  lost: Cause | null;
+  /** What may have left the work otherwise than it is here: a fault of the next row may be only an echo. */
+  suspect: Cause | null;
+  /** The row that the top is known from by its stated count alone. */
+  basis: Cause | null;
+}
+
+interface Cause {
+  /** `Row 4`, or nothing for words outside of rows. */
+  readonly label: string;
+  /** By how many stitches more it makes than it states, where it was worked. */
+  readonly off: number;
+}
+
+export function workPart(
+  worker: Worker,
+  part: Part,
+  from: PartEnd | null,
+  setting: PlanSetting,
+  { rows, diagnostics, accounts }: Results,
+): { top: Top | null; whole: boolean } {
+  const { file, size } = setting;
+  const { plans, faults } = planRows(part.instructions.lines, setting);
+  diagnostics.push(...faults);
+  beginPart(worker, from, rows.length);
+  let whole =
+    faults.every((fault) => fault.severity !== 'error') &&
+    part.instructions.lines.every((line) => line.readable);
+  const ground: Ground = { top: from?.top ?? null, doubt: null, lost: null, suspect: null, basis: null };
+  let pending: readonly Step[] = [];
+  const warned = new Set<number>();
+  const hung: HungRow[] = [];
+  const keep = (row: FabricRow): void => {
+    rows.push(row);
+    pushRange(worker, row);
+  };
+  for (const made of plans) {
+    const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
+    if (ground.top !== null && made.unread !== true && joinsForNext(made)) {
+      pending = [...pending, ...steps];
+      continue;
+    }
+    const withPending: readonly Step[] = pending.length === 0 ? steps : [...pending, ...steps];
+    pending = closing === null ? [] : [closing];
+    const plan: RowPlan = {
+      ...made,
+      steps: withPending,
+      part: setting.part,
+      partHasFoundation: ground.top !== null,
+    };
+    if (made.unread === true) {
+      whole = false;
+      worker.row = rows.length;
+      passUnread(worker, plan, ground, keep);
+      continue;
+    }
+    for (const piece of separateFoundation(plan, ground.top)) {
+      worker.row = rows.length;
+      if (ground.lost !== null) {
+        hung.push({ label: piece.label, span: labelSpan(piece), cause: ground.lost.label });
+        standOnCount(worker, piece, ground, keep);
+        continue;
+      }
+      const mark = markBuilder(worker.builder);
+      const worked = workRow(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
+      const cause = echoOf(worked, ground);
+      if (cause !== null) {
+        whole = false;
+        backToMark(worker.builder, mark);
+        hung.push({ label: piece.label, span: labelSpan(piece), cause: cause.label });
+        ground.lost = cause;
+        standOnCount(worker, piece, ground, keep);
+        continue;
+      }
+      diagnostics.push(...worked.faults);
+      if (worked.account !== null) accounts.push(worked.account);
+      if (isBroken(worked)) whole = false;
+      if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
+        worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
+      if (worked.assumed !== null && !worked.assumed.told && !warned.has(worked.assumed.chains)) {
+        warned.add(worked.assumed.chains);
+        diagnostics.push(chainWarning(worked.assumed, worker, file));
+      }
+      if (worked.row !== null) keep(worked.row);
+      // There is no end to it: the rows on it are not worked either.
+      if (worked.endless) return { top: null, whole: false };
+      goOn(worker, piece, worked, ground, keep);
+    }
+  }
+  diagnostics.push(...hangFaults(hung, { file, size }));
+  return { top: ground.lost === null ? ground.top : null, whole };
+}
+
+/** What the row after this one is worked into, and how sure that is. */
+function goOn(
+  worker: Worker,
+  piece: RowPlan,
+  worked: RowWorked,
+  ground: Ground,
+  keep: (row: FabricRow) => void,
+): void {
+  const cause: Cause = { label: piece.label, off: worked.off ?? 0 };
+  ground.doubt = worked.doubt === null ? null : { stitches: worked.doubt, of: cause };
+  if (cause.off !== 0 && worked.doubt === null) ground.suspect = cause;
+  else if (!isBroken(worked) && piece.checksCount && piece.line.stated !== null) ground.suspect = null;
+  if (worked.row !== null) ground.basis = null;
+  if (worked.top !== null) ground.top = worked.top;
+  else if (isBroken(worked)) {
+    ground.lost = cause;
+    standOnCount(worker, piece, ground, keep);
+  }
+}
+
+/** What the faults of a row are only an echo of; null where they are its own, or it has none. */
+function echoOf(worked: RowWorked, { suspect, doubt, basis }: Ground): Cause | null {
+  if (worked.unknown) return basis ?? suspect ?? { label: '', off: 0 };
+  if (!isBroken(worked)) return null;
+  if (doubt !== null && worked.unsure) return doubt.of;
+  if (suspect === null) return null;
+  // A row that can be worked and is off the other way has a fault of its own.
+  const own = worked.top !== null && worked.off !== null && suspect.off !== 0;
+  return own && Math.sign(worked.off) !== Math.sign(suspect.off) ? null : suspect;
+}
+
+function isBroken({ faults }: RowWorked): boolean {
+  return faults.some((fault) => fault.severity === 'error');
+}
+
+function labelSpan({ line }: RowPlan): Span {
+  return line.label?.span ?? line.span;
+}
+
+/** A row whose words could not be read: its count tells what stands there; words outside of rows may be no work at all. */
+function passUnread(worker: Worker, plan: RowPlan, ground: Ground, keep: (row: FabricRow) => void): void {
+  const cause = { label: plan.label, off: 0 };
+  const isRow = plan.unit !== null || plan.line.label !== null;
+  const counts = statedStitches(plan.line.stated, worker.sizeIndex) !== null;
+  if (isRow || counts) {
+    ground.lost = cause;
+    standOnCount(worker, plan, ground, keep);
+  } else if (ground.lost === null && plan.line.prose !== true) ground.suspect ??= cause;
+}
+
+/** What a row was meant to make is known if it says so: the rest can still be checked against that. */
+function standOnCount(worker: Worker, plan: RowPlan, ground: Ground, keep: (row: FabricRow) => void): void {
+  const meant = plan.checksCount ? statedStitches(plan.line.stated, worker.sizeIndex) : null;
+  if (meant === null) return;
+  ground.top = unknownTop(meant, ground.top, plan);
+  ground.doubt = null;
+  ground.lost = null;
+  ground.suspect = null;
+  ground.basis = { label: plan.label, off: 0 };
+  keep(emptyRow(worker, plan, meant));
+}
+
+/** `Join B with sl st in any corner.` on a line of its own: the row under it begins there. */
+function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
+  if (line.label !== null || line.stated !== null) return false;
+  return (
+    steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
+    steps.every((step) => step.kind === 'yarn' || step.kind === 'note')
+  );
+}
+
+function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
+  worker.sites = null;
+  worker.next = 0;
+  worker.last = -1;
+  worker.edges = null;
+  worker.row = row;
+  worker.foundation = from?.foundation ?? null;
+  worker.rowBegun = false;
+  // Ranges are found by row index, so those of other pieces stay, but only this piece's are its edges.
+  worker.pieceFirst = from?.pieceFirst ?? row;
+}
+
+/** A chain that begins a labelled round is a foundation of its own: `Rnd 1: Ch 2, 6 sc in 2nd ch from hook`. */
+function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
+  if (top !== null || plan.unit === null || beginsMagicRing(plan.steps)) return [plan];
+  const at = plan.steps.findIndex((step) => step.kind === 'chain');
+  const leading = plan.steps.slice(0, at);
+  if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];
+  const next = plan.steps[at + 1];
+  const end = next !== undefined && next.kind === 'join' ? at + 2 : at + 1;
+  const foundation: RowPlan = {
+    ...plan,
+    label: 'Foundation',
+    unit: null,
+    number: null,
+    steps: plan.steps.slice(0, end),
+    checksCount: false,
+  };
+  return [foundation, { ...plan, steps: plan.steps.slice(end) }];
+}
+
+function pushRange(worker: Worker, row: FabricRow | undefined): void {
+  if (row === undefined) return;
+  const { first, end, part, direction, closing, number, label } = row;
+  const flat = closing === 'flat';
+  worker.rowRanges.push({
+    first,
+    end,
+    part,
+    direction,
+    flat,
+    countedStart: worker.countedStart,
+    number: number ?? (label !== '' && row.stitches > 0 ? 0 : null),
+  });
+  if (row.side === null && flat) worker.foundation = { first, end };
+}
+
+function unknownTop(stitches: number, before: Top | null, plan: RowPlan): Top {
+  const sites = Array.from({ length: stitches }, () => plainSite('unknown', NONE, ''));
+  const closing = plan.unit === 'round' ? 'joined' : 'flat';
+  const side = before?.side === 'RS' && before.turned ? 'WS' : 'RS';
+  return { sites, closing, side, turned: plan.unit === 'row', travelled: false, stitches };
+}
+
+/** Holds the place of a row that could not be worked, so that rows keep their order. */
+function emptyRow(worker: Worker, plan: RowPlan, stitches: number): FabricRow {
+  const at = worker.builder.kind.length;
+  return {
+    label: plan.label,
+    unit: plan.unit,
+    number: plan.number,
+    part: plan.part,
+    side: null,
+    direction: worker.direction,
+    first: at,
+    end: at,
+    closing: plan.unit === 'round' ? 'joined' : 'flat',
+    edging: false,
+    onto: null,
+    span: plan.line.span,
+    line: plan.lineIndex,
+    stitches,
+    spaces: 0,
+    byStitch: {},
+    groups: {},
+    bySpace: {},
+    stated: plan.line.stated === null ? null : forOneSize(plan.line.stated, worker.sizeIndex),
+  };
+}
