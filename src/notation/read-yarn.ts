@@ -42,6 +42,7 @@ export function readWithYarn(cursor: Cursor): Step | null {
 
 /** `3 sc in MC`, `sc 3 MC`, `sc in next 3 sts with MC`: the yarn stands behind what is worked in it. */
 export function readYarnBehind(cursor: Cursor): Step | null {
+  if (peek(cursor).kind !== 'word') return null;
   const from = cursor.at;
   takeAny(cursor, 'with', 'using', 'in');
   const before = cursor.faults.length;

@@ -12,3 +12,12 @@ export function sizesInRows(rows: readonly string[]): number {
   const most = [...times].sort((a, b) => b[1] - a[1] || a[0] - b[0])[0];
   return most?.[0] ?? 1;
 }
+
+/** `Figures in brackets are for the larger size`: two sizes, which the sentence tells apart. */
+export function saysBracketsAreLarger(texts: readonly string[]): boolean {
+  return texts.some((text) =>
+    /\b(?:figures|numbers|instructions|changes)\b[^.]*\b(?:brackets|parenthes[ei]s)\b[^.]*\b(?:larger|second|bigger) size\b/i.test(
+      text,
+    ),
+  );
+}

@@ -38,7 +38,11 @@ export function rowLabel(text: string): RowLabel | null {
   ] as const) {
     const found = pattern.exec(text)?.[0];
     if (found === undefined) continue;
-    const mark = /^\s*(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(text.slice(found.length))?.[0] ?? '';
+    // `10th round (eyelets):` has a word of its own before the mark.
+    const mark =
+      /^\s*(?:\([a-z -]{2,24}\)\s*(?=:))?(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(
+        text.slice(found.length),
+      )?.[0] ?? '';
     const end = found.length + mark.length;
     const rest = text.slice(end).trim();
     const number = Number(/\d+/.exec(found)?.[0] ?? Number.NaN);

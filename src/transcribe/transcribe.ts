@@ -3,7 +3,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
-import { sizesInRows } from './assumed-sizes.ts';
+import { saysBracketsAreLarger, sizesInRows } from './assumed-sizes.ts';
 import { notesAgainstRows } from './notes-against-rows.ts';
 import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
@@ -96,8 +96,21 @@ export function transcribe(source: Source): Transcript {
   for (const piece of rowPieces) pieces.push(piece);
   const rowLines = parts.flatMap(({ lines }) => lines);
   const rows = rowLines.map(({ text }) => text);
-  const sizes = named.length > 0 ? named : assumedSizes(rows, parts[0]?.span ?? { start: 0, end: 0 });
-  if (named.length === 0 && sizes.length > 0)
+  const firstRows = parts[0]?.span ?? { start: 0, end: 0 };
+  const told = [...buckets.notes, ...buckets.kept, ...buckets.about, ...buckets.abbreviations];
+  const inBrackets = saysBracketsAreLarger(told.map(({ text }) => text.text));
+  const sizes =
+    named.length > 0
+      ? named
+      : inBrackets
+        ? ['smaller size', 'larger size'].map((name) => ({
+            name,
+            width: null,
+            height: null,
+            span: firstRows,
+          }))
+        : assumedSizes(rows, firstRows);
+  if (named.length === 0 && sizes.length > 0 && !inBrackets)
     questions.push(
       textFault('text/sizes-unnamed', file, sizes[0]?.span ?? { start: 0, end: 0 }, { sizes: sizes.length }),
     );

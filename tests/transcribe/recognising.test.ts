@@ -17,6 +17,8 @@ describe('the label of a row', () => {
     ['ROW 12 (WS) Ch 1, sc across.', 'ROW 12 (WS)'],
     ['Rnds 4-6 (8, 10): sc around', 'Rnds 4-6 (8, 10): '],
     ['Rnd 3 – sc around', 'Rnd 3 – '],
+    ['10th round (eyelets): 4 ch, miss 1 st', '10th round (eyelets): '],
+    ['R5 (Color B): Join in any ch-1 sp', 'R5 (Color B): '],
     ['R4. sc around', 'R4. '],
     ['Rows 3 to 30(40:50): As Row 2.', 'Rows 3 to 30(40:50): '],
     ['2nd row: 3 ch, 1 tr in each st', '2nd row: '],

@@ -70,3 +70,13 @@ test.each([
   const text = `Cot Blanket\nUS terms\nFinished size: ${size}\nGauge: 14 sc and 16 rows = 4 in\n\nCh 71.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (70)\nRows 2-40: Ch 1, sc in each st across, turn. (70)\n`;
   expect(workedText(text).messages).toEqual([message]);
 });
+
+test('figures in brackets that are said to be for the larger size make two sizes', () => {
+  const text =
+    'Clover Strap\nUK terms\n\nFigures in brackets are for the larger size.\n\n12 (14) ch.\n1st row: 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. 11 (13) dc.\n2nd row: 1 ch, 1 dc in each dc to end. 11 (13) dc.\n';
+  const { codes, rows } = workedText(text);
+  expect(codes).toEqual([]);
+  expect(rows.map((of) => of.at(-1)?.replace(/^.*: /, ''))).toEqual(['11', '13']);
+  expect(workedText(text.replace(/13\) dc\.\n$/, '14) dc.\n')).codes).toEqual(['count/mismatch']);
+  expect(workedText(text.replace('Figures', 'Signs')).codes).not.toEqual([]);
+});
