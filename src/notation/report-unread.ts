@@ -92,7 +92,7 @@ export function reportUnknownWord(cursor: Cursor): void {
     cursor.faults.push(diagnose('word/other-terms', { file, span: spanSince(cursor, from) }, facts));
     return;
   }
-  if (PLAIN_WORDS.has(token.text)) {
+  if (PLAIN_WORDS.has(token.text) || /[a-z]['’][a-z]/.test(token.text)) {
     reportPlainWords(cursor);
     return;
   }

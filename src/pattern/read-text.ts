@@ -8,8 +8,8 @@ import type { Step } from '../notation/tree.ts';
 import { plainText } from '../source/mapped-text.ts';
 import { keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { impliedBlocks } from './implied-blocks.ts';
-import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
+import { allImplied } from './all-implied.ts';
+import type { ImpliedSpecial } from './implied-specials.ts';
 import { isBlank } from './plain-value.ts';
 import { allUndescribed, withoutUndescribed } from './undescribed.ts';
 import { yarnNames } from './yarn-names.ts';
@@ -28,9 +28,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
   const terms = termsOf(root);
   if (terms === null) return { parts: new Map(), specials: new Map(), implied: [], diagnostics: [] };
   const described = keysOf(root, 'special');
-  const texts = workTexts(root);
-  const blocks = impliedBlocks(texts, terms, described);
-  const implied = [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])];
+  const { specials: implied, blocks } = allImplied(workTexts(root), terms, described);
   const context = {
     file,
     terms,
@@ -42,7 +40,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
       return full === null ? [] : [{ full, name }];
     }),
     yarns: keysOf(root, 'yarn'),
-    blocks: blocks?.shape ?? null,
+    blocks,
     yarnNames: yarnNames(
       keysOf(root, 'yarn').map((letter) => ({ letter, colour: textOf(root, ['yarn', letter, 'colour']) })),
     ),

@@ -2,12 +2,13 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { readInstructions, readPhrase } from '../notation/read.ts';
+import { allImplied } from '../pattern/all-implied.ts';
 import { readHook } from '../pattern/hook.ts';
 import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
 import { yarnNames } from '../pattern/yarn-names.ts';
-import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { fileSpan, type MappedText, plainText } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
 import { isAssembly } from './assembly-lines.ts';
@@ -29,12 +30,20 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     widthMm: millimetres(width),
     heightMm: millimetres(height),
   }));
+  const described = transcript.specials.map(({ name }) => name);
+  const work = transcript.parts.map(({ lines }) => joinTexts(lines, '\n'));
+  const implied = allImplied(
+    work.map(({ text }) => text),
+    terms.value,
+    described,
+  );
   const context = {
     file: source.file,
     terms: terms.value,
     sizes: Math.max(1, sizes.length),
     sizeNames: sizes.map(({ name }) => name),
-    specials: transcript.specials.map(({ name }) => name),
+    specials: [...described, ...implied.specials.map(({ name }) => name)],
+    blocks: implied.blocks,
     fullNames: transcript.specials.flatMap(({ name, fullName }) =>
       fullName === null ? [] : [{ full: fullName, name }],
     ),
@@ -42,18 +51,23 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     yarnNames: yarnNames(transcript.yarns),
   };
   const diagnostics: Diagnostic[] = [...transcript.questions];
-  const specials = transcript.specials.flatMap(({ name, fullName, work, how, span }): Special[] => {
-    if (work === null) return [];
-    const read = readPhrase(work, context);
+  const given = transcript.specials.flatMap(({ name, fullName, work: words, how, span }): Special[] => {
+    if (words === null) return [];
+    const read = readPhrase(words, context);
     for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
     return [{ name, fullName: fullName ?? name, steps: read.steps, how, span }];
   });
+  const fixed = implied.specials.map(({ name, fullName, work: words }): Special => {
+    const { steps } = readPhrase(plainText(words), { ...context, blocks: null });
+    return { name, fullName, steps, how: null, span: { start: 0, end: 0 } };
+  });
+  const specials = [...given, ...fixed];
   const undescribed = allUndescribed(
     context.specials.filter((name) => !specials.some((special) => special.name === name)),
     new Map(specials.map(({ name, steps }) => [name, steps])),
   );
-  const parts = transcript.parts.map(({ name, onto, make, lines, span }): Part => {
-    const read = readInstructions(joinTexts(lines, '\n'), context);
+  const parts = transcript.parts.map(({ name, onto, make, lines, span }, i): Part => {
+    const read = readInstructions(work[i] ?? joinTexts(lines, '\n'), context);
     diagnostics.push(...joinsToldOnce(read.diagnostics, lines, source.file));
     return { name, onto, make, instructions: withoutUndescribed(read.instructions, undescribed), span };
   });

@@ -5,8 +5,7 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import { z } from 'zod';
 import type { Context } from '../../src/notation/read.ts';
-import { impliedBlocks } from '../../src/pattern/implied-blocks.ts';
-import { impliedSpecials } from '../../src/pattern/implied-specials.ts';
+import { allImplied } from '../../src/pattern/all-implied.ts';
 import type { MappedText } from '../../src/source/mapped-text.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
@@ -59,10 +58,6 @@ export function specialsOf(
   terms: Terms,
   described: readonly string[],
 ): Pick<Context, 'specials' | 'blocks'> {
-  const blocks = impliedBlocks(texts, terms, described);
-  const implied = [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])];
-  return {
-    specials: [...described, ...implied.map(({ name }) => name)],
-    blocks: blocks?.shape ?? null,
-  };
+  const { specials, blocks } = allImplied(texts, terms, described);
+  return { specials: [...described, ...specials.map(({ name }) => name)], blocks };
 }

@@ -1,0 +1,19 @@
+/** A pattern's instructions in; every special stitch that the trade itself fixes for them, and what its blocks are made of, out. */
+
+import type { BlockShape } from '../notation/read-blocks.ts';
+import type { Terms } from '../stitches/stitch-row.ts';
+import { impliedBlocks } from './implied-blocks.ts';
+import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
+
+export interface AllImplied {
+  readonly specials: readonly ImpliedSpecial[];
+  readonly blocks: BlockShape | null;
+}
+
+export function allImplied(texts: readonly string[], terms: Terms, described: readonly string[]): AllImplied {
+  const blocks = impliedBlocks(texts, terms, described);
+  return {
+    specials: [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])],
+    blocks: blocks?.shape ?? null,
+  };
+}
