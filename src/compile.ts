@@ -20,11 +20,12 @@ import { inFileOrder } from './diagnostics/order.ts';
 import type { Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { measure } from './measure/measure.ts';
+import { partRepeats } from './part-repeats.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
-import { type PlannedSize, partMultiples } from './proof/part-multiple.ts';
+import { type PartMultiple, type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
@@ -74,6 +75,7 @@ function compileRead(
   const planned: PlannedSize[] = [];
   const worked: WorkedSize[] = [];
   let effort = 0;
+  const multiples = once(() => partMultiples(pattern, planned, true));
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
@@ -93,7 +95,7 @@ function compileRead(
     for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
     effort += made.effort;
     planned.push({ index, plan, readings: made.readings });
-    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, made);
+    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, made, () => multiples());
     sizes.push(compiled);
     worked.push({
       index,
@@ -117,7 +119,6 @@ function compileRead(
   );
   const diagnostics = inFileOrder(silence(pattern, found));
   const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
-  const multiples = once(() => partMultiples(pattern, planned, true));
   const [firstPlanned] = planned;
   const growths = once(() => (firstPlanned === undefined ? [] : roundGrowths(pattern, firstPlanned)));
   return {
@@ -145,12 +146,14 @@ function compiledSize(
   index: number,
   slug: string,
   { fabric, accounts }: Worked,
+  multiples: () => readonly PartMultiple[],
 ): CompiledSize {
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
   const yarnInk = Object.fromEntries(
     pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
   );
+  const repeats = once(() => partRepeats(fabric, accounts, multiples(), size.name));
   const chartsFor = (leftHanded: boolean): ChartsByTerms => {
     const draw = (terms: 'US' | 'UK'): readonly PartChart[] =>
       chartParts(fabric, {
@@ -160,6 +163,7 @@ function compiledSize(
         yarnInk,
         leftHanded,
         symbols: pattern.symbols,
+        repeats: repeats(),
       });
     const us = once(() => draw('US'));
     const uk = once(() => draw('UK'));

@@ -15,6 +15,7 @@ import { KEY_MM, MARGIN_MM } from './metrics.ts';
 import { mirrored } from './mirror.ts';
 import type { PartChart } from './part-chart.ts';
 import { type PlacedPiece, placePiece } from './place-part.ts';
+import { type Repeat, repeatBracket } from './repeat-bracket.ts';
 import { penOf, type RowPen, rowPens, type YarnInk, yarnInkOf } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
 
@@ -26,6 +27,8 @@ export interface ChartOptions {
   readonly symbols?: SymbolSetName;
   /** Drawn for left-handed makers: turned over, letters and symbols as they are. */
   readonly leftHanded?: boolean;
+  /** What of each part repeats, marked under it. */
+  readonly repeats?: readonly Repeat[];
   /** Whether the key is drawn below. */
   readonly key: boolean;
   /** Colours of yarns by letter; a yarn too pale for paper keeps the chart's own inks. */
@@ -112,6 +115,8 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 
+  const bracket = bracketUnder(piece, options, boundsOf(shapes, book.all())?.bottom ?? 0);
+  shapes.push({ kind: 'group', transform: null, data: { labels: 'repeat' }, shapes: bracket });
   const bounds = boundsOf(shapes, book.all()) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const chartWidth = bounds.right - bounds.left;
   const drawn = rowIndices.map((row): [number, number] => [
@@ -129,6 +134,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
           drawn,
           terms: options.terms,
           labels,
+          bracket: bracket.length > 0,
           bareRing: placed.bareRing,
           yarnInks: piece.yarnInks,
           secondInk,
@@ -170,6 +176,17 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
           ]),
     ],
   };
+}
+
+function bracketUnder(
+  { fabric, layout, parts }: PieceChart,
+  { repeats }: ChartOptions,
+  bottomMm: number,
+): Shape[] {
+  const part = fabric.parts[parts[0] ?? 0];
+  const repeat = repeats?.find((each) => each.part === part?.name);
+  if (part === undefined || repeat === undefined) return [];
+  return repeatBracket(fabric, layout, part.firstRow, repeat, bottomMm);
 }
 
 /** `Eelgrass Square: Square and Edging`; just the title where the pattern's one part needs no name. */

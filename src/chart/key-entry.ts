@@ -15,6 +15,8 @@ export interface KeyInput {
   readonly drawn: readonly (readonly [first: number, end: number])[];
   readonly terms: Terms;
   readonly labels: Labels;
+  /** One repeat is marked. */
+  readonly bracket: boolean;
   readonly bareRing: boolean;
   /** By the fabric's own numbering of yarns; null for those drawn in the chart's two inks. */
   readonly yarnInks: readonly (YarnInk | null)[];

@@ -8,6 +8,7 @@ import { arrowShapes, startMark } from './arrow.ts';
 import { loopMark } from './foot-marks.ts';
 import type { KeyEntry, KeyInput } from './key-entry.ts';
 import { KEY_MM, U_MM } from './metrics.ts';
+import { bracketSample } from './repeat-bracket.ts';
 import type { SymbolBook } from './symbol-book.ts';
 import { wallSample } from './wall-line.ts';
 
@@ -41,6 +42,7 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   if (labels.laidOutArrows)
     entries.push(mark('round laid out straight, and its direction', arrowShapes(ROW_ARROW, 'ink')));
   if (labels.wallLine) entries.push(mark('top of the last round of the ring', wallSample()));
+  if (input.bracket) entries.push(mark('one repeat over the foundation, and how often', bracketSample()));
   if (labels.roundArrow) entries.push(mark('direction of the rounds', arrowShapes(ROUND_ARROW, 'ink')));
   entries.push(...yarnEntries(input));
   if (secondInk)

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { chartParts } from '../../src/chart/chart-parts.ts';
 import { coverScene } from '../../src/chart/cover.ts';
@@ -369,4 +371,29 @@ describe('symbols by either standard', () => {
     expect(symbolsOf('symbols: CYC\n')).toBe(symbolsOf(''));
     expect(symbolsOf('symbols: JIS\n')).not.toBe(symbolsOf(''));
   });
+});
+
+describe('the bracket under one repeat', () => {
+  const textsFor = (kind: string): string[] => {
+    const text = readFileSync(join(import.meta.dirname, '../patterns', kind, 'pattern.yaml'), 'utf8');
+    const scene = compilePattern({ file: kind, text }, kind).sizes[0]?.charts.US[0]?.scene;
+    return scene === undefined ? [] : textsOf(scene);
+  };
+
+  test.each([
+    ['shells-spikes', '6 ch, 4 times'],
+    ['v-stitch', '3 ch, 7 times'],
+    ['moss-stitch', '2 ch, 15 times'],
+  ])('of %s says over how many chains, and how often: %s', (kind, words) => {
+    const texts = textsFor(kind);
+    expect(texts).toContain(words);
+    expect(texts).toContain('one repeat over the foundation, and how often');
+  });
+
+  test.each(['granny-square', 'sleeve-shaping', 'chevron', 'ball'])(
+    'is left out where nothing repeats over a straight foundation: %s',
+    (kind) => {
+      expect(textsFor(kind).some((words) => / times$/.test(words))).toBe(false);
+    },
+  );
 });

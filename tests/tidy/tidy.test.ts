@@ -26,6 +26,7 @@ const ORDER = [
   'chart',
   'booklet',
   'paint',
+  'part-repeats.ts',
   'compiled.ts',
   'compile.ts',
   'site',
