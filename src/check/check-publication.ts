@@ -6,6 +6,7 @@ import { chainHeights } from './chain-heights.ts';
 import { chainsTwoWays } from './chains-two-ways.ts';
 import { cutRepeats } from './cut-repeats.ts';
 import { doubledChains } from './doubled-chains.ts';
+import { facesFollow } from './faces-follow.ts';
 import { fallingNumbers } from './falling-numbers.ts';
 import { fallingSizes } from './falling-sizes.ts';
 import { finishedSizes } from './finished-sizes.ts';
@@ -18,6 +19,7 @@ import { missingChains } from './missing-chains.ts';
 import { missingJoins } from './missing-joins.ts';
 import { missingTurns } from './missing-turns.ts';
 import { mixedTerms } from './mixed-terms.ts';
+import { neverTurns } from './never-turns.ts';
 import { openRings } from './open-rings.ts';
 import type { Publication } from './publication.ts';
 import { statedGrowth } from './stated-growth.ts';
@@ -30,6 +32,8 @@ type Rule = (publication: Publication) => readonly Diagnostic[];
 
 const RULES: readonly Rule[] = [
   missingTurns,
+  neverTurns,
+  facesFollow,
   missingJoins,
   openRings,
   doubledChains,

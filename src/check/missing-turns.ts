@@ -3,9 +3,8 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Line } from '../notation/line.ts';
-import type { Step } from '../notation/tree.ts';
 import type { Part } from '../pattern/pattern.ts';
-import type { Span } from '../source/span.ts';
+import { isWorked, nameOf, placeOfLabel, turns } from './lines-of-rows.ts';
 import type { Publication } from './publication.ts';
 
 /** A part that never says it turns leaves it to the notes, or to habit; one that does has to say it each time. */
@@ -42,13 +41,6 @@ function lackingIn(rows: readonly Line[], part: Part, file: string): Diagnostic[
   return [diagnose('row/no-turn', where, { row: nameOf(first), example: nameOf(example) })];
 }
 
-function isWorked({ steps }: Line): boolean {
-  return steps.some(({ kind }) => WORKS.has(kind)) && !steps.some(({ kind }) => kind === 'repeat rows');
-}
-
-/** A row of chains alone is a foundation, and nothing turns before the yarn is cut. */
-const WORKS: ReadonlySet<Step['kind']> = new Set(['work', 'group', 'bracket', 'repeat']);
-
 /** The yarn is cut, or it is said what is done instead. */
 function ends({ steps }: Line): boolean {
   return steps.some(({ kind }) => kind === 'turn' || kind === 'fasten off');
@@ -71,19 +63,4 @@ function needsTurn(line: Line, next: Line | undefined, { lines, places }: LinesO
   const turnsFirst = [first, second].some((step) => step !== undefined && turns(step));
   const sameSide = line.side !== null && line.side === next.side;
   return !joins && !turnsFirst && !sameSide;
-}
-
-function placeOfLabel({ label, span }: Line): Span {
-  return label?.span ?? span;
-}
-
-function turns(step: Step): boolean {
-  return step.kind === 'turn' && step.what === 'turn';
-}
-
-function nameOf({ label }: Line): string {
-  if (label === null || label.kind === 'named') return '';
-  return label.kind === 'next'
-    ? `Next ${label.word.toLowerCase()}`
-    : `${label.word} ${label.from.values[0] ?? ''}`;
 }

@@ -58,7 +58,7 @@ out, and by how much repeated rounds grow, and whether that is proved for every 
 /** Each size of a pattern, under its title. */
 function explained(compiled: CompiledPattern, width: number): string {
   const { pattern, slug, sizes } = compiled;
-  const tables = sizes.map((size) => explainTable(size, pattern?.terms ?? 'US', width));
+  const tables = sizes.map((size) => explainTable(size, pattern?.terms ?? 'US', width, sizes.length > 1));
   const widths = widthsText(compiled, width);
   return `${[pattern?.title ?? slug, ...tables, ...(widths === null ? [] : [widths])].join('\n\n')}\n`;
 }

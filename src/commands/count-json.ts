@@ -2,7 +2,7 @@
 
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { FabricRow } from '../fabric/fabric.ts';
-import { placesByRow, type Taken, type Unworked } from '../fabric/row-places.ts';
+import { placesByRow, type RowPlaces, type Taken, type Unworked } from '../fabric/row-places.ts';
 import { lineColumn } from '../source/span.ts';
 
 export interface CountJson {
@@ -55,7 +55,7 @@ function sizeJson({ size, fabric, measures, accounts }: CompiledSize, text: stri
       line: lineColumn(text, row.span.start).line,
       stitches: row.stitches,
       spaces: row.spaces,
-      ...placesOf(row),
+      ...withoutWords(placesOf(row)),
       byStitch: row.byStitch,
       groups: row.groups,
       stated: row.stated,
@@ -64,6 +64,11 @@ function sizeJson({ size, fabric, measures, accounts }: CompiledSize, text: stri
     height: inMm(measures.heightMm),
     yarn: measures.yarn.map(({ letter, lengthM }) => ({ name: letter, m: toTenth(lengthM) })),
   };
+}
+
+/** Whether it is said in words is for the table of people. */
+function withoutWords({ takes, skips, leaves }: RowPlaces): Pick<RowPlaces, 'takes' | 'skips' | 'leaves'> {
+  return { takes, skips, leaves };
 }
 
 function isCounted(row: FabricRow): boolean {

@@ -6,6 +6,7 @@ import { wordSpaces, wordStitches } from '../explain/word-made.ts';
 import { wordUsed } from '../explain/word-used.ts';
 import { type RowPlaces, rowPlaces } from '../fabric/row-places.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { sidesByRow } from './word-sides.ts';
 
 export interface ExplainedRow extends RowPlaces {
   readonly account: RowAccount;
@@ -16,11 +17,14 @@ export interface ExplainedRow extends RowPlaces {
     readonly stitches: string | null;
     readonly spaces: string | null;
     readonly uses: string | null;
+    /** How many lie between two corners. */
+    readonly sides: string | null;
   };
 }
 
 export function explainRows({ fabric, accounts }: CompiledSize, terms: Terms): readonly ExplainedRow[] {
   const places = rowPlaces(fabric, accounts);
+  const sides = sidesByRow(fabric);
   return accounts.flatMap((account, i) => {
     const place = places[i];
     if (place === undefined) return [];
@@ -35,6 +39,7 @@ export function explainRows({ fabric, accounts }: CompiledSize, terms: Terms): r
           stitches: wordStitches(account, terms),
           spaces: wordSpaces(account),
           uses: wordUsed(account),
+          sides: sides.get(account.first) ?? null,
         },
       },
     ];

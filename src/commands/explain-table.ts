@@ -20,7 +20,8 @@ interface Entry {
   readonly how: readonly string[];
 }
 
-export function explainTable(size: CompiledSize, terms: Terms, width: number): string {
+/** `named` where the pattern has more sizes than this one. */
+export function explainTable(size: CompiledSize, terms: Terms, width: number, named: boolean): string {
   const entries = foldRows(explainRows(size, terms)).map(entryOf);
   const heads = ['Row', 'Takes', 'Leaves', 'Makes'];
   const stacked = columnWidths(heads, entries);
@@ -48,7 +49,7 @@ export function explainTable(size: CompiledSize, terms: Terms, width: number): s
     }
     if (!beside) lines.push(...how.map((words) => UNDER + words));
   }
-  return [`Size ${size.size.name}`, '', ...lines].join('\n');
+  return [...(named ? [`Size ${size.size.name}`, ''] : []), ...lines].join('\n');
 }
 
 function tableWidth(widths: readonly number[]): number {
@@ -84,8 +85,8 @@ function madeWords({ makes }: ExplainedRow): string[] {
 }
 
 function howWords({ how, account }: ExplainedRow): string[] {
-  const { stitches, spaces, uses } = how;
-  return [stitches, spaces, uses, ...account.faults].filter((words) => words !== null);
+  const { stitches, sides, spaces, uses } = how;
+  return [stitches, sides, spaces, uses, ...account.faults].filter((words) => words !== null);
 }
 
 /** Broken between words, further lines set in a little. */

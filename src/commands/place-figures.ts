@@ -16,14 +16,15 @@ export function takenWords(takes: Taken | null): string[] {
   ];
 }
 
-export function leftWords({ skips, leaves }: RowPlaces): string[] {
+/** Stitches that no word skips, as those behind the space that is worked into, are passed over. */
+export function leftWords({ skips, leaves, saysSkip }: RowPlaces): string[] {
   const of = (unworked: Unworked, word: string): string[] =>
     [
       ...counted(unworked.stitches, 'st'),
       ...counted(unworked.spaces, 'sp'),
       ...(unworked.chains > 0 ? [`${unworked.chains} ch`] : []),
     ].map((words) => `${words} ${word}`);
-  return [...of(skips, 'skipped'), ...of(leaves, 'left')];
+  return [...of(skips, saysSkip ? 'skipped' : 'passed over'), ...of(leaves, 'left')];
 }
 
 export function counted(n: number, word: string): string[] {

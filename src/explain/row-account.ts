@@ -27,7 +27,12 @@ export interface PassRun {
 }
 
 export interface StepAccount extends StepMade {
+  /** What lies along its way in the row below, worked into or not; null where it moved to another edge. */
   readonly used: Tally | null;
+  /** The places it was worked into, each once. */
+  readonly into: Tally;
+  /** How many of its stitches went into spaces. */
+  readonly inSpaces: number;
   /** Of a repeat; empty for any other step. */
   readonly runs: readonly PassRun[];
   /** The steps of its first pass. */

@@ -19,7 +19,10 @@ export function wordStitches(account: RowAccount, terms: Terms): string | null {
     return [step.runs.length === 0 ? wordStep(step, terms) : wordRuns(step, 'stitches')];
   });
   const all = [...skipped, ...words];
-  if (all.length === 0) return null;
+  const [only, another] = all;
+  if (only === undefined) return null;
+  // `7 in each of 11 sps = 77: 77 sts` says it twice.
+  if (another === undefined) all[0] = only.replace(` = ${made.stitches}`, '');
   return `${all.join(', ')}: ${made.stitches} ${made.stitches === 1 ? 'st' : 'sts'}${broken ? ' so far' : ''}`;
 }
 

@@ -1,5 +1,6 @@
 /** One step and what it made in, its term of the row's sum out: `2 in the first sc`, `1 in each of 24`, `ch 3 is 1`. */
 
+import { describeCounted } from '../notation/describe-counted.ts';
 import { abbreviation, describeWhat } from '../notation/describe-what.ts';
 import { ordinal } from '../notation/ordinal.ts';
 import type { Place, What, WorkStep } from '../notation/tree.ts';
@@ -17,7 +18,7 @@ export function wordStep(account: StepAccount, terms: Terms): string {
     case 'work':
       return wordWork(account, step, terms);
     case 'group':
-      return `${n} ${where(step.place, terms)}`;
+      return wordGroup(account, step.place, terms);
     case 'evenly':
       return `${n} evenly ${step.edge === 'row ends' ? 'along the row ends' : 'spread'}`;
     case 'yarn':
@@ -27,6 +28,15 @@ export function wordStep(account: StepAccount, terms: Terms): string {
   }
 }
 
+/** `7 in each of 11 ch sps = 77`, `5 in the same ch sp`. */
+function wordGroup({ made, into }: StepAccount, place: Place, terms: Terms): string {
+  const n = made.stitches;
+  const what: What | null = 'what' in place ? place.what : null;
+  const count = what?.kind === 'space' ? into.spaces : into.stitches;
+  if (what === null || count < 2 || n % count !== 0) return `${n} ${where(place, terms)}`;
+  return `${n / count} in each of ${count} ${describeCounted(what, count, terms)} = ${n}`;
+}
+
 function wordWork(account: StepAccount, step: WorkStep, terms: Terms): string {
   const { place } = step;
   const n = account.made.stitches;
@@ -34,7 +44,8 @@ function wordWork(account: StepAccount, step: WorkStep, terms: Terms): string {
   if (place !== null && place.kind !== 'each' && place.kind !== 'next')
     return `${n}${named} ${places(account, place, terms)}`;
   const what: What = place?.what ?? { kind: 'st' };
-  const used = usedOf(account, what);
+  // Spaces may be passed over on the way to others of their kind.
+  const used = what.kind === 'space' ? account.into.spaces : usedOf(account, what);
   if (place?.kind === 'each') return wordEach(account, step, used, what, terms);
   if (used === 0 && place === null)
     return step.stitch.kind === 'stitch' ? `${n} ${abbreviation(step.stitch.id, terms)}` : `${n}${named}`;
@@ -50,8 +61,8 @@ function wordWork(account: StepAccount, step: WorkStep, terms: Terms): string {
 /** `1 in each of 24`, `2 in each of 6 = 12`, `1 over each 2 of 12 = 6`, `24 and 6 more = 30`. */
 function wordEach(account: StepAccount, step: WorkStep, used: number, what: What, terms: Terms): string {
   const n = account.made.stitches;
-  const of = what.kind === 'space' ? `${used} sps` : String(used);
-  if (step.corners !== undefined) return `${n} with the corners`;
+  const of = what.kind === 'space' ? `${used} ${describeCounted(what, used, terms)}` : String(used);
+  if (step.corners !== undefined) return wordCorners(account);
   if (used === 0)
     return `${n} along the ${what.kind === 'ch' ? 'ch' : what.kind === 'row-end' ? 'row ends' : 'sts'}`;
   if (step.shaping !== undefined && n !== used)
@@ -61,6 +72,15 @@ function wordEach(account: StepAccount, step: WorkStep, used: number, what: What
   if (n % used === 0) return `${n / used} in each of ${of} = ${n}`;
   if (used % n === 0) return `1 over each ${used / n} of ${of} = ${n}`;
   return `${n} over ${of}`;
+}
+
+/** `24 and 3 in each of 4 corner sps = 36`. */
+function wordCorners({ made, into, inSpaces }: StepAccount): string {
+  const n = made.stitches;
+  const rest = n - inSpaces;
+  if (into.spaces === 0 || rest <= 0 || inSpaces % into.spaces !== 0) return `${n} with the corners`;
+  const sps = into.spaces === 1 ? 'sp' : 'sps';
+  return `${rest} and ${inSpaces / into.spaces} in each of ${into.spaces} ${sps} = ${n}`;
 }
 
 function isDecrease(id: string): boolean {

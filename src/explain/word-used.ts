@@ -17,7 +17,7 @@ export function wordUsed(account: RowAccount): string | null {
   const numbers = used.map((n) => n ?? 0);
   const total = sum(numbers);
   // Into a ring, or into one place, a repeat may go on for ever.
-  if (total === 0 || repeats.every((step) => usedBy(step, unit) === 0)) return null;
+  if (total === 0 || repeats.some(({ runs }) => runs.some(({ used }) => used?.[unit] === 0))) return null;
   const name = unit === 'spaces' ? (total === 1 ? ' sp' : ' sps') : '';
   if (repeats.length > 1) {
     const terms = steps.flatMap((step, i) =>

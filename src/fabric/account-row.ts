@@ -2,8 +2,8 @@
 
 import type { PassRun, RowAccount, StepAccount, Tally } from '../explain/row-account.ts';
 import type { Line, Unit } from '../notation/line.ts';
-import { hasFlag } from './builder.ts';
-import { FLAG, NONE } from './fabric.ts';
+import { firstTarget, hasFlag } from './builder.ts';
+import { FLAG, INTO, NONE } from './fabric.ts';
 import { countOwed, countSpaces } from './find-site.ts';
 import { forOneSize } from './row-count.ts';
 import type { Top } from './row-start.ts';
@@ -144,10 +144,10 @@ function stepAccount(
     ...between(entry.first, end.first),
     used: usedBetween(entry, end),
     runs,
-    parts: firstPass.map((note, i) => ({
-      step: note.step,
-      ...between(note.first, (firstPass[i + 1] ?? firstEnd).first),
-    })),
+    parts: firstPass.map((note, i) => {
+      const { made, chains } = between(note.first, (firstPass[i + 1] ?? firstEnd).first);
+      return { step: note.step, made, chains };
+    }),
     bySpaces: passes.length > 0 && firstEnd.behindSpace,
   };
 }
@@ -165,8 +165,23 @@ function runningTally(
     const at = (builder.spaces[s]?.first ?? -1) - rowFirst;
     if (at >= 0) spaces[at + 1] = 1;
   }
+  const intoStitches = new Uint32Array(length + 1);
+  const intoSpaces = new Uint32Array(length + 1);
+  const inSpaces = new Uint32Array(length + 1);
   const chain = builder.idIndex.get('ch') ?? NONE;
+  let lastPlace = NONE;
   for (let i = 0; i < length; i += 1) {
+    const node = rowFirst + i;
+    const place = builder.kind[node] === chain ? NONE : firstTarget(builder, node);
+    const inSpace = builder.where[node] === INTO.space;
+    const anew = place !== NONE && place < rowFirst && place !== lastPlace;
+    const legs = inSpace
+      ? 1
+      : Math.max(1, (builder.intoStart[node + 1] ?? builder.into.length) - (builder.intoStart[node] ?? 0));
+    intoStitches[i + 1] = at(intoStitches, i) + (anew && !inSpace ? legs : 0);
+    intoSpaces[i + 1] = at(intoSpaces, i) + (anew && inSpace ? 1 : 0);
+    inSpaces[i + 1] = at(inSpaces, i) + (inSpace && builder.countsAs[node] !== NONE ? 1 : 0);
+    if (place !== NONE) lastPlace = place;
     stitches[i + 1] = at(stitches, i) + (builder.countsAs[rowFirst + i] === NONE ? 0 : 1);
     chains[i + 1] = at(chains, i) + (builder.kind[rowFirst + i] === chain ? 1 : 0);
     spaces[i + 1] = at(spaces, i) + at(spaces, i + 1);
@@ -177,12 +192,19 @@ function runningTally(
       spaces: at(spaces, to - rowFirst) - at(spaces, from - rowFirst),
     },
     chains: at(chains, to - rowFirst) - at(chains, from - rowFirst),
+    into: {
+      stitches: at(intoStitches, to - rowFirst) - at(intoStitches, from - rowFirst),
+      spaces: at(intoSpaces, to - rowFirst) - at(intoSpaces, from - rowFirst),
+    },
+    inSpaces: at(inSpaces, to - rowFirst) - at(inSpaces, from - rowFirst),
   });
 }
 
 interface Counted {
   readonly made: Tally;
   readonly chains: number;
+  readonly into: Tally;
+  readonly inSpaces: number;
 }
 
 function at(column: Uint32Array, i: number): number {

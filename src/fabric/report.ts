@@ -31,6 +31,10 @@ export function reportTrouble(trouble: Trouble, place: RowPlace, account: RowAcc
         below: place.below,
         used: wordUsed(account),
       });
+    case 'too few': {
+      const { n, left, what, goesOn } = trouble;
+      return diagnose('row/too-few', at, { row, n, left, what, goesOn, used: wordUsed(account) });
+    }
     case 'not there':
       if (trouble.join === true)
         return diagnose('join/not-there', at, { row, wanted: trouble.wanted, found: trouble.found });

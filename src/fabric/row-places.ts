@@ -1,6 +1,7 @@
 /** A fabric and the accounts of its rows in, what each row is worked into and what of the row below it leaves out. */
 
 import type { RowAccount, Tally } from '../explain/row-account.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Fabric, FabricRow } from './fabric.ts';
 import { FLAG, INTO, NONE, stitchId, targets } from './fabric.ts';
 
@@ -28,6 +29,8 @@ export interface RowPlaces {
   readonly takes: Taken | null;
   /** Passed on the way, said or not. */
   readonly skips: Unworked;
+  /** Whether the row says that it skips any; otherwise they are merely passed over. */
+  readonly saysSkip: boolean;
   /** Still there behind the last place. */
   readonly leaves: Unworked;
 }
@@ -43,10 +46,11 @@ export function rowPlaces(fabric: Fabric, accounts: readonly RowAccount[]): read
   }
   const byFirst = new Map(accounts.map((account) => [account.first, account]));
   return accounts.map((account) => {
-    if (account.below === 'stated') return { takes: null, skips: NOTHING, leaves: NOTHING };
+    const saysSkip = account.steps.some(({ step }) => skipsIn(step));
+    if (account.below === 'stated') return { takes: null, skips: NOTHING, leaves: NOTHING, saysSkip };
     const row = account.onto ?? -1;
     const onto = byFirst.get(fabric.rows[row]?.first ?? -1) ?? null;
-    return placesOf(fabric, account, onto, row, spaces.get(row) ?? []);
+    return { ...placesOf(fabric, account, onto, row, spaces.get(row) ?? []), saysSkip };
   });
 }
 
@@ -54,7 +58,7 @@ export function rowPlaces(fabric: Fabric, accounts: readonly RowAccount[]): read
 export function placesByRow(fabric: Fabric, accounts: readonly RowAccount[]): (row: FabricRow) => RowPlaces {
   const places = rowPlaces(fabric, accounts);
   const byFirst = new Map(accounts.map(({ first, broken }, i) => [broken ? NONE : first, places[i]]));
-  const none = { takes: null, skips: NOTHING, leaves: NOTHING };
+  const none = { takes: null, skips: NOTHING, leaves: NOTHING, saysSkip: false };
   return ({ first, end }) => (first < end ? byFirst.get(first) : undefined) ?? none;
 }
 
@@ -64,7 +68,7 @@ function placesOf(
   onto: RowAccount | null,
   row: number,
   spaces: readonly Set<number>[],
-): RowPlaces {
+): Omit<RowPlaces, 'saysSkip'> {
   const spaceOf = new Map(spaces.flatMap((chains) => [...chains].map((chain) => [chain, chains] as const)));
   const found = {
     stitches: new Set<number>(),
@@ -122,6 +126,10 @@ function placesOf(
     chains: unworked.chains - leaves.chains,
   };
   return { takes, skips, leaves };
+}
+
+function skipsIn(step: Step): boolean {
+  return step.kind === 'skip' || ('body' in step && step.body.some(skipsIn));
 }
 
 /** The chains of a foundation but for those that stand up at the side of the first row. */

@@ -157,11 +157,11 @@ function toEnd(
     return true;
   // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
   const wrong = worker.trouble;
-  if (failed !== null && (failed.kind !== 'used up' || ends.length === 0)) {
+  if (failed !== null && (!isShort(failed) || ends.length === 0)) {
     restore(worker, last);
     return stuck(worker, failed);
   }
-  if (failed === null && wrong !== null && wrong.kind !== 'used up') {
+  if (failed === null && wrong !== null && !isShort(wrong)) {
     restore(worker, last);
     return stuck(worker, wrong);
   }
@@ -181,6 +181,11 @@ function again(
   restore(worker, start);
   passes(worker, step, n, work);
   return markWorker(worker);
+}
+
+/** Fewer places are left than are asked for: how the passes come out says why. */
+function isShort({ kind }: Trouble): boolean {
+  return kind === 'used up' || kind === 'too few';
 }
 
 /** What follows a repeat takes few passes' room; further back nothing new can fit. */
@@ -211,7 +216,7 @@ function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
   const over = midway ? countOwed(worker.sites ?? [], worker.next, reach(worker)) : leftOver(worker);
   worker.limit = outer;
   if (over === 0) return true;
-  if (failed !== null && failed.kind !== 'used up') return stuck(worker, failed);
+  if (failed !== null && !isShort(failed)) return stuck(worker, failed);
   worker.limit = Math.min(outer, limit);
   const trouble = uneven(trail);
   worker.limit = outer;

@@ -301,6 +301,7 @@ function asksMore(trouble: Worker['trouble']): boolean {
 
 const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
   'used up',
+  'too few',
   'uneven',
   'endless',
   'two senses',

@@ -13,6 +13,7 @@ import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
+import { hasLast, leavesEnough } from './too-few.ts';
 import { endsOnChain } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
 import { siteBelow } from './work-below.ts';
@@ -154,6 +155,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
       return workNextPlaces(worker, step, times, place);
     case 'each':
       if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
+      if (!leavesEnough(worker, place.stop)) return false;
       if (step.shaping !== undefined) return workShaped(worker, step, step.shaping, loopOf(worker, step));
       for (;;) {
         const corner = cornerNext(worker, step, place);
@@ -308,6 +310,7 @@ function workEnds(
 ): boolean {
   const n = howMany(worker, place.n);
   if (place.kind === 'last' && n !== 1) {
+    if (!hasLast(worker, n, place)) return false;
     for (let i = 0; i < n; i += legsOf(step)) if (!workNext(worker, step, times, place.what)) return false;
     return true;
   }
@@ -362,6 +365,7 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
   };
   if (place.kind === 'each') {
     if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: place.span });
+    if (!leavesEnough(worker, place.stop)) return false;
     while (eachGoesOn(worker, place.what, place.stop)) {
       const site = nextSite(worker, place.what, place.span, true);
       if (site === null || !into(site)) return false;

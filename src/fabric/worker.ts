@@ -14,6 +14,16 @@ import type { Site } from './site.ts';
 export type Trouble =
   /** No place of that sort is left. */
   | { readonly kind: 'used up'; readonly wanted: string; readonly span: Span }
+  /** Of the last so many, that many are no longer left. */
+  | {
+      readonly kind: 'too few';
+      readonly n: number;
+      readonly left: number;
+      readonly what: string;
+      /** It goes on up to them, not into them. */
+      readonly goesOn: boolean;
+      readonly span: Span;
+    }
   /** The next place is another sort. */
   | {
       readonly kind: 'not there';

@@ -76,6 +76,7 @@ describe('check --explain', () => {
           'ch 3 is 1, 2 in the first sc, (1 + 5) x 3 = 18, 1 in the next dc, 3 in the last sc: 25 sts',
         spaces: null,
         uses: 'the repeat uses 6, 3 times = 18; the ends use 1 + 6: 25',
+        sides: null,
       },
       stated: null,
       broken: false,

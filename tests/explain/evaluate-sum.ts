@@ -25,6 +25,8 @@ function termValue(term: string): number {
 function left(words: string): number {
   const each = words.match(/^(\d+)(?: \([^()]*\))? in each of (?:the next )?(\d+)/);
   if (each !== null) return Number(each[1]) * Number(each[2]);
+  const corners = words.match(/^(\d+) and (\d+) in each of (\d+) sps?$/);
+  if (corners !== null) return Number(corners[1]) + Number(corners[2]) * Number(corners[3]);
   const over = words.match(/^(\d+) over each (\d+) of (\d+)/);
   if (over !== null) return (Number(over[1]) * Number(over[3])) / Number(over[2]);
   const more = words.match(/^(\d+) (and|less) (\d+)(?: more)?$/);

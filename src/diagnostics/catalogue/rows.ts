@@ -27,6 +27,18 @@ export const rowFaults = {
     why: 'Makers will ask whether the next row is worked with the same side facing; it was worked as if turned.',
     try: 'end it with "turn", or with "do not turn" where that is meant.',
   }),
+  'row/never-turns': ({ part }: { readonly part: string }): Wording => ({
+    severity: 'note',
+    message: `no row of ${part} says to turn; it was worked as if turned after each`,
+    why: 'Most makers will turn, but those who fasten off and begin again at the same side read it so too.',
+    try: 'end the rows with "turn", or say it once in a note.',
+  }),
+  'row/faces': ({ row, face, before, had, turned }: Faces): Wording => ({
+    severity: 'warning',
+    message: `${row} is called ${face}, but ${before} is ${had} and ${turned ? 'is turned' : 'is not turned'}`,
+    why: 'A turn shows the other face: makers would not know which of the two to follow.',
+    try: `call it ${face === 'RS' ? 'WS' : 'RS'}, or look at where the work is turned.`,
+  }),
   'row/no-join': ({ row }: RowOnly): Wording => ({
     severity: 'warning',
     message: `${row} does not join, though the rounds beside it do`,
@@ -78,6 +90,12 @@ export const rowFaults = {
         ? `write ch ${usual}, or say what the further chains are ("counts as ${stitch} and ch ${chains - usual}").`
         : `write ch ${usual}.`,
   }),
+  'chain/too-tall': ({ chains, usual, stitch }: ChainHeight): Wording => ({
+    severity: 'warning',
+    message: `ch ${chains} counts as no stitch and stands before ${stitch}, which takes ch ${usual}`,
+    why: 'It stands above the stitches beside it and leaves a loop at the edge; makers take it for a slip.',
+    try: `write ch ${usual}, or say what the chain counts as.`,
+  }),
   'chain/left-out': (): Wording => ({
     severity: 'warning',
     message: 'this row begins without a chain, though the others that begin with the same stitch have one',
@@ -107,6 +125,13 @@ interface HangsOn {
   readonly rows: number;
   /** The row they hang on; nothing for words outside of rows. */
   readonly cause: string;
+}
+
+interface Faces extends RowOnly {
+  readonly face: 'RS' | 'WS';
+  readonly before: string;
+  readonly had: 'RS' | 'WS';
+  readonly turned: boolean;
 }
 
 interface ChainHeight {

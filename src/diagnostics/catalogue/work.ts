@@ -18,6 +18,12 @@ export const workFaults = {
         : `The row below has ${below} to work into and they are all used${used === null ? '' : `: ${used}`}.`,
     try: 'check how many are skipped, how often the repeat goes, and what the row below makes.',
   }),
+  'row/too-few': ({ row, n, left, what, goesOn, used }: TooFew): Wording => ({
+    severity: 'error',
+    message: `${row} ${goesOn ? 'goes on to' : 'goes into'} the last ${n} ${what}, but ${left === 0 ? 'none is' : left === 1 ? 'only 1 is' : `only ${left} are`} left`,
+    why: `${used === null ? '' : `${sentence(used)}. `}What stands before has used up more of the row below than these words leave room for.`,
+    try: 'check how many are worked before, and what the row below makes.',
+  }),
   'row/twice': ({ row, which }: { readonly row: string; readonly which: string }): Wording => ({
     severity: 'warning',
     message: `${row} works into the ${which} stitch again, and does not say that it means to`,
@@ -205,6 +211,15 @@ interface ChainUnstated {
   readonly counts: boolean;
   /** Chains skipped before the first stitch of row 1, rather than a turning chain. */
   readonly skipped: boolean;
+}
+
+interface TooFew extends RowOnly {
+  readonly n: number;
+  readonly left: number;
+  /** `sts`. */
+  readonly what: string;
+  readonly goesOn: boolean;
+  readonly used: string | null;
 }
 
 interface Unworked extends RowOnly {
