@@ -1,18 +1,18 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
-import { stitchById } from '../stitches/table.ts';
 import { hasFlag } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
 import { noteStep } from './ledger.ts';
-import { LOOPS, makeInto, makeStitch, markCorner } from './make-stitch.ts';
+import { makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
+import { goesToRowEnds, legsOf, loopOf, whatOf } from './step-facts.ts';
 import { hasLast, leavesEnough } from './too-few.ts';
 import { endsOnChain } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
@@ -219,15 +219,6 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
   }
 }
 
-/** A row end named while the work is elsewhere: the side comes next. */
-function goesToRowEnds(worker: Worker, place: Place): boolean {
-  return whatOf(place).kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
-}
-
-function whatOf(place: Place | null): What {
-  return place !== null && 'what' in place ? place.what : { kind: 'st' };
-}
-
 function workSingle(worker: Worker, step: WorkStep, times: number, place: Place): boolean {
   const start = place.kind === 'same' && place.asJoin && worker.into === null ? startOfEdging(worker) : null;
   if (start !== null) return repeatAt(worker, step, times, start);
@@ -391,12 +382,4 @@ function workGroup(worker: Worker, step: GroupStep): boolean {
     if (site === null || !into(site)) return false;
   }
   return true;
-}
-
-function loopOf(worker: Worker, step: WorkStep): number {
-  return LOOPS[step.loop === 'both' ? worker.rowLoop : step.loop];
-}
-
-function legsOf(step: WorkStep): number {
-  return step.stitch.kind === 'stitch' ? stitchById(step.stitch.id).uses : 1;
 }
