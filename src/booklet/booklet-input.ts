@@ -11,6 +11,7 @@ export interface BookletSize {
   /** Finished, as worked out; null where it cannot be told. */
   readonly widthMm: number | null;
   readonly heightMm: number | null;
+  readonly aroundMm: number | null;
   readonly yarn: readonly YarnUse[];
 }
 

@@ -13,7 +13,7 @@ import { yarnUse } from './yarn-use.ts';
 export function measure(pattern: Pattern, fabric: Fabric): Measures {
   const stitches = stitchesToWork(pattern, fabric);
   const { gauge } = pattern;
-  if (gauge === null) return { widthMm: null, heightMm: null, yarn: [], stitches };
+  if (gauge === null) return { widthMm: null, heightMm: null, aroundMm: null, yarn: [], stitches };
   const stitchMm = gauge.overMm / gauge.stitches;
   const edgings = edgingSides(fabric);
   const heightsMm = rowHeights(
@@ -22,10 +22,10 @@ export function measure(pattern: Pattern, fabric: Fabric): Measures {
     pattern.terms,
     edgings.map((sides) => sides !== null),
   );
-  const { widthMm, heightMm } = largestPiece(
+  const { widthMm, heightMm, aroundMm } = largestPiece(
     fabric,
     { heightsMm, widths: rowWidths(fabric), edgings },
     stitchMm,
   );
-  return { widthMm, heightMm, yarn: yarnUse(pattern, fabric, stitchMm), stitches };
+  return { widthMm, heightMm, aroundMm, yarn: yarnUse(pattern, fabric, stitchMm), stitches };
 }

@@ -14,6 +14,8 @@ export interface Measures {
   /** Finished size; null without a gauge, or for a shape whose width cannot be told from it. */
   readonly widthMm: number | null;
   readonly heightMm: number | null;
+  /** Once round a hat, a tube or a basket; null for what lies flat. */
+  readonly aroundMm: number | null;
   readonly yarn: readonly YarnUse[];
   /** Stitches to work, joins and chains left out. */
   readonly stitches: number;

@@ -16,10 +16,12 @@ export interface RowMeasures {
   readonly edgings: readonly (Sides | null)[];
 }
 
+const NOTHING: PieceSize = { widthMm: null, heightMm: null, aroundMm: null };
+
 export function largestPiece(fabric: Fabric, measures: RowMeasures, stitchMm: number): PieceSize {
   const roots = fabric.parts.flatMap((part, index) => (part.onto === null ? [index] : []));
   const sizes = roots.map((root) => pieceSize(fabric, root, measures, stitchMm));
-  const none: PieceSize = { widthMm: null, heightMm: null };
+  const none = NOTHING;
   return sizes.reduce((largest, size) => (areaOf(size) > areaOf(largest) ? size : largest), sizes[0] ?? none);
 }
 
@@ -29,7 +31,7 @@ function areaOf({ widthMm, heightMm }: PieceSize): number {
 
 function pieceSize(fabric: Fabric, root: number, measures: RowMeasures, stitchMm: number): PieceSize {
   const part = fabric.parts[root];
-  if (part === undefined) return { widthMm: null, heightMm: null };
+  if (part === undefined) return NOTHING;
   const parts = partsOf(fabric, root);
   const rows = fabric.rows.flatMap((row, index) => (parts.has(row.part) ? [index] : []));
   // A part may end in a round that edges its rows; what it is shows in how it begins.
@@ -73,6 +75,6 @@ function flatSize(
       heightMm += edging.ends * rowMm;
     }
   }
-  if (widest === 0) return { widthMm: null, heightMm: null };
-  return { widthMm: widest * stitchMm + edgeWidthMm, heightMm };
+  if (widest === 0) return NOTHING;
+  return { widthMm: widest * stitchMm + edgeWidthMm, heightMm, aroundMm: null };
 }

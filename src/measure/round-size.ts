@@ -15,6 +15,8 @@ import { type Fabric, INTO, targets } from '../fabric/fabric.ts';
 export interface PieceSize {
   readonly widthMm: number | null;
   readonly heightMm: number | null;
+  /** Once round what stands up without corners; null for what lies flat. */
+  readonly aroundMm: number | null;
 }
 
 export interface RoundPiece {
@@ -47,13 +49,14 @@ export function roundSize(
   return {
     widthMm: (widest * stitchMm) / aroundPerAcross(piece.corners),
     heightMm: closed ? null : sumOf(standing, heights),
+    aroundMm: piece.corners < 3 ? widest * stitchMm : null,
   };
 }
 
 function flatSize(fabric: Fabric, piece: RoundPiece, radiusMm: number, stitchMm: number): PieceSize {
   const spineMm = piece.start === 'chain' ? spineStitches(fabric, piece.rounds[0]) * stitchMm : 0;
   const [across, high] = piece.start === 'chain' ? [2, 2] : radiiAcross(piece.corners);
-  return { widthMm: spineMm + across * radiusMm, heightMm: high * radiusMm };
+  return { widthMm: spineMm + across * radiusMm, heightMm: high * radiusMm, aroundMm: null };
 }
 
 /** Width and height of a polygon lying on one side, in radii of the circle inside it; of a circle, two and two. */

@@ -3,7 +3,8 @@
 import type { CompiledSize } from '../compiled.ts';
 import type { Measures } from '../measure/measures.ts';
 import type { Pattern, Skill } from '../pattern/pattern.ts';
-import { printCm, printIn, printM } from '../units.ts';
+import { printM } from '../units.ts';
+import { printFinishedSize } from '../wording/finished-size.ts';
 import type { Fact } from './page-data.ts';
 
 /** Craft Yarn Council project levels, with their number of four. */
@@ -13,17 +14,6 @@ const SKILL_NAMES: Readonly<Record<Skill, string>> = {
   intermediate: 'Intermediate (3 of 4)',
   complex: 'Complex (4 of 4)',
 };
-
-/** `15 × 15 cm (6 × 6 in)`; null where neither measure is known. */
-export function finishedSize({ widthMm, heightMm }: Measures): string | null {
-  if (widthMm !== null && heightMm !== null) {
-    const cm = `${withoutUnit(printCm(widthMm))} × ${printCm(heightMm)}`;
-    return `${cm} (${withoutUnit(printIn(widthMm))} × ${printIn(heightMm)})`;
-  }
-  if (widthMm !== null) return `${printCm(widthMm)} (${printIn(widthMm)}) wide`;
-  if (heightMm !== null) return `${printCm(heightMm)} (${printIn(heightMm)}) high`;
-  return null;
-}
 
 export function wholeNumber(n: number): string {
   return new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 }).format(n);
@@ -41,7 +31,7 @@ export function yarnCell(measures: Measures, letter: string): string {
 }
 
 export function sizeFacts(pattern: Pattern, size: CompiledSize): Fact[] {
-  const finished = finishedSize(size.measures);
+  const finished = printFinishedSize(size.measures);
   return [
     ...(finished === null ? [] : [{ name: 'Finished size', value: finished }]),
     ...skillFact(pattern),
@@ -80,7 +70,7 @@ function designerFact(pattern: Pattern): Fact[] {
   return pattern.designer === null ? [] : [{ name: 'Design', value: pattern.designer }];
 }
 
-function withoutUnit(measure: string): string {
+function _withoutUnit(measure: string): string {
   return measure.replace(/ (cm|in)$/, '');
 }
 

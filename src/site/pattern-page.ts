@@ -2,10 +2,11 @@
 
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import { printFinishedSize } from '../wording/finished-size.ts';
 import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { coverLink } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
-import { colophonLines, finishedSize, patternFacts, wholeNumber, yarnCell } from './facts.ts';
+import { colophonLines, patternFacts, wholeNumber, yarnCell } from './facts.ts';
 import type { PatternPage, SizeTable } from './page-data.ts';
 import { partTexts } from './part-text.ts';
 import { materials, pageCautions } from './supplies.ts';
@@ -40,7 +41,7 @@ export function patternPage(compiled: CompiledPattern, pattern: Pattern): Patter
 
 function sizeTable(compiled: CompiledPattern, pattern: Pattern, place: PagePlace): SizeTable {
   const columns: { name: string; cell: (size: (typeof compiled.sizes)[number]) => string }[] = [
-    { name: 'Finished size', cell: ({ measures }) => finishedSize(measures) ?? 'not given' },
+    { name: 'Finished size', cell: ({ measures }) => printFinishedSize(measures) ?? 'not given' },
     ...pattern.yarns.map((yarn) => ({
       name: `Yarn ${yarn.letter}, ${yarn.colour}`,
       cell: ({ measures }: (typeof compiled.sizes)[number]) => yarnCell(measures, yarn.letter),

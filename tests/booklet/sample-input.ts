@@ -41,7 +41,7 @@ export function bareBooklet(): BookletInput {
   const line = { label: 'Row 1', text: 'Ch 2, sc in 2nd ch from hook.', count: '1 st', rows: [0] };
   return {
     pattern: EMPTY,
-    sizes: [{ name: 'one size', widthMm: null, heightMm: null, yarn: [] }],
+    sizes: [{ name: 'one size', widthMm: null, heightMm: null, aroundMm: null, yarn: [] }],
     words: {
       dialect: 'us',
       parts: [{ name: 'Square', make: null, lines: [line] }],
@@ -106,6 +106,7 @@ export function shellBooklet(): BookletInput {
         name: 'small',
         widthMm: 152,
         heightMm: 152,
+        aroundMm: null,
         yarn: [
           { letter: 'A', lengthM: 46, balls: 1, massG: 26 },
           { letter: 'B', lengthM: 11, balls: 1, massG: 6 },
@@ -206,6 +207,7 @@ export function grannyBooklet(): BookletInput {
         name: 'one size',
         widthMm: 110,
         heightMm: 110,
+        aroundMm: null,
         yarn: [{ letter: 'A', lengthM: 21.4, balls: null, massG: null }],
       },
     ],
@@ -292,6 +294,7 @@ export function longBooklet(): BookletInput {
       name,
       widthMm: 150 + index * 30,
       heightMm: index % 7 === 3 ? null : 200 + index * 35,
+      aroundMm: null,
       yarn: [
         { letter: 'A', lengthM: 46 * (index + 1), balls: index + 1, massG: 26 },
         { letter: 'B', lengthM: 11 * (index + 1), balls: 1, massG: 6 },

@@ -17,6 +17,7 @@ const pattern: Pattern = {
 const measures: Measures = {
   widthMm: 150,
   heightMm: 150,
+  aroundMm: null,
   stitches: 999,
   yarn: [
     { letter: 'A', lengthM: 209.2, balls: 2, massG: 116.2 },

@@ -126,6 +126,7 @@ describe('the size of a piece worked in rounds', () => {
     );
     expect(basket.widthMm).toBeCloseTo(300 / Math.PI, 5);
     expect(basket.heightMm).toBeCloseTo(40, 5);
+    expect(basket.aroundMm).toBeCloseTo(300, 5);
   });
 
   test('a tube begun in each chain of a ring is all wall', () => {
@@ -217,6 +218,7 @@ test('without a gauge there are stitches to count, but no size and no yarn', () 
   expect(measure({ ...withGauge({ stitches: 1, rows: 1 }), gauge: null }, fabric)).toEqual({
     widthMm: null,
     heightMm: null,
+    aroundMm: null,
     yarn: [],
     stitches: 20,
   });

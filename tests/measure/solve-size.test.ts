@@ -45,7 +45,13 @@ describe('a wanted size', () => {
   // 6 stitches a repeat and 1, at 16 and 9 over 10 cm; rows odd from 3.
   const measureAt = (repeats: number | null, rows: number | null): Measures | null => {
     if (repeats === null || rows === null || rows < 3 || rows % 2 === 0) return null;
-    return { widthMm: ((6 * repeats + 1) * 100) / 16, heightMm: (rows * 100) / 9, yarn: [], stitches: 0 };
+    return {
+      widthMm: ((6 * repeats + 1) * 100) / 16,
+      heightMm: (rows * 100) / 9,
+      aroundMm: null,
+      yarn: [],
+      stitches: 0,
+    };
   };
 
   test('gives repeats and rows', () => {

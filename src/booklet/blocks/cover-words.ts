@@ -1,13 +1,13 @@
 /** A pattern in, the words at the head of its cover out: title, size and what it is. */
 
 import { mmFromPt } from '../../units.ts';
+import { printFinishedSize } from '../../wording/finished-size.ts';
 import { type BookletInput, sizeName, termsOf } from '../booklet-input.ts';
 import type { Run } from '../break-lines.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
 import { ACCENT, TYPE } from '../page-grid.ts';
 import { type Place, type Setting, setText, type TypeSize } from '../set-text.ts';
 import { type Block, cutStack } from './cut-stack.ts';
-import { printSize } from './finished-size.ts';
 
 /** The largest that sets the title in at most as many lines as given, no word cut, is used; else the smallest. */
 const SMALLEST_TITLE = { fontPt: 17, linePt: 21, lines: 8 } as const;
@@ -68,7 +68,7 @@ function subtitle(input: BookletInput): Run[] {
   const name = sizeName(input);
   const only = input.sizes.length === 1 ? input.sizes[0] : undefined;
   const several = input.sizes.length > 1 ? `In ${input.sizes.length} sizes` : null;
-  const words = [name ? `Size ${name}` : several, only ? printSize(only) : null].filter(
+  const words = [name ? `Size ${name}` : several, only ? printFinishedSize(only) : null].filter(
     (word) => word !== null,
   );
   return words.length > 0 ? [{ text: words.join(', '), face: 'title' }] : [];

@@ -1,25 +1,12 @@
 /** Sizes and their measures in, the finished-size section out: a line for one size, a table for several. */
 
-import { printCm, printIn } from '../../units.ts';
+import { inBoth, printFinishedSize } from '../../wording/finished-size.ts';
 import type { BookletInput, BookletSize } from '../booklet-input.ts';
 import { GAP } from '../page-grid.ts';
 import { paragraphs, plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
 import { table } from '../table.ts';
-
-/** `15 × 20 cm (6 × 8 in)`, one measure where only one is known, null for none. */
-export function printSize({ widthMm, heightMm }: Pick<BookletSize, 'widthMm' | 'heightMm'>): string | null {
-  const known = [widthMm, heightMm].filter((mm) => mm !== null);
-  if (known.length === 0) return null;
-  const across = (print: (mm: number) => string): string =>
-    known
-      .map(print)
-      .join(' × ')
-      .replace(/ (cm|in)(?= ×)/g, '');
-  const only = known.length === 2 ? '' : widthMm === null ? ' high' : ' wide';
-  return `${across(printCm)} (${across(printIn)})${only}`;
-}
 
 export function finishedSize(input: BookletInput, setting: Setting): Strip[] {
   const [first, ...more] = input.sizes;
@@ -28,9 +15,10 @@ export function finishedSize(input: BookletInput, setting: Setting): Strip[] {
 }
 
 function oneSize(size: BookletSize, input: BookletInput, setting: Setting): Strip[] {
-  const measures = printSize(size);
+  const measures = printFinishedSize(size);
   const blocked = input.pattern.gauge?.after === 'blocking' ? ', after blocking' : '';
-  const order = size.widthMm !== null && size.heightMm !== null ? ', width by height' : '';
+  const both = size.widthMm !== null && size.heightMm !== null && size.aroundMm === null;
+  const order = both ? ', width by height' : '';
   const others = input.pattern.sizes.map(({ name }) => name).filter((name) => name !== size.name);
   const lines = [
     ...(measures ? [[{ text: measures, face: 'text-bold' as const }, ...plain(`${order}${blocked}.`)]] : []),
@@ -42,10 +30,12 @@ function oneSize(size: BookletSize, input: BookletInput, setting: Setting): Stri
 }
 
 function manySizes(sizes: readonly BookletSize[], setting: Setting): Strip[] {
-  const print = (mm: number | null): string => (mm === null ? '–' : `${printCm(mm)} (${printIn(mm)})`);
+  const print = (mm: number | null): string => (mm === null ? '–' : inBoth(mm));
+  const round = sizes.some(({ aroundMm }) => aroundMm !== null);
   const rows = sizes.map((size) => [
     { runs: [{ text: size.name, face: 'text-bold' as const }] },
     { runs: plain(print(size.widthMm)) },
+    ...(round ? [{ runs: plain(print(size.aroundMm)) }] : []),
     { runs: plain(print(size.heightMm)) },
   ]);
   const lead = paragraphs(
@@ -58,7 +48,8 @@ function manySizes(sizes: readonly BookletSize[], setting: Setting): Strip[] {
   );
   const columns = [
     { head: 'Size', align: 'start' as const },
-    { head: 'Width', align: 'end' as const },
+    { head: round ? 'Across' : 'Width', align: 'end' as const },
+    ...(round ? [{ head: 'Around', align: 'end' as const }] : []),
     { head: 'Height', align: 'end' as const },
   ];
   return [...lead, ...withSpaceBefore(table(columns, rows, mainColumn(setting), setting), GAP.paragraph)];
