@@ -147,7 +147,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
-  worker.leaves = false;
+  worker.leaves = plan.label === '' && slipsOff(plan.steps);
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =
@@ -177,7 +177,7 @@ function finish(
   const place: RowPlace = {
     file,
     size,
-    row: plan.label,
+    row: nameOf(plan),
     below: below?.stitches ?? null,
     terms: worker.terms,
   };
@@ -200,7 +200,7 @@ function finish(
     const { stated } = plan.line;
     if (stated !== null && plan.checksCount && plan.unit !== null) {
       const nothing = countRow(builder, worker.rowFirst, worker.rowFirst, NONE, firstSpace, worker.row);
-      faults.push(...mismatch(plan.label, stated, nothing, worker, setting, () => null).faults);
+      faults.push(...mismatch(nameOf(plan), stated, nothing, worker, setting, () => null).faults);
     }
     return { ...NOT_MADE, top: below, faults };
   }
@@ -224,14 +224,14 @@ function finish(
   let doubt: number | null = null;
   let off: number | null = null;
   for (const { which, span } of worker.again)
-    faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: plan.label, which }));
+    faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: nameOf(plan), which }));
   if (!foundation) {
-    const left = leftFault(worker, plan, account, setting);
+    const left = leftFault(worker, { ...plan, label: nameOf(plan) }, account, setting);
     if (left !== null) faults.push(left);
     const { stated } = plan.line;
     if (plan.checksCount && stated !== null) {
       const sum = (): string | null => wordStitches(account, worker.terms);
-      const wrong = mismatch(plan.label, stated, made, worker, setting, sum);
+      const wrong = mismatch(nameOf(plan), stated, made, worker, setting, sum);
       faults.push(...softCountFaults(stated, made, worker, setting), ...wrong.faults);
       off = wrong.off;
       if (off !== null) doubt = statedStitches(stated, worker.sizeIndex);
@@ -312,6 +312,18 @@ const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
 /** `sc in each st around, 3 sc in each corner`: how many corners there are no count tells. */
 function meetsCorners(steps: readonly Step[]): boolean {
   return steps.some((step) => step.kind === 'work' && step.corners !== undefined);
+}
+
+/** As faults call it: words outside of rows have no name. */
+function nameOf({ label }: RowPlan): string {
+  return label === '' ? 'this' : label;
+}
+
+/** `Sl st in next st, fasten off`: the end of a piece, which leaves all the rest. */
+function slipsOff(steps: readonly Step[]): boolean {
+  const [only, ...others] = steps.filter(({ kind }) => kind !== 'note' && kind !== 'fasten off');
+  const slips = only?.kind === 'work' && only.stitch.kind === 'stitch' && only.stitch.id === 'sl-st';
+  return slips && others.length === 0 && steps.some(({ kind }) => kind === 'fasten off');
 }
 
 /** A row of which nothing came about. */
