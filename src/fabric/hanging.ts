@@ -26,7 +26,8 @@ export function hangFaults(
     const [first] = run;
     const last = run[run.length - 1];
     if (first === undefined || last === undefined) return [];
-    const facts = { first: first.label, last: last.label, rows: run.length, cause: first.cause };
+    const rows = new Set(run.map(({ label }) => label)).size;
+    const facts = { first: first.label, last: last.label, rows, cause: first.cause };
     return [diagnose('row/hangs-on', { file, span: first.span, sizes: [size] }, facts)];
   });
 }

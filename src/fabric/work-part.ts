@@ -95,7 +95,8 @@ export function workPart(
       passUnread(worker, plan, ground, keep);
       continue;
     }
-    for (const piece of separateFoundation(plan, ground.top)) {
+    // A chain in a row that stands on nothing known is no foundation.
+    for (const piece of ground.lost === null ? separateFoundation(plan, ground.top) : [plan]) {
       worker.row = rows.length;
       if (ground.lost !== null) {
         hung.push({ label: piece.label, span: labelSpan(piece), cause: ground.lost.label });

@@ -148,7 +148,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
-  worker.leaves = false;
+  worker.leaves = plan.label === '' && slipsOff(plan.steps);
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =
@@ -313,6 +313,13 @@ const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
 /** `sc in each st around, 3 sc in each corner`: how many corners there are no count tells. */
 function meetsCorners(steps: readonly Step[]): boolean {
   return steps.some((step) => step.kind === 'work' && step.corners !== undefined);
+}
+
+/** `Sl st in next st, fasten off`: the end of a piece, which leaves all the rest. */
+function slipsOff(steps: readonly Step[]): boolean {
+  const [only, ...others] = steps.filter(({ kind }) => kind !== 'note' && kind !== 'fasten off');
+  const slips = only?.kind === 'work' && only.stitch.kind === 'stitch' && only.stitch.id === 'sl-st';
+  return slips && others.length === 0 && steps.some(({ kind }) => kind === 'fasten off');
 }
 
 /** A row of which nothing came about. */

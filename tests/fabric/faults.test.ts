@@ -109,6 +109,35 @@ describe('what is named has to be there', () => {
     expect(faultsOf(HEAD + row)).toEqual([fault]);
   });
 
+  test('words outside of rows are "this"', () => {
+    expect(faultsOf(`${HEAD}Ch 1, sc in next 11 sts.`)).toEqual([
+      'row/unworked: this leaves 1 of the 12 stitches below unworked',
+    ]);
+  });
+
+  test('a slip stitch before the yarn is cut leaves the rest, but a row of them does not', () => {
+    expect(faultsOf(`${HEAD}Sl st in next st, fasten off.`)).toEqual([]);
+    expect(faultsOf(`${HEAD}Row 2: Sl st in next 11 sts, fasten off.`)).toEqual([
+      'row/unworked: Row 2 leaves 1 of the 12 stitches below unworked',
+    ]);
+  });
+
+  test.each([
+    ['Row 2: Ch 1, sc in next 10 sts, hdc in last 4 sts.', 'goes into the last 4 sts, but only 2 are left'],
+    ['Row 2: Ch 1, hdc in last 20 sts.', 'goes into the last 20 sts, but only 12 are left'],
+    [
+      'Row 2: Ch 1, sc in next 11 sts, hdc in each st to last 3 sts, sc in last st.',
+      'goes on to the last 3 sts, but only 1 is left',
+    ],
+    ['Row 2: Ch 1, sc in next 12 sts, hdc in last 2 sts.', 'goes into the last 2 sts, but none is left'],
+  ])('%s', (row, fault) => {
+    expect(faultsOf(HEAD + row)).toEqual([`row/too-few: Row 2 ${fault}`]);
+    // What comes out is no fault.
+    expect(
+      faultsOf(`${HEAD}Row 2: Ch 1, sc in next 9 sts, hdc in each st to last 3 sts, sc in last 3 sts.`),
+    ).toEqual([]);
+  });
+
   test('in UK terms it is told in UK terms', () => {
     const work =
       '13 ch.\nRow 1: Dc in 2nd ch from hook and in each ch across. (12 dc)\nRow 2: 1 ch, dc in next tr.';
