@@ -109,9 +109,9 @@ describe('what is named has to be there', () => {
     expect(faultsOf(HEAD + row)).toEqual([fault]);
   });
 
-  test('words outside of rows are "this"', () => {
+  test('words outside of rows are "this line"', () => {
     expect(faultsOf(`${HEAD}Ch 1, sc in next 11 sts.`)).toEqual([
-      'row/unworked: this leaves 1 of the 12 stitches below unworked',
+      'row/unworked: this line leaves 1 of the 12 stitches below unworked',
     ]);
   });
 
