@@ -7,6 +7,7 @@
 import { unprintableCharacters } from './booklet/unprintable.ts';
 import { chartParts } from './chart/chart-parts.ts';
 import type { PartChart } from './chart/part-chart.ts';
+import { schematics } from './chart/schematic.ts';
 import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
@@ -177,6 +178,7 @@ function compiledSize(
     };
   };
   const measures = once(() => measure(pattern, fabric));
+  const outlined = once(() => schematics(pattern, fabric, pattern.title));
   return {
     size,
     slug,
@@ -186,6 +188,9 @@ function compiledSize(
       return measures();
     },
     words: lazyWords((dialect) => wordPattern(pattern, fabric, dialect, index)),
+    get schematics() {
+      return outlined();
+    },
     charts: chartsFor(false),
     leftHandedCharts: chartsFor(true),
   };

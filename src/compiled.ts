@@ -8,6 +8,7 @@ import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
+import type { Scene } from './scene/scene.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 export type ChartsByTerms = Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
@@ -21,6 +22,8 @@ export interface CompiledSize {
   readonly accounts: readonly RowAccount[];
   readonly measures: Measures;
   readonly words: Readonly<Record<DialectKey, WordedPattern>>;
+  /** Outlines with their measures, of pieces made in straight rows. */
+  readonly schematics: readonly Scene[];
   readonly charts: ChartsByTerms;
   /** The same turned over. */
   readonly leftHandedCharts: ChartsByTerms;

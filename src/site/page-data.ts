@@ -133,10 +133,19 @@ export interface Download {
   readonly href: string;
 }
 
+/** The outline of one piece with its measures. */
+export interface Schematic {
+  readonly svg: Markup;
+  readonly title: string;
+  /** The measures in words. */
+  readonly words: string;
+}
+
 export interface SizePage extends PatternText {
   readonly sizeName: string;
   /** Address of its picture, or null. */
   readonly cover: string | null;
+  readonly schematics: readonly Schematic[];
   readonly sizeLinks: readonly Link[];
   readonly termLinks: readonly Link[];
   readonly sectionLinks: readonly Link[];

@@ -2,6 +2,7 @@
 
 import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
@@ -18,6 +19,7 @@ import { materials, pageCautions } from './supplies.ts';
 const SECTIONS = [
   ['Materials', 'materials'],
   ['Abbreviations', 'abbreviations'],
+  ['Measures', 'measures'],
   ['Instructions', 'instructions'],
   ['To print and keep', 'downloads'],
 ] as const;
@@ -53,6 +55,11 @@ function sizePage(
     terms,
     facts: sizeFacts(pattern, size),
     cover: coverLink(compiled, pattern, size, place),
+    schematics: size.schematics.map((scene, i) => ({
+      svg: paintSvg(scene, { idPrefix: `measures-${i + 1}` }),
+      title: scene.title,
+      words: scene.alternative,
+    })),
     sizeLinks: compiled.sizes.map((other) => ({
       text: other.size.name,
       href: linkTo(
@@ -68,9 +75,11 @@ function sizePage(
       href: linkTo(place, other === own ? folder : [...folder, other]),
       current: other === key,
     })),
-    sectionLinks: SECTIONS.filter(([, id]) => id !== 'abbreviations' || words.abbreviations.length > 0).map(
-      ([text, id]) => ({ text, href: `#${id}`, current: false }),
-    ),
+    sectionLinks: SECTIONS.filter(
+      ([, id]) =>
+        (id !== 'abbreviations' || words.abbreviations.length > 0) &&
+        (id !== 'measures' || size.schematics.length > 0),
+    ).map(([text, id]) => ({ text, href: `#${id}`, current: false })),
     materials: materials(pattern, size, terms),
     ...pageCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),
