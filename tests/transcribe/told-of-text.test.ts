@@ -57,3 +57,12 @@ test('a word that the list leaves out is shown where it is used', () => {
   );
   expect(text.slice(found?.span.start, found?.span.end)).toBe('hdc');
 });
+
+test.each([
+  ['sl st = slip stitch', []],
+  ['sk = skip', ['text/abbreviation-unlisted', 'text/abbreviation-unused']],
+])('what "st" is, is said with the slip stitch: %s', (line, codes) => {
+  const text = `Mat\nUS terms\n\nAbbreviations\nch = chain\nsc = single crochet\nrep = repeat\n${line}\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12 sc)\nRow 2: Ch 1, sc in first st, *sc in next st; rep from * across. Sl st in side of last sc. (12 sc)\n`;
+  const found = compileText({ file: 'mat.txt', text }, 'mat').diagnostics.map(({ code }) => code);
+  expect(found.filter((code) => code.startsWith('text/abbreviation')).toSorted()).toEqual(codes);
+});
