@@ -104,6 +104,8 @@ export type Place =
   | {
       readonly kind: 'of-group';
       readonly nth: number | 'center';
+      /** `of any 5-dc group`, where yarn is joined anew. */
+      readonly any?: true;
       readonly n: number;
       readonly what: What;
       readonly span: Span;
