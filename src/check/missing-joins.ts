@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
-import { FLAG } from '../fabric/fabric.ts';
+import { FLAG, stitchId } from '../fabric/fabric.ts';
 import type { Line } from '../notation/line.ts';
 import type { Publication } from './publication.ts';
 
@@ -39,11 +39,16 @@ function lacksJoin(
   before: FabricRow | undefined,
   after: FabricRow | undefined,
 ): boolean {
-  if (row.closing !== 'spiral' || row.side === null) return false;
+  if (row.closing !== 'spiral' || row.side === null || endsFastened(fabric, row)) return false;
   const isJoined = (other: FabricRow | undefined): other is FabricRow =>
     other?.closing === 'joined' && other.part === row.part && other.side !== null && other.unit === 'round';
   // A spiral too may end with a join, but none of its rounds begins with a chain.
   return isJoined(before) || (isJoined(after) && rises(fabric, after));
+}
+
+/** Its last stitch is a slip stitch into the round below, as the last petal's is: it holds the end down. */
+function endsFastened(fabric: Fabric, { first, end }: FabricRow): boolean {
+  return end > first && stitchId(fabric, end - 1) === 'sl-st';
 }
 
 /** Among the first few stitches, behind slip stitches to where it starts, is a turning chain. */

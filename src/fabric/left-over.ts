@@ -24,7 +24,7 @@ export function leftFault(
   { file, size }: { readonly file: string; readonly size: string },
 ): Diagnostic | null {
   const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null || worker.leaves) return null;
+  if (sites === null || worker.leaves || isLoop(line, steps)) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
   if (left === 0) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
@@ -43,6 +43,23 @@ export function leftFault(
       used: wordUsed(account),
     },
   );
+}
+
+/**
+ * `Hanging loop: ch 12, sl st in same st as join. Fasten off.`: a chain that goes back to where the yarn stands, under a
+ * name and no number. Behind it the yarn is cut, so nothing is left for a row to come.
+ */
+function isLoop({ label, stated }: Line, steps: readonly Step[]): boolean {
+  const numbered = label !== null && label.kind !== 'named';
+  if (numbered || stated !== null || steps.at(-1)?.kind !== 'fasten off') return false;
+  const works = steps.slice(0, -1).filter(({ kind }) => kind !== 'note');
+  const [chain, close, ...more] = works;
+  return chain?.kind === 'chain' && more.length === 0 && close !== undefined && staysPut(close);
+}
+
+function staysPut(step: Step): boolean {
+  const slips = step.kind === 'join' || step.kind === 'work';
+  return slips && step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place?.kind === 'same';
 }
 
 /** The places below as they stood when the row was done with them. */

@@ -13,7 +13,7 @@ import { stuck } from './worker.ts';
 /** The 3rd, or the middle, of the next 5 dc, which stand in one place: they are passed together. */
 export function siteOfGroup(worker: Worker, place: Extract<Place, { kind: 'of-group' }>): Site | null {
   const { sites } = worker;
-  const first = groupStart(worker, place);
+  const first = place.any === true ? anyGroup(worker, place) : groupStart(worker, place);
   if (sites === null || first < 0) return null;
   const chosen = place.nth === 'center' ? (place.n - 1) / 2 : place.nth - 1;
   const site = sites[first + chosen];
@@ -26,8 +26,30 @@ export function siteOfGroup(worker: Worker, place: Extract<Place, { kind: 'of-gr
     return null;
   }
   passPlace(worker, first + chosen);
+  // Where yarn is joined anew the work goes on from there.
+  if (place.any === true) return site;
   worker.next = Math.max(worker.next, first + place.n);
   return site;
+}
+
+/** The first place of the round where just so many of a stitch stand on one foot; -1 with the trouble noted. */
+function anyGroup(worker: Worker, { n, what, span }: Extract<Place, { kind: 'of-group' }>): number {
+  const sites = worker.sites ?? [];
+  for (let i = 0; i < sites.length; i += 1) {
+    if (!isIn(sites[i], what)) continue;
+    const end = groupEnd(sites, i, sites.length, what);
+    if (end - i === n) return i;
+    i = end - 1;
+  }
+  stuck(worker, { kind: 'used up', wanted: `${n}-${describeWhat(what, worker.terms)} group`, span });
+  return -1;
+}
+
+function groupEnd(sites: readonly Site[], first: number, limit: number, what: What): number {
+  const foot = sites[first]?.foot;
+  let end = first;
+  while (end < limit && sites[end]?.foot === foot && isIn(sites[end], what)) end += 1;
+  return end;
 }
 
 /** Where just so many of a stitch with one foot come next; -1 with the trouble noted. */
@@ -35,9 +57,7 @@ function groupStart(worker: Worker, place: Extract<Place, { kind: 'of-group' }>)
   const first = findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (sites === null || first < 0) return -1;
-  const foot = sites[first]?.foot;
-  let end = first;
-  while (end < reach(worker) && sites[end]?.foot === foot && isIn(sites[end], place.what)) end += 1;
+  const end = groupEnd(sites, first, reach(worker), place.what);
   if (end - first === place.n) return first;
   stuck(worker, {
     kind: 'not there',

@@ -1,8 +1,9 @@
 /** The space that the turning chain of the row below leaves beside its first stitch: `in turning ch-2 sp`, `in tch sp`. */
 
-import type { Place } from '../notation/tree.ts';
+import { abbreviation } from '../notation/describe-what.ts';
+import type { NoteStep, Place, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { hasFlag } from './builder.ts';
+import { hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
 import { countOwed, countSpaces, passPlace } from './find-site.ts';
@@ -48,8 +49,26 @@ export function turningSpace(worker: Worker, place: Extract<Place, { kind: 'of-c
   return plainSite('gap', chain.end - 1, 'ch');
 }
 
+/** Whether the row has come to what is said of its last stitch. */
+export function endsAsSaid(worker: Worker, endsOn: NonNullable<NoteStep['endsOn']>, span: Span): boolean {
+  return endsOn === 'turning chain' ? endsOnChain(worker, span) : endsOnJoin(worker, endsOn.join, span);
+}
+
+/** The stitch of the join is the last that the round comes to where none is left. */
+function endsOnJoin(worker: Worker, id: string, span: Span): boolean {
+  const { sites, builder, next, last, round } = worker;
+  const left = countOwed(sites ?? [], next, sites?.length ?? 0);
+  const made = kindId(builder, builder.kind.length - 1);
+  if (round && left === 0 && made === id) return true;
+  const wanted = `last ${abbreviation(id, worker.terms)} in the st of the join`;
+  const site = sites?.[left > 0 ? next : last];
+  const found =
+    left > 0 && site !== undefined ? describeSite(site, worker.terms) : abbreviation(made, worker.terms);
+  return stuck(worker, { kind: 'not there', wanted, found, nth: (left > 0 ? next : last) + 1, span });
+}
+
 /** `working last dc in top of tch`: whether the row has come to the turning chain; the trouble is noted where it has not. */
-export function endsOnChain(worker: Worker, span: Span): boolean {
+function endsOnChain(worker: Worker, span: Span): boolean {
   const { sites, builder, last } = worker;
   const site = sites?.[last];
   if (site === undefined || site.kind !== 'stitch' || hasFlag(builder, site.node, FLAG.turningChain))
@@ -92,4 +111,19 @@ function run(from: number, to: number, step: 1 | -1, holds: (index: number) => b
 function behindChain(sites: readonly Site[], { end }: ChainRange): number {
   const space = sites.find(({ node, space }) => space !== NONE && node === end)?.space;
   return space === undefined ? -1 : sites.findIndex((site) => site.space === space);
+}
+
+/** `dc in each dc across, dc in top of tch`: the turning chain is left for its own words. */
+export function leavesTurningChain(step: Step, next: Step | undefined): boolean {
+  const each = step.kind === 'work' && step.place?.kind === 'each' && step.place.stop.kind === 'end';
+  return each && next?.kind === 'work' && next.place?.kind === 'of-chain';
+}
+
+/** Index of the counted turning chain at the end of the row below; past its end when there is none. */
+export function turningChainAt(worker: Worker): number {
+  const { sites, builder } = worker;
+  const last = (sites?.length ?? 0) - 1;
+  const site = sites?.[last];
+  const turning = site?.kind === 'stitch' && hasFlag(builder, site.node, FLAG.turningChain);
+  return turning ? last : last + 1;
 }

@@ -1,7 +1,6 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
-import { hasFlag } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace } from './find-site.ts';
@@ -14,8 +13,9 @@ import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { goesToRowEnds, legsOf, loopOf, whatOf } from './step-facts.ts';
 import { hasLast, leavesEnough } from './too-few.ts';
-import { endsOnChain } from './turning-space.ts';
+import { endsAsSaid, leavesTurningChain, turningChainAt } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
+import { stepsBack, workBack } from './work-back.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
@@ -39,6 +39,12 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     worker.effort += 1;
     if (worker.effort > MOST_EFFORT) return stuck(worker, { kind: 'too many', span: step.span });
     noteStep(worker, step);
+    const back = step.kind === 'chain' ? stepsBack(worker, steps, i) : 0;
+    if (back > 0) {
+      if (!workBack(worker, steps.slice(i, i + back))) return false;
+      i += back - 1;
+      continue;
+    }
     // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
     if (step.kind === 'repeat' || step.kind === 'bracket') {
       const following = steps.slice(i + 1);
@@ -57,21 +63,6 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     if (!done) return false;
   }
   return true;
-}
-
-/** `dc in each dc across, dc in top of tch`: the turning chain is left for its own words. */
-function leavesTurningChain(step: Step, next: Step | undefined): boolean {
-  const each = step.kind === 'work' && step.place?.kind === 'each' && step.place.stop.kind === 'end';
-  return each && next?.kind === 'work' && next.place?.kind === 'of-chain';
-}
-
-/** Index of the counted turning chain at the end of the row below; past its end when there is none. */
-function turningChainAt(worker: Worker): number {
-  const { sites, builder } = worker;
-  const last = (sites?.length ?? 0) - 1;
-  const site = sites?.[last];
-  const turning = site?.kind === 'stitch' && hasFlag(builder, site.node, FLAG.turningChain);
-  return turning ? last : last + 1;
 }
 
 function workStep(
@@ -116,7 +107,7 @@ function workStep(
     case 'note':
       noteMarker(worker, step.text);
       noteChains(worker, step.text);
-      return step.endsOn === undefined || endsOnChain(worker, step.span);
+      return step.endsOn === undefined || endsAsSaid(worker, step.endsOn, step.span);
   }
 }
 

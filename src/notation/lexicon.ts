@@ -61,8 +61,21 @@ function specialBranch(terms: Terms, specials: readonly string[], fullNames: rea
   for (const { full, name } of fullNames)
     if (OWN_WORDS.test(full) && !LED_BY.test(full) && longest(TABLES[terms], tokenise(full), 0) === null)
       addName(branch, full, { kind: 'special', name });
+  for (const { full, name } of onlyOnesOfAKind(fullNames))
+    if (longest(TABLES[terms], tokenise(full), 0) === null) addName(branch, full, { kind: 'special', name });
   addPlurals(branch);
   return branch;
+}
+
+/** `3-dc cluster (cl)` is `cluster` as well where the pattern has no other; its beginning cluster is one of them. */
+function onlyOnesOfAKind(fullNames: readonly FullName[]): FullName[] {
+  const kinds = fullNames
+    .filter(({ name }) => !/^beg/i.test(name))
+    .flatMap(({ full, name }) => {
+      const last = /^\d+-[a-z]+ ([a-z]+)$/i.exec(full)?.[1];
+      return last === undefined ? [] : [{ full: last, name }];
+    });
+  return kinds.filter(({ full }) => kinds.filter((other) => other.full === full).length === 1);
 }
 
 const OWN_WORDS = /^[a-z]+(?:[ -][a-z]+){0,3}$/i;

@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
-import { readGrowth } from './read-note.ts';
+import { readGrowth, readLeave } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { reportUnread } from './report-unread.ts';
 import type { Step } from './tree.ts';
@@ -25,6 +25,8 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   const growth = readBracketedGrowth(cursor);
   if (growth !== null) return [growth];
+  const left = LEAVING.has(wordAt(cursor, 1)) ? readLeft(cursor, from) : null;
+  if (left !== null) return left;
   // What begins with one of these is work, whatever follows.
   if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
@@ -52,6 +54,24 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
+
+/** `(Leave the sc of R9 unworked.)` tells of stitches passed on the way; what is left at the end is said to be so. */
+function readLeft(cursor: Cursor, from: number): readonly Step[] | null {
+  cursor.at += 1;
+  const left = readLeave(cursor);
+  if (peek(cursor).kind === 'stop') cursor.at += 1;
+  if (peek(cursor).kind !== 'close') {
+    cursor.at = from;
+    return null;
+  }
+  const atEnd = left.kind === 'leave' && LAST_LEFT.has(wordAt(cursor, 2 + from - cursor.at));
+  cursor.at += 1;
+  if (atEnd) return [left];
+  return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+}
+
+const LEAVING = new Set(['leave', 'leaving']);
+const LAST_LEFT = new Set(['rem', 'remaining', 'rest', 'last']);
 
 /** What begins words about the work. */
 const TELLING = new Set([

@@ -110,6 +110,33 @@ export function readLastWorked(cursor: Cursor): NoteStep | null {
   return null;
 }
 
+/** `the last slip stitch goes in the stitch where you joined`: said of what the row has come to, it works nothing more. */
+export function readLastGoes(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  const last = takeWords(cursor, 'the', 'last');
+  const stitch = last ? readStitchName(cursor) : null;
+  const goes = takeAny(cursor, 'goes', 'is', 'will', 'should');
+  if (goes !== 'goes') takeAny(cursor, 'be', 'go');
+  takeAny(cursor, 'worked', 'made');
+  if (goes !== null && stitch?.kind === 'stitch' && takeWhereJoined(cursor) && atBoundary(cursor))
+    return {
+      kind: 'note',
+      text: textSince(cursor, from),
+      endsOn: { join: stitch.id },
+      span: spanSince(cursor, from),
+    };
+  cursor.at = from;
+  return null;
+}
+
+/** `in the stitch where you joined`, `in same st as join`. */
+function takeWhereJoined(cursor: Cursor): boolean {
+  const place = readPlace(cursor)?.place;
+  if (place?.kind === 'same') return place.asJoin;
+  if (place?.kind !== 'next' || place.here !== true || place.what.kind !== 'st') return false;
+  return takeWords(cursor, 'where', 'you', 'joined') || takeWords(cursor, 'of', 'the', 'join');
+}
+
 /** `on the other side of the chain`, `along the other side of ch`: the way the next steps go. */
 export function readFarEdge(cursor: Cursor): AlongStep | null {
   const from = cursor.at;

@@ -41,8 +41,9 @@ function read(cursor: Cursor, from: number): Place | null {
       : null;
   if (chain !== null && nth !== null)
     return { kind: 'of-chain', nth, ...chain, span: spanSince(cursor, from) };
-  const pick = takeAny(cursor, 'next', 'last', 'first');
+  const pick = takeAny(cursor, 'next', 'last', 'first', 'any');
   const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, from);
+  if (pick === 'any') return group?.kind === 'of-group' ? { ...group, any: true } : null;
   if (group !== null) return group;
   if (what === null) return null;
   const whole: What | null = readWhat(cursor);

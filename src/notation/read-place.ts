@@ -127,7 +127,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (!asJoin) takeLastMade(cursor);
     return { kind: 'same', what, asJoin, span: spanSince(cursor, from) };
   }
-  if (wordAt(cursor) === 'first' && wordAt(cursor, 1) === 'of') return readOneOf(cursor, from, start);
+  // `first dc of any 5-dc group` as much as `first of 5 dc`.
+  const ofOne = wordAt(cursor, 2) === 'of' && wordAt(cursor, 3) === 'any' ? 2 : 1;
+  if (wordAt(cursor) === 'first' && wordAt(cursor, ofOne) === 'of') return readOneOf(cursor, from, start);
   const justMade = wordAt(cursor) === 'last' ? readLastMade(cursor, from) : null;
   if (justMade !== null) return justMade;
   const end = takeAny(cursor, 'first', 'last');

@@ -21,12 +21,22 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
     return null;
   }
   takePurpose(cursor);
+  takeOnRound(cursor);
   if (takeAny(cursor, 'behind') !== null) {
     // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+}
+
+/** `skip 1 stitch on the ring`, behind chains worked along on their own: it is the round below again. */
+function takeOnRound(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'on', 'of') === null) return;
+  takeAny(cursor, 'the');
+  const round = takeAny(cursor, 'ring', 'circle', 'round', 'rnd') !== null;
+  if (!round || !atBoundary(cursor)) cursor.at = start;
 }
 
 /** `for thumb`, `for back neck`: what the stitches that are skipped will be. */

@@ -16,7 +16,7 @@ import {
   wordAt,
 } from './cursor.ts';
 import { readChain } from './read-chain.ts';
-import { readEvenly, readFarEdge, readLastWorked, readWorking } from './read-edge.ts';
+import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
@@ -55,6 +55,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
   ...entries(['on', 'along'], readFarEdge),
+  ...entries(['the'], readLastGoes),
   ...entries(
     [
       'place',
@@ -134,7 +135,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
     const next = wordAt(cursor, 1);
     if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next))
       cursor.at += 1;
-    if (reader === undefined) reportUnknownWord(cursor);
+    if (reader === undefined || reader === readLastGoes) reportUnknownWord(cursor);
     else {
       // The word is known, what it is used for here is not.
       skipStep(cursor);

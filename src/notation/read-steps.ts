@@ -7,7 +7,7 @@ import type { StatedCount } from './line.ts';
 import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
-import type { GroupStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
+import type { GroupStep, JoinStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -79,6 +79,11 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
 
 function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
+  const anew = step.kind === 'join' ? joinsAnew(cursor, steps, step) : null;
+  if (anew !== null) {
+    steps.push(anew);
+    return;
+  }
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
   if (ring !== null) steps.push(ring);
   else if (step.kind === 'shape') shapeLast(cursor, steps, step);
@@ -108,6 +113,20 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** `Join with sc in first dc of any 5-dc group` where a row begins: yarn is joined there, and nothing is closed. */
+function joinsAnew(
+  cursor: Cursor,
+  steps: readonly Step[],
+  { stitch, place, ring, span }: JoinStep,
+): Step | null {
+  if (ring || place === null || steps.some(({ kind }) => kind !== 'yarn' && kind !== 'note')) return null;
+  const anywhere = place.kind === 'any' || (place.kind === 'of-group' && place.any === true);
+  const said = steps.findLast((step) => step.kind === 'yarn');
+  const [only, second] = cursor.context.yarns;
+  const yarn = said?.yarn ?? (second === undefined ? (only ?? null) : null);
+  return anywhere ? { kind: 'yarn', action: 'join', yarn, stitch, place, span } : null;
 }
 
 /** What a step works, as it is worked where it is met. */

@@ -104,6 +104,8 @@ export type Place =
   | {
       readonly kind: 'of-group';
       readonly nth: number | 'center';
+      /** `of any 5-dc group`, where yarn is joined anew. */
+      readonly any?: true;
       readonly n: number;
       readonly what: What;
       readonly span: Span;
@@ -390,8 +392,8 @@ export interface NoteStep {
   readonly text: string;
   /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
   readonly adds?: Num;
-  /** `working last dc in top of tch`: what the row's last stitch went into. */
-  readonly endsOn?: 'turning chain';
+  /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
+  readonly endsOn?: 'turning chain' | { readonly join: string };
   /** `with RS facing`: the side the row is worked from. */
   readonly facing?: 'RS' | 'WS';
   readonly span: Span;

@@ -72,8 +72,16 @@ function unusedEntries({ entries, terms, specials, elsewhere }: ListAsked): Stit
 
 function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
   const names = entries.flatMap(({ name, fullName }) => (fullName === null ? [name] : [name, fullName]));
+  // "sl st - slip stitch" says what "st" is as well.
+  const slip = stitchNamed('sl st', terms)?.id;
+  const inside = names.some((name) => stitchNamed(name, terms)?.id === slip && /\bst\b/i.test(name))
+    ? ['st']
+    : [];
   const ids = new Set(
-    names.flatMap((name) => [stitchNamed(name, terms)?.id, findAbbreviation(name, terms)?.id]),
+    [...names, ...inside].flatMap((name) => [
+      stitchNamed(name, terms)?.id,
+      findAbbreviation(name, terms)?.id,
+    ]),
   );
   const stitches = STITCHES.filter(({ family, id }) => PLAIN.has(family) && !ids.has(id)).map(
     (row) => termsOf(row, terms).abbr,

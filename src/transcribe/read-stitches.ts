@@ -246,7 +246,7 @@ function addOwn(
   }
   reading.specials.push({
     name,
-    fullName: meaning.toLowerCase().replace(/[.;,]+$/, ''),
+    fullName: (entry.fullName ?? meaning).toLowerCase().replace(/[.;,]+$/, ''),
     work,
     how: null,
     span: entry.span,

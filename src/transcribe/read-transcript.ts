@@ -162,7 +162,7 @@ function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass, balls }: 
 
 /** Where the values stand in the pasted text, under the paths they would have in a pattern file. */
 function placesOf(transcript: Transcript): ReadonlyMap<string, Span> {
-  const { about, hook, gauge, yarns, sizes, specials, notes, finishing } = transcript;
+  const { about, hook, gauge, yarns, notions, sizes, specials, notes, finishing } = transcript;
   const places = new Map<string, Span>();
   const put = (path: string, span: Span | undefined): void => {
     if (span !== undefined) places.set(path, span);
@@ -174,6 +174,7 @@ function placesOf(transcript: Transcript): ReadonlyMap<string, Span> {
     put(`yarn.${letter}`, span);
     if (weight !== null) put(`yarn.${letter}.weight`, span);
   }
+  for (const [i, { span }] of notions.entries()) put(`notions.${i}`, span);
   for (const [i, { span }] of sizes.entries()) put(`sizes.${i}`, span);
   for (const { name, how, span } of specials) if (how !== null) put(`special.${name}.how`, span);
   for (const [i, { span }] of notes.entries()) put(`notes.${i}`, span);

@@ -379,3 +379,32 @@ allow: ${allow}
     expect(all('yarn/unused')).toEqual(['warning yarn/unused', 'error file/wrong-kind']);
   });
 });
+
+describe('a finished size in a sentence of a pasted text asks for a gauge', () => {
+  const said = (line: string) =>
+    compileText(
+      {
+        file: 'mat.txt',
+        text: `Mat\nUS terms\n\n${line}\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\n`,
+      },
+      'mat',
+    ).diagnostics.map(({ code }) => code);
+
+  test.each([
+    ['You need: worsted cotton, a needle. The mat is around 4 and a half inches across.', true],
+    ['The mat comes out about 9 inches square.', true],
+    ['The mat comes out about 9 inches square. Gauge is not important.', false],
+    ['One square is 13 cm across.', false],
+    ['The yarn is sold in cakes 9 inches across town.', false],
+    ['Rounds 1-4 = 10 cm across.', false],
+  ])('%s: %s', (line, asks) => expect(said(line).includes('gauge/missing')).toBe(asks));
+});
+
+test('a round that ends in a slip stitch into the round below needs no join', () => {
+  const rounds = (end: string) =>
+    codes({
+      work: `Rnd 1: Ch 1, 10 sc in magic ring, join with sl st in first sc. (10 sc)\nRnd 2: *Ch 3, dc in next st, ${end}; rep from * around. Fasten off.`,
+    }).filter((code) => code === 'row/no-join');
+  expect(rounds('sl st in next st')).toEqual([]);
+  expect(rounds('sc in next st')).toEqual(['row/no-join']);
+});

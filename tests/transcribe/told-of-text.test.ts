@@ -57,3 +57,21 @@ test('a word that the list leaves out is shown where it is used', () => {
   );
   expect(text.slice(found?.span.start, found?.span.end)).toBe('hdc');
 });
+
+test.each([
+  ['sl st = slip stitch', []],
+  ['sk = skip', ['text/abbreviation-unlisted', 'text/abbreviation-unused']],
+])('what "st" is, is said with the slip stitch: %s', (line, codes) => {
+  const text = `Mat\nUS terms\n\nAbbreviations\nch = chain\nsc = single crochet\nrep = repeat\n${line}\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12 sc)\nRow 2: Ch 1, sc in first st, *sc in next st; rep from * across. Sl st in side of last sc. (12 sc)\n`;
+  const found = compileText({ file: 'mat.txt', text }, 'mat').diagnostics.map(({ code }) => code);
+  expect(found.filter((code) => code.startsWith('text/abbreviation')).toSorted()).toEqual(codes);
+});
+
+test.each([
+  ['6 clusters', []],
+  ['7 clusters', ['count/mismatch']],
+])('a stitch described as "3-dc cluster (cl)" is counted as a cluster: %s', (count, codes) => {
+  const text = `Mat\nUS terms\n\nSpecial stitches\n3-dc cluster (cl): [Yo, insert hook in st, yo, pull up a loop, yo, pull through 2 loops] 3 times in same st, yo, pull through all 4 loops on hook.\n\nRnd 1: 6 sc in magic ring, join with sl st in first sc. (6 sc)\nRnd 2: Ch 2, *cl in next sc, ch 2; rep from * around, join with sl st in first cl. [${count}, 6 ch-2 sps]\n`;
+  const found = compileText({ file: 'mat.txt', text }, 'mat').diagnostics;
+  expect(found.filter(({ severity }) => severity === 'error').map(({ code }) => code)).toEqual(codes);
+});
