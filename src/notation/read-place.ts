@@ -9,7 +9,7 @@ import { readLoop } from './read-loop.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
-import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
+import { readAsJoin, readLastMade, readSpaceJustMade, takeLastMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
@@ -203,6 +203,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (passed !== null) return passed;
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
+  const made = what.kind === 'space' ? readSpaceJustMade(cursor, from, what) : null;
+  if (made !== null) return made;
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
     return {

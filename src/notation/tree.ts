@@ -74,6 +74,8 @@ export type Place =
     }
   /** `in same st`; `asJoin` for `in same st as joining`. */
   | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
+  /** `in lp just made`: the space that the round before ended with. */
+  | { readonly kind: 'just-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
   | { readonly kind: 'last'; readonly n: Num | null; readonly what: What; readonly span: Span }
   /** `in any ch-2 sp`, where yarn is joined anew. */

@@ -46,6 +46,8 @@ function placeWords(place: Place, voice: Voice): string {
     }
     case 'same':
       return `same ${printWhat(place.what, false, voice)}${place.asJoin ? ' as joining' : ''}`;
+    case 'just-made':
+      return `${printWhat(place.what, false, voice)} just made`;
     case 'first':
       return `first ${printAmount(place.n, place.what, voice)}`;
     case 'last':
