@@ -39,11 +39,16 @@ function lacksJoin(
   before: FabricRow | undefined,
   after: FabricRow | undefined,
 ): boolean {
-  if (row.closing !== 'spiral' || row.side === null) return false;
+  if (row.closing !== 'spiral' || row.side === null || isTiedDown(row)) return false;
   const isJoined = (other: FabricRow | undefined): other is FabricRow =>
     other?.closing === 'joined' && other.part === row.part && other.side !== null && other.unit === 'round';
   // A spiral too may end with a join, but none of its rounds begins with a chain.
   return isJoined(before) || (isJoined(after) && rises(fabric, after));
+}
+
+/** Loops that slip stitches tie down, the last of them too: the round is closed without a join. */
+function isTiedDown({ byStitch, stitches, spaces }: FabricRow): boolean {
+  return spaces > 0 && stitches === spaces && byStitch['sl-st'] === stitches;
 }
 
 /** Among the first few stitches, behind slip stitches to where it starts, is a turning chain. */

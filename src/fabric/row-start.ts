@@ -189,6 +189,21 @@ export function turnsAfter(steps: readonly Step[], unit: Unit | null): boolean {
   return unit === 'row';
 }
 
+/**
+ * `(ch 4, sl st in next 2 sts) 6 times`: a chain in a repeat, too long to rise to the slip stitch or single crochet that
+ * ties it down, is a loop in every pass.
+ */
+export function beginsWithLoop(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !isIdleStart(step));
+  if (first?.kind !== 'repeat' && first?.kind !== 'bracket') return false;
+  const [chain, ...rest] = first.body;
+  if (chain?.kind !== 'chain' || chain.counts !== null || 'of' in chain.n) return false;
+  const ties = rest.find(({ kind }) => kind !== 'skip' && kind !== 'note');
+  if (ties?.kind !== 'work' || ties.stitch.kind !== 'stitch') return false;
+  const height = stitchById(ties.stitch.id).heightChains;
+  return height <= 1 && chain.n.values.every((n) => n !== null && n > height);
+}
+
 /** Whether the first thing worked goes into a magic ring, chains left aside. */
 export function beginsMagicRing(steps: readonly Step[]): boolean {
   for (const step of steps) {

@@ -17,7 +17,7 @@ import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
 import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
-import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
+import { beginsMagicRing, beginsWithLoop, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
 import { magicRing } from './work-chain.ts';
@@ -153,6 +153,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.round = start?.round ?? false;
   worker.edging =
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
+  worker.opensLoop = worker.round && beginsWithLoop(plan.steps);
   worker.travel = travelSteps(plan.steps);
   if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.

@@ -17,7 +17,7 @@ import { endsOnChain } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
-import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
+import { comesToCorner, goTo, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
 import { workFromNothing } from './work-from-nothing.ts';
 import { standAt, workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
@@ -148,7 +148,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
     return true;
   }
-  if (goesToRowEnds(worker, place) && !workAlong(worker, 'row ends', place.span)) return false;
+  if (!goTo(worker, place)) return false;
   switch (place.kind) {
     case 'next':
       return workNextPlaces(worker, step, times, place);
@@ -215,11 +215,6 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     default:
       return workSingle(worker, step, times, place);
   }
-}
-
-/** A row end named while the work is elsewhere: the side comes next. */
-function goesToRowEnds(worker: Worker, place: Place): boolean {
-  return whatOf(place).kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
 }
 
 function whatOf(place: Place | null): What {

@@ -179,6 +179,8 @@ export interface Worker {
   passed: readonly number[];
   /** Spaces of another length may be passed over: tried where a stated count can tell that it is meant. */
   passesSpaces: boolean;
+  /** The round begins with a loop: its first chain is no turning chain. */
+  opensLoop: boolean;
   /** Works steps; carried along so that the files of the worker need not import each other in a ring. */
   readonly workSteps: (worker: Worker, steps: readonly Step[]) => boolean;
   /** Whether the row in hand, as far as it is worked, uses up the row below and makes what it states. */
@@ -302,6 +304,7 @@ export function newWorker(
     effort: 0,
     rowRanges: [],
     passesSpaces: false,
+    opensLoop: false,
     ringChains: 0,
     passed: [],
     workSteps,

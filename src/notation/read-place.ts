@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { ChainNamed } from './read-chain-name.ts';
 import { readChainInBrackets, readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
-import { readBelow, readGap } from './read-gap.ts';
+import { readBelow, readGap, readOfRow } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
@@ -320,7 +320,9 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
     const stop = readStop(cursor);
     if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
-  return { kind: 'next', n, what, each, span: spanSince(cursor, from) };
+  const ofRow = what.kind === 'stitch' || what.kind === 'st' ? readOfRow(cursor) : null;
+  const next = { kind: 'next', n, what, each, span: spanSince(cursor, from) } as const;
+  return ofRow === null ? next : { ...next, ofRow };
 }
 
 function backTo(cursor: Cursor, at: number): null {

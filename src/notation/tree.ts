@@ -61,6 +61,8 @@ export type Place =
       readonly each: boolean;
       /** `in ch-2 sp` without "next": the one the yarn stands in, if it was moved into one. */
       readonly here?: true;
+      /** `next sc of Rnd 1`: along that round, behind what was worked since. */
+      readonly ofRow?: { readonly unit: 'row' | 'round'; readonly number: number };
       readonly span: Span;
     }
   /** `in each st across`, `in each ch to last 2 ch`. */
@@ -120,8 +122,7 @@ export type Place =
   /** `in top of last sc made`, where a picot is closed. */
   | { readonly kind: 'last-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
-  /** `in skipped st`: the first of those just skipped that has not been gone back to. */
-  /** `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
+  /** `in skipped st` not yet gone back to; `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
   | {
       readonly kind: 'passed';
       readonly what: What;
@@ -163,9 +164,8 @@ export type Stop =
   /** `to next corner sp`: up to, not into it; `less` stitches short of it for `to 1 st before marked st`. */
   | { readonly kind: 'before'; readonly what: What; readonly less?: Num; readonly span: Span };
 
-/** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
+/** What a chain counts as: `(counts as dc and ch 2)`; null for "does not count" and, with chains, `(counts as ch-2 sp)`. */
 export interface Counts {
-  /** The stitch's id, or null for "does not count" and, with chains, for `(counts as ch-2 sp)`. */
   readonly as: string | null;
   /** Chains beyond the stitch, which make a space. */
   readonly plusChains: number;
