@@ -28,7 +28,8 @@ describe('a list of yarns', () => {
   });
 
   test('in one sentence of a main colour and a contrast has both, and their balls', () => {
-    const supplies = 'Materials\nWorsted wool, 180 m/100 g: 2 balls main color, a few yards of contrast for the edge';
+    const supplies =
+      'Materials\nWorsted wool, 180 m/100 g: 2 balls main color, a few yards of contrast for the edge';
     const text = mat(supplies, ROWS.replace('MC', 'main color').replace('CC', 'contrast'));
     const found = transcribe({ file: 'mat.txt', text }).yarns;
     expect(found.map(({ letter, colour, balls }) => [letter, colour, balls])).toEqual([
