@@ -268,10 +268,13 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
   const all: What[] = [first];
   while (takeAny(cursor, 'and') !== null) {
     takeAny(cursor, 'in', 'into');
-    takeAny(cursor, 'each', 'every');
+    const each = takeAny(cursor, 'each', 'every') !== null;
+    // `each of 2 ch`: the chains of a space, told by how many they are.
+    const chains = each && takeAny(cursor, 'of') !== null ? peek(cursor).value : 0;
+    if (chains > 0) cursor.at += 1;
     const more = readWhat(cursor);
     if (more === null) break;
-    all.push(more);
+    all.push(chains > 0 && more.kind === 'ch' ? { kind: 'ch', of: chains } : more);
   }
   const mixed = all.length > 1 && all.some(({ kind }) => kind === 'space' || kind === 'ch');
   const stop = mixed ? readStop(cursor) : null;

@@ -30,7 +30,8 @@ export type What =
   | { readonly kind: 'st' }
   | { readonly kind: 'stitch'; readonly id: string }
   | { readonly kind: 'special'; readonly name: string }
-  | { readonly kind: 'ch' }
+  /** `of` in `each of 2 ch`: a chain of a space of that many. */
+  | { readonly kind: 'ch'; readonly of?: number }
   /** A chain space; `chains` null is "sp" of any length. `corner` is a space at a corner. */
   | {
       readonly kind: 'space';
@@ -45,7 +46,6 @@ export type What =
   | { readonly kind: 'any-of'; readonly of: readonly What[] }
   /** Several stitches in one place, special or not: `between groups`. */
   | { readonly kind: 'group'; readonly size?: number }
-  /** The stitch that a marker was placed in. */
   | { readonly kind: 'marked' }
   /** "corner" alone: the middle stitch or the space of the next corner. */
   | { readonly kind: 'corner' }
