@@ -6,11 +6,13 @@ import type { Publication } from './publication.ts';
 import { usedNames, WHICHEVER } from './used-names.ts';
 
 /** A single yarn need not be named in the rows: everything is worked in it. */
-export function unusedYarns({ pattern }: Publication): Diagnostic[] {
+export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
   const { yarns, sure } = usedNames(pattern);
   if (!sure || yarns.has(WHICHEVER) || pattern.yarns.length < 2) return [];
+  // What is worked before a yarn is named is worked in the first.
+  const beginsUnnamed = sizes.some(({ fabric }) => fabric.yarn.includes(0));
   return pattern.yarns
-    .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && yarns.size === 0))
+    .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && (yarns.size === 0 || beginsUnnamed)))
     .map(({ letter }) => {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
       return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });

@@ -110,6 +110,8 @@ function where(place: Place, terms: Terms): string {
       return `in each ${describeWhat(place.what, terms)}`;
     case 'same':
       return `in the same ${describeWhat(place.what, terms)}`;
+    case 'just-made':
+      return `in the ${describeWhat(place.what, terms)} just made`;
     case 'first':
       return `in the first ${describeWhat(place.what, terms)}`;
     case 'last':

@@ -32,6 +32,7 @@ export function isA(site: Site, what: What): boolean {
     case 'special':
       return site.special !== null && isNamed(site.special, what.name);
     case 'ch':
+      if (what.of !== undefined) return site.space !== NONE && site.spaceChains === what.of;
       return site.kind === 'chain' || site.kind === 'underside' || site.isChain;
     case 'space':
       return (

@@ -5,7 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { wordUsed } from '../explain/word-used.ts';
 import type { Line } from '../notation/line.ts';
-import type { Step } from '../notation/tree.ts';
+import type { Step, WorkStep } from '../notation/tree.ts';
 import { countOwed, countSpaces } from './find-site.ts';
 import { rowSubject } from './row-subject.ts';
 import { unworked } from './work-repeat.ts';
@@ -77,3 +77,29 @@ export function usedUp(worker: Worker): boolean {
   if (sites === null || !worker.rowBegun || worker.leaves) return true;
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
+
+/** The most slip stitches that ease the step at the end of a spiral. */
+const MOST_EASING = 3;
+
+/** `sl st in next st, fasten off` outside of rounds: it ends the last of them, the rest of which stays the edge. */
+export function endsSpiral({ line, steps }: Pick<Row, 'line' | 'steps'>): boolean {
+  if (line.label !== null || line.stated !== null) return false;
+  let slips = 0;
+  let fastened = false;
+  for (const step of steps) {
+    if (step.kind === 'fasten off') fastened = true;
+    else if (step.kind === 'work') {
+      if (fastened || step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st') return false;
+      slips += slipsOf(step);
+    } else if (step.kind !== 'note') return false;
+  }
+  return fastened && slips > 0 && slips <= MOST_EASING;
+}
+
+/** How many places at most it slips into; any other place than the next is no easing. */
+function slipsOf({ times, place }: WorkStep): number {
+  const n = place === null ? times : place.kind === 'next' && place.what.kind !== 'space' ? place.n : NOWHERE;
+  return n === null ? 1 : n.values.reduce<number>((most, value) => Math.max(most, value ?? 0), 0);
+}
+
+const NOWHERE = { values: [Number.POSITIVE_INFINITY] } as const;

@@ -61,6 +61,15 @@ export function singleSite(worker: Worker, place: Place): Site | null {
       return place.asJoin && worker.into === null
         ? passed(worker, (sites?.length ?? 0) > 0 ? 0 : -1)
         : sameSite(worker, place.what, place.span);
+    case 'just-made':
+      if (!worker.rowBegun) return sameSite(worker, place.what, place.span);
+      // A row's own spaces are nothing it can be worked into.
+      stuck(worker, {
+        kind: 'used up',
+        wanted: `${describeWhat(place.what, worker.terms)} just made`,
+        span: place.span,
+      });
+      return null;
     case 'ring': {
       const ring = sites?.[0];
       if (ring?.kind === 'ring') {

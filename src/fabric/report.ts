@@ -7,7 +7,7 @@ import { wordUsed } from '../explain/word-used.ts';
 import { abbreviation } from '../notation/describe-what.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { MOST_STITCHES } from './builder.ts';
-import type { Trouble } from './worker.ts';
+import type { Trouble } from './trouble.ts';
 
 export interface RowPlace {
   readonly file: string;

@@ -10,6 +10,7 @@ import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
 import { countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
 import { FLAG } from './fabric.ts';
+import { chainsAcross } from './site.ts';
 import { plainName } from './special-name.ts';
 
 export interface RowCount {
@@ -80,7 +81,7 @@ export function countRow(
     const space = builder.spaces[s];
     if (space === undefined || space.row !== row) continue;
     spaces += 1;
-    const length = space.end - space.first;
+    const length = chainsAcross(builder, space);
     bySpace[length] = (bySpace[length] ?? 0) + 1;
     if (space.corner) corners += 1;
   }

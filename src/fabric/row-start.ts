@@ -2,6 +2,7 @@
 
 import type { Unit } from '../notation/line.ts';
 import type { ChainStep, Step, WorkStep } from '../notation/tree.ts';
+import { stitchById } from '../stitches/table.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 
@@ -146,17 +147,27 @@ export function withImpliedJoin(steps: readonly Step[], unit: Unit | null): read
   let at = steps.length - 1;
   while (at >= 0 && isAfterJoin(steps[at])) at -= 1;
   const step = steps[at];
-  if (
-    step === undefined ||
-    step.kind !== 'work' ||
-    step.stitch.kind !== 'stitch' ||
-    step.stitch.id !== 'sl-st'
-  )
-    return steps;
+  if (step === undefined || step.kind !== 'work' || step.stitch.kind !== 'stitch') return steps;
+  if (step.stitch.id !== 'sl-st' && !closesWithStitch(step, steps.slice(0, at))) return steps;
   const { place } = step;
   if (place === null || (place.kind !== 'first' && place.kind !== 'of-chain') || at === 0) return steps;
   const join: Step = { kind: 'join', stitch: step.stitch, place, ring: false, span: step.span };
   return [...steps.slice(0, at), join, ...steps.slice(at + 1)];
+}
+
+/**
+ * `sc in first st, … ch 2, dc in first sc`: a stitch taller than the one it goes into, behind a chain, where the round
+ * begins with such a one. With the chain it stands for the last space.
+ */
+function closesWithStitch({ stitch, times, place }: WorkStep, before: readonly Step[]): boolean {
+  const ahead = before.findLast(({ kind }) => kind !== 'skip');
+  const one = times === null || times.values.every((value) => value === 1);
+  if (stitch.kind !== 'stitch' || !one || ahead?.kind !== 'chain') return false;
+  if (place?.kind !== 'first' || place.n !== null || place.what.kind !== 'stitch') return false;
+  const begun = before.find(({ kind }) => kind === 'work' || kind === 'group' || kind === 'repeat');
+  const first = firstInside(begun);
+  const same = first?.kind === 'work' && first.stitch.kind === 'stitch' && first.stitch.id === place.what.id;
+  return same && stitchById(stitch.id).heightChains > stitchById(place.what.id).heightChains;
 }
 
 function isAfterJoin(step: Step | undefined): boolean {
@@ -176,6 +187,21 @@ export function turnsAfter(steps: readonly Step[], unit: Unit | null): boolean {
   const said = steps.findLast((step) => step.kind === 'turn' && step.what !== 'do not join');
   if (said !== undefined && said.kind === 'turn') return said.what === 'turn';
   return unit === 'row';
+}
+
+/**
+ * `(ch 4, sl st in next 2 sts) 6 times`: a chain in a repeat, too long to rise to the slip stitch or single crochet that
+ * ties it down, is a loop in every pass.
+ */
+export function beginsWithLoop(steps: readonly Step[]): boolean {
+  const first = steps.find((step) => !isIdleStart(step));
+  if (first?.kind !== 'repeat' && first?.kind !== 'bracket') return false;
+  const [chain, ...rest] = first.body;
+  if (chain?.kind !== 'chain' || chain.counts !== null || 'of' in chain.n) return false;
+  const ties = rest.find(({ kind }) => kind !== 'skip' && kind !== 'note');
+  if (ties?.kind !== 'work' || ties.stitch.kind !== 'stitch') return false;
+  const height = stitchById(ties.stitch.id).heightChains;
+  return height <= 1 && chain.n.values.every((n) => n !== null && n > height);
 }
 
 /** Whether the first thing worked goes into a magic ring, chains left aside. */

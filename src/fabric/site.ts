@@ -1,5 +1,6 @@
 /** The places a row can be worked into, in the order the hook meets them. */
 
+import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, firstTarget, groupOf, hasFlag, kindId } from './builder.ts';
 import { FLAG, NONE } from './fabric.ts';
@@ -62,6 +63,11 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
       if (runStart < 0) runStart = i;
       continue;
     }
+    if (closesSpace(builder, i)) {
+      if (runStart < 0) runStart = i;
+      closeRun(i + 1);
+      continue;
+    }
     if (isPicotClosing(builder, i, runStart)) {
       // The chains stand closed on their own: no space to work into.
       runStart = -1;
@@ -88,6 +94,19 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
   return sites;
 }
 
+/** A tall stitch that joins a round: with the chains before it, it makes the round's last space. */
+function closesSpace(builder: Builder, index: number): boolean {
+  return hasFlag(builder, index, FLAG.join) && stitchById(kindId(builder, index)).heightChains > 1;
+}
+
+/** How many chains a space is as wide as; a stitch that closes it stands for as many as it is tall. */
+export function chainsAcross(builder: Builder, { first, end }: { first: number; end: number }): number {
+  const chains = end - first;
+  return closesSpace(builder, end - 1)
+    ? chains - 1 + stitchById(kindId(builder, end - 1)).heightChains
+    : chains;
+}
+
 /** A slip stitch into one of the chains just made. */
 function isPicotClosing(builder: Builder, index: number, runStart: number): boolean {
   return (
@@ -107,13 +126,14 @@ function pushSpace(builder: Builder, sites: Site[], first: number, end: number, 
     bracketed || hasFlag(builder, first, FLAG.corner) || sharesFoot(builder, first - 1, end, rowFirst);
   builder.spaces.push({ row: builder.row[first] ?? 0, first, end, corner });
   const space = builder.spaces.length - 1;
+  const spaceChains = chainsAcross(builder, { first, end });
   for (let i = first; i < end; i += 1) {
     sites.push({
       kind: 'chain',
       node: i,
       id: 'ch',
       space,
-      spaceChains: end - first,
+      spaceChains,
       corner,
       marked: false,
       isChain: false,

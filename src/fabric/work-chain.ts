@@ -25,15 +25,10 @@ export function workChain(worker: Worker, step: ChainStep, following: readonly S
   if (worker.builder.kind.length + length > MOST_STITCHES)
     return stuck(worker, { kind: 'too many', span: step.span });
   if (worker.sites === null) return foundation(worker, length);
-  if (!worker.rowBegun && !worker.joined && worker.into === null && !afterTurningChain(worker))
+  const begins = !worker.rowBegun && !worker.joined && !afterTurningChain(worker);
+  if (begins && worker.into === null && !worker.opensLoop)
     return turningChain(worker, length, step, following);
-  if (
-    !worker.rowBegun &&
-    !worker.joined &&
-    !worker.inSpecial &&
-    worker.into !== null &&
-    !afterTurningChain(worker)
-  )
+  if (begins && !worker.inSpecial && worker.into !== null)
     return groupChain(worker, worker.into, length, step, following);
   const starts = !worker.rowBegun && worker.inSpecial;
   const first = worker.builder.kind.length;

@@ -1,13 +1,14 @@
 /** The sides of a flat piece: row ends and the foundation's other side, gone along in the order they come. */
 
-import type { Edge, EvenlyStep } from '../notation/tree.ts';
+import { describeWhat } from '../notation/describe-what.ts';
+import type { Edge, EvenlyStep, Place } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
 import { makeInto, makeStitch } from './make-stitch.ts';
 import type { Site } from './site.ts';
-import { isOwed, plainSite } from './site.ts';
+import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -33,6 +34,39 @@ export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number
     });
   if (edge === 'row ends') edges.sidesDone += 1;
   worker.sites = [...along];
+  worker.next = 0;
+  worker.last = -1;
+  worker.lastWasSpace = false;
+  return true;
+}
+
+/** Goes to the edge or the row that a place names while the work is elsewhere: its row ends, `next sc of Rnd 1`. */
+export function goTo(worker: Worker, place: Place): boolean {
+  if (place.kind === 'next' && place.ofRow !== undefined)
+    return standOnRow(worker, place.ofRow.number, place.ofRow.unit, place);
+  const ends = 'what' in place && place.what.kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
+  return !ends || workAlong(worker, 'row ends', place.span);
+}
+
+/** The stitches of an earlier row in the place of those below, all of which this row leaves to it. */
+function standOnRow(
+  worker: Worker,
+  number: number,
+  unit: 'row' | 'round',
+  { what, span }: Extract<Place, { kind: 'next' }>,
+): boolean {
+  const { builder, sites } = worker;
+  const range = worker.rowRanges.slice(worker.pieceFirst).findLast((row) => row.number === number);
+  const on = sites?.[0]?.node ?? -1;
+  if (range !== undefined && on >= range.first && on < range.end) return true;
+  if (range === undefined || worker.rowBegun || sites === null) {
+    const of = `${describeWhat(what, worker.terms)} of ${unit === 'row' ? 'Row' : 'Rnd'} ${number}`;
+    return stuck(worker, { kind: 'used up', wanted: of, span });
+  }
+  const spaces = builder.spaces.length;
+  const along = sitesOfRow(builder, range.first, range.end).filter(({ kind }) => kind === 'stitch');
+  builder.spaces.length = spaces;
+  worker.sites = range.direction === worker.direction ? along : along.reverse();
   worker.next = 0;
   worker.last = -1;
   worker.lastWasSpace = false;

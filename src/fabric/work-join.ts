@@ -3,6 +3,7 @@
 import { describeWhat } from '../notation/describe-what.ts';
 import type { JoinStep, Place, What, WorkStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
+import { stitchById } from '../stitches/table.ts';
 import { addStitch, hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
@@ -45,9 +46,25 @@ export function workJoin(worker: Worker, step: JoinStep): boolean {
     into: [target],
   });
   worker.joined = true;
-  standAt(worker, top, Math.max(0, index));
+  if (id === 'sl-st' || stitchById(id).heightChains < 2) standAt(worker, top, Math.max(0, index));
+  else standInLastSpace(worker);
   worker.travelled = false;
   return true;
+}
+
+/** `ch 2, join with dc in first sc`: the join is part of the last space, and the next round begins over it. */
+function standInLastSpace(worker: Worker): void {
+  const { builder, row } = worker;
+  // Without the join the space was counted shorter.
+  while (builder.spaces[builder.spaces.length - 1]?.row === row) builder.spaces.pop();
+  const top = topSites(worker);
+  worker.top = top;
+  const last = top[top.length - 1]?.space ?? NONE;
+  standAt(
+    worker,
+    top,
+    top.findIndex(({ space }) => space === last),
+  );
 }
 
 /** The places along the top of the row in hand, a counted foundation chain first. */

@@ -11,19 +11,20 @@ import { keepAccount } from './account-row.ts';
 import { mismatch, softCountFaults } from './count-faults.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
-import { leftFault, usedUp } from './left-over.ts';
+import { endsSpiral, leftFault, usedUp } from './left-over.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
 import { countRow, differences, statedStitches } from './row-count.ts';
 import type { RowStart, Top } from './row-start.ts';
-import { beginsMagicRing, startRow, travelSteps, turnsAfter } from './row-start.ts';
+import { beginsMagicRing, beginsWithLoop, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
+import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
 import { topSites } from './work-join.ts';
 import { workSteps } from './work-steps.ts';
-import type { ChainAssumed, Trouble, Worker } from './worker.ts';
+import type { ChainAssumed, Worker } from './worker.ts';
 import { markWorker, restore } from './worker.ts';
 
 /** A row to be worked: what it is called and what it says. */
@@ -148,11 +149,12 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
-  worker.leaves = plan.label === '' && slipsOff(plan.steps);
+  worker.leaves = start?.round === true && endsSpiral(plan);
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
+  worker.opensLoop = worker.round && beginsWithLoop(plan.steps);
   worker.travel = travelSteps(plan.steps);
   if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.
@@ -313,13 +315,6 @@ const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
 /** `sc in each st around, 3 sc in each corner`: how many corners there are no count tells. */
 function meetsCorners(steps: readonly Step[]): boolean {
   return steps.some((step) => step.kind === 'work' && step.corners !== undefined);
-}
-
-/** `Sl st in next st, fasten off`: the end of a piece, which leaves all the rest. */
-function slipsOff(steps: readonly Step[]): boolean {
-  const [only, ...others] = steps.filter(({ kind }) => kind !== 'note' && kind !== 'fasten off');
-  const slips = only?.kind === 'work' && only.stitch.kind === 'stitch' && only.stitch.id === 'sl-st';
-  return slips && others.length === 0 && steps.some(({ kind }) => kind === 'fasten off');
 }
 
 /** A row of which nothing came about. */

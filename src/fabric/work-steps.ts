@@ -11,14 +11,14 @@ import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
-import { goesToRowEnds, legsOf, loopOf, whatOf } from './step-facts.ts';
+import { legsOf, loopOf, whatOf } from './step-facts.ts';
 import { hasLast, leavesEnough } from './too-few.ts';
 import { endsAsSaid, leavesTurningChain, turningChainAt } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
 import { stepsBack, workBack } from './work-back.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
-import { comesToCorner, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
+import { comesToCorner, goTo, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
 import { workFromNothing } from './work-from-nothing.ts';
 import { standAt, workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
@@ -140,7 +140,7 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
     return true;
   }
-  if (goesToRowEnds(worker, place) && !workAlong(worker, 'row ends', place.span)) return false;
+  if (!goTo(worker, place)) return false;
   switch (place.kind) {
     case 'next':
       return workNextPlaces(worker, step, times, place);

@@ -62,6 +62,8 @@ export interface Cursor {
   chained: Num | null;
   /** Whether the line's label goes on to a height, `Rows 2 on:`, so that the row may say how high. */
   openEnded: boolean;
+  /** Places of the sizes that the line is for, in their order; null for all of them. */
+  scope: readonly number[] | null;
   /** The highest row or round that is numbered in the lines before. */
   readonly reached: number;
   /** How many rows form the pattern, where a line before has said so; for `cont in patt`. One for all lines of a text. */
@@ -105,6 +107,7 @@ export function cursorOn(
     named: null,
     chained: null,
     openEnded: false,
+    scope: null,
     reached: given.reached,
     patt: given.patt,
     counting: null,

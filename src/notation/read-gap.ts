@@ -50,6 +50,16 @@ function takeFirstAndSecond(cursor: Cursor): boolean {
 
 const UNIT_NAMES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
+/** `of Rnd 1` behind a stitch; null when none stands here. */
+export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: number } | null {
+  if (wordAt(cursor) !== 'of' || !UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number')
+    return null;
+  const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';
+  const number = peek(cursor, 2).value;
+  cursor.at += 3;
+  return { unit, number };
+}
+
 /** `2 rows below`, `1 rnd below`; null when none stands here. */
 export function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round' } | null {
   const start = cursor.at;

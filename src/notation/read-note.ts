@@ -11,11 +11,24 @@ export function skipStep(cursor: Cursor): null {
   for (;;) {
     const { kind } = peek(cursor);
     if (kind === 'end') return null;
-    if (depth === 0 && atBoundary(cursor)) return null;
+    if (depth === 0 && atBoundary(cursor) && !inDecimal(cursor)) return null;
     if (kind === 'open') depth += 1;
     if (kind === 'close') depth -= 1;
     cursor.at += 1;
   }
+}
+
+/** The point of `2.5 inches` ends nothing. */
+function inDecimal(cursor: Cursor): boolean {
+  const point = peek(cursor);
+  const after = peek(cursor, 1);
+  return (
+    point.kind === 'stop' &&
+    point.glued &&
+    after.kind === 'number' &&
+    after.glued &&
+    peek(cursor, -1).kind === 'number'
+  );
 }
 
 /** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */

@@ -103,6 +103,12 @@ export function readNumber(cursor: Cursor): Num | null {
 function forSizes(cursor: Cursor, values: (number | null)[], from: number): Num {
   const span = spanSince(cursor, from);
   const { sizes } = cursor.context;
+  const { scope } = cursor;
+  if (scope !== null && values.length > 1 && values.length === scope.length) {
+    // Under `Woman and Man only:` two numbers are those two sizes'.
+    const each = Array.from({ length: sizes }, (_, size) => values[scope.indexOf(size)] ?? null);
+    return { values: each, span };
+  }
   if (values.length > 1 && values.length !== sizes) {
     cursor.faults.push(
       diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }),

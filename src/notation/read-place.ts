@@ -4,12 +4,12 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { ChainNamed } from './read-chain-name.ts';
 import { readChainInBrackets, readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
-import { readBelow, readGap } from './read-gap.ts';
+import { readBelow, readGap, readOfRow } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
-import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
+import { readAsJoin, readLastMade, readSpaceJustMade, takeLastMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
@@ -205,6 +205,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (passed !== null) return passed;
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
+  const made = what.kind === 'space' ? readSpaceJustMade(cursor, from, what) : null;
+  if (made !== null) return made;
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
     return {
@@ -268,10 +270,13 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
   const all: What[] = [first];
   while (takeAny(cursor, 'and') !== null) {
     takeAny(cursor, 'in', 'into');
-    takeAny(cursor, 'each', 'every');
+    const each = takeAny(cursor, 'each', 'every') !== null;
+    // `each of 2 ch`: the chains of a space, told by how many they are.
+    const chains = each && takeAny(cursor, 'of') !== null ? peek(cursor).value : 0;
+    if (chains > 0) cursor.at += 1;
     const more = readWhat(cursor);
     if (more === null) break;
-    all.push(more);
+    all.push(chains > 0 && more.kind === 'ch' ? { kind: 'ch', of: chains } : more);
   }
   const mixed = all.length > 1 && all.some(({ kind }) => kind === 'space' || kind === 'ch');
   const stop = mixed ? readStop(cursor) : null;
@@ -320,7 +325,9 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
     const stop = readStop(cursor);
     if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
-  return { kind: 'next', n, what, each, span: spanSince(cursor, from) };
+  const ofRow = what.kind === 'stitch' || what.kind === 'st' ? readOfRow(cursor) : null;
+  const next = { kind: 'next', n, what, each, span: spanSince(cursor, from) } as const;
+  return ofRow === null ? next : { ...next, ofRow };
 }
 
 function backTo(cursor: Cursor, at: number): null {

@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeWords } from './cursor.ts';
 import { isNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
-import type { Place } from './tree.ts';
+import type { Place, What } from './tree.ts';
 
 /** `as joining`, `as ss`, `as first dc`: where the round begins. */
 export function readAsJoin(cursor: Cursor): boolean {
@@ -44,6 +44,17 @@ function atLastMade(cursor: Cursor): boolean {
   return (
     takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made') || atBoundary(cursor)
   );
+}
+
+/** `lp just made`, `ch-5 lp you just made` behind the space; null with the cursor where it was. */
+export function readSpaceJustMade(cursor: Cursor, from: number, what: What): Place | null {
+  const start = cursor.at;
+  takeAny(cursor, 'you', 'that');
+  takeAny(cursor, 'was', 'is', "you've");
+  const just = takeAny(cursor, 'just') !== null && takeAny(cursor, 'made', 'formed', 'worked') !== null;
+  if (what.kind === 'space' && just) return { kind: 'just-made', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
 }
 
 /** `last sc made`, `sc just made` after "top of". */

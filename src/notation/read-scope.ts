@@ -32,7 +32,7 @@ export function readScope(cursor: Cursor): Scope | null {
     cursor.at = from;
     return null;
   }
-  return closed(cursor, from, { sizes });
+  return closed(cursor, from, { sizes: sizes.toSorted((a, b) => a - b) });
 }
 
 /** A heading ends at a colon or at the end of its line. */

@@ -227,6 +227,8 @@ function readTurn(cursor: Cursor): Step | null {
     const span = spanSince(cursor, from);
     takeAny(cursor, 'your', 'the');
     takeAny(cursor, 'work', 'piece');
+    if (takeSideOut(cursor))
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     return { kind: 'turn', what: 'turn', span };
   }
   if (takeAny(cursor, "don't", 'don’t') === null && !takeWords(cursor, 'do', 'not')) return null;
@@ -238,6 +240,16 @@ function readTurn(cursor: Cursor): Step | null {
     return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
   cursor.at = from;
   return null;
+}
+
+/** `right side out`, `inside out`: what is made is turned like a sock, and no row is begun. */
+function takeSideOut(cursor: Cursor): boolean {
+  const start = cursor.at;
+  const side = takeAny(cursor, 'right', 'wrong', 'rs', 'ws');
+  if (side !== null) takeAny(cursor, 'side');
+  if ((side !== null || takeAny(cursor, 'inside') !== null) && takeAny(cursor, 'out') !== null) return true;
+  cursor.at = start;
+  return false;
 }
 
 /** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */

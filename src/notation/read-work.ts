@@ -13,7 +13,7 @@ import { skipStep } from './read-note.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readStop, readTimes } from './read-stop.ts';
-import { ANY_STITCH, isAmount } from './read-what.ts';
+import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readStitchName, readYarnBehind, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Counts, Loop, Num, Place, Step, StitchName, WorkStep } from './tree.ts';
@@ -230,6 +230,8 @@ function readPlaces(
     ];
   }
   const first = steps[0];
+  if (first !== undefined && steps.length === 1 && closesRound(first.place) && takeLastSpace(cursor))
+    return [{ kind: 'join', stitch, place: first.place, ring: false, span: spanSince(cursor, from) }];
   if (first !== undefined && stitch.kind === 'stitch' && stitch.id === 'sl-st') {
     const ring = takeRing(cursor);
     const join =
@@ -249,6 +251,21 @@ function workStep(
 ): WorkStep {
   const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
   return { kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, from) };
+}
+
+function closesRound(place: Place | null): boolean {
+  return place?.kind === 'first' || place?.kind === 'of-chain';
+}
+
+/** `to make the last lp`, `to form last ch-5 sp`: the stitch before it joins the round. */
+function takeLastSpace(cursor: Cursor): boolean {
+  const start = cursor.at;
+  const makes = takeAny(cursor, 'to') !== null && takeAny(cursor, 'make', 'form', 'complete') !== null;
+  takeAny(cursor, 'the');
+  const last = makes && takeAny(cursor, 'last', 'final') !== null;
+  if (last && readWhat(cursor)?.kind === 'space' && atBoundary(cursor)) return true;
+  cursor.at = start;
+  return false;
 }
 
 /** `first ch`, `each ch`, which may be of the foundation. */

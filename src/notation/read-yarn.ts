@@ -172,6 +172,7 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
   if (takeAny(cursor, 'both', 'all') !== null) takeAny(cursor, 'colors', 'colours', 'yarns');
   const first = { kind: 'fasten off', yarn: readYarnLetter(cursor), span: spanSince(cursor, from) } as const;
   takeAtEnd(cursor);
+  takeTail(cursor);
   const steps: Step[] = [first];
   // `fasten off A and B`.
   while (first.yarn !== null && (wordAt(cursor) === 'and' || peek(cursor).text === '&')) {
@@ -199,6 +200,23 @@ function takeAtEnd(cursor: Cursor): void {
   }
   cursor.at = start;
 }
+
+/** `with a 20" tail`, `with a long end for sewing`. */
+function takeTail(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'with') !== null && takeAny(cursor, 'a', 'an') !== null) {
+    const words = cursor.at;
+    skipToBoundary(cursor);
+    for (let at = words; at < cursor.at; at += 1) {
+      // A stitch is no tail, whatever it ends.
+      if (findName(cursor.lexicon, cursor.tokens, at) !== null) break;
+      if (TAILS.has(cursor.tokens[at]?.text ?? '')) return;
+    }
+  }
+  cursor.at = start;
+}
+
+const TAILS = new Set(['tail', 'end']);
 
 /** `to form ring`, `to form a ring`. */
 export function takeRing(cursor: Cursor): boolean {

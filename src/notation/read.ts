@@ -52,6 +52,7 @@ export function readInstructions(
       scope = heading.sizes;
       continue;
     }
+    cursor.scope = heading === null ? scope : heading.sizes;
     const read = readLine(cursor);
     if (read === null) continue;
     reached = reachedBy(read.label, reached);

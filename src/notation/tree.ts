@@ -1,8 +1,6 @@
 /**
- * The syntax tree of written instructions: what was said, before any size is worked.
- *
- * Every node keeps the span of its words in the pattern file. Stitches are ids of the stitch table, so a
- * tree says the same whether it was read in US or UK terms.
+ * The syntax tree of written instructions: what was said, before any size is worked. Every node keeps the span of its
+ * words in the pattern file. Stitches are ids of the stitch table, so a tree says the same in US and UK terms.
  */
 
 import type { Span } from '../source/span.ts';
@@ -30,7 +28,8 @@ export type What =
   | { readonly kind: 'st' }
   | { readonly kind: 'stitch'; readonly id: string }
   | { readonly kind: 'special'; readonly name: string }
-  | { readonly kind: 'ch' }
+  /** `of` in `each of 2 ch`: a chain of a space of that many. */
+  | { readonly kind: 'ch'; readonly of?: number }
   /** A chain space; `chains` null is "sp" of any length. `corner` is a space at a corner. */
   | {
       readonly kind: 'space';
@@ -45,7 +44,6 @@ export type What =
   | { readonly kind: 'any-of'; readonly of: readonly What[] }
   /** Several stitches in one place, special or not: `between groups`. */
   | { readonly kind: 'group'; readonly size?: number }
-  /** The stitch that a marker was placed in. */
   | { readonly kind: 'marked' }
   /** "corner" alone: the middle stitch or the space of the next corner. */
   | { readonly kind: 'corner' }
@@ -61,6 +59,8 @@ export type Place =
       readonly each: boolean;
       /** `in ch-2 sp` without "next": the one the yarn stands in, if it was moved into one. */
       readonly here?: true;
+      /** `next sc of Rnd 1`: along that round, behind what was worked since. */
+      readonly ofRow?: { readonly unit: 'row' | 'round'; readonly number: number };
       readonly span: Span;
     }
   /** `in each st across`, `in each ch to last 2 ch`. */
@@ -74,6 +74,8 @@ export type Place =
     }
   /** `in same st`; `asJoin` for `in same st as joining`. */
   | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
+  /** `in lp just made`: the space that the round before ended with. */
+  | { readonly kind: 'just-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
   | { readonly kind: 'last'; readonly n: Num | null; readonly what: What; readonly span: Span }
   /** `in any ch-2 sp`, where yarn is joined anew. */
@@ -120,8 +122,7 @@ export type Place =
   /** `in top of last sc made`, where a picot is closed. */
   | { readonly kind: 'last-made'; readonly what: What; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
-  /** `in skipped st`: the first of those just skipped that has not been gone back to. */
-  /** `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
+  /** `in skipped st` not yet gone back to; `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
   | {
       readonly kind: 'passed';
       readonly what: What;
@@ -163,9 +164,8 @@ export type Stop =
   /** `to next corner sp`: up to, not into it; `less` stitches short of it for `to 1 st before marked st`. */
   | { readonly kind: 'before'; readonly what: What; readonly less?: Num; readonly span: Span };
 
-/** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
+/** What a chain counts as: `(counts as dc and ch 2)`; null for "does not count" and, with chains, `(counts as ch-2 sp)`. */
 export interface Counts {
-  /** The stitch's id, or null for "does not count" and, with chains, for `(counts as ch-2 sp)`. */
   readonly as: string | null;
   /** Chains beyond the stitch, which make a space. */
   readonly plusChains: number;

@@ -81,7 +81,8 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
     const before = joined.at(-1);
     const opening = draft.lines.find(({ number }) => number !== null);
     const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
-    if (before !== undefined && draft.make === 1 && opening !== undefined && goesOn(opening, reached)) {
+    const on = opening === undefined ? isNextRow(draft, before) : goesOn(opening, reached);
+    if (before !== undefined && draft.make === 1 && on) {
       const heading: WorkLine[] =
         draft.heading === null
           ? []
@@ -90,6 +91,14 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
     } else joined.push(draft);
   }
   return joined;
+}
+
+/** `Shape top:` and then `Next rnd:` with nothing but numberless rows, where the piece before is still on the hook. */
+function isNextRow({ lines }: PartDraft, before: PartDraft | undefined): boolean {
+  const [first, last] = [lines.find(({ kind }) => kind !== 'note'), before?.lines.at(-1)];
+  if (first === undefined || last === undefined || /\bfasten(?:ed)? off\b/i.test(last.text.text))
+    return false;
+  return /^next (?:row|rnd|round)\b/i.test(first.text.text);
 }
 
 /** `Row 7` after row 6; `Rnds 7 (8, 9)-16 (18, 20)` where some size has come to 8. */
@@ -136,7 +145,13 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const joins = opening.some((text) =>
     /\b(?:re)?join\b.*\b(?:in|to|with)\b|\battach\b|\bwith (?:rs|right side) facing\b/i.test(text),
   );
-  return joins || ONTO_NAME.test(name) ? before.name : null;
+  return joins || ONTO_NAME.test(name) || staysOnHook(before) ? before.name : null;
+}
+
+/** `Do not fasten off.` at its end: what comes next goes on from it. */
+function staysOnHook({ lines }: TranscribedPart): boolean {
+  const last = lines.at(-1)?.text ?? '';
+  return /\b(?:do not|don[’']t) (?:fasten off|(?:cut|break)(?: the)? yarn)\b[^.]*\.?$/i.test(last);
 }
 
 function thingIn(title: string): string {

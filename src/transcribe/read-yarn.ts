@@ -4,7 +4,7 @@ import { readBalls } from '../pattern/balls.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Item } from './sorted-lines.ts';
 import type { TranscribedYarn } from './transcript.ts';
-import { behindAll, isLettered, letteredYarn, lettersIn, withLetters } from './yarn-letters.ts';
+import { behindAll, isLettered, letteredYarn, lettersIn, rolesIn, withLetters } from './yarn-letters.ts';
 
 /** Names of weights with their Craft Yarn Council numbers, the longer first; shop names are common practice. */
 const WEIGHTS: readonly (readonly [RegExp, number])[] = [
@@ -69,6 +69,14 @@ export function readYarns(items: readonly Item[]): TranscribedYarn[] {
     const lettered = letteredYarn(text);
     if (lettered !== null) {
       yarns.push(yarnOf(lettered.letter, filled(detailsIn(lettered.words), shared), item));
+      continue;
+    }
+    const roles = rolesIn(text);
+    if (roles !== null) {
+      const own = { ...details, colour: null, balls: null };
+      yarns.push(yarnOf('MC', filled({ ...own, balls: ballsIn(roles.main) }, shared), item));
+      yarns.push(yarnOf('CC', filled({ ...own, balls: ballsIn(roles.contrast) }, shared), item));
+      [shared, sharedItem] = [null, null];
       continue;
     }
     const each = coloursIn(text);

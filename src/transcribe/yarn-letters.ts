@@ -28,6 +28,13 @@ export function letteredYarn(text: string): Lettered | null {
   return { letter: role[1] === undefined ? `CC${role[2] ?? ''}` : 'MC', words: text.slice(role[0].length) };
 }
 
+/** `1 ball main color, a few yards of contrast`: what is said of each, up to its own words; null where not both are named. */
+export function rolesIn(text: string): { readonly main: string; readonly contrast: string } | null {
+  const found = /^(.*?\bmain (?:colou?r|yarn|shade))\b(.*?\bcontrast(?:ing)?\b)/is.exec(text);
+  if (found?.[1] === undefined || found[2] === undefined || /\d\s*contrast/i.test(text)) return null;
+  return { main: found[1], contrast: found[2] };
+}
+
 /** "Main colour" of `Main colour (MC): cream` is no colour. */
 function withoutRole(text: string): string {
   return text.replace(/^(?:main|contrast(?:ing)?)\s+(?:colou?r|yarn|shade)\s*\d?\s*/i, '');

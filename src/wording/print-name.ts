@@ -33,7 +33,9 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
     case 'special':
       return printSpecial(what.name, many, voice);
     case 'ch':
-      return form(phrases.ch, many);
+      return what.of === undefined
+        ? form(phrases.ch, many)
+        : `each of ${what.of} ${form(phrases.ch, what.of !== 1)}`;
     case 'space': {
       const chains = what.chains === null ? '' : `${phrases.chainsOf(what.chains)} `;
       const corner = what.corner ? `${phrases.corner.one} ` : what.side === true ? 'side ' : '';

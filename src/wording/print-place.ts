@@ -25,13 +25,17 @@ export function printAmount(n: Num | null, what: What, voice: Voice): string {
   return `${printNumber(n, voice.numbers)} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
 }
 
+function ofRow({ ofRow }: Extract<Place, { kind: 'next' }>): string {
+  return ofRow === undefined ? '' : ` of ${ofRow.unit === 'row' ? 'Row' : 'Rnd'} ${ofRow.number}`;
+}
+
 function placeWords(place: Place, voice: Voice): string {
   const { phrases } = voice;
   switch (place.kind) {
     case 'next':
       if (place.what.kind === 'space' && place.what.of !== undefined)
         return `${spaceWords(place.what, voice)} of next ${printSpecial(place.what.of, false, voice)}`;
-      return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}`;
+      return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}${ofRow(place)}`;
     case 'each': {
       const { what } = place;
       const each =
@@ -46,6 +50,8 @@ function placeWords(place: Place, voice: Voice): string {
     }
     case 'same':
       return `same ${printWhat(place.what, false, voice)}${place.asJoin ? ' as joining' : ''}`;
+    case 'just-made':
+      return `${printWhat(place.what, false, voice)} just made`;
     case 'first':
       return `first ${printAmount(place.n, place.what, voice)}`;
     case 'last':

@@ -27,6 +27,20 @@ describe('a list of yarns', () => {
     expect(workedText(text).codes).toEqual([]);
   });
 
+  test('in one sentence of a main colour and a contrast has both, and their balls', () => {
+    const supplies =
+      'Materials\nWorsted wool, 180 m/100 g: 2 balls main color, a few yards of contrast for the edge';
+    const text = mat(supplies, ROWS.replace('MC', 'main color').replace('CC', 'contrast'));
+    const found = transcribe({ file: 'mat.txt', text }).yarns;
+    expect(found.map(({ letter, colour, balls }) => [letter, colour, balls])).toEqual([
+      ['MC', null, [2]],
+      ['CC', null, null],
+    ]);
+    expect(workedText(text).codes).toEqual([]);
+    const one = text.replace('2 balls main color, a few yards of contrast for the edge', '2 balls');
+    expect(workedText(one).codes).not.toEqual([]);
+  });
+
   test('with letters has all of them: another in the rows is told', () => {
     const text = mat('Yarn A: grey\nYarn B: blue', ROWS.replace('MC', 'E').replace('CC', 'A'));
     expect(workedText(text).codes).toContain('yarn/unlisted');

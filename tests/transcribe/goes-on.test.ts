@@ -1,0 +1,60 @@
+/** Pieces that are still on the hook where the next heading stands, and numbers for the sizes that a heading names. */
+
+import { describe, expect, test } from 'vitest';
+import { transcribe } from '../../src/transcribe/transcribe.ts';
+import { workedText } from './worked-text.ts';
+
+const MITT = `Plain Mitt
+US terms
+Sizes: Child (Woman, Man)
+
+CUFF
+Ch 6.
+Row 1: Sc in 2nd ch from hook and in each ch to end. Turn. 5 sc.
+Row 2: Ch 1. Working in BLO, sc in each sc to end. Turn. 5 sc.
+Rep Row 2 until 8 (12, 16) rows have been worked. Do not fasten off.
+
+HAND
+Rnd 1: Ch 1. Sc in each row end around. 8 (12, 16) sc.
+
+Woman and Man only:
+Rnd 2: Sc in next 5 (7) sc. 2 sc in each of next 2 sc. Sc in last 5 (7) sc. 14 (18) sc.
+
+All sizes:
+Next rnd: Sc in next 2 sc. Ch 2. Skip next 2 sc. Sc in each sc to end.
+Next rnd: Sc in each sc and in each of 2 ch around. 8 (14, 18) sc.
+
+Shape top:
+Next rnd: *Sc2tog. Rep from * around. 4 (7, 9) sts.
+Fasten off.
+`;
+
+const partsOf = (text: string) =>
+  transcribe({ file: 'mitt.txt', text }).parts.map(({ name, onto }) => [name, onto]);
+
+test('a cuff that is not fastened off goes on as the hand, and the hand as its top', () => {
+  expect(partsOf(MITT)).toEqual([
+    ['Cuff', null],
+    ['Hand', 'Cuff'],
+  ]);
+  const { codes, rows } = workedText(MITT);
+  expect(codes).toEqual([]);
+  expect(rows.map((size) => size.at(-1))).toEqual(['Next rnd: 4', 'Next rnd: 7', 'Next rnd: 9']);
+});
+
+test('one that is fastened off does not', () => {
+  expect(partsOf(MITT.replace('Do not fasten off', 'Fasten off'))).toContainEqual(['Hand', null]);
+});
+
+describe('told where it is wrong:', () => {
+  test.each([
+    ['14 (18) sc', '14 (20) sc', 'count/mismatch'],
+    ['next 5 (7) sc', 'next 5 (7, 9) sc', 'row/used-up'],
+    ['next 5 (7) sc', 'next 5 (7, 9, 11) sc', 'size/list-length'],
+    ['each of 2 ch', 'each of 3 ch', 'place/not-there'],
+    ['4 (7, 9) sts', '4 (7, 8) sts', 'count/mismatch'],
+    ['8 (12, 16) sc.', '9 (12, 16) sc.', 'count/mismatch'],
+  ])('%s, %s', (right, wrong, code) => {
+    expect(workedText(MITT.replace(right, wrong)).codes).toContain(code);
+  });
+});
