@@ -54,6 +54,15 @@ describe('a row that does not say to turn', () => {
     expect(tells('row/no-turn', ROW_1, ...lines)).toBe(told);
   });
 
+  test('is said by the rows that a line repeats', () => {
+    const row2 = 'Row 2: Ch 1, sc in each st across, turn.';
+    const repeats = (times: string): string => `Rows 3-6: [Rep Row 2] ${times}.`;
+    const last = 'Row 7: Ch 1, sc in each st across. Fasten off.';
+    expect(tells('row/no-turn', ROW_1, row2, repeats('4 times'), last)).toBe(false);
+    const plain = 'Rows 3-6: [Ch 1, sc in next 2 sts] 4 times.';
+    expect(tells('row/no-turn', ROW_1, row2, plain, last)).toBe(true);
+  });
+
   test('is no slip where no row says it', () => {
     const plain = 'Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.';
     expect(
