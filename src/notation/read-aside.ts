@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
-import { readGrowth } from './read-note.ts';
+import { readGrowth } from './read-growth.ts';
 import { isNumber } from './read-number.ts';
 import { reportUnread } from './report-unread.ts';
 import type { Step } from './tree.ts';

@@ -390,6 +390,8 @@ export interface NoteStep {
   readonly text: string;
   /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
   readonly adds?: Num;
+  /** `one more block every row`: what they are, where they are no stitches. */
+  readonly addsOf?: 'block';
   /** `working last dc in top of tch`: what the row's last stitch went into. */
   readonly endsOn?: 'turning chain';
   /** `with RS facing`: the side the row is worked from. */

@@ -158,6 +158,16 @@ describe('what each round is said to add', () => {
     const first = codesOf({ work: ROW_1, border: 'Rnd 1: Ch 1, sc in each st around, each rnd adds 8 sts.' });
     expect(first).not.toContain('row/adds');
   });
+
+  test.each([
+    ['You will have 2 more sts every row.', false],
+    ["You'll have 3 more sts every row.", true],
+    ['Two more stitches in each row.', false],
+    ['2 sts less every row.', true],
+  ])('also after the row: %s', (said, told) => {
+    const row2 = `Row 2: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. ${said}`;
+    expect(codesOf([ROW_1, row2, 'Rows 3-5: Rep Row 2.'].join('\n'))).toEqual(told ? ['row/adds'] : []);
+  });
 });
 
 describe('a chain at the start of a row', () => {
