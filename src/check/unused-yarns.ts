@@ -9,10 +9,18 @@ import { usedNames, WHICHEVER } from './used-names.ts';
 export function unusedYarns({ pattern }: Publication): Diagnostic[] {
   const { yarns, sure } = usedNames(pattern);
   if (!sure || yarns.has(WHICHEVER) || pattern.yarns.length < 2) return [];
+  const finishing = (pattern.finishing ?? []).join(' ');
   return pattern.yarns
-    .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && yarns.size === 0))
+    .filter(
+      ({ letter }, i) => !yarns.has(letter) && !sewnWith(letter, finishing) && !(i === 0 && yarns.size === 0),
+    )
     .map(({ letter }) => {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
       return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });
     });
+}
+
+/** `Sew the shoulder seams with CC`: it is not bought for nothing. */
+function sewnWith(letter: string, finishing: string): boolean {
+  return new RegExp(`\\b(?:with|in|using|yarn|colou?r)\\s+${letter}\\b`).test(finishing);
 }
