@@ -341,6 +341,8 @@ export interface RepeatRowsStep {
   readonly last?: number;
   /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
   readonly even?: true;
+  /** `work even in hdc`: the stitch, where it is named. */
+  readonly inStitch?: StitchName;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }
