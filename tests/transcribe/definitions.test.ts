@@ -9,6 +9,23 @@ const cosy = (lines: string, row2: string) =>
 const specials = (text: string) =>
   transcribe({ file: 'cosy.txt', text }).specials.map(({ name, work }) => [name, work?.text]);
 
+describe('a stitch explained in a sentence', () => {
+  const row2 =
+    'Ch 1, sc in first st, *skip 2 sts, shell in next st, skip 2 sts, sc in next st; rep from * across, turn. (3 shells, 4 sc)';
+
+  test('is told in stitches', () => {
+    const text = cosy('A shell is 2 d c, 2 ch, 2 d c, all in the same place.', row2);
+    expect(specials(text)).toEqual([['shell', '(2 d c, 2 ch, 2 d c) in same st']]);
+    expect(workedText(text).rows).toEqual([['Foundation: 0', 'Row 1: 19', 'Row 2: 16']]);
+    expect(workedText(text.replace('3 shells', '4 shells')).codes).toContain('count/mismatch');
+  });
+
+  test('has to be one that the rows use, and say where it goes', () => {
+    expect(specials(cosy('A shell is 5 dc in the same st.', 'Ch 1, sc in each st across. (19)'))).toEqual([]);
+    expect(workedText(cosy('A shell is 4 cm wide.', row2)).codes).toContain('special/undefined');
+  });
+});
+
 describe('a stitch told in two halves', () => {
   const SPECIAL = 'Special stitches\n';
   const cable = (words: string): string => `${SPECIAL}C4F: ${words}`;
