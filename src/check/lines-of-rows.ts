@@ -5,7 +5,13 @@ import type { Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 
 export function isWorked({ steps }: Line): boolean {
-  return steps.some(({ kind }) => WORKS.has(kind)) && !steps.some(({ kind }) => kind === 'repeat rows');
+  return steps.some(({ kind }) => WORKS.has(kind)) && !steps.some(repeatsRows);
+}
+
+/** `Rep Rows 2 and 3`, also `[Rep Rows 2-7] twice`: the rows it names say what is done at their ends. */
+function repeatsRows(step: Step): boolean {
+  if (step.kind === 'bracket' || step.kind === 'repeat') return step.body.some(repeatsRows);
+  return step.kind === 'repeat rows';
 }
 
 /** A row of chains alone is a foundation, and nothing turns before the yarn is cut. */

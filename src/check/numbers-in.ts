@@ -1,7 +1,7 @@
 /** Instructions in, every list of numbers in them, one number a size, with where it stands out. */
 
 import type { Line } from '../notation/line.ts';
-import type { Num } from '../notation/tree.ts';
+import type { Num } from '../notation/num.ts';
 
 export interface NumberList {
   readonly n: Num;

@@ -1,6 +1,7 @@
 /** A pattern in, its repeat out: the stitches of "a multiple of …" across, the rows repeated "to height" up. */
 
-import type { Multiple, Step } from '../notation/tree.ts';
+import type { Multiple } from '../notation/num.ts';
+import type { Step } from '../notation/tree.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 
 /** The first "a multiple of" in the pattern, which needs a number of repeats. */

@@ -16,7 +16,7 @@ export function statedGrowth({ pattern, sizes }: Publication): Diagnostic[] {
       if (note?.adds === undefined) return [];
       for (const { index: size, fabric } of sizes) {
         const said = numberForSize(note.adds, size);
-        const wrong = said === null ? null : otherGrowth(fabric, index, at, said);
+        const wrong = said === null ? null : otherGrowth(fabric, index, at, said, note.addsOf === 'block');
         if (wrong !== null) {
           const where = {
             file: pattern.source.file,
@@ -37,12 +37,25 @@ function otherGrowth(
   part: number,
   line: number,
   said: number,
-): { readonly row: string; readonly before: number; readonly made: number } | null {
+  blocks: boolean,
+): {
+  readonly row: string;
+  readonly before: number;
+  readonly made: number;
+  readonly of: 'block' | 'stitch';
+} | null {
   for (const [i, row] of fabric.rows.entries()) {
     const before = fabric.rows[i - 1];
     if (row.part !== part || row.line !== line || before === undefined || before.part !== part) continue;
-    if (row.stitches - before.stitches !== said)
-      return { row: row.label, before: before.stitches, made: row.stitches };
+    const [was, is] = blocks ? [blocksIn(before), blocksIn(row)] : [before.stitches, row.stitches];
+    if (was !== null && is !== null && is - was !== said)
+      return { row: row.label, before: was, made: is, of: blocks ? 'block' : 'stitch' };
   }
   return null;
+}
+
+/** Special stitches of that name, also those that begin a row; null in a row that has none. */
+function blocksIn({ groups }: Fabric['rows'][number]): number | null {
+  const names = Object.keys(groups).filter((name) => /\bblock$/i.test(name));
+  return names.length === 0 ? null : names.reduce((sum, name) => sum + (groups[name] ?? 0), 0);
 }

@@ -11,10 +11,21 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
   if (!sure || yarns.has(WHICHEVER) || pattern.yarns.length < 2) return [];
   // What is worked before a yarn is named is worked in the first.
   const beginsUnnamed = sizes.some(({ fabric }) => fabric.yarn.includes(0));
+  const finishing = (pattern.finishing ?? []).join(' ');
   return pattern.yarns
-    .filter(({ letter }, i) => !yarns.has(letter) && !(i === 0 && (yarns.size === 0 || beginsUnnamed)))
+    .filter(
+      ({ letter }, i) =>
+        !yarns.has(letter) &&
+        !sewnWith(letter, finishing) &&
+        !(i === 0 && (yarns.size === 0 || beginsUnnamed)),
+    )
     .map(({ letter }) => {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
       return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });
     });
+}
+
+/** `Sew the shoulder seams with CC`: it is not bought for nothing. */
+function sewnWith(letter: string, finishing: string): boolean {
+  return new RegExp(`\\b(?:with|in|using|yarn|colou?r)\\s+${letter}\\b`).test(finishing);
 }

@@ -1,8 +1,9 @@
 /** The places a phrase names, as indices along the row below, each ready to be worked. */
 
 import { describeWhat } from '../notation/describe-what.ts';
+import type { Num } from '../notation/num.ts';
 import { ordinal } from '../notation/ordinal.ts';
-import type { Num, Place, Stop, What } from '../notation/tree.ts';
+import type { Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { hasFlag } from './builder.ts';
 import { describeSite } from './describe-site.ts';

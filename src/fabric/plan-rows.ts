@@ -4,7 +4,8 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Label, Line, Unit } from '../notation/line.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { RepeatRowsStep, Step, WorkStep } from '../notation/tree.ts';
+import type { RepeatRowsStep, Step, StitchName, WorkStep } from '../notation/tree.ts';
+import { stitchById } from '../stitches/table.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -222,7 +223,11 @@ function inOrder(plans: readonly Plan[]): Plan[] {
 }
 
 /** The row that `rep last 2 rows` comes to at its ith; for "work even" the last row with one stitch in each. */
-function lastRow(history: readonly Line[], { last = 1, even }: RepeatRowsStep, i: number): Line | undefined {
+function lastRow(
+  history: readonly Line[],
+  { last = 1, even, inStitch }: RepeatRowsStep,
+  i: number,
+): Line | undefined {
   const source = history[history.length - last + (i % last)];
   if (source === undefined || even !== true) return source;
   const worked = firstWork(source.steps);
@@ -237,7 +242,7 @@ function lastRow(history: readonly Line[], { last = 1, even }: RepeatRowsStep, i
   const after = source.steps.filter((step) => step.kind === 'join' || step.kind === 'turn');
   const each: Step = {
     kind: 'work',
-    stitch: worked.stitch,
+    stitch: inStitch ?? plainStitch(worked.stitch),
     times: null,
     place,
     loop: 'both',
@@ -245,6 +250,13 @@ function lastRow(history: readonly Line[], { last = 1, even }: RepeatRowsStep, i
     span: worked.span,
   };
   return { ...source, steps: [...before, each, ...after], stated: null };
+}
+
+/** Of a row that begins with a decrease the stitch it is made of. */
+function plainStitch(stitch: StitchName): StitchName {
+  if (stitch.kind !== 'stitch') return stitch;
+  const { uses, legOf } = stitchById(stitch.id);
+  return uses > 1 ? { ...stitch, id: legOf } : stitch;
 }
 
 function firstWork(steps: readonly Step[]): WorkStep | null {

@@ -13,6 +13,7 @@ import { type PlanSetting, planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
 import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
+import { topFor } from './shared-top.ts';
 import { plainSite } from './site.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
 import { chainWarning, workRow } from './work-row.ts';
@@ -24,6 +25,8 @@ export interface PartEnd {
   readonly index: number;
   readonly pieceFirst: number;
   readonly foundation: Worker['foundation'];
+  /** What of the top parts that go on from it have been worked into. */
+  readonly taken: Set<number>;
 }
 
 /** What the work of all parts comes to. */
@@ -67,7 +70,8 @@ export function workPart(
   let whole =
     faults.every((fault) => fault.severity !== 'error') &&
     part.instructions.lines.every((line) => line.readable);
-  const ground: Ground = { top: from?.top ?? null, doubt: null, lost: null, suspect: null, basis: null };
+  const top = from === null ? null : topFor(from, plans[0]?.steps ?? []);
+  const ground: Ground = { top, doubt: null, lost: null, suspect: null, basis: null };
   let pending: readonly Step[] = [];
   const warned = new Set<number>();
   const hung: HungRow[] = [];
@@ -195,12 +199,12 @@ function standOnCount(worker: Worker, plan: RowPlan, ground: Ground, keep: (row:
   keep(emptyRow(worker, plan, meant));
 }
 
-/** `Join B with sl st in any corner.` on a line of its own: the row under it begins there. */
+/** `Skip next 8 sts and join B with sl st in next st.` on a line of its own: the row under it begins there. */
 function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
   if (line.label !== null || line.stated !== null) return false;
   return (
     steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
-    steps.every((step) => step.kind === 'yarn' || step.kind === 'note')
+    steps.every(({ kind }) => kind === 'yarn' || kind === 'note' || kind === 'skip')
   );
 }
 

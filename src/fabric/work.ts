@@ -10,6 +10,7 @@ import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
 import { chainHabits, everyChainInNotes } from './notes-chains.ts';
 import { partShape } from './part-shape.ts';
+import { noteTaken } from './shared-top.ts';
 import { type PartEnd, workPart } from './work-part.ts';
 import { workSteps } from './work-steps.ts';
 import { yarnIndex } from './work-yarn.ts';
@@ -88,11 +89,18 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     const setting = { file, size, sizeIndex, rows: plan.rows, part: index };
     const end = workPart(worker, part, from ?? null, setting, { rows, diagnostics, accounts });
     if (!end.whole) whole = false;
+    if (from !== undefined) noteTaken(from, worker, rows[firstRow]);
     ends.set(
       part.name,
       end.top === null || !end.whole
         ? null
-        : { top: end.top, index, pieceFirst: worker.pieceFirst, foundation: worker.foundation },
+        : {
+            top: end.top,
+            index,
+            pieceFirst: worker.pieceFirst,
+            foundation: worker.foundation,
+            taken: new Set(),
+          },
     );
     parts.push({
       name: part.name,

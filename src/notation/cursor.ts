@@ -8,9 +8,10 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import type { Found, FullName, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
+import type { Num } from './num.ts';
 import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
-import type { Counts, Num, Step } from './tree.ts';
+import type { Counts, Step } from './tree.ts';
 
 /** Another name of a yarn, word by word, and its letter. */
 export interface YarnName {

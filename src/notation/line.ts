@@ -5,7 +5,8 @@
  */
 
 import type { Span } from '../source/span.ts';
-import type { Num, Step, What } from './tree.ts';
+import type { Num } from './num.ts';
+import type { Step, What } from './tree.ts';
 
 /** What only a count speaks of: nothing is worked into it, but the stitches of the row tell how many there are. */
 export type Thing =

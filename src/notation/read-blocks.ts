@@ -1,6 +1,7 @@
 /** Blocks worked from corner to corner and written out, `ch 6, dc in 4th ch from hook, dc in next 2 ch`, as the stitches they are. */
 
-import type { Num, Step, StitchName, WorkStep } from './tree.ts';
+import type { Num } from './num.ts';
+import type { Step, StitchName, WorkStep } from './tree.ts';
 
 /** What the blocks of a text are made of. */
 export interface BlockShape {

@@ -2,8 +2,9 @@
 
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import type { Multiple, Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import type { ChainStep, Counts, Multiple, Num } from './tree.ts';
+import type { ChainStep, Counts } from './tree.ts';
 
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);

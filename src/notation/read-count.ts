@@ -6,12 +6,13 @@
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
+import type { Num } from './num.ts';
 import { readCountedChain } from './read-chain.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSizeList } from './read-size-list.ts';
 import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
-import type { Num, What } from './tree.ts';
+import type { What } from './tree.ts';
 
 /**
  * Reads a stated count if one stands here and nothing but the end of the row follows, or what ends one (`(20 sc), turn`);

@@ -2,13 +2,14 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import type { Num } from './num.ts';
 import { FOUNDATION_WORDS } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, Num, StitchName } from './tree.ts';
+import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, StitchName } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {

@@ -5,9 +5,9 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
+import type { Num } from './num.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
-import type { Num } from './tree.ts';
 
 export interface LabelRead {
   readonly label: Label;

@@ -1,9 +1,8 @@
 /** Words to the maker that work no stitch in, notes kept as written out. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
-import { readNumber } from './read-number.ts';
-import type { NoteStep, Step } from './tree.ts';
+import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import type { Step } from './tree.ts';
 
 /** Moves to the next boundary, over brackets that open on the way. */
 export function skipStep(cursor: Cursor): null {
@@ -65,24 +64,6 @@ export function readFacing(cursor: Cursor): Step | null {
   takeAny(cursor, 'throughout', 'you');
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
-
-/** `each rnd adds 8 sts`, `each round increases by 8 sts`, `every rnd has 8 more sts`; null when it is something else. */
-export function readGrowth(cursor: Cursor): NoteStep | null {
-  const from = cursor.at;
-  const each = takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null;
-  const verb = each ? takeOneOf(cursor, GROWS) : null;
-  if (verb === 'increases') takeAny(cursor, 'by');
-  const adds = verb === null ? null : readNumber(cursor);
-  const more = takeAny(cursor, 'more') !== null;
-  if (adds === null || (verb === 'has' && !more) || takeAny(cursor, 'sts', 'st', 'stitches') === null) {
-    cursor.at = from;
-    return null;
-  }
-  return { kind: 'note', text: textSince(cursor, from), adds, span: spanSince(cursor, from) };
-}
-
-const ROWS = new Set(['rnd', 'round', 'row']);
-const GROWS = new Set(['adds', 'increases', 'gains', 'has']);
 
 /** `leaving rem sts unworked`, `leave last 3 sts unworked`; a tail left for sewing is a note. */
 export function readLeave(cursor: Cursor): Step {

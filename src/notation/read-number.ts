@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince } from './cursor.ts';
-import type { Num } from './tree.ts';
+import type { Num } from './num.ts';
 
 /** No count, repeat or row number may pass this; a fault says so. */
 export const LARGEST_NUMBER = 100_000;

@@ -12,11 +12,12 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
-import { findName } from './lexicon.ts';
 import type { Unit } from './line.ts';
+import type { Num } from './num.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
-import type { NoteStep, Num, RepeatRowsStep } from './tree.ts';
+import { readStitchName } from './read-yarn.ts';
+import type { NoteStep, RepeatRowsStep } from './tree.ts';
 
 const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
   ['row', 'row'],
@@ -85,10 +86,9 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
     return null;
   }
   if (takeAny(cursor, 'even', 'straight') !== null) {
-    if (takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') === null) {
-      const found = findName(cursor.lexicon, cursor.tokens, cursor.at);
-      if (found !== null) cursor.at += found.length;
-    }
+    const plain = takeAny(cursor, 'in') === null || takeAny(cursor, 'patt', 'pattern') !== null;
+    const stitch = plain ? null : readStitchName(cursor);
+    const named = stitch === null ? {} : { inStitch: stitch };
     takeAny(cursor, 'for');
     const n = before ?? readNumber(cursor);
     const unit = before === null ? unitAt(cursor) : said;
@@ -102,6 +102,7 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
         rows: [],
         last: 1,
         even: true,
+        ...named,
         until,
         span: spanSince(cursor, from),
       };
@@ -114,6 +115,7 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
         rows: [],
         last: 1,
         even: true,
+        ...named,
         until: label,
         span: spanSince(cursor, from),
       };

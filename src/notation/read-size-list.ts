@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, wordAt } from './cursor.ts';
-import type { Num } from './tree.ts';
+import type { Num } from './num.ts';
 
 const STITCHES = new Set(['st', 'sts', 'stitch', 'stitches']);
 

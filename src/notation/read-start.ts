@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
 import { readOnlyBody } from './read-group.ts';
 import { readLoop } from './read-loop.ts';
@@ -12,7 +13,7 @@ import { ANY_STITCH } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readStitchName } from './read-yarn.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
-import type { Num, Place, Step, WorkStep } from './tree.ts';
+import type { Place, Step, WorkStep } from './tree.ts';
 
 /** `3x (sc, 2 sc in next st)`: the number before what is repeated. */
 export function readTimesFirst(cursor: Cursor): readonly Step[] | null {
@@ -142,5 +143,48 @@ export function readLeadingIn(cursor: Cursor): Step | null {
   if (yarn !== null)
     return { kind: 'yarn', action: 'with', yarn, stitch: null, place: null, span: spanSince(cursor, from) };
   cursor.at = from;
-  return null;
+  return loop === null ? readAllInto(cursor, from) : null;
 }
+
+/** `in each loop work 1 sc, 5 dc, 1 sc`: all of it goes into that place, up to a semicolon or the end of the sentence. */
+function readAllInto(cursor: Cursor, from: number): Step | null {
+  const place = readPlace(cursor)?.place ?? null;
+  if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon') cursor.at += 1;
+  if (place === null || takeAny(cursor, 'work', 'make') === null) return back(cursor, from);
+  if (peek(cursor).kind === 'open') {
+    const body = readOnlyBody(cursor);
+    const whole = atBoundary(cursor) && body?.every(isLaidDown) === true;
+    return whole && body !== null
+      ? { kind: 'group', body, place, span: spanSince(cursor, from) }
+      : back(cursor, from);
+  }
+  const end = endOfList(cursor);
+  const at = cursor.tokens[end - 1]?.end ?? 0;
+  const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
+  const faults = cursor.faults.length;
+  const inner = { ...cursor, tokens: [...cursor.tokens.slice(0, end), close] };
+  const { steps } = cursor.readSteps(inner, 'line');
+  if (cursor.faults.length > faults || steps.length === 0 || !steps.every(isLaidDown)) {
+    cursor.faults.length = faults;
+    return back(cursor, from);
+  }
+  cursor.at = end;
+  return { kind: 'group', body: steps, place, span: spanSince(cursor, from) };
+}
+
+/** A step with a place of its own is not worked into the place that was said before. */
+function isLaidDown(step: Step): boolean {
+  return step.kind === 'chain' || (step.kind === 'work' && step.place === null);
+}
+
+/** Where what is worked into one place ends: at a semicolon, a full stop, or a comma before what ends a round. */
+function endOfList({ at, tokens }: Cursor): number {
+  for (let i = at; i < tokens.length; i += 1) {
+    const { kind } = tokens[i] ?? { kind: 'end' };
+    if (kind === 'comma' && CLOSING.has(tokens[i + 1]?.text ?? '')) return i;
+    if (kind !== 'comma' && kind !== 'word' && kind !== 'number' && kind !== 'dash') return i;
+  }
+  return tokens.length;
+}
+
+const CLOSING = new Set(['join', 'turn', 'fasten', 'rep', 'repeat']);

@@ -18,7 +18,8 @@ import {
 import { readChain } from './read-chain.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
-import { readFacing, readGrowth, readLeave, readMakerNote, skipStep } from './read-note.ts';
+import { readGrowth } from './read-growth.ts';
+import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import {
   readInPattern,
@@ -105,6 +106,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const token = peek(cursor);
   if (token.kind === 'mark') return readStar(cursor);
   if (token.kind === 'open') return readOpened(cursor);
+  const grows = peek(cursor, -1).kind === 'stop' ? readGrowth(cursor) : null;
+  if (grows !== null) return [grows];
   const shape = readShape(cursor);
   if (shape !== null) return readTrailing(cursor, from, [shape]);
   const timed = readTimesFirst(cursor);

@@ -4,10 +4,11 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
+import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
 import { readStep } from './read-step.ts';
-import type { GroupStep, JoinStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
+import type { GroupStep, JoinStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`

@@ -2,9 +2,10 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import type { Num } from './num.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
-import type { Num, Stop } from './tree.ts';
+import type { Stop } from './tree.ts';
 
 /** What goes all the way, behind `across` or `around`. */
 const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);

@@ -8,6 +8,7 @@ import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.t
 import type { Lexicon } from './lexicon.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
+import type { Num } from './num.ts';
 import { hookedStitch } from './read-hooked.ts';
 import { isLabel, isNumberedLabel, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
@@ -16,7 +17,7 @@ import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import { splitRepeats } from './split-repeats.ts';
 import type { Token } from './tokens.ts';
 import { isBlank, tokenise } from './tokens.ts';
-import type { Counts, Num, Step } from './tree.ts';
+import type { Counts, Step } from './tree.ts';
 
 export type { Context } from './cursor.ts';
 

@@ -4,19 +4,7 @@
  */
 
 import type { Span } from '../source/span.ts';
-
-/** A number as written: one value for all sizes, or one a size (`35 (44, 53)`); null where a size skips it. */
-export interface Num {
-  readonly values: readonly (number | null)[];
-  readonly span: Span;
-}
-
-/** `a multiple of 6 plus 2`: 6 for each pattern repeat of the size, and 2. */
-export interface Multiple {
-  readonly of: number;
-  readonly plus: number;
-  readonly span: Span;
-}
+import type { Multiple, Num } from './num.ts';
 
 /** A stitch of the table, or one the pattern defines under `special`. */
 export type StitchName =
@@ -343,6 +331,8 @@ export interface RepeatRowsStep {
   readonly last?: number;
   /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
   readonly even?: true;
+  /** `work even in hdc`: the stitch, where it is named. */
+  readonly inStitch?: StitchName;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }
@@ -392,6 +382,8 @@ export interface NoteStep {
   readonly text: string;
   /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
   readonly adds?: Num;
+  /** `one more block every row`: what they are, where they are no stitches. */
+  readonly addsOf?: 'block';
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };
   /** `with RS facing`: the side the row is worked from. */

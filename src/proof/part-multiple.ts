@@ -2,8 +2,8 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Readings, SizePlan } from '../fabric/work.ts';
+import type { Multiple } from '../notation/num.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { Multiple } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import type { MultipleFound, TrialAt } from './find-multiple.ts';
 import { comesOut, findMultiple, multipleFrom, WIDEST_REPEAT } from './find-multiple.ts';

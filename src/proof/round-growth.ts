@@ -1,7 +1,8 @@
 /** A pattern in, by how many stitches each of its repeated rounds grows out, for as many rounds as anyone works. */
 
 import { workSize } from '../fabric/work.ts';
-import type { Num, RepeatRowsStep, Step } from '../notation/tree.ts';
+import type { Num } from '../notation/num.ts';
+import type { RepeatRowsStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';
 import { rowGrowsEvenly } from './inserted.ts';
 import type { PlannedSize } from './part-multiple.ts';

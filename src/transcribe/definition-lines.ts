@@ -1,8 +1,10 @@
 /** A line that stands under no heading of its own in; whether it explains a word of the rows, and as which, out. */
 
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import { findAbbreviation } from '../stitches/abbreviations.ts';
 import { stitchNamed } from './derive-work.ts';
 import { isInstruction } from './instruction-words.ts';
+import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import { namesPiece } from './part-headings.ts';
 import { rowLabel } from './row-labels.ts';
 import type { TextLine } from './tidy-lines.ts';
@@ -42,6 +44,20 @@ export function definitionIn(text: string, rows: string, amongRows: boolean): De
   const isPiece = names.some((one) => PLACES.test(one) || namesPiece(one)) && !/\bsame\b/i.test(words);
   if (isPiece || (amongRows && !names.some((one) => isUsed(one, rows)))) return null;
   return { bucket: 'specials', at: leading.length };
+}
+
+/** `A shell is 2 dc, 2 ch, 2 dc, all in the same place.` */
+const SENTENCE =
+  /^(?:an?|each|one)\s+([\p{L}][\p{L} -]{1,20}?)\s+(?:is|means|consists of)\s+((?:\(|\d).*\b(?:same|one)\s+(?:place|st|stitch|sp|space)\b.*)$/iu;
+
+/** Its name and its words, as a list would have them; null for a sentence that explains nothing that the rows use. */
+export function definingSentence(line: MappedText, rows: string): MappedText | null {
+  const [, name = '', words = ''] = SENTENCE.exec(line.text) ?? [];
+  if (name === '' || AS_A_ROW.test(words) || !isUsed(name, rows)) return null;
+  const from = line.text.indexOf(name, line.text.indexOf(' '));
+  const at = line.text.length - words.length;
+  const colon = insertedText(': ', fileOffset(line, from + name.length));
+  return joinTexts([sliceText(line, from, from + name.length), colon, sliceText(line, at)], '');
 }
 
 function isKnown(name: string): boolean {

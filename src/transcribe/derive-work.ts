@@ -37,8 +37,11 @@ export function deriveWork(words: MappedText, context: DeriveContext): Derived |
 function candidatesIn(words: MappedText): MappedText[] {
   const { text } = words;
   const cuts: [number, number][] = [[0, text.length]];
-  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g))
+  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g)) {
+    // What stands before a comma may be the first half of the work.
+    if (found[0].startsWith(',') && BEGINS_WORK.test(text)) continue;
     cuts.push([found.index + found[0].length, text.length]);
+  }
   const bracketed = /^[^()]*\(([^()]+)\)\.?$/.exec(text);
   if (bracketed?.[1] !== undefined) {
     const start = text.indexOf('(') + 1;
@@ -46,6 +49,8 @@ function candidatesIn(words: MappedText): MappedText[] {
   }
   return cuts.slice(0, 6).map(([start, end]) => trimText(sliceText(words, start, end)));
 }
+
+const BEGINS_WORK = /^(?:(?:work|make)\s+)?(?:\d+\s*[a-z]|[([*]|(?:chs?|chains?|skip|sk|miss)\b)/i;
 
 const PLACE =
   /\b(?:all\s+)?(?:worked\s+)?(?:in|into)\s+(?:the\s+|a\s+)?(?:(?:same|next|one|indicated|specified|designated|stated|given|single)\s+)*(?:st|stitch|sp|space|place|ch-?sp)(?:\s*(?:or|\/)\s*(?:sp|space|st|stitch|ch-?\d*\s*sp))?(?:\s+(?:indicated|specified|stated|given|designated|noted|named))?\b/i;
@@ -99,6 +104,7 @@ function works(step: Step): boolean {
 }
 
 function isOfStitch(step: Step): boolean {
+  if (step.kind === 'note') return /^working (?:in front of|behind)\b/i.test(step.text);
   return works(step) || step.kind === 'bracket' || step.kind === 'skip' || step.kind === 'join';
 }
 

@@ -2,6 +2,7 @@
 
 import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans, type Span } from '../source/span.ts';
+import { linesAsked, type NamedLines } from './as-other-part.ts';
 import { insertedText, joinTexts } from './mapped-pieces.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
@@ -25,30 +26,43 @@ export function readParts(
   const parts: TranscribedPart[] = [];
   const pieces: Piece[] = [];
   const ofHeadings = new Set<string>();
-  for (const draft of joinedDrafts(drafts)) {
+  const sorted: NamedLines[] = [];
+  for (const written of joinedDrafts(drafts)) {
+    const draft = withOthers(written, sorted);
     const [first, last] = [draft.lines[0], draft.lines.at(-1)];
     if (first === undefined || last === undefined) continue;
     const yarn = draft.beside === null ? null : yarnNamed(draft.beside.words, yarns);
-    const written = yarn === null ? (draft.beside?.name ?? draft.name) : draft.name;
-    const name = freeName(written ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
+    const called = yarn === null ? (draft.beside?.name ?? draft.name) : draft.name;
+    const name = freeName(called ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
-    const span = joinSpans(heading ?? first.span, last.span);
+    const span = joinSpans(heading ?? written.lines[0]?.span ?? first.span, last.span);
     const lines = draft.lines.map(lineText);
     if (yarn !== null && !saysYarn(draft)) {
       lines.unshift(insertedText(`With ${yarn}.`, (heading ?? first.span).start));
       ofHeadings.add(yarn);
     }
     parts.push({ name, make: draft.make, onto, lines, span });
+    sorted.push({ name, lines: draft.lines });
     const onWhat = onto === null ? '' : `, onto ${onto}`;
     pieces.push({
       kind: 'part',
       span: heading ?? first.span,
       means: `${name}${draft.make > 1 ? `, make ${draft.make}` : ''}${onWhat}`,
     });
-    for (const line of draft.lines) pieces.push({ kind: 'row', span: line.span, means: name });
+    for (const line of written.lines) pieces.push({ kind: 'row', span: line.span, means: name });
   }
   return { parts, pieces, ofHeadings };
+}
+
+/** A piece that begins as another does has the other's rows; where it is not plain which, the words are read as work. */
+function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft {
+  const [first, ...rest] = draft.lines;
+  const asked = first === undefined ? null : linesAsked(first.text.text, before);
+  if (first === undefined || asked === null) return draft;
+  const lines: WorkLine[] =
+    asked.lines === null ? [{ ...first, kind: 'instruction' }] : [{ ...first, kind: 'note' }, ...asked.lines];
+  return { ...draft, lines: [...lines, ...rest] };
 }
 
 /** `brown`, `in brown`, `colour B`, `yarn B`: the letter of the yarn a heading names; null where it is none of the list. */
@@ -134,6 +148,7 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   if (before === undefined) return null;
   const opening = draft.lines.slice(0, 2).map(({ text }) => text.text);
   const [first = ''] = opening;
+  if (BESIDE.test(first) && before.onto !== null && leavesRest(before)) return before.onto;
   if (opening.some((text) => FROM_NOTHING.test(text))) return null;
   // A chain by itself, longer than any that only turns.
   const chain = /^(?:with [^,]{1,20}, )?(?:ch|chain)\s*(\d+)|^(?:with [^,]{1,20}, )?(\d+)\s*ch\b/i.exec(
@@ -145,7 +160,19 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const joins = opening.some((text) =>
     /\b(?:re)?join\b.*\b(?:in|to|with)\b|\battach\b|\bwith (?:rs|right side) facing\b/i.test(text),
   );
-  return joins || ONTO_NAME.test(name) || staysOnHook(before) ? before.name : null;
+  const goesOn = draft.lines
+    .find(({ kind }) => kind !== 'note')
+    ?.text.text.search(/^next (?:row|rnd|round)\b/i);
+  return joins || goesOn === 0 || ONTO_NAME.test(name) || staysOnHook(before) ? before.name : null;
+}
+
+/** `Skip next 18 sts and join yarn`, `Join yarn in next st`: next to where the piece before stopped. */
+const BESIDE =
+  /^(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?next\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\bin(?:to)? (?:the )?next\b)/i;
+
+/** The second shoulder stands beside the first, whose first row left it its stitches. */
+function leavesRest({ lines }: TranscribedPart): boolean {
+  return lines.slice(0, 2).some(({ text }) => /\b(?:un-?worked|on these .{1,30}\bonly)\b/i.test(text));
 }
 
 /** `Do not fasten off.` at its end: what comes next goes on from it. */

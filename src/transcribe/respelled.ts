@@ -16,6 +16,12 @@ const FORMS: readonly Form[] = [
       /(\b(?:chs?|chain)\s*\d+\s*,?\s*(?:and\s+|then\s+)?(?:sl ?st|ss|slip stitch|sc|dc)\s+in(?:to)?\s+)(?:the\s+)?(?:1st|first)\s+ch(?:ain)?(?:\s+(?:made|st))?(?!\s*-?\s*\d)\b(?!\s+(?:from|of))/gi,
     instead: () => 'first of these ch',
   },
+  {
+    // `2 dc, 2 ch, 2 dc, all in the same place`.
+    found:
+      /()^([^().;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?)\b/gi,
+    instead: (match) => `(${match[2]}) in same st`,
+  },
   // `5 dctog`, `2 dc together`.
   {
     found: /(?<![a-z\d])()(\d)\s+([a-z]+)\s?tog(?:ether)?\b/gi,

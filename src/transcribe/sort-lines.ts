@@ -1,6 +1,6 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
-import { definitionIn } from './definition-lines.ts';
+import { definingSentence, definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
@@ -45,6 +45,11 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
 
 /** `Shell (sh): 5 dc in same st`, `dec = sc2tog` outside of the lists where such lines belong. */
 function sortDefinition(walk: Walk, line: TextLine): boolean {
+  const told = line.cells.length > 1 ? null : definingSentence(line.text, walk.rowWords);
+  if (told !== null) {
+    put(walk, 'specials', itemOf(line, told));
+    return true;
+  }
   if (walk.state === 'abbreviations' || walk.state === 'specials' || line.cells.length > 1) return false;
   const found = definitionIn(line.text.text, walk.rowWords, walk.parts.length > 0);
   if (found === null) return false;

@@ -46,11 +46,15 @@ function goesOn(group: readonly TextLine[], line: TextLine, width: number): bool
   const isRow = label !== null || (isInstruction(opening) && /[\d,;*]/.test(opening) && !ENTRY.test(opening));
   if (ENTRY.test(text) && !/^[*(]/.test(text)) return false;
   if (isRow && isCount(text)) return true;
+  if (isRow && /[.)\]}]$/.test(above) && AGAIN.test(text)) return false;
   const wraps = width > 0 && above.length + 1 + (text.split(' ', 1)[0] ?? '').length > width;
   const heading = group.length > 1 ? null : findHeading(opening);
   if (wraps && (heading === null || heading.restAt !== null)) return true;
   return isRow && !/[.!?)\]}:]$/.test(above) && /^(?:[a-z0-9([*{]|.*\brep(?:eat)? from \*)/.test(text);
 }
+
+/** `Repeat last row 2 more times`, `Work even for 5 rows` under a finished row: rows of their own, however wide the lines are. */
+const AGAIN = /^(?:Rep(?:eat)? (?:the )?(?:last|rows?|rnds?|rounds?)\b|Work (?:even|straight)\b)/;
 
 /** `(24 sc)`, `[16 sts]`, `– 24 sts` on a line of its own. */
 function isCount(text: string): boolean {

@@ -1,8 +1,9 @@
 /** `ch a multiple of 6 plus 2` in a line in, the chains each size really makes in their place out, from the fabrics. */
 
 import { type Fabric, stitchId } from '../fabric/fabric.ts';
+import type { Num } from '../notation/num.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { ChainStep, Num, Step } from '../notation/tree.ts';
+import type { ChainStep, Step } from '../notation/tree.ts';
 
 /** One fabric with the rows the line made in it, and the size's place in the list. */
 export interface LineWork {

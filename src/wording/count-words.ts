@@ -1,7 +1,8 @@
 /** The count a row's stitches make in, as printed out when the pattern states none: `37 sts`, `12 sc, 4 ch-2 sps`. */
 
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
-import type { Num, What } from '../notation/tree.ts';
+import type { Num } from '../notation/num.ts';
+import type { What } from '../notation/tree.ts';
 import { printWhat } from './print-name.ts';
 import { isMany, printValues } from './print-number.ts';
 import type { Voice } from './voice.ts';

@@ -2,7 +2,8 @@
 
 import { describeThing, type ThingNames } from '../notation/describe-counted.ts';
 import { isThing, type StatedCount } from '../notation/line.ts';
-import type { Counts, Num } from '../notation/tree.ts';
+import type { Num } from '../notation/num.ts';
+import type { Counts } from '../notation/tree.ts';
 import { form, printSpecial, printStitch, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import type { Voice } from './voice.ts';

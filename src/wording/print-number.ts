@@ -1,7 +1,7 @@
 /** A number of the tree in, as printed out: one size's value, or all sizes' as `35 (44, 53)`, once where they agree. */
 
+import type { Num } from '../notation/num.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { Num } from '../notation/tree.ts';
 import type { Numbers } from './voice.ts';
 
 export function printNumber(n: Num, numbers: Numbers): string {

@@ -1,7 +1,8 @@
 /** A place in, the words that lead to it out: `in next 3 sts`, `over next 2 sts`, `in top of beg ch-3`. */
 
+import type { Num } from '../notation/num.ts';
 import { ordinal } from '../notation/ordinal.ts';
-import type { Loop, Num, Place, What } from '../notation/tree.ts';
+import type { Loop, Place, What } from '../notation/tree.ts';
 import { form, printSpecial, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printStop } from './print-stop.ts';

@@ -1,7 +1,8 @@
 /** A step that repeats rows in, its words out: `rep Rows 2 and 3 to height`; how far is left out where the label says it. */
 
-import type { Num, RepeatRowsStep } from '../notation/tree.ts';
-import { form } from './print-name.ts';
+import type { Num } from '../notation/num.ts';
+import type { RepeatRowsStep } from '../notation/tree.ts';
+import { form, printName } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printTimes } from './print-stop.ts';
 import type { Voice } from './voice.ts';
@@ -29,9 +30,12 @@ function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): stri
 }
 
 /** `rep Rows 2 and 3`, `rep last 2 rows`, `work even`. */
-function againWords({ unit, rows, last, even }: RepeatRowsStep, voice: Voice): string {
+function againWords({ unit, rows, last, even, inStitch }: RepeatRowsStep, voice: Voice): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
-  if (even === true) return voice.terms === 'UK' ? 'work straight' : 'work even';
+  if (even === true) {
+    const words = voice.terms === 'UK' ? 'work straight' : 'work even';
+    return inStitch === undefined ? words : `${words} in ${printName(inStitch, false, voice)}`;
+  }
   if (last === undefined)
     return `${voice.phrases.repeat} ${form(noun, rows.length > 1)} ${rowList(rows, voice)}`;
   const words = form(noun, last > 1).toLowerCase();

@@ -1,6 +1,7 @@
 /** Where a repeat or "each" ends in, its words out: `across`, `5 more times`, `to last 6 sts`. */
 
-import type { Num, Stop } from '../notation/tree.ts';
+import type { Num } from '../notation/num.ts';
+import type { Stop } from '../notation/tree.ts';
 import { printWhat } from './print-name.ts';
 import { isMany, printNumber, soleValue } from './print-number.ts';
 import type { Voice } from './voice.ts';

@@ -1,7 +1,8 @@
 /** Steps with every size's numbers in, the steps that one size works out: what it skips is left out. */
 
+import type { Num } from '../notation/num.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { Num, Place, RepeatStep, Step } from '../notation/tree.ts';
+import type { Place, RepeatStep, Step } from '../notation/tree.ts';
 
 export function settleSteps(steps: readonly Step[], size: number): Step[] {
   return steps.flatMap((step) => settleStep(step, size));

@@ -54,6 +54,15 @@ describe('a row that does not say to turn', () => {
     expect(tells('row/no-turn', ROW_1, ...lines)).toBe(told);
   });
 
+  test('is said by the rows that a line repeats', () => {
+    const row2 = 'Row 2: Ch 1, sc in each st across, turn.';
+    const repeats = (times: string): string => `Rows 3-6: [Rep Row 2] ${times}.`;
+    const last = 'Row 7: Ch 1, sc in each st across. Fasten off.';
+    expect(tells('row/no-turn', ROW_1, row2, repeats('4 times'), last)).toBe(false);
+    const plain = 'Rows 3-6: [Ch 1, sc in next 2 sts] 4 times.';
+    expect(tells('row/no-turn', ROW_1, row2, plain, last)).toBe(true);
+  });
+
   test('is no slip where no row says it', () => {
     const plain = 'Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.';
     expect(
@@ -148,6 +157,16 @@ describe('what each round is said to add', () => {
   test('is held against the round before it in its own part', () => {
     const first = codesOf({ work: ROW_1, border: 'Rnd 1: Ch 1, sc in each st around, each rnd adds 8 sts.' });
     expect(first).not.toContain('row/adds');
+  });
+
+  test.each([
+    ['You will have 2 more sts every row.', false],
+    ["You'll have 3 more sts every row.", true],
+    ['Two more stitches in each row.', false],
+    ['2 sts less every row.', true],
+  ])('also after the row: %s', (said, told) => {
+    const row2 = `Row 2: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st, turn. ${said}`;
+    expect(codesOf([ROW_1, row2, 'Rows 3-5: Rep Row 2.'].join('\n'))).toEqual(told ? ['row/adds'] : []);
   });
 });
 

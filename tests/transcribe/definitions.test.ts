@@ -9,6 +9,48 @@ const cosy = (lines: string, row2: string) =>
 const specials = (text: string) =>
   transcribe({ file: 'cosy.txt', text }).specials.map(({ name, work }) => [name, work?.text]);
 
+describe('a stitch explained in a sentence', () => {
+  const row2 =
+    'Ch 1, sc in first st, *skip 2 sts, shell in next st, skip 2 sts, sc in next st; rep from * across, turn. (3 shells, 4 sc)';
+
+  test('is told in stitches', () => {
+    const text = cosy('A shell is 2 d c, 2 ch, 2 d c, all in the same place.', row2);
+    expect(specials(text)).toEqual([['shell', '(2 d c, 2 ch, 2 d c) in same st']]);
+    expect(workedText(text).rows).toEqual([['Foundation: 0', 'Row 1: 19', 'Row 2: 16']]);
+    expect(workedText(text.replace('3 shells', '4 shells')).codes).toContain('count/mismatch');
+  });
+
+  test('has to be one that the rows use, and say where it goes', () => {
+    expect(specials(cosy('A shell is 5 dc in the same st.', 'Ch 1, sc in each st across. (19)'))).toEqual([]);
+    expect(workedText(cosy('A shell is 4 cm wide.', row2)).codes).toContain('special/undefined');
+  });
+});
+
+describe('a stitch told in two halves', () => {
+  const SPECIAL = 'Special stitches\n';
+  const cable = (words: string): string => `${SPECIAL}C4F: ${words}`;
+  const crossed =
+    'skip 2 sts, FPtr around each of the next 2 sts, then working in front of the sts just made, FPtr around each of the 2 skipped sts.';
+  const row2 = 'Ch 1, sc in next 7 sts, C4F over next 4 sts, sc in next 8 sts, turn. (19 sts)';
+
+  test('keeps both, and what is said of the hand between them', () => {
+    expect(specials(cosy(cable(crossed), row2))).toEqual([['C4F', crossed.slice(0, -1)]]);
+    expect(workedText(cosy(cable(crossed), row2)).rows).toEqual([
+      ['Foundation: 0', 'Row 1: 19', 'Row 2: 19'],
+    ]);
+    expect(workedText(cosy(cable(crossed), row2.replace('19', '17'))).codes).toContain('count/mismatch');
+    const short = crossed.replace('each of the 2 skipped', 'the 1st skipped');
+    expect(workedText(cosy(cable(short), row2)).codes).toContain('count/mismatch');
+  });
+
+  test('is not its second half alone', () => {
+    const block = `${SPECIAL}blk: 1 dc in each of next 2 sts (or 2 dc in a space), 1 dc in next dc`;
+    const row = 'Ch 1, sc in next 7 sts, blk, sc in next 11 sts, turn. (19 sts)';
+    expect(specials(cosy(block, row))).toEqual([['blk', undefined]]);
+    expect(workedText(cosy(block, row)).codes).toContain('text/special-unread');
+  });
+});
+
 describe('a stitch explained under no heading', () => {
   test.each([
     ['dec = sc2tog', 'Ch 1, sc in next 5 sts, dec, sc in next 12 sts, turn. (18)', 'dec', 'sc2tog'],

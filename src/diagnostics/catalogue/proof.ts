@@ -18,9 +18,9 @@ export const proofFaults = {
     why: 'Readers make the piece wider or narrower by the multiple they are given.',
     try: `say "a multiple of ${said(holds.stitches)} sts", or "ch a multiple of ${said(holds)}".`,
   }),
-  'row/adds': ({ row, before, made, said: claimed }: Growth): Wording => ({
+  'row/adds': ({ row, before, made, said: claimed, of }: Growth): Wording => ({
     severity: 'error',
-    message: `${row} is said to add ${stitches(claimed)}, but it has ${made} on ${before}, which is ${made < before ? `${before - made} fewer` : `${made - before} more`}`,
+    message: `${row} is said to ${claimed < 0 ? 'lose' : 'add'} ${counted(Math.abs(claimed), of)}, but it has ${made} on ${before}, which is ${made < before ? `${before - made} fewer` : `${made - before} more`}`,
     why: 'Makers go on by that number, for as many rounds as they like.',
     try:
       made < before
@@ -47,10 +47,11 @@ interface Claim {
 
 interface Growth {
   readonly row: string;
-  /** Stitches of the row before, and of this one. */
+  /** Stitches or blocks of the row before, and of this one. */
   readonly before: number;
   readonly made: number;
   readonly said: number;
+  readonly of: 'stitch' | 'block';
 }
 
 interface NoteClaim {
@@ -58,8 +59,8 @@ interface NoteClaim {
   readonly holds: PlusMultiple & { readonly stitches: PlusMultiple };
 }
 
-function stitches(n: number): string {
-  return n === 1 ? '1 stitch' : `${n} stitches`;
+function counted(n: number, of: Growth['of']): string {
+  return `${n} ${n === 1 ? of : of === 'stitch' ? 'stitches' : 'blocks'}`;
 }
 
 /** `6 plus 2`. */
