@@ -3,9 +3,9 @@
 import type { Step } from '../notation/tree.ts';
 import { firstTarget } from './builder.ts';
 import type { FabricRow } from './fabric.ts';
+import type { PartEnd } from './part-end.ts';
 import type { Top } from './row-start.ts';
 import { isOwed } from './site.ts';
-import type { PartEnd } from './work-part.ts';
 import type { Worker } from './worker.ts';
 
 /** The top a part begins on: what is left of it where its first words go on from the part before, else all. */

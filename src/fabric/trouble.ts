@@ -1,7 +1,6 @@
 /** Why a row could not go on, as facts that are worded elsewhere. */
 
 import type { Span } from '../source/span.ts';
-import type { UpTo } from './worker.ts';
 
 /** Why a row could not go on, in facts; `src/fabric/report.ts` words it. */
 export type Trouble =
@@ -75,3 +74,7 @@ export type Trouble =
       readonly given: number;
       readonly span: Span;
     };
+
+export type UpTo =
+  | { readonly kind: 'last'; readonly n: number }
+  | { readonly kind: 'next'; readonly what: string };

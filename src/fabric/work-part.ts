@@ -9,6 +9,7 @@ import { backToMark, markBuilder } from './builder.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
+import type { PartEnd } from './part-end.ts';
 import { type PlanSetting, planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
 import type { Top } from './row-start.ts';
@@ -18,16 +19,6 @@ import { plainSite } from './site.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
 import { chainWarning, workRow } from './work-row.ts';
 import type { Worker } from './worker.ts';
-
-/** What a part leaves for another that goes on from it. */
-export interface PartEnd {
-  readonly top: Top;
-  readonly index: number;
-  readonly pieceFirst: number;
-  readonly foundation: Worker['foundation'];
-  /** What of the top parts that go on from it have been worked into. */
-  readonly taken: Set<number>;
-}
 
 /** What the work of all parts comes to. */
 export interface Results {

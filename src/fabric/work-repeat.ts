@@ -8,8 +8,8 @@ import { inPass } from './ledger.ts';
 import type { WorkSteps } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { limitOf } from './stop-limit.ts';
-import type { Trouble } from './trouble.ts';
-import type { Mark, UpTo, Worker } from './worker.ts';
+import type { Trouble, UpTo } from './trouble.ts';
+import type { Mark, Worker } from './worker.ts';
 import { markWorker, restore, stuck, valueFor } from './worker.ts';
 
 /**

@@ -149,7 +149,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
-  worker.leaves = start?.round === true && endsSpiral(plan);
+  worker.leaves = endsSpiral(plan);
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =

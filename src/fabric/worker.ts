@@ -11,10 +11,6 @@ import { atPlaceOfUse } from './place-of-use.ts';
 import type { Site } from './site.ts';
 import type { Trouble } from './trouble.ts';
 
-export type UpTo =
-  | { readonly kind: 'last'; readonly n: number }
-  | { readonly kind: 'next'; readonly what: string };
-
 /** A special stitch: its steps, worked wherever it is used. */
 export interface SpecialWork {
   readonly name: string;

@@ -112,6 +112,8 @@ function isNextRow({ lines }: PartDraft, before: PartDraft | undefined): boolean
   const [first, last] = [lines.find(({ kind }) => kind !== 'note'), before?.lines.at(-1)];
   if (first === undefined || last === undefined || /\bfasten(?:ed)? off\b/i.test(last.text.text))
     return false;
+  // What leaves stitches to another piece is one of its own.
+  if (lines.slice(0, 2).some(({ text }) => LEAVES_REST.test(text.text))) return false;
   return /^next (?:row|rnd|round)\b/i.test(first.text.text);
 }
 
@@ -170,9 +172,11 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
 const BESIDE =
   /^(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?next\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\bin(?:to)? (?:the )?next\b)/i;
 
+const LEAVES_REST = /\b(?:un-?worked|on these .{1,30}\bonly)\b/i;
+
 /** The second shoulder stands beside the first, whose first row left it its stitches. */
 function leavesRest({ lines }: TranscribedPart): boolean {
-  return lines.slice(0, 2).some(({ text }) => /\b(?:un-?worked|on these .{1,30}\bonly)\b/i.test(text));
+  return lines.slice(0, 2).some(({ text }) => LEAVES_REST.test(text));
 }
 
 /** `Do not fasten off.` at its end: what comes next goes on from it. */

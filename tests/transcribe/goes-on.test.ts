@@ -49,7 +49,7 @@ test('one that is fastened off does not', () => {
 describe('told where it is wrong:', () => {
   test.each([
     ['14 (18) sc', '14 (20) sc', 'count/mismatch'],
-    ['next 5 (7) sc', 'next 5 (7, 9) sc', 'row/used-up'],
+    ['next 5 (7) sc', 'next 5 (7, 9) sc', 'row/too-few'],
     ['next 5 (7) sc', 'next 5 (7, 9, 11) sc', 'size/list-length'],
     ['each of 2 ch', 'each of 3 ch', 'place/not-there'],
     ['4 (7, 9) sts', '4 (7, 8) sts', 'count/mismatch'],
