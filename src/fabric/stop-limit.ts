@@ -32,11 +32,26 @@ export function limitOf(worker: Worker, stop: Stop): number {
 function leaving(sites: readonly Site[], from: number, end: number, n: number, what: What): number {
   let left = n;
   if (left === 0) return end;
+  if (what.kind === 'group') return lastSpreads(sites, from, end, n, what.size);
   for (let i = end - 1; i >= from; i -= 1) {
     const site = sites[i];
     if (site === undefined || !counts(site, sites[i - 1], what)) continue;
     left -= 1;
     if (left === 0) return what.kind === 'stitch' ? ofSort(sites, from, i, end, n, what) : i;
+  }
+  return -1;
+}
+
+/** Where the last few lots of stitches in one place begin; -1 where there are not so many. */
+function lastSpreads(sites: readonly Site[], from: number, end: number, n: number, size?: number): number {
+  let left = n;
+  let behind = end;
+  for (let i = end - 1; i >= from; i -= 1) {
+    if (sites[i - 1]?.foot === sites[i]?.foot && i > from) continue;
+    const many = size === undefined ? behind - i > 1 : behind - i === size;
+    if (many && (sites[i]?.foot ?? NONE) !== NONE) left -= 1;
+    if (left === 0) return i;
+    behind = i;
   }
   return -1;
 }

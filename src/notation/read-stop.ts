@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
-import type { Num, Stop } from './tree.ts';
+import type { Num, Stop, What } from './tree.ts';
 
 /** What goes all the way, behind `across` or `around`. */
 const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);
@@ -107,7 +107,7 @@ function readTo(cursor: Cursor, from: number): Stop | null {
     const at = cursor.at;
     // UK `2-ch sp` begins with a number that is no count.
     const n = peek(cursor, 1).kind === 'dash' ? null : readNumber(cursor);
-    const what = readWhat(cursor) ?? ANY_STITCH;
+    const what = readWhat(cursor) ?? readSpread(cursor) ?? ANY_STITCH;
     return {
       kind: 'leaving',
       n: n ?? { values: [1], span: spanSince(cursor, at) },
@@ -130,6 +130,11 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
+}
+
+/** `last shell` of a pattern that describes none: stitches that spread from one place. */
+function readSpread(cursor: Cursor): What | null {
+  return takeAny(cursor, 'shell', 'shells', 'fan', 'fans') === null ? null : { kind: 'group' };
 }
 
 /** `t-ch`. */
