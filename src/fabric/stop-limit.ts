@@ -23,7 +23,7 @@ export function limitOf(worker: Worker, stop: Stop): number {
       return shortOf(
         sites,
         worker.next,
-        before(worker, sites, end, stop.what),
+        before(worker, sites, end, stop.what, stop.centre === true),
         stop.less === undefined ? 0 : (valueFor(worker, stop.less.values) ?? 0),
       );
   }
@@ -86,9 +86,10 @@ function counts(site: Site, before: Site | undefined, what: What): boolean {
 }
 
 /** The next corner, or the next place of the sort named. */
-function before(worker: Worker, sites: readonly Site[], end: number, what: What): number {
+function before(worker: Worker, sites: readonly Site[], end: number, what: What, centre: boolean): number {
   const cornerSpaces = what.kind === 'corner' || (what.kind === 'space' && what.corner);
-  const flagged = cornerSpaces && sites.some((site) => site.corner);
+  // The space in the middle of a shawl is wider than those of its V-sts.
+  const flagged = !centre && cornerSpaces && sites.some((site) => site.corner);
   const longest =
     cornerSpaces && !flagged ? sites.reduce((most, site) => Math.max(most, site.spaceChains), 0) : 0;
   for (let i = worker.next; i < end; i = afterPlace(sites, i)) {

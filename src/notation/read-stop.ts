@@ -1,7 +1,7 @@
 /** Where a repeat or "each" ends: `across`, `around`, `5 more times`, `to last 6 sts`, `to next corner sp`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import type { Num, Stop, What } from './tree.ts';
@@ -126,8 +126,19 @@ function readTo(cursor: Cursor, from: number): Stop | null {
       span: spanSince(cursor, from),
     };
   takeAny(cursor, 'next');
+  const centre = readCentre(cursor);
+  if (centre !== null) return { kind: 'before', what: centre, centre: true, span: spanSince(cursor, from) };
   const what = readWhat(cursor);
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `to center` of a shawl: the space it grows from. */
+function readCentre(cursor: Cursor): What | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null && atBoundary(cursor))
+    return { kind: 'space', chains: null, corner: true };
   cursor.at = start;
   return null;
 }
