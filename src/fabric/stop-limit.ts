@@ -23,7 +23,7 @@ export function limitOf(worker: Worker, stop: Stop): number {
       return shortOf(
         sites,
         worker.next,
-        before(worker, sites, end, stop.what),
+        before(worker, sites, end, stop.what, stop.centre === true),
         stop.less === undefined ? 0 : (valueFor(worker, stop.less.values) ?? 0),
       );
   }
@@ -32,11 +32,26 @@ export function limitOf(worker: Worker, stop: Stop): number {
 function leaving(sites: readonly Site[], from: number, end: number, n: number, what: What): number {
   let left = n;
   if (left === 0) return end;
+  if (what.kind === 'group') return lastSpreads(sites, from, end, n, what.size);
   for (let i = end - 1; i >= from; i -= 1) {
     const site = sites[i];
     if (site === undefined || !counts(site, sites[i - 1], what)) continue;
     left -= 1;
     if (left === 0) return what.kind === 'stitch' ? ofSort(sites, from, i, end, n, what) : i;
+  }
+  return -1;
+}
+
+/** Where the last few lots of stitches in one place begin; -1 where there are not so many. */
+function lastSpreads(sites: readonly Site[], from: number, end: number, n: number, size?: number): number {
+  let left = n;
+  let behind = end;
+  for (let i = end - 1; i >= from; i -= 1) {
+    if (sites[i - 1]?.foot === sites[i]?.foot && i > from) continue;
+    const many = size === undefined ? behind - i > 1 : behind - i === size;
+    if (many && (sites[i]?.foot ?? NONE) !== NONE) left -= 1;
+    if (left === 0) return i;
+    behind = i;
   }
   return -1;
 }
@@ -71,9 +86,10 @@ function counts(site: Site, before: Site | undefined, what: What): boolean {
 }
 
 /** The next corner, or the next place of the sort named. */
-function before(worker: Worker, sites: readonly Site[], end: number, what: What): number {
+function before(worker: Worker, sites: readonly Site[], end: number, what: What, centre: boolean): number {
   const cornerSpaces = what.kind === 'corner' || (what.kind === 'space' && what.corner);
-  const flagged = cornerSpaces && sites.some((site) => site.corner);
+  // The space in the middle of a shawl is wider than those of its V-sts.
+  const flagged = !centre && cornerSpaces && sites.some((site) => site.corner);
   const longest =
     cornerSpaces && !flagged ? sites.reduce((most, site) => Math.max(most, site.spaceChains), 0) : 0;
   for (let i = worker.next; i < end; i = afterPlace(sites, i)) {

@@ -6,7 +6,7 @@ import type { Span } from '../source/span.ts';
 import { hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
-import { countOwed, countSpaces, passPlace } from './find-site.ts';
+import { countOwed, countSpaces, isA, passPlace } from './find-site.ts';
 import type { Site } from './site.ts';
 import { plainSite } from './site.ts';
 import type { Worker } from './worker.ts';
@@ -113,14 +113,24 @@ function behindChain(sites: readonly Site[], { end }: ChainRange): number {
   return space === undefined ? -1 : sites.findIndex((site) => site.space === space);
 }
 
-/** `dc in each dc across, dc in top of tch`: the turning chain is left for its own words. */
-export function leavesTurningChain(step: Step, next: Step | undefined): boolean {
+/**
+ * Where "each … across" ends: `dc in each dc across, dc in top of tch` leaves the turning chain for its own words, and
+ * `V-st in each V-st across, V-st in last ch-sp` that space.
+ */
+export function limitOfEach(worker: Worker, step: Step, next: Step | undefined): number {
   const each = step.kind === 'work' && step.place?.kind === 'each' && step.place.stop.kind === 'end';
-  return each && next?.kind === 'work' && next.place?.kind === 'of-chain';
+  const place = each && next?.kind === 'work' ? next.place : null;
+  if (place?.kind === 'of-chain') return turningChainAt(worker);
+  if (place?.kind !== 'last' || place.what.kind !== 'space' || place.n !== null) return worker.limit;
+  const { what } = place;
+  const sites = worker.sites ?? [];
+  const last = sites.findLastIndex((site) => isA(site, what));
+  const space = sites[last]?.space;
+  return last < 0 ? worker.limit : sites.findIndex((site) => site.space === space);
 }
 
 /** Index of the counted turning chain at the end of the row below; past its end when there is none. */
-export function turningChainAt(worker: Worker): number {
+function turningChainAt(worker: Worker): number {
   const { sites, builder } = worker;
   const last = (sites?.length ?? 0) - 1;
   const site = sites?.[last];

@@ -13,7 +13,7 @@ import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { legsOf, loopOf, whatOf } from './step-facts.ts';
 import { hasLast, leavesEnough } from './too-few.ts';
-import { endsAsSaid, leavesTurningChain, turningChainAt } from './turning-space.ts';
+import { endsAsSaid, limitOfEach } from './turning-space.ts';
 import { noteUse } from './used-again.ts';
 import { stepsBack, workBack } from './work-back.ts';
 import { siteBelow } from './work-below.ts';
@@ -57,7 +57,7 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
       continue;
     }
     const outer = worker.limit;
-    if (leavesTurningChain(step, steps[i + 1])) worker.limit = Math.min(outer, turningChainAt(worker));
+    worker.limit = Math.min(outer, limitOfEach(worker, step, steps[i + 1]));
     const done = workStep(worker, step, steps, i);
     worker.limit = outer;
     if (!done) return false;

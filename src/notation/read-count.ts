@@ -19,7 +19,12 @@ import type { What } from './tree.ts';
  * else null, cursor unmoved.
  * Once something is worked (`worked`) a number in a sentence of its own is one too: `… across. 24 sts`.
  */
-export function readStatedCount(cursor: Cursor, worked: boolean, joined = false): StatedCount | null {
+export function readStatedCount(
+  cursor: Cursor,
+  worked: boolean,
+  joined = false,
+  toEnd = false,
+): StatedCount | null {
   const from = cursor.at;
   const opened = peek(cursor).kind === 'open';
   const told = !opened && takeTold(cursor);
@@ -54,7 +59,10 @@ export function readStatedCount(cursor: Cursor, worked: boolean, joined = false)
   while (peek(cursor).kind === 'stop' || peek(cursor).kind === 'newline') cursor.at += 1;
   if (peek(cursor).kind !== 'end') {
     // `You have 12 stitches. The last slip stitch goes …`: a sentence of its own, whatever comes behind it.
-    const alone = peek(cursor, -1).kind === 'stop' && (told || (closes && entries.some(isNoStep)));
+    // `2 sc in each row end along side. 120 sc. Fasten off.`: of what was worked to its end nothing is left for more.
+    const alone =
+      peek(cursor, -1).kind === 'stop' &&
+      (told || (closes && (entries.some(isNoStep) || (toEnd && endsRow(cursor)))));
     if (!alone && (!led || !(worked && endsRow(cursor)))) return back(cursor, from);
     cursor.at = end;
   }

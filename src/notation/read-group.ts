@@ -8,6 +8,7 @@ import { readCounts } from './read-chain.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
+import { readWhat } from './read-what.ts';
 import { reportUnread } from './report-unread.ts';
 import type { GroupStep, Step, Stop } from './tree.ts';
 
@@ -40,7 +41,7 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   const broken = cursor.faults.length > before;
   const placeFrom = cursor.at;
   const again = readRepeatWord(cursor);
-  const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor);
+  const stop = readTimes(cursor, placeFrom) ?? readEndStop(cursor) ?? readForEach(cursor);
   // `(sc 2, inc) repeat 5 times` may count what is written or not, like `rep from * 5 times`.
   if (stop?.kind === 'times' && again && !stop.more)
     return broken
@@ -127,6 +128,23 @@ function readRepeatWord(cursor: Cursor): boolean {
   return false;
 }
 
+/** `(…) for each V-st across`; behind `*(…) for each V-st*` it is said how far, so that a pass is one of them. */
+function readForEach(cursor: Cursor): Stop | null {
+  const from = cursor.at;
+  if (
+    takeAny(cursor, 'for') !== null &&
+    takeAny(cursor, 'each', 'every') !== null &&
+    readWhat(cursor) !== null
+  ) {
+    const span = spanSince(cursor, from);
+    if (peek(cursor).kind === 'mark') return { kind: 'times', n: { values: [1], span }, more: false, span };
+    const stop = readEndStop(cursor);
+    if (stop !== null || atBoundary(cursor)) return stop ?? { kind: 'end', word: 'across', span };
+  }
+  cursor.at = from;
+  return null;
+}
+
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {
   const word = wordAt(cursor);
@@ -178,7 +196,7 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   if (body.closedByMark) {
     cursor.marked = body.steps;
     const at = cursor.at;
-    const times = readTimes(cursor, at) ?? (endWordAt(cursor) ? readStop(cursor) : null);
+    const times = readTimes(cursor, at) ?? readEndStop(cursor);
     if (cursor.faults.length > before) return null;
     if (times === null) return body.steps;
     return [{ kind: 'bracket', body: body.steps, stop: times, span: spanSince(cursor, from) }];

@@ -57,7 +57,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (until === 'line') {
       const joined = steps[steps.length - 1]?.kind === 'join';
       const count: StatedCount | null =
-        stated === null ? readStatedCount(cursor, steps.length > 0, joined) : null;
+        stated === null ? readStatedCount(cursor, steps.length > 0, joined, goesToEnd(steps)) : null;
       stated ??= count;
       if (count !== null) continue;
     }
@@ -69,6 +69,12 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (cursor.at === at) cursor.at += 1;
   }
   return { steps, markAt, stated, closedByMark: false };
+}
+
+/** Whether the last step goes into each place there is. */
+function goesToEnd(steps: readonly Step[]): boolean {
+  const last = steps[steps.length - 1];
+  return last?.kind === 'work' && last.place?.kind === 'each' && last.place.stop.kind === 'end';
 }
 
 /** What is worked in corners belongs to the stitch before it, which goes into each of something. */

@@ -1,11 +1,11 @@
 /** Where a repeat or "each" ends: `across`, `around`, `5 more times`, `to last 6 sts`, `to next corner sp`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
-import type { Stop } from './tree.ts';
+import type { Stop, What } from './tree.ts';
 
 /** What goes all the way, behind `across` or `around`. */
 const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);
@@ -108,7 +108,7 @@ function readTo(cursor: Cursor, from: number): Stop | null {
     const at = cursor.at;
     // UK `2-ch sp` begins with a number that is no count.
     const n = peek(cursor, 1).kind === 'dash' ? null : readNumber(cursor);
-    const what = readWhat(cursor) ?? ANY_STITCH;
+    const what = readWhat(cursor) ?? readSpread(cursor) ?? ANY_STITCH;
     return {
       kind: 'leaving',
       n: n ?? { values: [1], span: spanSince(cursor, at) },
@@ -127,10 +127,26 @@ function readTo(cursor: Cursor, from: number): Stop | null {
       span: spanSince(cursor, from),
     };
   takeAny(cursor, 'next');
+  const centre = readCentre(cursor);
+  if (centre !== null) return { kind: 'before', what: centre, centre: true, span: spanSince(cursor, from) };
   const what = readWhat(cursor);
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
+}
+
+/** `to center` of a shawl: the space it grows from. */
+function readCentre(cursor: Cursor): What | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'center', 'centre', 'middle') !== null && atBoundary(cursor))
+    return { kind: 'space', chains: null, corner: true };
+  cursor.at = start;
+  return null;
+}
+
+/** `last shell` of a pattern that describes none: stitches that spread from one place. */
+function readSpread(cursor: Cursor): What | null {
+  return takeAny(cursor, 'shell', 'shells', 'fan', 'fans') === null ? null : { kind: 'group' };
 }
 
 /** `t-ch`. */

@@ -150,7 +150,14 @@ export type Stop =
   /** `to last 6 sts`. */
   | { readonly kind: 'leaving'; readonly n: Num; readonly what: What; readonly span: Span }
   /** `to next corner sp`: up to, not into it; `less` stitches short of it for `to 1 st before marked st`. */
-  | { readonly kind: 'before'; readonly what: What; readonly less?: Num; readonly span: Span };
+  | {
+      readonly kind: 'before';
+      readonly what: What;
+      readonly less?: Num;
+      /** `to center` of a shawl, whose V-sts have spaces of their own. */
+      readonly centre?: true;
+      readonly span: Span;
+    };
 
 /** What a chain counts as: `(counts as dc and ch 2)`; null for "does not count" and, with chains, `(counts as ch-2 sp)`. */
 export interface Counts {

@@ -141,8 +141,9 @@ function lineText(line: WorkLine): MappedText {
 
 const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
+/** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
-  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on) (?:the )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
 
 /** A part that begins with no chain or ring of its own is worked onto the one before. */
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {

@@ -13,6 +13,7 @@ import type { Span } from '../source/span.ts';
 import { mFromMm, parseMeasure } from '../units.ts';
 import { isAssembly } from './assembly-lines.ts';
 import { joinTexts } from './mapped-pieces.ts';
+import { rowsTold } from './rows-told.ts';
 import { textFault } from './text-faults.ts';
 import { titled } from './titled.ts';
 import type { TranscribedYarn, Transcript } from './transcript.ts';
@@ -95,7 +96,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     hookUs: hook?.us ?? null,
     yarns: transcript.yarns.map(yarnOf),
     notions: transcript.notions.map(({ value }) => value),
-    sizes: sizes.length === 0 ? [ONLY_SIZE] : sizes,
+    sizes: withRows(transcript, sizes.length === 0 ? [ONLY_SIZE] : sizes, parts, work),
     specials,
     notes: transcript.notes.map(({ text }) => text),
     parts,
@@ -109,6 +110,20 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     places: placesOf(transcript),
   };
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
+}
+
+/** Of a single size whose rows say themselves how long it grows, and whose height nothing else tells. */
+function withRows(
+  transcript: Transcript,
+  sizes: readonly Size[],
+  parts: readonly Part[],
+  work: readonly MappedText[],
+): readonly Size[] {
+  const [only, more] = sizes;
+  const told = transcript.gauge !== null && only?.heightMm != null;
+  if (only === undefined || more !== undefined || told) return sizes;
+  const texts = work.map(({ text }) => text);
+  return [{ ...only, rows: rowsTold(transcript, parts, texts) }];
 }
 
 /** A row that joins another piece on the way cannot be worked, whichever of its words were stumbled over. */

@@ -18,6 +18,7 @@ export function printStop(stop: Stop, voice: Voice): string {
       return `to last ${printNumber(stop.n, voice.numbers)} ${what}`;
     }
     case 'before':
+      if (stop.centre === true) return `to ${voice.phrases.centre}`;
       if (stop.less !== undefined) {
         const sts = isMany(stop.less, voice.numbers) ? voice.phrases.st.many : voice.phrases.st.one;
         return `to ${printNumber(stop.less, voice.numbers)} ${sts} before ${printWhat(stop.what, false, voice)}`;

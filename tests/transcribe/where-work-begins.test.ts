@@ -59,6 +59,15 @@ describe('what turning chains count as is a rule wherever it stands before the r
     expect(workedText(scarf(rule, 31 - count)).codes).toEqual(['count/mismatch']);
   });
 
+  test('a stitch and a chain may be told together in brackets', () => {
+    const net = (spaces: number) =>
+      workedText(
+        `Net\nUS terms\nCh 4 at beginning of row counts as (dc, ch 1).\nCh 19.\nRow 1: Dc in 4th ch from hook (skipped 3 ch count as dc) and in each ch across, turn. (17 dc)\nRow 2: Ch 4, sk next dc, dc in next dc, *ch 1, sk next dc, dc in next dc; rep from * across. (9 dc, ${spaces} ch-1 sps)\n`,
+      ).codes;
+    expect(net(8)).toEqual([]);
+    expect(net(7)).toEqual(['count/mismatch']);
+  });
+
   test('nothing said is asked for', () => {
     expect(workedText(scarf('', 16)).codes).toContain('chain/unstated');
   });
