@@ -6,6 +6,7 @@ import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './curs
 import type { StatedCount } from './line.ts';
 import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
+import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
 import type { GroupStep, Num, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
@@ -56,7 +57,9 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (until === 'line') {
       const joined = steps[steps.length - 1]?.kind === 'join';
       const count: StatedCount | null =
-        stated === null ? readStatedCount(cursor, steps.length > 0, joined) : null;
+        stated === null
+          ? (readEachCount(cursor, steps) ?? readStatedCount(cursor, steps.length > 0, joined))
+          : null;
       stated ??= count;
       if (count !== null) continue;
     }

@@ -235,7 +235,6 @@ export interface SkipStep {
   readonly kind: 'skip';
   readonly n: Num | null;
   readonly what: What;
-  /** `sk first st` against `sk next st`. */
   readonly pick: 'next' | 'first' | 'last';
   readonly span: Span;
 }
@@ -294,7 +293,6 @@ export interface YarnStep {
   readonly yarn: string | null;
   /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
   readonly when?: string;
-  /** For `join B with sc in any ch-2 sp`. */
   readonly stitch: StitchName | null;
   readonly place: Place | null;
   readonly span: Span;
@@ -343,6 +341,8 @@ export interface RepeatRowsStep {
   readonly last?: number;
   /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
   readonly even?: true;
+  /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
+  readonly more?: { readonly n: Num; readonly stitch: string };
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }

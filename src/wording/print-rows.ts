@@ -1,7 +1,7 @@
 /** A step that repeats rows in, its words out: `rep Rows 2 and 3 to height`; how far is left out where the label says it. */
 
 import type { Num, RepeatRowsStep } from '../notation/tree.ts';
-import { form } from './print-name.ts';
+import { form, printStitch } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printTimes } from './print-stop.ts';
 import type { Voice } from './voice.ts';
@@ -29,8 +29,10 @@ function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): stri
 }
 
 /** `rep Rows 2 and 3`, `rep last 2 rows`, `work even`. */
-function againWords({ unit, rows, last, even }: RepeatRowsStep, voice: Voice): string {
+function againWords({ unit, rows, last, even, more }: RepeatRowsStep, voice: Voice): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  if (more !== undefined)
+    return `continue in this way, working ${printNumber(more.n, voice.numbers)} more ${printStitch(more.stitch, false, voice)} after every increase`;
   if (even === true) return voice.terms === 'UK' ? 'work straight' : 'work even';
   if (last === undefined)
     return `${voice.phrases.repeat} ${form(noun, rows.length > 1)} ${rowList(rows, voice)}`;
