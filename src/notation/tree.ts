@@ -227,7 +227,6 @@ export interface ChainStep {
   readonly kind: 'chain';
   readonly n: Num | Multiple;
   readonly counts: Counts | null;
-  /** Joined into a ring by `join with sl st in first ch to form ring`, which follows as a JoinStep. */
   readonly span: Span;
 }
 
@@ -319,6 +318,8 @@ export type Edge =
   | 'foundation'
   /** The stitches below, for a spread over all of them: `work 48 sc evenly around`. */
   | 'all round'
+  /** Round a hole that chains went over: `at thumb opening`. */
+  | 'opening'
   /** Loops left free by stitches worked in one loop only. */
   | 'unused loops';
 
@@ -335,7 +336,6 @@ export interface EvenlyStep {
 export interface RepeatRowsStep {
   readonly kind: 'repeat rows';
   readonly unit: 'row' | 'round';
-  /** `rep Row 14 (14, 16)` names one for each size. */
   readonly rows: readonly Num[];
   /** `rep last 2 rows`: that many before this one, `rows` being empty. */
   readonly last?: number;
