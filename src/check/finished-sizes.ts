@@ -22,8 +22,19 @@ export function finishedSizes({ pattern, sizes }: Publication): Diagnostic[] {
   return sizes.flatMap((worked) => {
     const pieces = worked.fabric.parts.filter(({ onto }) => onto === null).length;
     if (pieces !== 1 || pattern.parts.some(({ make }) => make > 1)) return [];
-    return (['width', 'height'] as const).flatMap((side) => sideFault(side, worked, pattern));
+    const faults = SIDES.flatMap((side) => sideFault(side, worked, pattern));
+    return faults.length === 2 && fitsTurned(worked, pattern) ? [] : faults;
   });
+}
+
+const SIDES = ['width', 'height'] as const;
+
+/** An oval mat is `55 cm long`, whichever way its chain lies: one worked in rounds has no up. */
+function fitsTurned(worked: WorkedSize, pattern: Publication['pattern']): boolean {
+  const { measures, fabric } = worked;
+  if (!fabric.rows.every(({ side, closing }) => side === null || closing !== 'flat')) return false;
+  const turned = { ...measures, widthMm: measures.heightMm, heightMm: measures.widthMm };
+  return SIDES.every((side) => sideFault(side, { ...worked, measures: turned }, pattern).length === 0);
 }
 
 function sideFault(

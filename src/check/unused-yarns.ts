@@ -9,21 +9,23 @@ import { usedNames, WHICHEVER } from './used-names.ts';
 export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
   const { yarns, sure } = usedNames(pattern);
   if (!sure || yarns.has(WHICHEVER) || pattern.yarns.length < 2) return [];
-  // What is worked before a yarn is named is worked in the first.
-  const beginsUnnamed = sizes.some(({ fabric }) => fabric.yarn.includes(0));
+  // A main colour is what is worked in until another is named; a letter has to be.
+  const [first] = pattern.yarns;
+  const main =
+    first !== undefined && MAIN.has(first.letter) && sizes.some(({ fabric }) => fabric.yarn.includes(0));
   const finishing = (pattern.finishing ?? []).join(' ');
   return pattern.yarns
     .filter(
       ({ letter }, i) =>
-        !yarns.has(letter) &&
-        !sewnWith(letter, finishing) &&
-        !(i === 0 && (yarns.size === 0 || beginsUnnamed)),
+        !yarns.has(letter) && !sewnWith(letter, finishing) && !(i === 0 && (yarns.size === 0 || main)),
     )
     .map(({ letter }) => {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
       return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });
     });
 }
+
+const MAIN = new Set(['MC', 'M']);
 
 /** `Sew the shoulder seams with CC`: it is not bought for nothing. */
 function sewnWith(letter: string, finishing: string): boolean {

@@ -316,5 +316,7 @@ function passedSite(worker: Worker, what: What, span: Span, nth: number | null):
     return null;
   }
   worker.passed = rest;
+  // Round an opening they lie ahead, and are passed as they are worked.
+  if (index !== undefined && index >= worker.next) passPlace(worker, index);
   return site;
 }

@@ -6,6 +6,7 @@ import type { Label, Line, Unit } from '../notation/line.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import type { RepeatRowsStep, Step, StitchName, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
+import { grownLine } from './grown-line.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -82,7 +83,32 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       // From a number that is told the count goes on.
       unsure = false;
     }
-    if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
+    if (rep?.more !== undefined) {
+      const grown = grownRows(rep, line, numbers.length, history);
+      if (grown === null) {
+        const facts = { words: 'a row that grows', expected: GROWS };
+        faults.push(diagnose('phrase/unread', { file: setting.file, span: rep.span }, facts));
+        plans.push(unreadPlan(line, lineIndex, unit, numbers));
+      } else
+        for (const [i, source] of grown.entries()) {
+          const number = numbers[i] ?? 0;
+          const label = rowName(wordOf(line), number);
+          const stated = line.stated?.each?.[i] ?? (i === grown.length - 1 ? line.stated : null);
+          plans.push({
+            label,
+            unit,
+            number,
+            line: { ...line, stated },
+            lineIndex,
+            steps: source.steps,
+            statedSide: null,
+            checksCount: stated !== null,
+            rows: grown.length,
+          });
+          byNumber.set(number, source);
+          history.push(source);
+        }
+    } else if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
       for (const [i, number] of numbers.entries()) {
         const wanted = repeatedRow(rep, i, setting.sizeIndex) ?? 0;
@@ -181,6 +207,28 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+const GROWS =
+  '"R7-R14" before it, two rows above that differ just so, and a count for all of its rows or for the last,';
+
+function wordOf({ label }: Line): string {
+  return label?.kind === 'numbered' ? label.word : 'Row';
+}
+
+/** `R7-R14. Carry on like this, working 1 more dc after every increase`: each of them; null where that cannot be told. */
+function grownRows(
+  { more }: RepeatRowsStep,
+  { label, stated }: Line,
+  rows: number,
+  history: readonly Line[],
+): Line[] | null {
+  const [before, last] = history.slice(-2);
+  const counts = stated?.each?.length ?? rows;
+  if (more === undefined || label?.kind !== 'numbered' || counts !== rows) return null;
+  if (before === undefined || last === undefined || !before.readable || !last.readable) return null;
+  const grown = Array.from({ length: rows }, (_, i) => grownLine(last, before, i + 1, more));
+  return grown.every((line) => line !== null) ? grown : null;
 }
 
 /** The number of the row that the ith of those repeated is worked as. */

@@ -74,6 +74,11 @@ function nextSkipped(worker: Worker, place: Extract<Place, { kind: 'below' }>): 
   return site;
 }
 
+/** The stitches of an earlier row that nothing has been worked into, in the direction of the row in hand. */
+export function skippedUnder(worker: Worker, rowIndex: number): readonly Site[] {
+  return skippedOf(worker, rowIndex);
+}
+
 /** The unworked stitches of a row, in the direction of the row in hand; found once a row. */
 function skippedOf(worker: Worker, rowIndex: number): readonly Site[] {
   const known = worker.skipped;

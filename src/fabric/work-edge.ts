@@ -3,19 +3,21 @@
 import { describeWhat } from '../notation/describe-what.ts';
 import type { Edge, EvenlyStep, Place } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { countedId, firstTarget, hasFlag } from './builder.ts';
+import { countedId, firstTarget, hasFlag, kindId } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
 import { makeInto, makeStitch } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
+import { skippedUnder } from './work-below.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
 /** `working along row ends`: the edge the next steps go into. What came before must have been used up. */
 export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number): boolean {
   if (edge === 'all round') return true;
+  if (edge === 'opening') return standRoundOpening(worker, span);
   if (edge === 'unused loops') return alongLoops(worker, ofRow ?? null, span);
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
@@ -169,6 +171,30 @@ function stitchesIn({ builder, rowFirst }: Worker, node: number): number {
   let stitches = 0;
   for (let i = rowFirst; i < builder.kind.length; i += 1) if (firstTarget(builder, i) === node) stitches += 1;
   return stitches;
+}
+
+/** Round the hole of a piece: the chains that go over it from below, then the stitches that were skipped for it. */
+function standRoundOpening(worker: Worker, span: Span): boolean {
+  const { builder, rowRanges, pieceFirst } = worker;
+  // The last row is the top of the piece: nothing has been worked on it yet.
+  for (let i = rowRanges.length - 2; i >= pieceFirst; i -= 1) {
+    const over = rowRanges[i + 1];
+    const skipped = over === undefined ? [] : skippedUnder(worker, i);
+    if (over === undefined || skipped.length === 0) continue;
+    const chains: number[] = [];
+    for (let node = over.first; node < over.end; node += 1)
+      if (kindId(builder, node) === 'ch' && !hasFlag(builder, node, FLAG.turningChain)) chains.unshift(node);
+    const [last, first] = [chains[0], chains.at(-1)];
+    // Chains apart from each other go over several holes, and it is not said which is meant.
+    if (last === undefined || first === undefined || last - first !== chains.length - 1) break;
+    worker.sites = [...chains.map((node) => plainSite('underside', node, 'ch')), ...skipped];
+    worker.passed = skipped.map((_, nth) => chains.length + nth);
+    worker.next = 0;
+    worker.last = -1;
+    worker.lastWasSpace = false;
+    return true;
+  }
+  return stuck(worker, { kind: 'no edge', edge: 'opening', span });
 }
 
 /** The stitches of a row whose other loop was left free by the row worked on it. */

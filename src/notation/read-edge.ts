@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
-import { FOUNDATION_WORDS } from './read-foundation.ts';
+import { FOUNDATION_WORDS, takeOpening } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -187,6 +187,7 @@ function readEdge(cursor: Cursor): Edge | null {
   cursor.at = from;
   takeOneOf(cursor, WAY_WORDS);
   takeAny(cursor, 'the', 'next', 'each');
+  if (takeOpening(cursor)) return 'opening';
   const afterWay = cursor.at;
   if (takeAny(cursor, 'row', 'rows') !== null && takeAny(cursor, 'ends', 'end') !== null) {
     if (takeAny(cursor, 'along', 'of', 'across') !== null) {

@@ -21,3 +21,25 @@ export function takeOfFoundation(cursor: Cursor): boolean {
   cursor.at = start;
   return false;
 }
+
+const OF_WHAT = new Set(['thumb', 'arm', 'armhole', 'leg', 'neck', 'ear', 'heel', 'this']);
+
+/** `opening`, `thumb opening`, `armhole`: a hole that chains went over; the cursor stays where none stands. */
+export function takeOpening(cursor: Cursor): boolean {
+  const start = cursor.at;
+  takeOneOf(cursor, OF_WHAT);
+  if (takeAny(cursor, 'opening', 'hole') !== null) return true;
+  cursor.at = start;
+  return false;
+}
+
+/** `at thumb opening`, `of the opening` behind a place. */
+export function takeAtOpening(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at', 'of', 'in') !== null) {
+    takeAny(cursor, 'the');
+    if (takeOpening(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}

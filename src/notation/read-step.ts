@@ -18,6 +18,7 @@ import {
 import { readChain } from './read-chain.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
+import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
 import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
@@ -49,7 +50,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['in', 'into'], readLeadingIn),
   ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
   ...entries(['with', 'using'], readWith),
-  ...entries(['change', 'changing', 'switch', 'drop', 'carry', 'pick'], readChange),
+  ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
@@ -97,7 +98,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
   ...entries(['until'], readMeasured),
   ...entries(['these'], readPattern),
-  ...entries(['cont', 'continue'], readContinue),
+  ...entries(['cont', 'continue'], (cursor) => readGrowing(cursor) ?? readContinue(cursor)),
+  ...entries(['carry'], (cursor) => readGrowing(cursor) ?? readChange(cursor)),
+  ...entries(['go', 'keep'], readGrowing),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */

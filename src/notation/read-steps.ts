@@ -7,6 +7,7 @@ import type { StatedCount } from './line.ts';
 import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
+import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
 import type { GroupStep, JoinStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
@@ -57,7 +58,10 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (until === 'line') {
       const joined = steps[steps.length - 1]?.kind === 'join';
       const count: StatedCount | null =
-        stated === null ? readStatedCount(cursor, steps.length > 0, joined, goesToEnd(steps)) : null;
+        stated === null
+          ? (readEachCount(cursor, steps) ??
+            readStatedCount(cursor, steps.length > 0, joined, goesToEnd(steps)))
+          : null;
       stated ??= count;
       if (count !== null) continue;
     }

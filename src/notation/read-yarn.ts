@@ -14,7 +14,7 @@ import {
 } from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
-import { takeOfFoundation } from './read-foundation.ts';
+import { takeAtOpening, takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
@@ -87,9 +87,13 @@ export function readJoin(cursor: Cursor): readonly Step[] | null {
   const join = readJoinStep(cursor);
   if (join === null) return null;
   const place = 'place' in join ? join.place : null;
+  if (OPENINGS.has(wordAt(cursor, -1)))
+    return [{ kind: 'along', edge: 'opening', span: spanSince(cursor, from) }, join];
   if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join];
   return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join];
 }
+
+const OPENINGS = new Set(['opening', 'hole']);
 
 function readJoinStep(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -116,6 +120,10 @@ function readJoinStep(cursor: Cursor): Step | null {
       return null;
     }
     ring = takeRing(cursor);
+    // `in first of 2 ch at thumb opening`: of the chains that go over it.
+    const ofChain = place.kind === 'of-chain' && place.nth === 1;
+    if ((ofChain || place.kind === 'first') && takeAtOpening(cursor))
+      place = { kind: 'first', n: null, what: { kind: 'ch' }, span: place.span };
   }
   // `join B to first st with ss`.
   if (stitch === null && place !== null && wordAt(cursor) === 'with') {

@@ -222,7 +222,6 @@ export interface ChainStep {
   readonly kind: 'chain';
   readonly n: Num | Multiple;
   readonly counts: Counts | null;
-  /** Joined into a ring by `join with sl st in first ch to form ring`, which follows as a JoinStep. */
   readonly span: Span;
 }
 
@@ -230,7 +229,6 @@ export interface SkipStep {
   readonly kind: 'skip';
   readonly n: Num | null;
   readonly what: What;
-  /** `sk first st` against `sk next st`. */
   readonly pick: 'next' | 'first' | 'last';
   readonly span: Span;
 }
@@ -289,7 +287,6 @@ export interface YarnStep {
   readonly yarn: string | null;
   /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
   readonly when?: string;
-  /** For `join B with sc in any ch-2 sp`. */
   readonly stitch: StitchName | null;
   readonly place: Place | null;
   readonly span: Span;
@@ -316,6 +313,8 @@ export type Edge =
   | 'foundation'
   /** The stitches below, for a spread over all of them: `work 48 sc evenly around`. */
   | 'all round'
+  /** Round a hole that chains went over: `at thumb opening`. */
+  | 'opening'
   /** Loops left free by stitches worked in one loop only. */
   | 'unused loops';
 
@@ -332,7 +331,6 @@ export interface EvenlyStep {
 export interface RepeatRowsStep {
   readonly kind: 'repeat rows';
   readonly unit: 'row' | 'round';
-  /** `rep Row 14 (14, 16)` names one for each size. */
   readonly rows: readonly Num[];
   /** `rep last 2 rows`: that many before this one, `rows` being empty. */
   readonly last?: number;
@@ -340,6 +338,8 @@ export interface RepeatRowsStep {
   readonly even?: true;
   /** `work even in hdc`: the stitch, where it is named. */
   readonly inStitch?: StitchName;
+  /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
+  readonly more?: { readonly n: Num; readonly stitch: string };
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }

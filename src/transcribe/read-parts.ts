@@ -37,7 +37,7 @@ export function readParts(
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
     const span = joinSpans(heading ?? written.lines[0]?.span ?? first.span, last.span);
-    const lines = draft.lines.map(lineText);
+    const lines = draft.lines.map((line) => lineText(line, yarns));
     if (yarn !== null && !saysYarn(draft)) {
       lines.unshift(insertedText(`With ${yarn}.`, (heading ?? first.span).start));
       ofHeadings.add(yarn);
@@ -134,8 +134,11 @@ function lastNumber(line: WorkLine): number {
 }
 
 /** Words on the way stand as a note of the part, so that they keep their place among the rows. */
-function lineText(line: WorkLine): MappedText {
+function lineText(line: WorkLine, yarns: readonly TranscribedYarn[]): MappedText {
   if (line.kind !== 'note' || /^notes?\s*:/i.test(line.text.text)) return line.text;
+  // `Change to White.` by itself is work where the list has a white.
+  const colour = /^(?:change|switch) to (.+?)\.?$/i.exec(line.text.text)?.[1];
+  if (colour !== undefined && yarnNamed(colour, yarns) !== null) return line.text;
   return joinTexts([insertedText('Note: ', fileOffset(line.text, 0)), line.text], '');
 }
 

@@ -2,7 +2,7 @@
 
 import type { Num } from '../notation/num.ts';
 import type { RepeatRowsStep } from '../notation/tree.ts';
-import { form, printName } from './print-name.ts';
+import { form, printName, printStitch } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printTimes } from './print-stop.ts';
 import type { Voice } from './voice.ts';
@@ -30,8 +30,10 @@ function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): stri
 }
 
 /** `rep Rows 2 and 3`, `rep last 2 rows`, `work even`. */
-function againWords({ unit, rows, last, even, inStitch }: RepeatRowsStep, voice: Voice): string {
+function againWords({ unit, rows, last, even, inStitch, more }: RepeatRowsStep, voice: Voice): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  if (more !== undefined)
+    return `continue in this way, working ${printNumber(more.n, voice.numbers)} more ${printStitch(more.stitch, false, voice)} after every increase`;
   if (even === true) {
     const words = voice.terms === 'UK' ? 'work straight' : 'work even';
     return inStitch === undefined ? words : `${words} in ${printName(inStitch, false, voice)}`;

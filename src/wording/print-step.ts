@@ -185,6 +185,8 @@ function edgeWords({ edge, ...step }: { readonly edge: Edge; readonly row?: numb
       return `opposite side of foundation ${printWhat({ kind: 'ch' }, false, voice)}`;
     case 'all round':
       return 'around';
+    case 'opening':
+      return 'opening';
     case 'unused loops':
       return `unused loops${step.row === undefined ? '' : ` of ${voice.phrases.row.one} ${step.row}`}`;
   }

@@ -58,3 +58,28 @@ describe('told where it is wrong:', () => {
     expect(workedText(MITT.replace(right, wrong)).codes).toContain(code);
   });
 });
+
+describe('round the opening of a thumb', () => {
+  const THUMB = `${MITT}
+THUMB
+Rnd 1: Join yarn with sl st in first of 2 ch at thumb opening. Ch 1. Sc in each of 2 ch. Sc in each of 2 skipped sc. 4 sc.
+Rnd 2: Sc in each sc around. 4 sc.
+Fasten off.
+`;
+
+  test('the chains and the stitches that were skipped are worked', () => {
+    const { codes, rows } = workedText(THUMB);
+    expect(codes).toEqual([]);
+    expect(rows.map((size) => size.at(-1))).toEqual(['Rnd 2: 4', 'Rnd 2: 4', 'Rnd 2: 4']);
+  });
+
+  test.each([
+    ['each of 2 skipped sc', 'each of 1 skipped sc', 'row/unworked'],
+    ['each of 2 skipped sc', 'each of 3 skipped sc', 'row/used-up'],
+    ['Ch 1. Sc in each of 2 ch.', 'Ch 1.', 'count/mismatch'],
+    ['skipped sc. 4 sc', 'skipped sc. 5 sc', 'count/mismatch'],
+    ['Ch 2. Skip next 2 sc. Sc in each', 'Sc in each', 'place/no-edge'],
+  ])('%s, %s', (right, wrong, code) => {
+    expect(workedText(THUMB.replace(right, wrong)).codes).toContain(code);
+  });
+});
