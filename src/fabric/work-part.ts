@@ -13,20 +13,17 @@ import { type PlanSetting, planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
 import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
-import { topFor } from './shared-top.ts';
+import { type SharedTop, topFor } from './shared-top.ts';
 import { plainSite } from './site.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
 import { chainWarning, workRow } from './work-row.ts';
 import type { Worker } from './worker.ts';
 
 /** What a part leaves for another that goes on from it. */
-export interface PartEnd {
-  readonly top: Top;
+export interface PartEnd extends SharedTop {
   readonly index: number;
   readonly pieceFirst: number;
   readonly foundation: Worker['foundation'];
-  /** What of the top parts that go on from it have been worked into. */
-  readonly taken: Set<number>;
 }
 
 /** What the work of all parts comes to. */

@@ -339,9 +339,8 @@ export interface RepeatRowsStep {
   readonly rows: readonly Num[];
   /** `rep last 2 rows`: that many before this one, `rows` being empty. */
   readonly last?: number;
-  /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
+  /** `work even`: one stitch of the last row's kind, or of the one named, in each, whatever that row did. */
   readonly even?: true;
-  /** `work even in hdc`: the stitch, where it is named. */
   readonly inStitch?: StitchName;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
@@ -390,9 +389,8 @@ export interface LeaveStep {
 export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
-  /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
+  /** `each rnd adds 8 sts`: how many more than the round before it is said to have; `addsOf` where they are no stitches. */
   readonly adds?: Num;
-  /** `one more block every row`: what they are, where they are no stitches. */
   readonly addsOf?: 'block';
   /** `working last dc in top of tch`: what the row's last stitch went into. */
   readonly endsOn?: 'turning chain';
