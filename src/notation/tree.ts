@@ -290,7 +290,7 @@ export interface YarnStep {
   readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry' | 'pick up';
   /** Null for `join new color`, which is left to the maker. */
   readonly yarn: string | null;
-  /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
+  /** When a change is made, where that is no row's last yarn over: `at end of Row 4`; of a join, `at the seam`. */
   readonly when?: string;
   /** For `join B with sc in any ch-2 sp`. */
   readonly stitch: StitchName | null;
