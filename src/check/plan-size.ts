@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { MOST_STITCHES } from '../fabric/builder.ts';
-import { openEnd } from '../fabric/plan-rows.ts';
+import { openEnd } from '../fabric/open-end.ts';
 import type { SizePlan } from '../fabric/work.ts';
 import { workSize } from '../fabric/work.ts';
 import { measure } from '../measure/measure.ts';

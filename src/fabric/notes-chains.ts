@@ -9,9 +9,9 @@ export interface ChainHabit {
   readonly plusChains: number;
 }
 
-/** In `ch 3 counts as a dc, ch 1 never counts` the second chain begins a saying of its own. */
+/** `5 ch, which stand for 1 tr and the 2 ch of the first sp`, too. In `ch 3 counts as a dc, ch 1 never counts` the second chain begins a saying of its own. */
 const SAYS =
-  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|never counts?|counts?)\b(?:\s+as\s+[([]?(?:an?\s+|1\s+|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:a\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|never counts?|counts?|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s+|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
 
 export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
   const habits = new Map<number, ChainHabit>();
@@ -20,7 +20,7 @@ export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap
       const length = Number(after ?? before);
       if (/not|never/i.test(verb ?? '')) habits.set(length, { as: null, plusChains: 0 });
       else {
-        const as = stitchIn(what ?? 'st', terms);
+        const as = what === undefined && /^stand/i.test(verb ?? '') ? null : stitchIn(what ?? 'st', terms);
         if (as !== null) habits.set(length, { as, plusChains: Number(plus ?? plusUk ?? 0) });
       }
     }
@@ -30,7 +30,7 @@ export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap
 
 /** A sentence of it among the rows holds from there on. */
 export function noteChains(worker: Worker, text: string): void {
-  if (!/\bcounts?\b/i.test(text)) return;
+  if (!/\b(?:counts?|stands? for)\b/i.test(text)) return;
   for (const [chains, habit] of chainHabits([text], worker.terms)) worker.throughout.set(chains, habit);
   worker.everyChain = everyChainInNotes([text]) ?? worker.everyChain;
 }

@@ -7,6 +7,7 @@ import { numberForSize } from '../notation/number-for-size.ts';
 import type { RepeatRowsStep, Step, StitchName, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
 import { grownLine } from './grown-line.ts';
+import { repeatedRow } from './open-end.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -231,12 +232,6 @@ function grownRows(
   return grown.every((line) => line !== null) ? grown : null;
 }
 
-/** The number of the row that the ith of those repeated is worked as. */
-function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: number): number | undefined {
-  const row = rows[i % rows.length];
-  return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
-}
-
 /** A range that was not read may name any number of rows; those past so many are not looked up. */
 const MOST_UNREAD = 1000;
 
@@ -361,37 +356,6 @@ function rowNumbers(
   if (label?.kind === 'numbered' && label.others !== undefined)
     return [from, ...label.others.flatMap((other) => numberForSize(other, sizeIndex) ?? [])];
   return [from];
-}
-
-export interface OpenEnd {
-  /** Number of the first row that is worked "to height". */
-  readonly from: number;
-  /** After how many rows they come round again. */
-  readonly cycle: number;
-  readonly allows: (rows: number) => boolean;
-}
-
-/** The rows or rounds from which a total may be chosen so that the part ends as it says: for finding a height. */
-export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | null {
-  let last = 0;
-  for (const { label, steps, sizes } of lines) {
-    if (sizes !== undefined && !sizes.includes(sizeIndex)) continue;
-    const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
-    const from = label?.kind === 'numbered' ? (numberForSize(label.from, sizeIndex) ?? last + 1) : last + 1;
-    const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
-    if (open) {
-      const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
-      const allows = (rows: number): boolean =>
-        rows >= from &&
-        (ending === null || rep === undefined || repeatedRow(rep, rows - from, sizeIndex) === ending);
-      return { from, cycle: Math.max(1, rep?.last ?? rep?.rows.length ?? 1), allows };
-    }
-    if (label?.kind === 'numbered')
-      last = label.to !== null && label.to !== 'on' ? (numberForSize(label.to, sizeIndex) ?? from) : from;
-    else if (label?.kind === 'next')
-      last += label.n === undefined ? 1 : (numberForSize(label.n, sizeIndex) ?? 0);
-  }
-  return null;
 }
 
 function range(from: number, to: number): number[] {

@@ -3,13 +3,18 @@
 import type { Step } from '../notation/tree.ts';
 import { firstTarget } from './builder.ts';
 import type { FabricRow } from './fabric.ts';
-import type { PartEnd } from './part-end.ts';
 import type { Top } from './row-start.ts';
 import { isOwed } from './site.ts';
 import type { Worker } from './worker.ts';
 
+export interface SharedTop {
+  readonly top: Top;
+  /** What of it parts that go on from it have been worked into. */
+  readonly taken: Set<number>;
+}
+
 /** The top a part begins on: what is left of it where its first words go on from the part before, else all. */
-export function topFor({ top, taken }: PartEnd, steps: readonly Step[]): Top {
+export function topFor({ top, taken }: SharedTop, steps: readonly Step[]): Top {
   if (taken.size === 0 || !goesOn(steps)) return top;
   const places = top.sites.flatMap(({ node }, at) => (taken.has(node) ? [at] : []));
   const [first, last] = [places[0] ?? 0, places.at(-1) ?? -1];
@@ -28,7 +33,7 @@ function goesOn(steps: readonly Step[]): boolean {
 }
 
 /** Notes what the first row of a part was worked into, for the part beside it. */
-export function noteTaken(from: PartEnd, { builder }: Worker, row: FabricRow | undefined): void {
+export function noteTaken(from: SharedTop, { builder }: Worker, row: FabricRow | undefined): void {
   if (row === undefined) return;
   const nodes = new Set(from.top.sites.map(({ node }) => node));
   for (let i = row.first; i < row.end; i += 1) {

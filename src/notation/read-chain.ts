@@ -90,7 +90,9 @@ export function readCounts(cursor: Cursor): Counts | null {
     takeWords(cursor, 'do', 'not') ||
     takeAny(cursor, 'not') !== null ||
     takeAny(cursor, "doesn't", 'doesn’t') !== null;
-  if (takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
+  // `(the 3 ch passed over stand for a dc)`.
+  const stands = !negative && (takeWords(cursor, 'stand', 'for') || takeWords(cursor, 'stands', 'for'));
+  if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
     if (!(negative && takeWords(cursor, 'a', 'st'))) {
       cursor.at = from;
       return null;
@@ -99,7 +101,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   // A number after "skipped" must have belonged to the chains: without "as" this was something else.
   let as: string | null = null;
   let plusChains = 0;
-  if (takeAny(cursor, 'as') !== null) {
+  if (stands || takeAny(cursor, 'as') !== null) {
     if (takeOneOf(cursor, ONE_WORDS) === null) takeOrdinalFirst(cursor);
     const length = peek(cursor, 1).kind === 'dash';
     if (isNumber(cursor) && !length && nameHere(cursor) === null) readNumber(cursor);
@@ -187,6 +189,7 @@ function skipSubject(cursor: Cursor): void {
   // `skipped ch-2`.
   if (peek(cursor).kind === 'dash' && isNumber(cursor, 1)) cursor.at += 1;
   if (isNumber(cursor)) readNumber(cursor);
+  takeWords(cursor, 'passed', 'over');
 }
 
 /** `and ch 2`, `, 2 ch and 2 skipped ch`: how many chains beyond the stitch make a space. */
@@ -195,7 +198,7 @@ function readFurther(cursor: Cursor): number {
   for (;;) {
     const start = cursor.at;
     const joined = takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor) || takeComma(cursor);
-    takeAny(cursor, 'a', 'and');
+    takeAny(cursor, 'a', 'and', 'the');
     if (joined && takeAny(cursor, 'ch', 'chain') !== null) {
       if (peek(cursor).kind === 'dash') cursor.at += 1;
       chains += readNumber(cursor)?.values[0] ?? 0;

@@ -113,6 +113,7 @@ function readJoinStep(cursor: Cursor): Step | null {
   }
   let ring = takeRing(cursor);
   let place: Place | null = null;
+  const seam = yarn === null ? null : takeAtSeam(cursor);
   if (!ring && leadsToPlace(cursor)) {
     place = readPlace(cursor)?.place ?? null;
     if (place === null) {
@@ -138,7 +139,10 @@ function readJoinStep(cursor: Cursor): Step | null {
     return null;
   }
   if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  if (yarn !== null || anew) return yarnStep('join', yarn, stitch, place, cursor, from);
+  if (yarn !== null || anew) {
+    const step = yarnStep('join', yarn, stitch, place, cursor, from);
+    return seam === null ? step : { ...step, when: seam };
+  }
   const span = spanSince(cursor, from);
   const join: JoinStep = {
     kind: 'join',
@@ -148,6 +152,17 @@ function readJoinStep(cursor: Cursor): Step | null {
     span,
   };
   return join;
+}
+
+/** `at the seam`, `at a side seam`: where the hand begins; the rows go on from there in the order they come. */
+function takeAtSeam(cursor: Cursor): string | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'at') === null) return null;
+  takeAny(cursor, 'the', 'a', 'one', 'any');
+  takeAny(cursor, 'side', 'back', 'shoulder');
+  if (takeAny(cursor, 'seam') !== null) return textSince(cursor, from);
+  cursor.at = from;
+  return null;
 }
 
 /** `new color`, `next yarn`, `a different color`: another, whichever it is. */

@@ -285,7 +285,7 @@ export interface YarnStep {
   readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry' | 'pick up';
   /** Null for `join new color`, which is left to the maker. */
   readonly yarn: string | null;
-  /** When a change is made, where that is no row's last yarn over: `at end of Row 4`. */
+  /** When a change is made, where that is no row's last yarn over: `at end of Row 4`; of a join, `at the seam`. */
   readonly when?: string;
   readonly stitch: StitchName | null;
   readonly place: Place | null;
@@ -334,9 +334,8 @@ export interface RepeatRowsStep {
   readonly rows: readonly Num[];
   /** `rep last 2 rows`: that many before this one, `rows` being empty. */
   readonly last?: number;
-  /** `work even`: one stitch of the last row's kind in each, whatever that row did. */
+  /** `work even`: one stitch of the last row's kind, or of the one named, in each, whatever that row did. */
   readonly even?: true;
-  /** `work even in hdc`: the stitch, where it is named. */
   readonly inStitch?: StitchName;
   /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
   readonly more?: { readonly n: Num; readonly stitch: string };
@@ -387,9 +386,8 @@ export interface LeaveStep {
 export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
-  /** `each rnd adds 8 sts`: by how many stitches the round is said to be more than the one before. */
+  /** `each rnd adds 8 sts`: how many more than the round before it is said to have; `addsOf` where they are no stitches. */
   readonly adds?: Num;
-  /** `one more block every row`: what they are, where they are no stitches. */
   readonly addsOf?: 'block';
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };

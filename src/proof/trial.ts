@@ -1,7 +1,7 @@
 /** A part worked over a foundation of any number of chains, whatever its sizes say. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { type OpenEnd, openEnd } from '../fabric/plan-rows.ts';
+import { type OpenEnd, openEnd } from '../fabric/open-end.ts';
 import { type Readings, workSize } from '../fabric/work.ts';
 import type { ChainStep, Step } from '../notation/tree.ts';
 import type { Part, Pattern } from '../pattern/pattern.ts';

@@ -1,6 +1,6 @@
 /** A pasted text's own words in, how many rows `until scarf measures 149 cm` comes to by the rows of its gauge out. */
 
-import { openEnd } from '../fabric/plan-rows.ts';
+import { openEnd } from '../fabric/open-end.ts';
 import type { Part } from '../pattern/pattern.ts';
 import { parseMeasure } from '../units.ts';
 import { findMeasure } from './read-measures.ts';

@@ -158,7 +158,8 @@ function printYarn(step: YarnStep, voice: Voice): string {
     case 'join': {
       const stitch = step.stitch === null ? '' : ` with ${printName(step.stitch, false, voice)}`;
       const place = step.place === null ? '' : ` ${printPlace(step.place, 'both', 'in', voice)}`;
-      return `join ${yarn}${stitch}${place}`;
+      const seam = step.when === undefined ? '' : ` ${step.when}`;
+      return `join ${yarn}${stitch}${place}${seam}`;
     }
   }
 }

@@ -43,6 +43,14 @@ describe('chains of which it is not said whether they count', () => {
     expect(codesOf(onSix(row)).filter((code) => code !== 'chain/unstated')).toEqual([]);
   });
 
+  test('what a chain is said to stand for is what it counts as', () => {
+    const rows = (said: string): string =>
+      `Ch 7.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nNote: Each row begins with 3 ch, ${said}.\nRow 2: Ch 3, dc in next 5 sts.`;
+    expect(codesOf(rows('which stand for 1 dc'))).toEqual([]);
+    expect(codesOf(rows('which stand up at its side'))).toEqual(['chain/unstated']);
+    expect(codesOf(rows('which stand for 1 dc').replace('next 5', 'next 6'))).toContain('row/used-up');
+  });
+
   test('what was taken is told once for each length of chain', () => {
     const text = onSix(
       'Ch 3, dc in each st across.\nRow 3: Ch 3, dc in each st across.\nRow 4: Ch 4, tr in each st across.',

@@ -421,6 +421,9 @@ describe('ends of rows, joins and colours', () => {
 
   test('"join yarn" means the only yarn there is', () => {
     const only = { yarns: ['A'] };
+    expect(brief(stepsOf('join yarn at a side seam', 'US', only))).toEqual([
+      yarn('join', 'A', { when: 'at a side seam' }),
+    ]);
     expect(brief(stepsOf('join yarn with sl st in any st', 'US', only))).toEqual([
       yarn('join', 'A', { stitch: stitch('sl-st'), place: { kind: 'any', what: st } }),
     ]);

@@ -1,0 +1,42 @@
+/** The rows of a part that go on "to height", and which row each of those repeated is worked as. */
+
+import type { Line } from '../notation/line.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
+import type { RepeatRowsStep } from '../notation/tree.ts';
+
+export interface OpenEnd {
+  /** Number of the first row that is worked "to height". */
+  readonly from: number;
+  /** After how many rows they come round again. */
+  readonly cycle: number;
+  readonly allows: (rows: number) => boolean;
+}
+
+/** The rows or rounds from which a total may be chosen so that the part ends as it says: for finding a height. */
+export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | null {
+  let last = 0;
+  for (const { label, steps, sizes } of lines) {
+    if (sizes !== undefined && !sizes.includes(sizeIndex)) continue;
+    const rep = steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+    const from = label?.kind === 'numbered' ? (numberForSize(label.from, sizeIndex) ?? last + 1) : last + 1;
+    const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
+    if (open) {
+      const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
+      const allows = (rows: number): boolean =>
+        rows >= from &&
+        (ending === null || rep === undefined || repeatedRow(rep, rows - from, sizeIndex) === ending);
+      return { from, cycle: Math.max(1, rep?.last ?? rep?.rows.length ?? 1), allows };
+    }
+    if (label?.kind === 'numbered')
+      last = label.to !== null && label.to !== 'on' ? (numberForSize(label.to, sizeIndex) ?? from) : from;
+    else if (label?.kind === 'next')
+      last += label.n === undefined ? 1 : (numberForSize(label.n, sizeIndex) ?? 0);
+  }
+  return null;
+}
+
+/** The number of the row that the ith of those repeated is worked as. */
+export function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: number): number | undefined {
+  const row = rows[i % rows.length];
+  return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
+}
