@@ -6,6 +6,9 @@
  */
 
 import type { Span } from '../source/span.ts';
+import type { Counts } from './chain-counts.ts';
+
+export type { Counts };
 
 /** A number as written: one value for all sizes, or one a size (`35 (44, 53)`); null where a size skips it. */
 export interface Num {
@@ -169,17 +172,6 @@ export type Stop =
       readonly centre?: true;
       readonly span: Span;
     };
-
-/** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
-export interface Counts {
-  /** The stitch's id, or null for "does not count" and, with chains, for `(counts as ch-2 sp)`. */
-  readonly as: string | null;
-  /** Chains beyond the stitch, which make a space. */
-  readonly plusChains: number;
-  /** `here and throughout`. */
-  readonly throughout: boolean;
-  readonly span: Span;
-}
 
 /** Which loop of the stitch the hook goes under; `third` is the one behind the top of a half double crochet. */
 export type Loop = 'both' | 'front' | 'back' | 'third';
