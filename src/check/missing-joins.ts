@@ -3,7 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
-import { FLAG, stitchId } from '../fabric/fabric.ts';
+import { FLAG, stitchId, targets } from '../fabric/fabric.ts';
 import type { Line } from '../notation/line.ts';
 import type { Publication } from './publication.ts';
 
@@ -48,7 +48,9 @@ function lacksJoin(
 
 /** Its last stitch is a slip stitch into the round below, as the last petal's is: it holds the end down. */
 function endsFastened(fabric: Fabric, { first, end }: FabricRow): boolean {
-  return end > first && stitchId(fabric, end - 1) === 'sl-st';
+  if (end <= first || stitchId(fabric, end - 1) !== 'sl-st') return false;
+  // A picot's goes into the round itself.
+  return [...targets(fabric, end - 1)].some((node) => node < first);
 }
 
 /** Among the first few stitches, behind slip stitches to where it starts, is a turning chain. */

@@ -1,7 +1,8 @@
 /** Chains: foundations, turning chains that count or don't, chains that leave a space, rings. */
 
+import type { Counts } from '../notation/chain-counts.ts';
 import type { Multiple, Num } from '../notation/num.ts';
-import type { ChainStep, Counts, Step } from '../notation/tree.ts';
+import type { ChainStep, Step } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { STITCHES, stitchById } from '../stitches/table.ts';

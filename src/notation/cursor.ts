@@ -5,13 +5,14 @@ import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import type { Counts } from './chain-counts.ts';
 import type { Found, FullName, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
-import type { Counts, Step } from './tree.ts';
+import type { Step } from './tree.ts';
 
 /** Another name of a yarn, word by word, and its letter. */
 export interface YarnName {

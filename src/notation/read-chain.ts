@@ -1,10 +1,11 @@
 /** Chains and what they count as: `ch 3 (counts as dc)`, `ch a multiple of 6 plus 2`, `3 ch`. */
 
+import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Multiple, Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import type { ChainStep, Counts } from './tree.ts';
+import type { ChainStep } from './tree.ts';
 
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import { STITCHES } from '../stitches/table.ts';
+import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
@@ -17,7 +18,7 @@ import { readStop, readTimes } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readStitchName, readYarnBehind, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
-import type { Counts, Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
+import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
 /** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
 export function readWorkStep(cursor: Cursor): readonly Step[] | null {

@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
+import type { Counts } from './chain-counts.ts';
 import type { Context, Cursor } from './cursor.ts';
 import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -17,7 +18,7 @@ import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import { splitRepeats } from './split-repeats.ts';
 import type { Token } from './tokens.ts';
 import { isBlank, tokenise } from './tokens.ts';
-import type { Counts, Step } from './tree.ts';
+import type { Step } from './tree.ts';
 
 export type { Context } from './cursor.ts';
 

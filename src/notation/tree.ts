@@ -4,6 +4,7 @@
  */
 
 import type { Span } from '../source/span.ts';
+import type { Counts } from './chain-counts.ts';
 import type { Multiple, Num } from './num.ts';
 
 /** A stitch of the table, or one the pattern defines under `special`. */
@@ -158,16 +159,6 @@ export type Stop =
       readonly centre?: true;
       readonly span: Span;
     };
-
-/** What a chain counts as: `(counts as dc and ch 2)`; null for "does not count" and, with chains, `(counts as ch-2 sp)`. */
-export interface Counts {
-  readonly as: string | null;
-  /** Chains beyond the stitch, which make a space. */
-  readonly plusChains: number;
-  /** `here and throughout`. */
-  readonly throughout: boolean;
-  readonly span: Span;
-}
 
 /** Which loop of the stitch the hook goes under; `third` is the one behind the top of a half double crochet. */
 export type Loop = 'both' | 'front' | 'back' | 'third';

@@ -1,9 +1,9 @@
 /** What a chain counts as, and the count at the end of a row, in; their words out. */
 
+import type { Counts } from '../notation/chain-counts.ts';
 import { describeThing, type ThingNames } from '../notation/describe-counted.ts';
 import { isThing, type StatedCount } from '../notation/line.ts';
 import type { Num } from '../notation/num.ts';
-import type { Counts } from '../notation/tree.ts';
 import { form, printSpecial, printStitch, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import type { Voice } from './voice.ts';

@@ -407,4 +407,5 @@ test('a round that ends in a slip stitch into the round below needs no join', ()
     }).filter((code) => code === 'row/no-join');
   expect(rounds('sl st in next st')).toEqual([]);
   expect(rounds('sc in next st')).toEqual(['row/no-join']);
+  expect(rounds('sc in next st, ch 3, sl st in 3rd ch from hook')).toEqual(['row/no-join']);
 });

@@ -1,0 +1,14 @@
+/** What is said of a chain with it: `(counts as dc)`, `(does not count as a st)`. */
+
+import type { Span } from '../source/span.ts';
+
+/** What a chain counts as: `(counts as dc)`, `(counts as dc and ch 2)`, `(does not count as a st)`. */
+export interface Counts {
+  /** The stitch's id, or null for "does not count" and, with chains, for `(counts as ch-2 sp)`. */
+  readonly as: string | null;
+  /** Chains beyond the stitch, which make a space. */
+  readonly plusChains: number;
+  /** `here and throughout`. */
+  readonly throughout: boolean;
+  readonly span: Span;
+}
