@@ -1,0 +1,134 @@
+/** A text of instructions in, the tokens of each of its lines out: a sentence may run on over the end of a printed line. */
+
+import type { MappedText } from '../source/mapped-text.ts';
+import type { Context, Cursor } from './cursor.ts';
+import { cursorOn } from './cursor.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Unit } from './line.ts';
+import { isLabel, isNumberedLabel } from './read-label.ts';
+import { readSteps } from './read-steps.ts';
+import type { Token } from './tokens.ts';
+import { isBlank, tokenise } from './tokens.ts';
+
+/** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
+export function* lineTokens(
+  mapped: MappedText,
+  context: Context,
+  lexicon: Lexicon,
+  unit: Unit,
+): Generator<readonly Token[]> {
+  const { text } = mapped;
+  for (let from = 0; from < text.length; ) {
+    const end = endOfStretch(text, from);
+    const tokens = tokenise(text, from, end);
+    yield* splitLines(
+      cursorOn({
+        mapped,
+        tokens,
+        context,
+        lexicon,
+        faults: [],
+        offered: new Map(),
+        unit,
+        reached: 0,
+        patt: { rows: null },
+        readSteps,
+      }),
+    );
+    from = end + 1;
+  }
+}
+
+/** Where the first newline stands that ends a line whatever follows it. */
+function endOfStretch(text: string, from: number): number {
+  for (let at = text.indexOf('\n', from); at >= 0; at = text.indexOf('\n', at + 1)) {
+    let last = at - 1;
+    while (last >= from && isBlank(text.charCodeAt(last))) last -= 1;
+    if (last < from || FINISHED.has(text.charAt(last))) return at;
+  }
+  return text.length;
+}
+
+/** A line that ends with one of these is finished; see `isFinished`. */
+const FINISHED = new Set(['.', ')', ']', '}', '\n']);
+
+/**
+ * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that
+ * was finished by a full stop or a count. Everything else goes on with the line before.
+ */
+function splitLines(probe: Cursor): (readonly Token[])[] {
+  const { mapped, tokens } = probe;
+  const lines: (readonly Token[])[] = [];
+  const last = tokens.length - 1;
+  let first = 0;
+  let broken = false;
+  for (let i = 0; i < last; i += 1) {
+    const token = tokens[i];
+    if (token?.kind === 'stop') {
+      // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
+      probe.at = i + 1;
+      if (isNumberedLabel(probe)) {
+        lines.push(closed(tokens, first, i + 1));
+        first = i + 1;
+      }
+    }
+    if (token?.kind !== 'newline') continue;
+    broken = true;
+    const blank = tokens[i + 1]?.kind === 'newline';
+    probe.at = i + 1;
+    if (blank || isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe)) {
+      if (i > first) lines.push(closed(tokens, first, i));
+      first = i + 1;
+    }
+  }
+  if (first === 0 && last > 0 && !broken) lines.push(tokens);
+  else if (last > first) lines.push(closed(tokens, first, last));
+  return lines;
+}
+
+/** Words that begin a sentence of their own, so that a line with no full stop before them is finished. */
+const SENTENCE_STARTS = new Set([
+  'fasten',
+  'rep',
+  'repeat',
+  'work',
+  'with',
+  'join',
+  'change',
+  'weave',
+  'draw',
+  'thread',
+  'gather',
+  'do',
+  'note',
+  'stuff',
+  'continue',
+  'cut',
+  'size',
+  'sizes',
+  'all',
+  'both',
+]);
+
+/** A capital begins a sentence, unless what comes before it is not finished: a comma, an "and". */
+function startsSentence(mapped: MappedText, tokens: readonly Token[], newline: number): boolean {
+  const next = tokens[newline + 1];
+  const before = tokens[newline - 1];
+  if (next === undefined || next.kind !== 'word' || !SENTENCE_STARTS.has(next.text)) return false;
+  if (before === undefined || before.kind === 'comma' || before.kind === 'semicolon' || before.text === 'and')
+    return false;
+  const first = mapped.text.charAt(next.start);
+  return first !== first.toLowerCase();
+}
+
+function isFinished(token: Token | undefined): boolean {
+  return token === undefined || token.kind === 'stop' || token.kind === 'close' || token.kind === 'newline';
+}
+
+/** The tokens of one line, newlines left out, with an end behind them. */
+export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
+  const line = tokens.slice(first, end).filter(({ kind }) => kind !== 'newline');
+  const at = line[line.length - 1]?.end ?? 0;
+  line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
+  return line;
+}
