@@ -34,8 +34,9 @@ import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
+import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readWorkStep } from './read-work.ts';
-import { readChange, readFastenOff, readJoin, readWithYarn } from './read-yarn.ts';
+import { readChange, readFastenOff, readJoin, readWithYarn, readYarnAhead } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
@@ -115,6 +116,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (shape !== null) return readTrailing(cursor, from, [shape]);
   const timed = readTimesFirst(cursor);
   if (timed !== null) return timed;
+  const ahead = token.kind === 'word' ? readYarnAhead(cursor) : null;
+  if (ahead !== null) return [ahead];
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
   const own = nameHere(cursor)?.named.kind === 'special';
@@ -129,11 +132,6 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   // A reader that has said what is wrong is not followed by a second complaint.
   if (cursor.faults.length > before) return skipStep(cursor);
   const worked = readWorkStep(cursor);
-  if (worked !== null && isAlongTop(cursor, worked)) {
-    // Surface stitches along a row that is done change nothing that is worked into later.
-    skipStep(cursor);
-    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
-  }
   if (worked !== null) return readTrailing(cursor, from, worked);
   if (cursor.faults.length === before) {
     cursor.at = from;
@@ -154,13 +152,6 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
 /** Words that may stand behind a number with no stitch between. */
 const AFTER_NUMBER = new Set(['times', 'time', 'more', 'x', 'st', 'sts', 'in', 'to']);
 
-/** `along top of Row 1` behind surface stitches. */
-function isAlongTop(cursor: Cursor, [only]: readonly Step[]): boolean {
-  const surface = only?.kind === 'work' && only.stitch.kind === 'stitch' && only.stitch.id === 'surf-sl-st';
-  const at = wordAt(cursor, 1) === 'the' ? 2 : 1;
-  return surface && wordAt(cursor) === 'along' && wordAt(cursor, at) === 'top';
-}
-
 /** What should follow a word that is known. */
 const EXPECTED: ReadonlyMap<string, string> = new Map([
   ['rep', '"from *" or the number of a row, such as "rep Row 2",'],
@@ -180,6 +171,12 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
 
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
+  if (isAlongTop(cursor, steps)) {
+    // Surface stitches along a row that is done change nothing that is worked into later.
+    skipStep(cursor);
+    takeJoinedToItself(cursor);
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  }
   takeAny(cursor, 'then');
   takeAlongEdge(cursor);
   if (

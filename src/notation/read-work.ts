@@ -15,6 +15,7 @@ import { skipStep } from './read-note.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readStop, readTimes } from './read-stop.ts';
+import { isOverRow } from './read-surface.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import { readStitchName, readYarnBehind, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
@@ -164,6 +165,7 @@ function readPlaces(
 ): readonly Step[] | null {
   const steps: WorkStep[] = [];
   takeAny(cursor, 'loosely', 'firmly', 'tightly');
+  if (isOverRow(cursor, stitch)) return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];
   let loop: Loop = leading ?? readLoop(cursor) ?? 'both';
   // `sc to last 2 sts`, `sc to end`; but `sl st to first sc` joins.
   const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';

@@ -37,7 +37,26 @@ export function readWithYarn(cursor: Cursor): Step | null {
     skipToBoundary(cursor);
     return yarnStep('change', yarn, null, null, cursor, from);
   }
-  return yarnStep('with', yarn, null, null, cursor, from);
+  const step = yarnStep('with', yarn, null, null, cursor, from);
+  takeWhereHeld(cursor);
+  return step;
+}
+
+/** `at the back`, `held at the back of the work`: where a yarn lies that stitches are drawn from. */
+function takeWhereHeld(cursor: Cursor): void {
+  const start = cursor.at;
+  takeAny(cursor, 'held');
+  if (takeAny(cursor, 'at', 'in') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'back', 'wrong') !== null) {
+      takeAny(cursor, 'side');
+      takeAny(cursor, 'of');
+      takeAny(cursor, 'the');
+      takeAny(cursor, 'work');
+      if (atBoundary(cursor)) return;
+    }
+  }
+  cursor.at = start;
 }
 
 /** `3 sc in MC`, `sc 3 MC`, `sc in next 3 sts with MC`: the yarn stands behind what is worked in it. */
@@ -52,6 +71,25 @@ export function readYarnBehind(cursor: Cursor): Step | null {
   cursor.faults.length = before;
   cursor.at = from;
   return null;
+}
+
+/** `B 3 sc, A 5 sc`: the yarn stands before what is worked in it. Only one that is listed: other letters name stitches. */
+export function readYarnAhead(cursor: Cursor): Step | null {
+  const next = peek(cursor, 1);
+  if (peek(cursor).kind !== 'word' || next.glued || (next.kind !== 'number' && next.kind !== 'word'))
+    return null;
+  const letter = textHere(cursor);
+  if (!cursor.context.yarns.includes(letter)) return null;
+  const at = next.kind === 'number' ? 2 : 1;
+  if (findName(cursor.lexicon, cursor.tokens, cursor.at + at) === null) return null;
+  const from = cursor.at;
+  cursor.at += 1;
+  return yarnStep('with', letter, null, null, cursor, from);
+}
+
+function textHere(cursor: Cursor): string {
+  const { start, end } = peek(cursor);
+  return cursor.mapped.text.slice(start, end);
 }
 
 /** `change to B in last yo [of last st]`, `drop A`, `carry A up side`, `pick up A`. */

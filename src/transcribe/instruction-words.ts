@@ -53,6 +53,13 @@ export function opensWork(text: string): boolean {
   return start !== undefined && BEHIND_FOUNDATION.test(text.slice(start.length));
 }
 
+/** `Ch 121, sl st in 2nd ch from hook …`: a chain and what is worked back along it, in one sentence. */
+export function opensStrip(text: string): boolean {
+  return /^(?:with [^,.;:]{1,20}, )?(?:chs?|chain)\s*\d+[^.;*]{0,12},[^.,;*]*\b(?:in|into)\s+(?:the\s+)?(?:\d(?:nd|rd|th)|second|third|fourth)\s+ch(?:ain)?\s+from\b/i.test(
+    text,
+  );
+}
+
 /** `Commence with 38 ch`: where what is worked begins. */
 export function foundationAt(text: string): number {
   return opensWork(text) ? (LEADING.exec(text)?.[0].length ?? 0) : 0;

@@ -1,6 +1,6 @@
 /** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
 
-import { isInstruction, opensWork } from './instruction-words.ts';
+import { isInstruction, opensStrip, opensWork } from './instruction-words.ts';
 import { tableUnit } from './page-lines.ts';
 import { statedTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
@@ -8,7 +8,7 @@ import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 
 /** What pieces are called. */
 const PIECES =
-  /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
+  /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|afghan|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
 
 /** `Centre`, `Left Sleeve`. */
 export function namesPiece(text: string): boolean {
@@ -69,6 +69,18 @@ export function partHeading(
   const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
   if (!marked && !named && !(isTitled(text) && apart)) return null;
   return leadsToWork(lines, index + 1, ofStitches) && made.name !== '' ? made : null;
+}
+
+/** `AFGHAN: With A, chain 186.`, `Cord (A): ch 121, sl st in 2nd ch …`: a heading with what its piece begins with behind it. */
+export function headingBefore(text: string, apart: boolean): { heading: PartHeading; restAt: number } | null {
+  const found = /^(\p{Lu}[^:.;,]{1,40}?)\s*:\s+/u.exec(text);
+  if (found?.[1] === undefined || !PIECES.test(found[1]) || !isTitled(besideName(found[1]).text)) return null;
+  const restAt = found[0].length;
+  const rest = text.slice(restAt);
+  if (!opensWork(rest) && !(apart && opensStrip(rest))) return null;
+  const { text: name, make, beside } = besideName(found[1]);
+  const made = madeIn(name);
+  return { heading: { name: made.name, make: Math.max(make, made.make), beside }, restAt };
 }
 
 /** `ch = chain`: a list of abbreviations is no work. */

@@ -4,7 +4,7 @@ import { definingSentence, definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
-import { makeIn, partHeading } from './part-headings.ts';
+import { headingBefore, makeIn, partHeading } from './part-headings.ts';
 import { listsSizes } from './read-sizes.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
@@ -35,12 +35,23 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
     openSection(walk, line, heading);
     return;
   }
-  if (sortDefinition(walk, line)) return;
+  if (sortHeaded(walk, line) || sortDefinition(walk, line)) return;
   const part = partHeading(walk.lines, index, isListState(walk.state), isOfStitches(walk.state));
   if (part !== null) openPart(walk, line, part);
   else if (sortAnywhere(walk, line)) return;
   else if (startsWork(walk, index)) addWork(walk, line, 'instruction', null);
   else sortByState(walk, line);
+}
+
+/** A heading with its foundation on the same line; behind other work only where that is fastened off. */
+function sortHeaded(walk: Walk, line: TextLine): boolean {
+  const before = walk.parts.at(-1)?.lines.at(-1);
+  const apart = before === undefined || /\b(?:fasten|break) off\b/i.test(before.text.text);
+  const found = apart && line.cells.length < 2 ? headingBefore(line.text.text, before !== undefined) : null;
+  if (found === null || isOfStitches(walk.state)) return false;
+  openPart(walk, line, found.heading);
+  addWork(walk, line, 'instruction', null, trimText(sliceText(line.text, found.restAt)));
+  return true;
 }
 
 /** `Shell (sh): 5 dc in same st`, `dec = sc2tog` outside of the lists where such lines belong. */

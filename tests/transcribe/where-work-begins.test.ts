@@ -1,6 +1,7 @@
 /** A foundation or a rule that stands right under other words, with no blank line between, is taken for what it is. */
 
 import { describe, expect, test } from 'vitest';
+import { transcribe } from '../../src/transcribe/transcribe.ts';
 import { workedText } from './worked-text.ts';
 
 const ROWS =
@@ -84,5 +85,31 @@ describe('what turning chains count as is a rule wherever it stands before the r
     const text = `${scarf('Turning chains count as a stitch.', 16)}Turning chains do not count from here on.\nRow 3: Ch 3, dc in each st across, turn. (16)\nRow 4: Ch 3, dc in each st across. (16)\n`;
     expect(workedText(text).codes).toEqual([]);
     expect(workedText(text.replace(/\(16\)\n$/, '(17)\n')).codes).toEqual(['count/mismatch']);
+  });
+});
+
+describe('a heading with the foundation of its piece on the same line', () => {
+  const named = (line: string, rows = ROWS) => `Reed Blanket\nUS terms\nHook: 4 mm\n\n${line}\n${rows}\n`;
+  const parts = (text: string) =>
+    transcribe({ file: 'reed.txt', text }).parts.map(({ name, lines }) => [name, lines.length]);
+
+  test.each(['AFGHAN: With A, ch 22.', 'Front Panel: Chain 22.'])('%s', (line) => {
+    expect(workedText(named(line)).codes.filter((code) => code !== 'gauge/missing')).toEqual([]);
+    expect(parts(named(line))).toEqual([[line.startsWith('A') ? 'Afghan' : 'Front Panel', 3]]);
+    expect(workedText(named(line.replace('22', '21'))).codes).toContain('count/mismatch');
+  });
+
+  test('a strap in one line behind work that is fastened off is a piece of its own', () => {
+    const strap =
+      'Strap (A): ch 41, sl st in 2nd ch from hook and in each ch to end = 40 sl sts. Fasten off.';
+    const text = named('Ch 22.', `${ROWS}\nFasten off.\n\n${strap}`);
+    expect(workedText(text).codes.filter((code) => code !== 'gauge/missing')).toEqual([]);
+    expect(parts(text).map(([name]) => name)).toContain('Strap (A)');
+    expect(workedText(text.replace('ch 41', 'ch 40')).codes).toContain('count/mismatch');
+  });
+
+  test('a loop within the work is none', () => {
+    const text = named('Ch 22.', `${ROWS}\nLoop: ch 10, sl st in 2nd ch from hook and in each ch to end.`);
+    expect(parts(text)).toHaveLength(1);
   });
 });
