@@ -10,7 +10,8 @@ import type { ChainStep } from './tree.ts';
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);
 const ONE_WORDS = new Set(['a', 'an', 'one', 'first', 'the', '1']);
-const SUBJECT_WORDS = new Set(['skipped', 'missed', 'first', 'beg', 'the', 'these']);
+const FIRST_WORDS = new Set(['skipped', 'missed', 'first', 'beg', 'beginning']);
+const SUBJECT_WORDS = new Set([...FIRST_WORDS, 'the', 'these']);
 const COUNTED_WORDS = new Set(['skipped', 'missed', ...CHAIN_WORDS]);
 
 /** `ch 3`, `chain 3`, `ch a multiple of 6 plus 2`; null when the word is there but no number follows. */
@@ -183,9 +184,9 @@ function takeOne(cursor: Cursor): boolean {
 export const ANY_COUNT = 'st';
 
 function skipSubject(cursor: Cursor): void {
-  takeAny(cursor, 'skipped', 'missed', 'first', 'beg');
+  takeOneOf(cursor, FIRST_WORDS);
   if (isNumber(cursor)) readNumber(cursor);
-  takeAny(cursor, 'skipped', 'missed');
+  takeAny(cursor, 'skipped', 'missed', 'sk');
   takeOneOf(cursor, CHAIN_WORDS);
   // `skipped ch-2`.
   if (peek(cursor).kind === 'dash' && isNumber(cursor, 1)) cursor.at += 1;

@@ -92,10 +92,13 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
   return { kind: 'along', edge, span: spanSince(cursor, from) };
 }
 
-/** `working last dc in top of tch`, `with last dc in 3rd of 3 ch`; works nothing more: it says what the last place is. */
+/**
+ * `working last dc in top of tch`, `with last dc in 3rd of 3 ch`, `last tr in top of 3 ch`; works nothing more: it says
+ * what the last place is.
+ */
 export function readLastWorked(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
-  cursor.at += 1;
+  takeAny(cursor, 'working', 'with');
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
     const place = readPlace(cursor)?.place;
@@ -208,7 +211,7 @@ function readEdge(cursor: Cursor): Edge | null {
 }
 
 const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
-const WAY_WORDS = new Set(['along', 'on', 'in', 'across', 'down', 'up', 'over', 'around']);
+const WAY_WORDS = new Set(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
 const WHICH_EDGE = new Set(['long', 'short', 'left', 'right', 'second', 'first', 'other']);
 

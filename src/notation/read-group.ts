@@ -4,6 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, wordAt } from './cursor.ts';
 import { readAside } from './read-aside.ts';
+import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -21,6 +22,8 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
   const open = peek(cursor);
   const aside = readAside(cursor);
   if (aside !== null) return aside;
+  const rows = readBracketedRows(cursor);
+  if (rows !== null) return [rows];
   if (cursor.depth >= DEEPEST) return tooDeep(cursor);
   cursor.at += 1;
   cursor.depth += 1;

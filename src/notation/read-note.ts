@@ -34,7 +34,18 @@ function inDecimal(cursor: Cursor): boolean {
 export function readMakerNote(cursor: Cursor): Step {
   const from = cursor.at;
   skipStep(cursor);
+  takeEachLong(cursor);
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `, each 14" long` behind strands that are cut: the cursor stays where a length stands not. */
+function takeEachLong(cursor: Cursor): void {
+  if (peek(cursor).kind !== 'comma' || wordAt(cursor, 1) !== 'each' || peek(cursor, 2).kind !== 'number')
+    return;
+  const start = cursor.at;
+  cursor.at += 1;
+  skipStep(cursor);
+  if (wordAt(cursor, -1) !== 'long') cursor.at = start;
 }
 
 /** `RS facing`, `the right side facing you`: which side; null with the cursor where it was. */

@@ -48,6 +48,7 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
     cursor.at = start;
     return null;
   }
+  takeAny(cursor, 'consecutively');
   const until = readUntil(cursor);
   return { kind: 'repeat rows', unit, rows, until, span: spanSince(cursor, from) };
 }
@@ -200,11 +201,14 @@ function isCount(cursor: Cursor, ahead: number): boolean {
   const next = peek(cursor, ahead + 1);
   if (next.kind === 'open') return true;
   if (isNumber(cursor, ahead + 1)) return false;
-  return (
-    next.kind === 'word' &&
-    !['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'].includes(next.text)
-  );
+  return next.kind === 'word' && !AFTER_ROWS.has(next.text);
 }
+
+/** What follows the number of a row, and none of stitches. */
+const AFTER_ROWS = new Set([
+  ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'],
+  'consecutively',
+]);
 
 /** `2 and 3 twelve more times`: the number after the list belongs to "times". */
 function isTimes(cursor: Cursor, ahead: number): boolean {

@@ -59,6 +59,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
   ...entries(['on', 'along'], readFarEdge),
   ...entries(['the'], readLastGoes),
+  ...entries(['last'], readLastWorked),
   ...entries(
     [
       'place',

@@ -37,6 +37,9 @@ const SHORT: ReadonlySet<string> = new Set([
   ...['rep', 'rnd', 'rs', 'sk', 'sp', 'st', 'tch', 'tog', 'ws', 'yo'],
 ]);
 
+/** No short forms, though the trade lists them among those. */
+const IN_FULL: ReadonlySet<string> = new Set(['miss']);
+
 export function listFaults(asked: ListAsked): Diagnostic[] {
   const { entries, file } = asked;
   const [first] = entries;
@@ -91,7 +94,7 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
     ? ABBREVIATIONS.filter(({ id }) => SHORT.has(id) && !ids.has(id))
         .map((row) => abbreviationTerms(row, terms))
         // UK "miss" is written in full.
-        .filter(({ abbr, meaning }) => abbr !== meaning)
+        .filter(({ abbr, meaning }) => abbr !== meaning && !IN_FULL.has(abbr))
         .map(({ abbr }) => abbr)
     : [];
   // The "st" of a slip stitch is no word of its own, nor is the "tog" of a decrease.

@@ -127,6 +127,8 @@ function fromMovements(text: string, terms: Terms): string | null {
     /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
   if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6)))
     return termsOf(stitchById('sc2tog'), terms).abbr;
+  const popcorn = popcornIn(text, terms);
+  if (popcorn !== null) return popcorn;
   const repeated = legsIn(text);
   if (repeated === null) return null;
   const { body, times } = repeated;
@@ -149,6 +151,20 @@ function fromMovements(text: string, terms: Terms): string | null {
   const along = /\b(?:next|each of)\b/i.test(body) && !/\bsame\b/i.test(text);
   const stitch = along ? termsOf(row, terms).abbr : `${termsOf(row, terms).abbr} in same st`;
   return chain === undefined ? stitch : `ch ${chain}, ${stitch}`;
+}
+
+/** `4 dc in next st, drop loop from hook, insert hook in first of these 4 dc, draw dropped loop through, ch 1 to close`. */
+const POPCORN =
+  /\b(\d) ([a-z]+) in (?:the )?(?:same|next|one|indicated|specified) (?:st|stitch|sp|space)(?: indicated)?[,;.] (?:drop|remove|take)\b[^,;.]*[,;.] insert (?:the )?hook\b[^,;.]*\b(?:first|1st)(?: of (?:the |these )?(\d))? ([a-z]+)\b[^,;.]*[,;.] (?:draw|pull)\b[^,;.]*\bthrough\b(?: [a-z ]*)?(?:[,;] ch 1 to (?:close|secure|fasten)(?: \([^()]*\bnot count[^()]*\))?)?\.?$/i;
+
+/** Whole stitches drawn together through the first of them; null where the numbers or the stitches do not agree. */
+function popcornIn(text: string, terms: Terms): string | null {
+  const [, n, legs, of, first] = POPCORN.exec(text.trim()) ?? [];
+  const leg = legs === undefined ? null : stitchNamed(legs, terms);
+  const whole = STITCHES.find((stitch) => leg !== null && stitch.id === `${leg.id}${n}-popcorn`);
+  const agrees = leg === stitchNamed(first ?? '', terms) || /^st(?:itch)?$/i.test(first ?? '');
+  if (whole === undefined || !agrees || (of !== undefined && of !== n)) return null;
+  return `${termsOf(whole, terms).abbr} in same st`;
 }
 
 /** What is done at each place, and how often: the bracket around "insert", or what stands from `*` to "rep from *". */

@@ -144,8 +144,9 @@ function besideName(written: string): { text: string; make: number; beside: Besi
     text = comma[1];
     others.unshift(comma[2]);
   }
-  if (others.length > 1) return { text: written, make: 1, beside: null };
-  const words = others[0]?.trim() ?? '';
+  // After a comma and in brackets both: only one can be its yarn.
+  if (others.length > 1 && comma !== null) return { text: written, make: 1, beside: null };
+  const words = others.join(', ').trim();
   const whole = capitalised(text);
   const named = comma === null ? `${whole} (${words})` : `${whole}, ${words}`;
   return { text, make, beside: words === '' ? null : { words, name: named } };

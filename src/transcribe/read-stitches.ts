@@ -116,6 +116,14 @@ function addSpecial(reading: Reading, entry: StitchEntry): void {
       means: `${name}, as the trade has it; its words are kept among the notes`,
     });
   }
+  if (derived === null && meansUsual(name, entry.words.text, asked.terms)) {
+    // A glossary tells the trade's own words among the stitches: `Rnd(s) = Round(s)`.
+    return void pieces.push({
+      kind: 'abbreviation',
+      span: entry.span,
+      means: `${name}, as the trade has it`,
+    });
+  }
   if (name === '' || specials.some((other) => other.name.toLowerCase() === name.toLowerCase())) {
     keepWords(reading, entry);
     return;
@@ -271,6 +279,12 @@ function plainShaping(said: string, terms: Terms): string | null {
 function wordBefore(entry: StitchEntry): string | null {
   const found = /^([a-z][a-z ]{2,30}?)\s*(?:[:=(,]|\s[–—-]\s)/i.exec(entry.words.text)?.[1];
   return found === undefined || /\b(?:work|make)\b/i.test(found) ? null : found.toLowerCase();
+}
+
+/** Whether an abbreviation that names no stitch is told as the trade tells it. */
+function meansUsual(name: string, meaning: string, terms: Terms): boolean {
+  const general = findAbbreviation(name, terms);
+  return general !== null && alike(meaning, abbreviationTerms(general, terms).meaning);
 }
 
 function alike(meaning: string, usual: string): boolean {

@@ -39,6 +39,7 @@ describe('a piece and its yarn', () => {
 
 test.each([
   ['BODY (worked in rounds)', 'Body (worked in rounds)'],
+  ['BODY (worked in one piece, plain)', 'Body (worked in one piece, plain)'],
   ['Petals (teal)', 'Petals (teal)'],
 ])('words that are no yarn stay with the name: %s', (heading, name) => {
   const { parts } = transcribe({ file: 'flower.txt', text: flower(heading) });
