@@ -8,8 +8,10 @@ import { stitchRows } from './elements.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { U_MM } from './metrics.ts';
 import { placePiece } from './place-part.ts';
+import type { PlacedRow } from './place-row.ts';
 import { contrast } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
+import { runsStraight } from './track.ts';
 
 /** A paper for dark yarns and one for pale ones. */
 const PAPERS = { pale: '#f0eadf', dark: '#45423f' } as const;
@@ -33,8 +35,11 @@ export function coverScene(
   const layout = emptyLayout(fabric.count);
   const parts = largestPiece(fabric);
   if (parts === null) return null;
-  placePiece(fabric, rows, layout, parts);
+  const placed = placePiece(fabric, rows, layout, parts);
+  // Of a hat or a basket the ring is the picture; its wall laid out above it would only make it small.
+  const wall = new Set(placed.wall === null ? [] : placed.rows.filter(isLaidOut).map(({ row }) => row));
   const stitches = rowsOfParts(fabric, parts).flatMap((row) => {
+    if (wall.has(row)) return [];
     const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
     return Array.from({ length: end - first }, (_, k) => first + k).filter((i) => layout.placed[i] === 1);
   });
@@ -77,6 +82,10 @@ export function coverScene(
       },
     ],
   };
+}
+
+function isLaidOut({ track }: PlacedRow): boolean {
+  return runsStraight(track);
 }
 
 function largestPiece(fabric: Fabric): readonly number[] | null {
