@@ -137,7 +137,8 @@ const ENTRIES: readonly Entry[] = [
     null,
     ['care', 'care instructions', 'special notes', 'important', 'important notes', 'techniques'],
   ],
-  ['notes', null, ['please note', 'n.b', 'nb', 'n.b.', 'stitch multiple', 'multiple', 'errata', 'contact']],
+  ['notes', null, ['please note', 'n.b', 'nb', 'n.b.', 'errata', 'contact']],
+  ['notes', null, ['multiple', 'stitch multiple', 'pattern multiple']],
   [
     'instructions',
     null,

@@ -10,7 +10,7 @@ export interface HookRead {
 
 export function readHook(text: string): HookRead | null {
   const mm = /(\d{1,2}(?:[.,]\d{1,3})?)\s*-?\s*mm\b/i.exec(text)?.[1];
-  const us = letterIn(text);
+  const us = letterIn(mm === undefined ? text : sentenceOfSize(text));
   if (mm === undefined) {
     const named = us === null ? [] : hooksNamed(us);
     // A letter alone is most often the hook that the Council lists with a number beside it.
@@ -20,6 +20,12 @@ export function readHook(text: string): HookRead | null {
   const size = Number(mm.replace(',', '.'));
   const agrees = us === null || bears(size, us) || hookSize(size) === null;
   return { hook: agrees ? `${size} mm` : `${size} mm (${us})` };
+}
+
+/** `Cream (Color C). Crochet Hook, Size J (6 mm)`: letters of another sentence are those of yarns. */
+function sentenceOfSize(text: string): string {
+  const sentences = text.split(/(?<=[.;])\s+(?=\p{Lu}|\d)/u);
+  return sentences.find((one) => /\d\s*-?\s*mm\b/i.test(one)) ?? text;
 }
 
 const US_NUMBER = /\bU\.?S\.?A?\.?\s*(?:size\s*)?#?\s*(\d{1,2}(?:\s*½|\s+1\/2|\.5)?)(?![\d.,]|\s*mm)/i;

@@ -66,11 +66,15 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
   };
 }
 
+/** Commas outside of brackets, and a stop before a sentence about the hook: `… and C (cream). 4.5 mm hook.` */
+const BETWEEN_SUPPLIES =
+  /[,;]\s+(?![^()]*\))|\.\s+(?=(?:\p{Lu}|\d)(?:\d?[.,]\d|[^.,;])*\bhooks?\b)(?<!\bNo\.\s)/gu;
+
 /** A line may name the hook and more: `5 mm hook, tapestry needle`. */
 function withoutHook(item: Item): { hook: string | null; rest: Item | null } {
   const { text } = item.text;
   if (item.field !== 'hook' && !/\bhooks?\b/i.test(text)) return { hook: null, rest: item };
-  const ends = [...text.matchAll(/[,;]\s+(?![^()]*\))/g)];
+  const ends = [...text.matchAll(BETWEEN_SUPPLIES)];
   const pieces: [number, number][] = [];
   let start = 0;
   for (const end of ends) {

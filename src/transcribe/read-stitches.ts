@@ -7,7 +7,8 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
 import { listFaults } from './abbreviation-list.ts';
 import { type DeriveContext, deriveWork, stitchNamed } from './derive-work.ts';
-import { insertedText } from './mapped-pieces.ts';
+import { insertedText, sliceText, trimText } from './mapped-pieces.ts';
+import { statedTerms } from './read-terms.ts';
 import type { Item } from './sorted-lines.ts';
 import { readEntries, type StitchEntry } from './stitch-entries.ts';
 import { textFault } from './text-faults.ts';
@@ -43,8 +44,10 @@ interface Reading {
 
 export function readStitches(asked: StitchesAsked): StitchesRead {
   const reading: Reading = { asked, specials: [], notes: [], pieces: [], questions: [] };
-  const described = readEntries(asked.specials, asked.terms, false);
-  const listed = readEntries(asked.abbreviations, asked.terms, true);
+  const lists = asked.specials.flatMap((item) => listUnderTerms(item) ?? []);
+  const stitches = asked.specials.filter((item) => listUnderTerms(item) === null);
+  const described = readEntries(stitches, asked.terms, false);
+  const listed = readEntries([...asked.abbreviations, ...lists], asked.terms, true);
   const aliases = new Map(listed.entries.map((entry) => [plain(entry.words.text), entry]));
   const used = new Set<StitchEntry>();
   for (const entry of described.entries) {
@@ -71,6 +74,14 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
     }),
   );
   return reading;
+}
+
+/** `US terms are used: ch, chain; dc, double crochet` among the stitches is a list of abbreviations; null for any other. */
+function listUnderTerms(item: Item): Item | null {
+  const colon = item.text.text.indexOf(':');
+  if (colon < 0 || statedTerms(item.text.text.slice(0, colon)) === null) return null;
+  const text = trimText(sliceText(item.text, colon + 1));
+  return text.text === '' ? null : { ...item, text, cells: [text] };
 }
 
 /** Of a stitch's names the one that the rows use. */
@@ -203,6 +214,10 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     });
     return;
   }
+  if (general !== null && NAMES_YARN.test(meaning) && /^[A-Z]{1,2}$/.test(entry.name)) {
+    keepWords(reading, entry);
+    return;
+  }
   if (general !== null) {
     const usual = abbreviationTerms(general, terms).meaning;
     if (meaning === '' || alike(meaning, usual)) {
@@ -228,6 +243,9 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   }
   keepWords(reading, entry);
 }
+
+/** `M, main`: a letter of the yarns, whatever else the small letter is short for. */
+const NAMES_YARN = /^(?:the )?(?:main|contrast)(?:ing)?(?: (?:colou?r|yarn|shade))?$/i;
 
 /** `single` of single crochet, or all of its words with others between: `single crochet 2 stitches together`. */
 function saysSame(meaning: string, name: string): boolean {

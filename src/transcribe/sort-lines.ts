@@ -144,7 +144,9 @@ function openSection(walk: Walk, line: TextLine, heading: Heading): void {
   walk.state = section;
   walk.heading = heading;
   walk.table = null;
-  const item = itemOf(line, rest ?? line.text, heading);
+  // `Multiple: 6 sts + 1`: the word belongs to what is said.
+  const whole = /\bmultiple$/i.test(heading.words);
+  const item = itemOf(line, whole ? line.text : (rest ?? line.text), heading);
   if (rest === null || rest.text === '') walk.headings.push(item);
   else put(walk, section, item);
   // `Skill level: easy` and the like are done with on their line.

@@ -66,7 +66,10 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
 }
 
 /** `ch = chain, sc = single crochet; sl st = slip stitch`. */
-function splitList(text: MappedText): MappedText[] {
+function splitList(whole: MappedText): MappedText[] {
+  // `…; M, main. British terms.`: a sentence of its own, read where the terms are.
+  const behind = /(?<=[a-z])\.\s+\p{Lu}[^.,;:=]*\bterms?\b[^.,;:=]*\.?$/u.exec(whole.text);
+  const text = behind === null ? whole : sliceText(whole, 0, behind.index);
   // `ch, chain; dc, double crochet`: a comma within each, a semicolon between them.
   const parts = text.text.split(';');
   if (

@@ -230,6 +230,7 @@ function termsOf(sorted: SortedLines): TermsRead {
     ...buckets.abbreviations,
     ...buckets.kept,
     ...sorted.headings,
+    ...buckets.specials,
   ]);
   const work = [
     ...parts.flatMap(({ lines }) => lines.filter(({ kind }) => kind !== 'note').map(({ text }) => text)),

@@ -7,6 +7,9 @@ const LETTERED =
   /^(?:(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
 const LETTER_IN =
   /(?:^|[:;,(]\s*|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+/** `cream (MC)`, `four contrasts (A, B, C and D)`. */
+const BRACKETED = /\(((?:MC|CC\d?|[A-Z])(?:(?:,? and |, )(?:MC|CC\d?|[A-Z]))*)\)/g;
+const BETWEEN = /,? and |, /;
 const IN_BRACKETS = /\((MC|CC\d?|[A-Z])\)/;
 /** `Main colour: cream`, `Contrast colour 2 – rust`: the letters are the trade's. */
 const BY_ROLE = /^(?:(main)|contrast(?:ing)?)\s+(?:colou?r|yarn|shade)\s*(\d?)\s*(?:[:=]|[–—-](?=\s))\s*/i;
@@ -42,14 +45,13 @@ function withoutRole(text: string): string {
 
 /** `A 3 balls, B 2 balls`: each letter with the words up to the next. */
 export function lettersIn(text: string): (Lettered & { readonly start: number })[] {
-  const bracketed = [...text.matchAll(/\((MC|CC\d?|[A-Z])\)/g)];
-  if (bracketed.length > 1)
-    return bracketed.map((match, i) => ({
-      letter: match[1] ?? '',
-      start: match.index,
-      words:
-        /^[^.,;]*/.exec(text.slice(match.index + match[0].length, bracketed[i + 1]?.index))?.[0].trim() ?? '',
-    }));
+  const brackets = [...text.matchAll(BRACKETED)];
+  const bracketed = brackets.flatMap((match, i) => {
+    const behind = text.slice(match.index + match[0].length, brackets[i + 1]?.index);
+    const words = /^[^.,;]*/.exec(behind)?.[0].trim() ?? '';
+    return (match[1] ?? '').split(BETWEEN).map((letter) => ({ letter, start: match.index, words }));
+  });
+  if (bracketed.length > 1) return bracketed;
   const found = [...text.matchAll(LETTER_IN)];
   const behind = behindAll(text);
   const lengthBehind = behind === '' ? 0 : text.length - text.lastIndexOf(behind);
