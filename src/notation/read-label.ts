@@ -25,15 +25,20 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     readOrdinalLabel(cursor) ??
     readBareNumber(cursor) ??
     readNext(cursor) ??
+    readLast(cursor) ??
     readNamed(cursor);
   if (label === null) {
     cursor.at = from;
     return null;
   }
   const side = readSide(cursor);
+  if (side === null && label.kind !== 'named') skipRemark(cursor);
   const { kind } = peek(cursor);
   // `Row 3 – Ch 1` and `R3. Ch 1` are labels as much as `Row 3: Ch 1`.
-  const closed = kind === 'colon' || (label.kind !== 'named' && (kind === 'dash' || kind === 'stop'));
+  const closed =
+    kind === 'colon' ||
+    (label.kind !== 'named' && (kind === 'dash' || kind === 'stop')) ||
+    (kind === 'dash' && isLast(cursor.tokens, from));
   if (closed) cursor.at += 1;
   else if (label.kind === 'named') {
     cursor.at = from;
@@ -222,6 +227,22 @@ function readNext(cursor: Cursor): Label | null {
   return n === null ? { kind: 'next', unit, word, span } : { kind: 'next', unit, word, n, span };
 }
 
+/** `Last round –`, `Final row –`: a name that a dash may end as well as a colon. */
+function readLast(cursor: Cursor): Label | null {
+  const from = cursor.at;
+  if (!isLast(cursor.tokens, from)) return null;
+  cursor.at += 2;
+  return { kind: 'named', name: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+function isLast(tokens: Cursor['tokens'], from: number): boolean {
+  const [first, unit, mark] = [tokens[from], tokens[from + 1], tokens[from + 2]];
+  return LAST.has(first?.text ?? '') && UNITS.has(unit?.text ?? '') && mark?.kind === 'dash';
+}
+
+const LAST = new Set(['last', 'final']);
+const UNITS = new Set(['row', 'rnd', 'round']);
+
 /** A word or a few before a colon: `Foundation`, `Base chain`, `Edging`. */
 function readNamed(cursor: Cursor): Label | null {
   const from = cursor.at;
@@ -250,6 +271,18 @@ function readSide(cursor: Cursor): 'RS' | 'WS' | null {
   }
   cursor.at = from;
   return null;
+}
+
+/** `Next round (handles) –`: what is made on it; plain words between the label and its mark. */
+function skipRemark(cursor: Cursor): void {
+  const from = cursor.at;
+  if (peek(cursor).kind !== 'open') return;
+  do cursor.at += 1;
+  while (peek(cursor).kind === 'word' && findName(cursor.lexicon, cursor.tokens, cursor.at) === null);
+  const after = peek(cursor, 1).kind;
+  if (peek(cursor).kind === 'close' && cursor.at > from + 1 && (after === 'colon' || after === 'dash'))
+    cursor.at += 1;
+  else cursor.at = from;
 }
 
 /** `Rnds` is `Rnd` for one of them; `ROW` stays as it is. */

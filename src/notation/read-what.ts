@@ -11,7 +11,8 @@ const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
 const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches']);
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
-const GLUED_SPACE_WORDS = new Set(['sp', 'space', 'lp', 'loop']);
+const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
+const USES = new Set(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
 const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
 
 const WHERE_WORDS = new Set(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
@@ -21,6 +22,8 @@ export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
   const where = takeOneOf(cursor, WHERE_WORDS);
   if (where !== null) return readWhere(cursor, from, where);
+  // `handle loop`: what the space is for.
+  if (SPACE_WORDS.has(wordAt(cursor, 1))) takeOneOf(cursor, USES);
   const space = readSpace(cursor);
   if (space !== null) return space;
   if (takeAny(cursor, 'marked') !== null) {

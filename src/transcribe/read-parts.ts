@@ -169,7 +169,20 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const goesOn = draft.lines
     .find(({ kind }) => kind !== 'note')
     ?.text.text.search(/^next (?:row|rnd|round)\b/i);
-  return joins || goesOn === 0 || ONTO_NAME.test(name) || staysOnHook(before) ? before.name : null;
+  return joins || goesOn === 0 || ONTO_NAME.test(name) || staysOnHook(before) || goesRoundOn(first, before)
+    ? before.name
+    : null;
+}
+
+/** `Rnd 1: Working in back loops only, sc in each st around` with no ring, and the rounds before not fastened off. */
+function goesRoundOn(first: string, { lines }: TranscribedPart): boolean {
+  const rounds =
+    /^(?:rnd|round)\s*1\b/i.test(first) && /\bin(?:to)?\b.*\beach\b.*\b(?:around|round)\b/i.test(first);
+  return (
+    rounds &&
+    lines.some(({ text }) => /^(?:rnds?|rounds?)\b/i.test(text)) &&
+    !lines.some(({ text }) => /\b(?:fasten(?:ed)?|break|cut) (?:off|yarn)\b/i.test(text))
+  );
 }
 
 /** `Skip next 18 sts and join yarn`, `Join yarn in next st`: next to where the piece before stopped. */

@@ -22,6 +22,11 @@ const FORMS: readonly Form[] = [
       /()^([^().;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?)\b/gi,
     instead: (match) => `(${match[2]}) in same st`,
   },
+  // `sc 2 sts together`.
+  {
+    found: /(?<![a-z\d])()([a-z]+)\s+(?:the\s+)?(?:next\s+)?(\d)\s+st(?:s|itches)\s+tog(?:ether)?\b/gi,
+    instead: (match) => `${match[2]}${match[3]}tog`,
+  },
   // `5 dctog`, `2 dc together`.
   {
     found: /(?<![a-z\d])()(\d)\s+([a-z]+)\s?tog(?:ether)?\b/gi,

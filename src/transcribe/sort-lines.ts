@@ -11,6 +11,7 @@ import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
 import { addRow, addWork, keepPending, openPart, sortInPart, startsWork } from './sort-work.ts';
 import type { SortedLines } from './sorted-lines.ts';
+import { listsAbbreviations } from './stitch-entries.ts';
 import { isSupplyLine } from './supply-lines.ts';
 import { asTableRow } from './table-rows.ts';
 import type { TextLine } from './tidy-lines.ts';
@@ -33,6 +34,10 @@ function sortLine(walk: Walk, line: TextLine, index: number): void {
   const heading = headingOf(line);
   if (heading !== null && isHeadingHere(walk, line, heading)) {
     openSection(walk, line, heading);
+    return;
+  }
+  if (walk.parts.length === 0 && !isOfStitches(walk.state) && listsAbbreviations(line.text)) {
+    put(walk, 'abbreviations', itemOf(line, line.text));
     return;
   }
   if (sortHeaded(walk, line) || sortDefinition(walk, line)) return;
@@ -98,6 +103,9 @@ function headingOf(line: TextLine): Heading | null {
 
 /** `Sizes Child (Woman, Man)`: no mark behind the word, but nothing else than a list of sizes. */
 function bareSizes(text: string): Heading | null {
+  // `Small (Medium, Large)` right under the title.
+  if (/^[\p{L} -]{1,20}\([\p{L}, -]+\)$/u.test(text) && listsSizes(text))
+    return { section: 'sizes', field: null, words: '', restAt: 0 };
   const words = /^sizes?(?=\s)/i.exec(text)?.[0];
   if (words === undefined || !listsSizes(text.slice(words.length).trim())) return null;
   return { section: 'sizes', field: null, words, restAt: words.length };

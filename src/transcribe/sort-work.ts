@@ -78,7 +78,9 @@ function stretchesOf(text: string): [number, number][] {
   const stretches: [number, number][] = [];
   let workBefore = false;
   for (const [start, end] of sentencesOf(text)) {
-    const work = !isAside(text.slice(start, end).trim());
+    const sentence = text.slice(start, end).trim();
+    // `You now have 24 sc.` is the count of the row before it.
+    const work = !isAside(sentence) || (workBefore && TELLS_COUNT.test(sentence));
     const last = stretches.at(-1);
     if (last !== undefined && work && workBefore) last[1] = end;
     else stretches.push([start, end]);
@@ -86,6 +88,8 @@ function stretchesOf(text: string): [number, number][] {
   }
   return stretches;
 }
+
+const TELLS_COUNT = /^(?:you|there)\s+(?:(?:should|will|now|then)\s+)*(?:have|be|are)\s+(?:now\s+)?\d/i;
 
 /** What the maker does, is told, or joins: nothing to count. */
 function isAside(text: string): boolean {

@@ -3,8 +3,9 @@
 import type { MappedText } from '../source/mapped-text.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import { joinSpans, type Span } from '../source/span.ts';
-import { findAbbreviation } from '../stitches/abbreviations.ts';
+import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import { findStitch } from '../stitches/table.ts';
 import { stitchNamed } from './derive-work.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import type { Item } from './sorted-lines.ts';
@@ -65,6 +66,34 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
   return { entries, rest };
 }
 
+/** `ch chain, ss slip stitch, dc double crochet`: a list of abbreviations, whatever stands above it. */
+export function listsAbbreviations(text: MappedText): boolean {
+  const pieces = splitList(text);
+  const plain = pieces.filter((piece) => explainsItself(piece.text));
+  return plain.length >= FEWEST_LISTED && plain.length * 3 >= pieces.length * 2;
+}
+
+const FEWEST_LISTED = 4;
+
+/** `sl st slip stitch`, `sk skip`: an abbreviation of the trade with its own full name behind it, in either terms. */
+function explainsItself(text: string): boolean {
+  const words = text.toLowerCase().split(' ');
+  return [1, 2].some((length) => {
+    const abbr = words.slice(0, length).join(' ');
+    const meaning = words.slice(length).join(' ');
+    return meaning !== '' && meaning !== abbr && BOTH_TERMS.some((terms) => isMeant(abbr, meaning, terms));
+  });
+}
+
+const BOTH_TERMS: readonly Terms[] = ['US', 'UK'];
+
+function isMeant(abbr: string, meaning: string, terms: Terms): boolean {
+  const stitch = findStitch(abbr, terms);
+  if (stitch !== null) return findStitch(meaning, terms) === stitch;
+  const found = findAbbreviation(abbr, terms);
+  return found !== null && abbreviationTerms(found, terms).meaning === meaning;
+}
+
 /** `ch = chain, sc = single crochet; sl st = slip stitch`. */
 function splitList(whole: MappedText): MappedText[] {
   // `…; M, main. British terms.`: a sentence of its own, read where the terms are.
@@ -86,9 +115,11 @@ function splitList(whole: MappedText): MappedText[] {
   }
   // `ch chain; dc double crochet; tr treble`.
   if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
+  // `ch chain // sl st slip stitch`.
+  if (text.text.split(' // ').length > 2) return cutAt(text, / \/\/ /g);
   // `ch chain, sl st slip stitch`: a comma between them, each known by its first word.
   const known = text.text.split(/,\s*/);
-  if (marks === 0 && known.length > 2 && known.every((one) => / /.test(one.trim()) && !/\d/.test(one)))
+  if (marks === 0 && known.length > 2 && known.every((one) => / /.test(one.trim()) && !/\s\S*\d/.test(one)))
     return cutAt(text, /,\s*/g);
   const isNames = /^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2;
   return isNames ? cutAt(text, /,\s*(?:and\s+)?/g) : [text];
