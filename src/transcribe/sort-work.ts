@@ -80,7 +80,7 @@ function stretchesOf(text: string): [number, number][] {
   for (const [start, end] of sentencesOf(text)) {
     const sentence = text.slice(start, end).trim();
     // `You now have 24 sc.` is the count of the row before it.
-    const work = !isAside(sentence) || (workBefore && TELLS_COUNT.test(sentence));
+    const work: boolean = !isAside(sentence) || (workBefore && TELLS_COUNT.test(sentence));
     const last = stretches.at(-1);
     if (last !== undefined && work && workBefore) last[1] = end;
     else stretches.push([start, end]);
