@@ -212,10 +212,25 @@ function readPerSide(cursor: Cursor): boolean {
   const from = cursor.at;
   takeAny(cursor, 'on', 'along', 'per');
   takeAny(cursor, 'each');
-  if (takeAny(cursor, 'side', 'edge') !== null) return true;
+  if (takeAny(cursor, 'side', 'edge') !== null) {
+    takeBetween(cursor);
+    return true;
+  }
   cursor.at = from;
   return false;
 }
+
+/** `between the corner sps`, `between corners`: what a side is, said once more. */
+function takeBetween(cursor: Cursor): void {
+  const from = cursor.at;
+  if (takeAny(cursor, 'between') === null) return;
+  takeAny(cursor, 'the');
+  const what = takeAny(cursor, 'corner', 'corners') === null ? null : wordAt(cursor, -1);
+  if (what === 'corner' && takeOneOf(cursor, CORNER_WORDS) === null) cursor.at = from;
+  if (what === null) cursor.at = from;
+}
+
+const CORNER_WORDS = new Set(['sp', 'sps', 'spaces', 'sts', 'stitches']);
 
 function back(cursor: Cursor, at: number): null {
   cursor.at = at;

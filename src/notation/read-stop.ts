@@ -91,8 +91,7 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   if (takeAny(cursor, 'to', 'until') === null) return null;
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'end') !== null) {
-    if (takeWords(cursor, 'of', 'row') || takeWords(cursor, 'of', 'rnd'))
-      return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
+    takeOfRow(cursor);
     return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
   }
   takeAny(cursor, 'within');
@@ -133,6 +132,14 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   if (what !== null) return { kind: 'before', what, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
+}
+
+/** `of row`, `of the round` behind "to end"; the cursor stays where neither stands. */
+function takeOfRow(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'of') === null) return;
+  takeAny(cursor, 'the', 'this');
+  if (takeAny(cursor, 'row', 'rnd', 'round') === null) cursor.at = start;
 }
 
 /** `to center` of a shawl: the space it grows from. */
