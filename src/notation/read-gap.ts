@@ -50,8 +50,18 @@ function takeFirstAndSecond(cursor: Cursor): boolean {
 
 const UNIT_NAMES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
-/** `of Rnd 1` behind a stitch; null when none stands here. */
+/** `of Rnd 1`, `of the 1st round` behind a stitch; null when none stands here. */
 export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: number } | null {
+  const the = wordAt(cursor, 1) === 'the' ? 2 : 1;
+  if (
+    wordAt(cursor) === 'of' &&
+    peek(cursor, the).kind === 'ordinal' &&
+    UNIT_NAMES.has(wordAt(cursor, the + 1))
+  ) {
+    const number = peek(cursor, the).value;
+    cursor.at += the + 2;
+    return { unit: wordAt(cursor, -1).startsWith('row') ? 'row' : 'round', number };
+  }
   if (wordAt(cursor) !== 'of' || !UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number')
     return null;
   const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';

@@ -48,6 +48,48 @@ function takeEachLong(cursor: Cursor): void {
   if (wordAt(cursor, -1) !== 'long') cursor.at = start;
 }
 
+/**
+ * `Bend the petals forward and work behind them`, `keep this round behind the petals`, `again behind the petals`: how
+ * the hand holds the work. Null where it is not said which way, or where a number may hide stitches.
+ */
+export function readHolding(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  let held = false;
+  let way = false;
+  for (; !atBoundary(cursor); cursor.at += 1) {
+    const { kind } = peek(cursor);
+    if (kind !== 'word') break;
+    held ||= HELD.has(wordAt(cursor));
+    way ||= WAYS_HELD.has(wordAt(cursor));
+  }
+  if (held && way && atBoundary(cursor))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+/** `from the back` behind a stitch round a stem: which way the hook goes in. Null behind any other. */
+export function readFromSide(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  let back = -1;
+  if (peek(cursor, back).kind === 'comma') back -= 1;
+  while (peek(cursor, back).kind === 'word' || peek(cursor, back).kind === 'ordinal') {
+    if (STEMS.has(wordAt(cursor, back))) break;
+    back -= 1;
+  }
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  const side = takeAny(cursor, 'back', 'front', 'behind');
+  if (side !== null && STEMS.has(wordAt(cursor, from - cursor.at + back)) && atBoundary(cursor))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+const STEMS = new Set(['stem', 'stems', 'post', 'posts']);
+const HELD = new Set(['petal', 'petals', 'scallops', 'fans', 'flower']);
+const WAYS_HELD = new Set(['forward', 'forwards', 'behind', 'towards', 'down', 'back']);
+
 /** `RS facing`, `the right side facing you`: which side; null with the cursor where it was. */
 export function readFacingSide(cursor: Cursor): 'RS' | 'WS' | null {
   const from = cursor.at;

@@ -20,7 +20,7 @@ import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } fr
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
-import { readFacing, readLeave, readMakerNote, skipStep } from './read-note.ts';
+import { readFacing, readFromSide, readHolding, readLeave, readMakerNote, skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import {
   readInPattern,
@@ -93,6 +93,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
     ],
     readMakerNote,
   ),
+  ...entries(['bend', 'push', 'hold', 'again'], readHolding),
+  ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
+  ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
@@ -102,7 +105,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['these'], readPattern),
   ...entries(['cont', 'continue'], (cursor) => readGrowing(cursor) ?? readContinue(cursor)),
   ...entries(['carry'], (cursor) => readGrowing(cursor) ?? readChange(cursor)),
-  ...entries(['go', 'keep'], readGrowing),
+  ...entries(['go'], readGrowing),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */
