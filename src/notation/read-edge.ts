@@ -9,7 +9,7 @@ import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, StitchName } from './tree.ts';
+import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, StitchName, WorkStep } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -20,6 +20,40 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
     takeAny(cursor, 'spaced');
     const edge = readEdge(cursor);
     if (edge !== null) return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `1 row of sc evenly along the side edge, 2 sc in each row` behind the stitch; null where it is not said how many in each. */
+export function readInEachRow(cursor: Cursor, from: number, stitch: StitchName): WorkStep | null {
+  const start = cursor.at;
+  if (
+    takeAny(cursor, 'evenly') !== null &&
+    readEdge(cursor) === 'row ends' &&
+    peek(cursor).kind === 'comma'
+  ) {
+    cursor.at += 1;
+    takeAny(cursor, 'working', 'with');
+    const times = isNumber(cursor) ? readNumber(cursor) : null;
+    const again = times === null ? null : readStitchName(cursor);
+    const at = cursor.at;
+    const each = takeWords(cursor, 'in', 'each', 'row') || takeWords(cursor, 'into', 'each', 'row');
+    takeAny(cursor, 'end');
+    if (each && again?.kind === 'stitch' && stitch.kind === 'stitch' && again.id === stitch.id) {
+      const span = spanSince(cursor, at);
+      const stop = { kind: 'end', word: 'across', span } as const;
+      const place = { kind: 'each', what: { kind: 'row-end' }, stop, span } as const;
+      return {
+        kind: 'work',
+        stitch,
+        times,
+        place,
+        loop: 'both',
+        skipped: null,
+        span: spanSince(cursor, from),
+      };
+    }
   }
   cursor.at = start;
   return null;

@@ -4,6 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
+import { readInEachRow } from './read-edge.ts';
 import { readOnlyBody } from './read-group.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
@@ -51,6 +52,8 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
     const across = wordAt(cursor, 1) === 'row';
     cursor.at += 3;
     const stitch = readStitchName(cursor);
+    const inRows = stitch === null ? null : readInEachRow(cursor, from, stitch);
+    if (inRows !== null) return inRows;
     const stop = readStop(cursor) ?? {
       kind: 'end',
       word: across ? 'across' : 'around',

@@ -36,7 +36,14 @@ import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from 
 import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readWorkStep } from './read-work.ts';
-import { readChange, readFastenOff, readJoin, readWithYarn, readYarnAhead } from './read-yarn.ts';
+import {
+  readChange,
+  readColourOrder,
+  readFastenOff,
+  readJoin,
+  readWithYarn,
+  readYarnAhead,
+} from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
@@ -53,6 +60,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
   ...entries(['fasten', 'break'], readFastenOff),
+  ...entries(['following'], readColourOrder),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
   ...entries(['work', 'make'], readWork),

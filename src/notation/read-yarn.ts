@@ -192,13 +192,30 @@ function readJoinStep(cursor: Cursor): Step | null {
   return join;
 }
 
-/** `at the seam`, `at a side seam`: where the hand begins; the rows go on from there in the order they come. */
+/** `at the seam`, `at a side seam`, `at a lower corner`: where the hand begins; the rows go on from there in the order they come. */
 function takeAtSeam(cursor: Cursor): string | null {
   const from = cursor.at;
   if (takeAny(cursor, 'at') === null) return null;
   takeAny(cursor, 'the', 'a', 'one', 'any');
   takeAny(cursor, 'side', 'back', 'shoulder');
-  if (takeAny(cursor, 'seam') !== null) return textSince(cursor, from);
+  takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
+  if (takeAny(cursor, 'seam', 'corner') !== null && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
+  cursor.at = from;
+  return null;
+}
+
+function atBoundaryOrAnd(cursor: Cursor): boolean {
+  return atBoundary(cursor) || wordAt(cursor) === 'and';
+}
+
+/** `following Color Sequence`, `following the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
+export function readColourOrder(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  const named = takeAny(cursor, 'color', 'colour', 'stripe', 'striping') !== null;
+  if (named && takeAny(cursor, 'sequence', 'pattern', 'order', 'scheme') !== null)
+    return yarnStep('change', null, null, null, cursor, from);
   cursor.at = from;
   return null;
 }
