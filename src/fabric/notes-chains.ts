@@ -11,14 +11,17 @@ export interface ChainHabit {
 
 /** `5 ch, which stand for 1 tr and the 2 ch of the first sp`, too. In `ch 3 counts as a dc, ch 1 never counts` the second chain begins a saying of its own. */
 const SAYS =
-  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|never counts?|counts?|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s+|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s+|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
 
 export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
   const habits = new Map<number, ChainHabit>();
   for (const note of notes) {
-    for (const [, after, before, verb, what, plus, plusUk] of note.matchAll(SAYS)) {
+    for (const [said, after, before, verb, what, plus, plusUk] of note.matchAll(SAYS)) {
       const length = Number(after ?? before);
-      if (/not|never/i.test(verb ?? '')) habits.set(length, { as: null, plusChains: 0 });
+      const either = /^(?:ch|chain)[ -]?\d+ (?:or|and) (?:(?:ch|chain)[ -]?)?(\d+)\b/i.exec(said)?.[1];
+      if (/not|n[’']t|never/i.test(verb ?? ''))
+        for (const each of either === undefined ? [length] : [length, Number(either)])
+          habits.set(each, { as: null, plusChains: 0 });
       else {
         const as = what === undefined && /^stand/i.test(verb ?? '') ? null : stitchIn(what ?? 'st', terms);
         if (as !== null) habits.set(length, { as, plusChains: Number(plus ?? plusUk ?? 0) });

@@ -35,6 +35,7 @@ export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number
       span,
     });
   if (edge === 'row ends') edges.sidesDone += 1;
+  edges.spread = false;
   worker.sites = [...along];
   worker.next = 0;
   worker.last = -1;
@@ -95,18 +96,24 @@ export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
     }
     passPlace(worker, i);
   }
+  if (worker.edges !== null) worker.edges.spread = true;
   return true;
 }
 
 /**
  * "In corner" of an edging: the stitch that is left at the end of an edge, or, when a side is done, the first chain of
- * the foundation behind it. False with nothing changed when it is neither.
+ * the foundation behind it, or its last one when stitches were spread over it. False with nothing changed when it is neither.
  */
 export function comesToCorner(worker: Worker): boolean {
   const { sites, edges } = worker;
   if (!worker.edging || sites === null || sites.some((site) => site.corner)) return false;
   const left = countOwed(sites, worker.next, sites.length);
   if (left === 1) return true;
+  if (left === 0 && sites[0]?.kind === 'underside' && edges?.spread === true) {
+    edges.spread = false;
+    worker.next = sites.length - 1;
+    return true;
+  }
   const sideDone = left === 0 && sites[0]?.kind === 'row end' && edges?.sidesDone === 1;
   return sideDone && workAlong(worker, 'foundation', { start: 0, end: 0 });
 }
@@ -149,7 +156,12 @@ function edgesOf(worker: Worker): PieceEdges | null {
   const near = far === 'left' ? 'right' : 'left';
   const down = [...rows].reverse().map((row) => rowEnd(worker, row, far));
   const up = rows.map((row) => rowEnd(worker, row, near));
-  return { sides: [down, up], foundation: foundationSites(worker, rows[0], far), sidesDone: 0 };
+  return {
+    sides: [down, up],
+    foundation: foundationSites(worker, rows[0], far),
+    sidesDone: 0,
+    spread: false,
+  };
 }
 
 /** Both sides of a chain: the last chain, already turned, is the end; the rest comes back from there. */
@@ -163,7 +175,7 @@ function otherSideOfChain(worker: Worker): PieceEdges | null {
   // `3 sc in 2nd ch from hook` has gone round the end of the chain with the first stitches.
   if (last !== undefined && stitchesIn(worker, last.node) > 1)
     sites[sites.length - 1] = { ...last, full: true };
-  return { sides: [], foundation: sites, sidesDone: 0 };
+  return { sides: [], foundation: sites, sidesDone: 0, spread: false };
 }
 
 /** How many stitches of the row in hand go into one node. */
@@ -243,8 +255,8 @@ function skippedAtHook(worker: Worker): number {
 function foundationSites(worker: Worker, row: RowRange | undefined, from: 'left' | 'right'): Site[] {
   const { foundation } = worker;
   if (foundation === null || row === undefined) return [];
-  // Of skipped chains that count as a stitch one is its foot.
-  const feet = row.countedStart >= 0 ? 1 : 0;
+  // Of skipped chains that count as a stitch one is its foot, and as many lie under a space as go over it.
+  const feet = row.countedStart >= 0 ? Math.max(1, foundation.end - row.countedStart) : 0;
   const sites: Site[] = [];
   for (let i = foundation.first; i < foundation.end - skippedAtHook(worker) + feet; i += 1)
     sites.push(plainSite('underside', i, 'ch'));

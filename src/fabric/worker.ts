@@ -169,6 +169,8 @@ export interface PieceEdges {
   readonly foundation: readonly Site[];
   /** How many sides have been gone along. */
   sidesDone: number;
+  /** Stitches were spread over the edge in hand: which of them its last place had is not said. */
+  spread: boolean;
 }
 
 export interface Mark {

@@ -38,7 +38,12 @@ export function hooksNamed(us: string): readonly HookSize[] {
 
 /** Whether a hook of this width may bear this letter or number. */
 export function bears(mm: number, us: string): boolean {
-  return hooksNamed(us).some((hook) => Math.abs(hook.mm - mm) < CHARTS_DIFFER_MM);
+  const named = hooksNamed(us);
+  if (named.length > 0) return named.some((hook) => Math.abs(hook.mm - mm) < CHARTS_DIFFER_MM);
+  // `G-7`: a hook with a number alone is sold under the letter of its neighbour too.
+  const { letters, number } = partsOf(us);
+  const alone = HOOKS.some((hook) => hook.us === number && Math.abs(hook.mm - mm) < CHARTS_DIFFER_MM);
+  return alone && letters.some((letter) => hooksNamed(letter).some((hook) => Math.abs(hook.mm - mm) <= 0.5));
 }
 
 /** `M/N-13` -> M and N, 13. */

@@ -78,15 +78,15 @@ export function readChainInBrackets(cursor: Cursor): ChainNamed | null {
   return null;
 }
 
-/** `4 ch`, `3 missed ch`, `2 ch at beg of round` behind "3rd of", "top of": the chain at the start of the row below. */
+/** `4 ch`, `3 missed ch`, `skipped chains`, `2 ch at beg of round` behind "3rd of", "top of": the chain at the start of the row below. */
 export function readPlainChain(cursor: Cursor): ChainNamed | null {
   const start = cursor.at;
-  takeAny(cursor, 'skipped', 'missed');
+  const skipped = takeAny(cursor, 'skipped', 'missed') !== null;
   const n = peek(cursor).kind === 'number' ? peek(cursor).value : null;
   if (n !== null) cursor.at += 1;
   if (peek(cursor).kind === 'dash') cursor.at += 1;
   takeAny(cursor, 'skipped', 'missed');
-  if (n !== null && takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null) {
+  if ((n !== null || skipped) && takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null) {
     takeAny(cursor, 'skipped', 'missed');
     takeAtBeginning(cursor);
     if (!SPACE_AFTER_CHAIN.has(wordAt(cursor)) && peek(cursor).kind !== 'dash')

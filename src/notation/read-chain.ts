@@ -201,6 +201,8 @@ function readFurther(cursor: Cursor): number {
     const start = cursor.at;
     const joined = takeAny(cursor, 'plus', 'and') !== null || takePlusSign(cursor) || takeComma(cursor);
     takeAny(cursor, 'a', 'and', 'the');
+    // `1 ch-1 sp`: one of them.
+    if (joined && peek(cursor).value === 1 && namesLength(cursor)) cursor.at += 1;
     if (joined && takeAny(cursor, 'ch', 'chain') !== null) {
       if (peek(cursor).kind === 'dash') cursor.at += 1;
       chains += readNumber(cursor)?.values[0] ?? 0;
@@ -219,6 +221,11 @@ function readFurther(cursor: Cursor): number {
     cursor.at = start;
     return chains;
   }
+}
+
+/** `ch-1` behind a number. */
+function namesLength(cursor: Cursor): boolean {
+  return wordAt(cursor, 1) === 'ch' && peek(cursor, 2).kind === 'dash' && peek(cursor, 3).kind === 'number';
 }
 
 function takeComma(cursor: Cursor): boolean {

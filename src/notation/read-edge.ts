@@ -238,6 +238,9 @@ function readEdge(cursor: Cursor): Edge | null {
   takeOneOf(cursor, WHICH_EDGE);
   if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) return 'row ends';
   cursor.at = afterWay;
+  // What is worked first lies below.
+  if (takeAny(cursor, 'bottom', 'lower') !== null && takeAny(cursor, 'edge') !== null) return 'foundation';
+  cursor.at = afterWay;
   const named = takeOneOf(cursor, FOUNDATION_WORDS) !== null;
   if (named && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return 'foundation';
   cursor.at = from;

@@ -1,7 +1,8 @@
 /** The foundation chain named behind a place: `first ch of foundation ch`, `each ch along base chain`. */
 
 import type { Cursor } from './cursor.ts';
-import { takeAny, takeOneOf } from './cursor.ts';
+import { atBoundary, takeAny, takeOneOf } from './cursor.ts';
+import type { Place } from './tree.ts';
 
 export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
   'foundation',
@@ -16,10 +17,18 @@ export function takeOfFoundation(cursor: Cursor): boolean {
   const start = cursor.at;
   if (takeAny(cursor, 'of', 'along') !== null) {
     takeAny(cursor, 'the');
-    if (takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
+    const named = takeOneOf(cursor, FOUNDATION_WORDS);
+    if (named !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
+    // `first ch of foundation`.
+    if (named === 'foundation' && atBoundary(cursor)) return true;
   }
   cursor.at = start;
   return false;
+}
+
+/** `first ch`, `each ch`, which may be of the foundation. */
+export function namesChain(place: Place | null): boolean {
+  return place !== null && (place.kind === 'first' || place.kind === 'each') && place.what.kind === 'ch';
 }
 
 const OF_WHAT = new Set(['thumb', 'arm', 'armhole', 'leg', 'neck', 'ear', 'heel', 'this']);

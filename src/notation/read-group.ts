@@ -6,6 +6,7 @@ import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, wordAt } 
 import { readAside } from './read-aside.ts';
 import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
+import { namesChain, takeOfFoundation } from './read-foundation.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
@@ -69,6 +70,15 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
       place: read.place,
       span: spanSince(cursor, from),
     } as const;
+    if (namesChain(read.place) && takeOfFoundation(cursor)) {
+      const span = spanSince(cursor, from);
+      return broken
+        ? null
+        : [
+            { kind: 'along', edge: 'foundation', span },
+            { ...group, span },
+          ];
+    }
     const more = readAndInto(cursor, group);
     if (broken) return null;
     return [skipped === null ? group : { ...group, skipped }, ...more];

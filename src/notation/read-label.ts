@@ -97,7 +97,7 @@ function readNumbered(cursor: Cursor): Label | null {
     (peek(cursor, 1).kind === 'number' || (named && peek(cursor, 2).kind === 'number'))
   ) {
     cursor.at += named ? 2 : 1;
-    const to = readNumber(cursor);
+    const to = readNamedNumbers(cursor) ?? readNumber(cursor);
     const each = to === null ? null : readRanges(cursor, first, to);
     if (each !== null) return { kind: 'numbered', unit, word, ...each, span: spanSince(cursor, from) };
     takeAny(cursor, 'inclusive', 'incl');
@@ -125,6 +125,26 @@ function beginsStep(cursor: Cursor): boolean {
 }
 
 const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
+
+/** `99 (R119, R149)` behind `R4 – R`: a last row for each size; null when the others are not named so. */
+function readNamedNumbers(cursor: Cursor): Num | null {
+  const from = cursor.at;
+  if (peek(cursor).kind !== 'number' || peek(cursor, 1).kind !== 'open') return null;
+  const values = [peek(cursor).value];
+  cursor.at += 1;
+  do {
+    const named = wordAt(cursor, 1) === 'r' || unitAt(cursor, 1) !== null;
+    if (!named || peek(cursor, 2).kind !== 'number') break;
+    values.push(peek(cursor, 2).value);
+    cursor.at += 3;
+  } while (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon');
+  if (peek(cursor).kind === 'close' && values.length === cursor.context.sizes) {
+    cursor.at += 1;
+    return { values, span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
+}
 
 /** `Rows 15-17 (15-17, 17-20)`: a range for each size; null when none stands behind the first. */
 function readRanges(cursor: Cursor, first: Num, last: Num): { from: Num; to: Num } | null {

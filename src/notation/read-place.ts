@@ -11,7 +11,7 @@ import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
 import { readAsJoin, readLastMade, readSpaceJustMade, takeLastMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
-import { ANY_STITCH, isAmount, readSpaceOf, readWhat } from './read-what.ts';
+import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
 
 export interface PlaceRead {
@@ -90,6 +90,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     }
     if (what.kind === 'row-end' && takeAny(cursor, 'along', 'down', 'up') !== null) {
       takeAny(cursor, 'the');
+      takeAny(cursor, 'other', 'first', 'second', 'next');
       takeAny(cursor, 'side', 'edge');
     }
     const stop = readStop(cursor) ?? allOf(what, spanSince(cursor, from));
@@ -145,6 +146,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
         : backTo(cursor, start);
     const chain = end === 'last' && what.kind === 'space' ? readChainInBrackets(cursor) : null;
     if (chain !== null) return chainSpace(chain, spanSince(cursor, from));
+    takeBelow(cursor);
     return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'any') !== null) {
@@ -194,7 +196,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   // `under 5 ch`: the loop they make.
   const under =
     wordAt(cursor, -1) === 'under' || wordAt(cursor, -2) === 'under' ? readPlainChain(cursor) : null;
-  if (under !== null) {
+  if (under !== null && under.chains !== null) {
     const what: What = { kind: 'space', chains: under.chains, corner: false };
     return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
   }
@@ -230,12 +232,23 @@ function readEndOfRow(cursor: Cursor, from: number): Place | null {
   takeAny(cursor, 'the');
   const which = of ? takeAny(cursor, 'each', 'next', 'first', 'last') : null;
   if (which === null || takeAny(cursor, 'row') === null) return backTo(cursor, start);
+  takeOfPiece(cursor);
   const what: What = { kind: 'row-end' };
   const span = spanSince(cursor, from);
   if (which === 'each') return { kind: 'each', what, stop: readStop(cursor) ?? allOf(what, span), span };
   if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
   return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
 }
+
+/** `of the brim` behind a row's end: the piece in hand is the only one with rows to go along. */
+function takeOfPiece(cursor: Cursor): void {
+  const start = cursor.at;
+  const named = takeWords(cursor, 'of', 'the') && takeOneOf(cursor, SIDEWAYS_PIECES) !== null;
+  if (!named || !(atBoundary(cursor) || ENDS.has(wordAt(cursor)))) cursor.at = start;
+}
+
+/** What is worked sideways before a piece goes on from its row ends. */
+const SIDEWAYS_PIECES = new Set(['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece']);
 
 const ENDS = new Set(['across', 'around']);
 

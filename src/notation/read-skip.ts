@@ -7,8 +7,8 @@ import { readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import type { NoteStep, SkipStep } from './tree.ts';
 
-/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`. */
-export function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
+/** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`, `sk next sc and next dc`. */
+export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipStep[] | null {
   const from = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the');
@@ -27,7 +27,27 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | null {
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
-  return { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+  const skip: SkipStep = { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+  return wordAt(cursor) === 'and' ? [skip, ...readSkippedToo(cursor)] : skip;
+}
+
+/** `and next dc` behind `sk next sc`: skipped as well, where nothing is said to be worked into it. */
+function readSkippedToo(cursor: Cursor): SkipStep[] {
+  const also: SkipStep[] = [];
+  for (;;) {
+    const from = cursor.at;
+    takeAny(cursor, 'and');
+    const start = cursor.at;
+    takeAny(cursor, 'the');
+    const next = takeAny(cursor, 'next', 'nxt') !== null;
+    const n = next && isAmount(cursor) ? readNumber(cursor) : null;
+    const what = next ? readWhat(cursor) : null;
+    if (what === null || !(atBoundary(cursor) || wordAt(cursor) === 'and')) {
+      cursor.at = from;
+      return also;
+    }
+    also.push({ kind: 'skip', n, what, pick: 'next', span: spanSince(cursor, start) });
+  }
 }
 
 /** `skip 1 stitch on the ring`, behind chains worked along on their own: it is the round below again. */

@@ -95,6 +95,11 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
     steps.push(anew);
     return;
   }
+  if (before?.kind === 'chain' && step.kind === 'note' && step.seam === true) {
+    const span = together(before, step);
+    steps[steps.length - 1] = { ...step, text: textOf(cursor, span), span };
+    return;
+  }
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
   if (ring !== null) steps.push(ring);
   else if (step.kind === 'shape') shapeLast(cursor, steps, step);

@@ -144,7 +144,7 @@ function readGroupWord(cursor: Cursor): What | null {
 }
 
 /** `below`, `from the row before`, `of previous row`: where it stands anyway. */
-function takeBelow(cursor: Cursor): void {
+export function takeBelow(cursor: Cursor): void {
   if (takeAny(cursor, 'below') !== null) return;
   const start = cursor.at;
   if (takeAny(cursor, 'from', 'of', 'on', 'in') !== null) {

@@ -9,11 +9,12 @@ import { findName } from './lexicon.ts';
 import type { Num } from './num.ts';
 import { readCounts, readNumberedChain } from './read-chain.ts';
 import { readEvenlyAfter } from './read-edge.ts';
-import { takeOfFoundation } from './read-foundation.ts';
+import { namesChain, takeOfFoundation } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
+import { readSeam } from './read-seam.ts';
 import { readStop, readTimes } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
@@ -176,6 +177,8 @@ function readPlaces(
     return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
+  const seam = times === null && wordAt(cursor) === 'through' ? readSeam(cursor, from) : null;
+  if (seam !== null) return [seam];
   const stem = ['stem', 'post'].includes(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
   if ((bare === 'around' || (bare === 'round' && stem)) && !endsRow(cursor)) {
     // `FPdc around next dc`, `FPdc around the post of next dc`.
@@ -270,11 +273,6 @@ function takeLastSpace(cursor: Cursor): boolean {
   if (last && readWhat(cursor)?.kind === 'space' && atBoundary(cursor)) return true;
   cursor.at = start;
   return false;
-}
-
-/** `first ch`, `each ch`, which may be of the foundation. */
-function namesChain(place: Place | null): boolean {
-  return place !== null && (place.kind === 'first' || place.kind === 'each') && place.what.kind === 'ch';
 }
 
 /** "and in each st across", "and each ch across", but not "and ch 2". */

@@ -382,6 +382,8 @@ export interface NoteStep {
   readonly addsOf?: 'block';
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };
+  /** Two edges are closed by it: the chain before it only lifts the hook to them. */
+  readonly seam?: true;
   /** `with RS facing`: the side the row is worked from. */
   readonly facing?: 'RS' | 'WS';
   readonly span: Span;

@@ -165,7 +165,9 @@ export function makeIn(text: string): number {
 }
 
 /** `Sleeves (make 2)`, `Make 9 squares`, `SQUARE – make nine`. */
-function madeIn(text: string): { name: string; make: number } {
+function madeIn(heading: string): { name: string; make: number } {
+  // `--- BRIM ---`: the strokes only set it off.
+  const text = heading.replace(/^[-–—=~\s]+(?=\p{L})|(?<=[\p{L})])\s+[-–—=~]+$/gu, '');
   const found =
     /\s*[([–—-]?\s*\bmake\s+(\d{1,4}|[a-z]+)\b(?:\s+(?:alike|the same|of each|in each colou?r))?\s*[)\]]?\s*/i.exec(
       text,

@@ -110,7 +110,7 @@ function splitList(whole: MappedText): MappedText[] {
   if (marks > 1) {
     return cutAt(
       text,
-      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\())|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
+      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\()|[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
     );
   }
   // `ch chain; dc double crochet; tr treble`.
@@ -167,6 +167,13 @@ function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): 
     );
   }
   if (!several) return null;
+  // `half double crochet 2 together (hdc2tog)`: a name that begins as a shorter one does.
+  const whole = /^([^()]{4,44}?)\s+\(([^()]{2,12})\)\.?$/.exec(text.text);
+  if (whole?.[1] !== undefined && whole[2] !== undefined && stitchNamed(whole[1], terms) !== null) {
+    const at = text.text.indexOf('(') + 1;
+    const own = sliceText(text, at, at + whole[2].length);
+    return entryOf(own, sliceText(text, 0, whole[1].length), item, text.text);
+  }
   // `ch(s) chain(s)`, `sl st slip stitch`: the abbreviation is known, and its words follow.
   const words = text.text.split(' ');
   for (const length of [3, 2, 1]) {

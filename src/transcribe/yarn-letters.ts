@@ -4,7 +4,7 @@ import type { Item } from './sorted-lines.ts';
 import type { TranscribedYarn } from './transcript.ts';
 
 const LETTERED =
-  /^(?:(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
+  /^(?:(?:(?:[Mm]ain|[Bb]order|[Ee]dging|[Cc]ontrast(?:ing)?|[Ss]econd|[Tt]hird)\s+)?(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
 const LETTER_IN =
   /(?:^|[:;,(]\s*|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 /** `cream (MC)`, `four contrasts (A, B, C and D)`. */

@@ -182,6 +182,8 @@ describe('the letter of a hook', () => {
     ['9 mm (N/13)', []],
     ['5.7 mm (Z-1)', []],
     ['5 mm (J)', ['hook/letter']],
+    ['4.5 mm (G-7)', []],
+    ['4.5 mm (J-7)', ['hook/letter']],
     ['5 mm (H-9)', ['hook/letter']],
     ['6 mm (10½)', ['hook/letter']],
   ])('%s: %j', (hook, expected) => {
