@@ -143,6 +143,9 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     const n = readCounted(cursor, opened);
     if (n === null) return null;
     const what = readCountedWhat(cursor, opened, entries);
+    const shapes = entries.length === 0 && isThing(what) && what.kind === 'shape';
+    const whole = shapes ? readOfSize(cursor, n) : null;
+    if (whole !== null) return [{ n, what, span: spanSince(cursor, from) }, whole];
     takeSaid(cursor);
     const side = readPerSide(cursor);
     const span = spanSince(cursor, from);
@@ -164,6 +167,22 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (!joins && kind !== 'word') cursor.at += 1;
     takeAny(cursor, 'and');
   }
+}
+
+/** `of 11 stitches each)` behind all the petals of a round: so many stitches in all; the cursor stays where it is not so. */
+function readOfSize(cursor: Cursor, n: Num): StatedEntry | null {
+  const from = cursor.at;
+  const size = takeAny(cursor, 'of') === null ? 0 : peek(cursor).value;
+  if (size > 0) cursor.at += 1;
+  const counted = size > 0 && takeAny(cursor, 'sts', 'stitches') !== null;
+  takeAny(cursor, 'each');
+  if (!counted || peek(cursor).kind !== 'close') {
+    cursor.at = from;
+    return null;
+  }
+  const values = n.values.map((value) => (value === null ? null : value * size));
+  const span = spanSince(cursor, from);
+  return { n: { values, span }, what: { kind: 'st' }, span };
 }
 
 /** A number or one for each size, which in a count of its own may stand without brackets: `(20/24/28 sc)`. */

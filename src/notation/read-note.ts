@@ -118,10 +118,11 @@ export function readFacing(cursor: Cursor): Step | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-/** `leaving rem sts unworked`, `leave last 3 sts unworked`; a tail left for sewing is a note. */
+/** `leaving rem sts unworked`, `leave last 3 sts unworked`, `leaving the rest`; a tail left for sewing is a note. */
 export function readLeave(cursor: Cursor): Step {
   const from = cursor.at;
   skipStep(cursor);
-  if (wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
+  const rest = wordAt(cursor, -1) === 'rest' && cursor.at - from <= 3;
+  if (rest || wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
