@@ -91,7 +91,7 @@ export function readCounts(cursor: Cursor): Counts | null {
     takeWords(cursor, 'does', 'not') ||
     takeWords(cursor, 'do', 'not') ||
     takeAny(cursor, 'not') !== null ||
-    takeAny(cursor, "doesn't", 'doesn’t') !== null;
+    takeAny(cursor, "doesn't", 'doesn’t', "don't", 'don’t') !== null;
   // `(the 3 ch passed over stand for a dc)`.
   const stands = !negative && (takeWords(cursor, 'stand', 'for') || takeWords(cursor, 'stands', 'for'));
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
