@@ -1,0 +1,44 @@
+/**
+ * Whole pages of instructions typed as designers, magazines and old books type them, all invented for this test and
+ * worked by hand by whoever wrote them: beside each stands in `.expect` what is truly odd about it. `told.txt` says what
+ * the checker tells of each page, so that a page that is read better or worse shows. Those of `first` were read while
+ * the reader was made to read them; those of `second` were kept back until the end of that.
+ */
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { compileText } from '../../src/compile.ts';
+
+const FOLDERS = ['first', 'second'];
+
+function toldOf(folder: string, name: string): string {
+  const file = join(import.meta.dirname, folder, name);
+  const text = readFileSync(`${file}.txt`, 'utf8');
+  const odd = readFileSync(`${file}.expect`, 'utf8').trim().split('\n');
+  const { diagnostics } = compileText({ file: `${name}.txt`, text }, 'page');
+  const told = diagnostics
+    .filter(({ severity }) => severity !== 'note')
+    .map(({ severity, code, message, span }) => {
+      const line = text.slice(0, span.start).split('\n').length;
+      return `  ${severity} ${code}, line ${line}: ${message}`;
+    });
+  return [`${folder}/${name}`, ...odd.map((line) => `  truly: ${line}`), ...told].join('\n');
+}
+
+test('what is told of each page', async () => {
+  const pages = FOLDERS.flatMap((folder) =>
+    readdirSync(join(import.meta.dirname, folder))
+      .filter((file) => file.endsWith('.txt'))
+      .map((file) => toldOf(folder, file.replace(/\.txt$/, ''))),
+  );
+  expect(pages).toHaveLength(48);
+  await expect(`${pages.join('\n\n')}\n`).toMatchFileSnapshot(join(import.meta.dirname, 'told.txt'));
+});
+
+test.each(['moss-washcloth', 'mandala', 'oval-rug', 'ribbed-beanie', 'baby-booties', 'tapestry-basket'])(
+  'nothing false is told of %s',
+  (name) => {
+    expect(toldOf('first', name)).toBe(`first/${name}\n  truly: clean`);
+  },
+);
