@@ -1,7 +1,7 @@
 /** Words to the maker that work no stitch in, notes kept as written out. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import type { Step } from './tree.ts';
 
 /** Moves to the next boundary, over brackets that open on the way. */
@@ -58,7 +58,8 @@ export function readHolding(cursor: Cursor): Step | null {
   let way = false;
   for (; !atBoundary(cursor); cursor.at += 1) {
     const { kind } = peek(cursor);
-    if (kind !== 'word') break;
+    // What names a stitch or a place is work, however the hand holds it.
+    if (kind !== 'word' || PLACES_WORKED.has(wordAt(cursor)) || nameHere(cursor) !== null) break;
     held ||= HELD.has(wordAt(cursor));
     way ||= WAYS_HELD.has(wordAt(cursor));
   }
@@ -67,6 +68,8 @@ export function readHolding(cursor: Cursor): Step | null {
   cursor.at = from;
   return null;
 }
+
+const PLACES_WORKED = new Set(['each', 'next', 'every', 'same', 'into']);
 
 /** `from the back` behind a stitch round a stem: which way the hook goes in. Null behind any other. */
 export function readFromSide(cursor: Cursor): Step | null {

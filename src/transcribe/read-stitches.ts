@@ -302,14 +302,24 @@ function wordBefore(entry: StitchEntry): string | null {
 /** Whether an abbreviation that names no stitch is told as the trade tells it. */
 function meansUsual(name: string, meaning: string, terms: Terms): boolean {
   const general = findAbbreviation(name, terms);
-  return general !== null && alike(meaning, abbreviationTerms(general, terms).meaning);
+  return general !== null && saysNoMore(meaning, abbreviationTerms(general, terms).meaning);
+}
+
+/** First letters of its words, as long as a plural or an ending does not change them. */
+function stems(words: string): string[] {
+  return (words.toLowerCase().match(/[a-z]{2,}/g) ?? []).map((word) => word.slice(0, 4));
 }
 
 function alike(meaning: string, usual: string): boolean {
-  const stems = (words: string): string[] =>
-    (words.toLowerCase().match(/[a-z]{2,}/g) ?? []).map((word) => word.slice(0, 4));
   const known = new Set(stems(usual));
   return stems(meaning).some((stem) => known.has(stem));
+}
+
+/** `yarn over hook` is still a yarn over; a sentence that only shares a word with it tells something of its own. */
+function saysNoMore(meaning: string, usual: string): boolean {
+  const known = new Set(stems(usual));
+  const others = stems(meaning).filter((stem) => stem.length > 2 && !known.has(stem));
+  return alike(meaning, usual) && others.length <= 1;
 }
 
 function contextOf({ asked, specials }: Reading): DeriveContext {

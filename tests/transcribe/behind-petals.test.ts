@@ -31,7 +31,12 @@ test.each([
 });
 
 test('words that may hide work are no word about how it is held', () => {
-  for (const words of ['Bend the petals forward, 3 into each.', 'Keep 2 petals behind.', 'Bend the petals.'])
+  for (const words of [
+    'Bend the petals forward, 3 into each.',
+    'Bend the petals forward and dc in each st behind.',
+    'Keep 2 petals behind.',
+    'Bend the petals.',
+  ])
     expect(workedText(rose(`${words} ${LOOPS}`)).codes).toEqual(
       expect.arrayContaining([expect.stringMatching(/^(?:phrase|word|special)\//)]),
     );

@@ -22,6 +22,8 @@ describe('a glossary', () => {
   test('gives no word another meaning in silence', () => {
     const other = mat(POPCORN, 'Rep = one dc more than the last\nRnd = Round');
     expect(workedText(other).codes).toContain('text/special-unread');
+    const sharing = mat(POPCORN, 'Rep = repeat the dc just made once more, with a twist\nRnd = Round');
+    expect(workedText(sharing).codes).toContain('text/special-unread');
   });
 
   test.each([
