@@ -25,8 +25,12 @@ export function readStatedCount(
   joined = false,
   toEnd = false,
 ): StatedCount | null {
+  const { kind, text: word } = peek(cursor);
+  const opened = kind === 'open';
+  // Asked before each step of a row: what no count begins with is turned away first.
+  if (opened && peek(cursor, 1).kind !== 'dash' && !isNumber(cursor, 1)) return null;
+  if (kind === 'word' && !TELLERS.has(word) && !(worked && isNumber(cursor))) return null;
   const from = cursor.at;
-  const opened = peek(cursor).kind === 'open';
   const told = !opened && takeTold(cursor);
   const colon = !told && worked && peek(cursor).kind === 'colon';
   const dashed = peek(cursor).kind === 'dash';
@@ -68,6 +72,9 @@ export function readStatedCount(
   }
   return { entries, text, span };
 }
+
+/** What a count in a sentence begins with: see `takeTold`. */
+const TELLERS = new Set(['total', 'totals', 'you', 'there', 'this', 'it']);
 
 const HAVING = new Set(['have', 'be', 'are', 'gives', 'makes', 'end', 'finish']);
 

@@ -10,6 +10,8 @@ import type { Place } from './tree.ts';
 /** `between next 2 sts`, `sp before next dc`, `sp between shells`; null when none stands here. */
 export function readGap(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
+  const led = wordAt(cursor);
+  if (!GAP_WORDS.has(led === 'next' || led === 'each' ? wordAt(cursor, 1) : led)) return null;
   takeAny(cursor, 'next', 'each');
   const space = takeAny(cursor, 'sp', 'space', 'gap') !== null;
   if (takeAny(cursor, 'before') !== null) {
@@ -39,6 +41,8 @@ export function readGap(cursor: Cursor, from: number): Place | null {
   cursor.at = start;
   return null;
 }
+
+const GAP_WORDS = new Set(['sp', 'space', 'gap', 'before', 'between', 'bet', 'btw']);
 
 function takeFirstAndSecond(cursor: Cursor): boolean {
   if (wordAt(cursor) !== 'first' || wordAt(cursor, 1) !== 'and') return false;

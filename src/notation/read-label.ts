@@ -49,19 +49,30 @@ export function readLabel(cursor: Cursor): LabelRead | null {
 
 /** True when a label stands here; the cursor and the faults stay as they were. */
 export function isLabel(cursor: Cursor): boolean {
-  return probe(cursor, () => true);
+  return probe(cursor, isAny);
 }
 
 /** True when a row's or round's number stands here with its colon. */
 export function isNumberedLabel(cursor: Cursor): boolean {
-  return probe(cursor, ({ label }) => label.kind === 'numbered' && peek(cursor, -1).kind === 'colon');
+  const { kind, text } = peek(cursor);
+  // Asked behind each full stop: `Row`, `Rnd`, `R3`, `3rd row`, `3.`
+  if (kind === 'word' ? !text.startsWith('r') : kind !== 'number' && kind !== 'ordinal') return false;
+  return probe(cursor, isNumberedWithColon);
 }
 
-function probe(cursor: Cursor, holds: (read: LabelRead) => boolean): boolean {
+function isNumberedWithColon({ label }: LabelRead, cursor: Cursor): boolean {
+  return label.kind === 'numbered' && peek(cursor, -1).kind === 'colon';
+}
+
+function isAny(): boolean {
+  return true;
+}
+
+function probe(cursor: Cursor, holds: (read: LabelRead, cursor: Cursor) => boolean): boolean {
   const from = cursor.at;
   const faults = cursor.faults.length;
   const read = readLabel(cursor);
-  const held = read !== null && holds(read);
+  const held = read !== null && holds(read, cursor);
   cursor.at = from;
   cursor.faults.length = faults;
   return held;

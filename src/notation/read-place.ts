@@ -101,7 +101,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (wordAt(cursor) === 'all') return readAll(cursor, from) ?? backTo(cursor, start);
   const gap = readGap(cursor, from);
   if (gap !== null) return gap;
-  const ofSpecialSpace = readOfSpecialSpace(cursor, from);
+  const ofSpecialSpace = cursor.lexicon.specials === null ? null : readOfSpecialSpace(cursor, from);
   if (ofSpecialSpace !== null) return ofSpecialSpace;
   if (takeAny(cursor, 'next', 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
   const rest = readRemaining(cursor, from);

@@ -124,15 +124,16 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (token.kind === 'open') return readOpened(cursor);
   const grows = peek(cursor, -1).kind === 'stop' ? readGrowth(cursor) : null;
   if (grows !== null) return [grows];
-  const shape = readShape(cursor);
+  // No word for shaping is shorter than "inc".
+  const shape = token.text.length > 2 ? readShape(cursor) : null;
   if (shape !== null) return readTrailing(cursor, from, [shape]);
-  const timed = readTimesFirst(cursor);
+  const timed = token.kind === 'number' ? readTimesFirst(cursor) : null;
   if (timed !== null) return timed;
   const ahead = token.kind === 'word' ? readYarnAhead(cursor) : null;
   if (ahead !== null) return [ahead];
   const before = cursor.faults.length;
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
-  const own = nameHere(cursor)?.named.kind === 'special';
+  const own = cursor.lexicon.specials !== null && nameHere(cursor)?.named.kind === 'special';
   const reader =
     token.kind === 'word' && !own
       ? READERS.get(token.text)

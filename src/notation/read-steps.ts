@@ -89,6 +89,19 @@ function addStep(cursor: Cursor, steps: Step[], step: Step): void {
 }
 
 function putStep(cursor: Cursor, steps: Step[], step: Step): void {
+  const { kind } = step;
+  if (
+    kind !== 'work' &&
+    kind !== 'group' &&
+    kind !== 'join' &&
+    kind !== 'note' &&
+    kind !== 'shape' &&
+    kind !== 'corners'
+  ) {
+    // Nothing else has to do with the step before it.
+    steps.push(step);
+    return;
+  }
   const before = steps[steps.length - 1];
   const anew = step.kind === 'join' ? joinsAnew(cursor, steps, step) : null;
   if (anew !== null) {

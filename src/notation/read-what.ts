@@ -9,7 +9,7 @@ export const ANY_STITCH: What = { kind: 'st' };
 
 const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
 const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches']);
-const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
+export const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
 const USES = new Set(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
@@ -17,9 +17,24 @@ const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
 
 const WHERE_WORDS = new Set(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
 
+/** Words that may say what is meant with no stitch's name; before any other word only a name is looked for. */
+const LEADING = new Set([
+  ...WHERE_WORDS,
+  ...USES,
+  ...SPACE_STARTS,
+  ...CHAIN_WORDS,
+  ...GROUP_WORDS,
+  ...STITCH_WORDS,
+  'marked',
+  'row',
+  'rows',
+]);
+
 /** Reads what is meant, or null with the cursor where it was. */
 export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
+  const word = wordAt(cursor);
+  if (word !== '' && !LEADING.has(word)) return readName(cursor);
   const where = takeOneOf(cursor, WHERE_WORDS);
   if (where !== null) return readWhere(cursor, from, where);
   // `handle loop`: what the space is for.
@@ -37,18 +52,23 @@ export function readWhat(cursor: Cursor): What | null {
     cursor.at = from;
     return null;
   }
-  const found = nameHere(cursor);
-  if (found !== null && !(found.named.kind === 'stitch' && found.named.id === 'ch')) {
-    cursor.at += found.length;
-    if (found.named.kind === 'special') return { kind: 'special', name: found.named.name };
-    return { kind: 'stitch', id: found.named.id };
-  }
+  const named = readName(cursor);
+  if (named !== null) return named;
   if (takeOneOf(cursor, STITCH_WORDS) !== null) {
     // "sts." with a full stop of its own is read where the sentence is.
     return ANY_STITCH;
   }
   if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
+}
+
+/** A stitch by its name; chains are told apart where they are read. */
+function readName(cursor: Cursor): What | null {
+  const found = nameHere(cursor);
+  if (found === null || (found.named.kind === 'stitch' && found.named.id === 'ch')) return null;
+  cursor.at += found.length;
+  if (found.named.kind === 'special') return { kind: 'special', name: found.named.name };
+  return { kind: 'stitch', id: found.named.id };
 }
 
 /** `corner ch-2 sp`, `corner st`, `side sp`, and `center ch-2 sp` of a shawl, which is the corner it grows from. */

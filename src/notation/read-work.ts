@@ -17,7 +17,7 @@ import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readSeam } from './read-seam.ts';
 import { readStop, readTimes } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
-import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import { ANY_STITCH, CHAIN_WORDS, isAmount, readWhat } from './read-what.ts';
 import { readStitchName, readYarnBehind, takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
@@ -34,7 +34,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   if (shell !== null) return shell;
   const joined = peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');
   let times: Num | null = !named && !joined && isNumberOrSkip(cursor) ? readNumber(cursor) : null;
-  if (times !== null && ['ch', 'chs', 'chain', 'chains'].includes(wordAt(cursor))) {
+  if (times !== null && CHAIN_WORDS.has(wordAt(cursor))) {
     cursor.at = from;
     const chain = readNumberedChain(cursor);
     return chain === null ? null : [chain];
@@ -61,8 +61,8 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
 /** `scblo` is `sc` in the back loop only. */
 function readStitchWithLoop(cursor: Cursor): { readonly stitch: StitchName; readonly loop: Loop } | null {
   const token = peek(cursor);
-  const end = /(?:blo|flo)$/.exec(token.text)?.[0];
-  if (token.kind !== 'word' || end === undefined) return null;
+  const end = token.text.slice(-3);
+  if (token.kind !== 'word' || (end !== 'blo' && end !== 'flo')) return null;
   const found = findName(cursor.lexicon, [{ ...token, text: token.text.slice(0, -end.length) }], 0);
   if (found === null) return null;
   const from = cursor.at;
@@ -179,8 +179,7 @@ function readPlaces(
   if (evenly !== null) return [evenly];
   const seam = times === null && wordAt(cursor) === 'through' ? readSeam(cursor, from) : null;
   if (seam !== null) return [seam];
-  const stem = ['stem', 'post'].includes(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
-  if ((bare === 'around' || (bare === 'round' && stem)) && !endsRow(cursor)) {
+  if ((bare === 'around' || (bare === 'round' && stemFollows(cursor))) && !endsRow(cursor)) {
     // `FPdc around next dc`, `FPdc around the post of next dc`.
     const placeFrom = cursor.at;
     cursor.at += 1;
@@ -258,6 +257,12 @@ function workStep(
 ): WorkStep {
   const skipped = place?.kind === 'from-hook' ? readSkippedCounts(cursor) : null;
   return { kind: 'work', stitch, times, place, loop, skipped, span: spanSince(cursor, from) };
+}
+
+/** `round the stem of next dc`. */
+function stemFollows(cursor: Cursor): boolean {
+  const word = wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1);
+  return word === 'stem' || word === 'post';
 }
 
 function closesRound(place: Place | null): boolean {

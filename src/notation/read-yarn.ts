@@ -78,8 +78,8 @@ export function readYarnAhead(cursor: Cursor): Step | null {
   const next = peek(cursor, 1);
   if (peek(cursor).kind !== 'word' || next.glued || (next.kind !== 'number' && next.kind !== 'word'))
     return null;
-  const letter = textHere(cursor);
-  if (!cursor.context.yarns.includes(letter)) return null;
+  const letter = yarnHere(cursor);
+  if (letter === null) return null;
   const at = next.kind === 'number' ? 2 : 1;
   if (findName(cursor.lexicon, cursor.tokens, cursor.at + at) === null) return null;
   const from = cursor.at;
@@ -87,9 +87,13 @@ export function readYarnAhead(cursor: Cursor): Step | null {
   return yarnStep('with', letter, null, null, cursor, from);
 }
 
-function textHere(cursor: Cursor): string {
+/** The letter of a yarn that stands here as it is written in the list. */
+function yarnHere(cursor: Cursor): string | null {
   const { start, end } = peek(cursor);
-  return cursor.mapped.text.slice(start, end);
+  const { text } = cursor.mapped;
+  for (const letter of cursor.context.yarns)
+    if (letter.length === end - start && text.startsWith(letter, start)) return letter;
+  return null;
 }
 
 /** `change to B in last yo [of last st]`, `drop A`, `carry A up side`, `pick up A`. */

@@ -244,11 +244,11 @@ function isProse({ tokens, lexicon }: Cursor): boolean {
 
 /** A line of a few words that name no stitch and instruct nothing: `Shape cap`. It is kept as a note. */
 function readHeading(cursor: Cursor): Line | null {
-  const words = cursor.tokens.slice(cursor.at, -1);
-  const plain =
-    words.length >= 2 && words.length <= LONGEST_HEADING && words.every(({ kind }) => kind === 'word');
-  if (cursor.at > 0 || !plain || words.some(({ text }, i) => looksLikeInstruction(cursor, text, i)))
-    return null;
+  const length = cursor.tokens.length - 1;
+  if (cursor.at > 0 || length < 2 || length > LONGEST_HEADING) return null;
+  const words = cursor.tokens.slice(0, -1);
+  if (!words.every(({ kind }) => kind === 'word')) return null;
+  if (words.some(({ text }, i) => looksLikeInstruction(cursor, text, i))) return null;
   cursor.at = cursor.tokens.length - 1;
   const span = spanSince(cursor, 0);
   const text = textSince(cursor, 0);

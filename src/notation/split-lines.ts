@@ -127,7 +127,11 @@ function isFinished(token: Token | undefined): boolean {
 
 /** The tokens of one line, newlines left out, with an end behind them. */
 export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  const line = tokens.slice(first, end).filter(({ kind }) => kind !== 'newline');
+  const line: Token[] = [];
+  for (let i = first; i < end; i += 1) {
+    const token = tokens[i];
+    if (token !== undefined && token.kind !== 'newline') line.push(token);
+  }
   const at = line[line.length - 1]?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;

@@ -38,6 +38,7 @@ const ZERO = 48;
 /** ASCII letters, of one case. */
 const LETTERS = 26;
 const FULL_STOP = 46;
+const BLANK = 32;
 const ASTERISK = 42;
 
 const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
@@ -120,6 +121,8 @@ function wordAt(text: string, start: number, glued: boolean): Token {
     end += 1;
     code = text.charCodeAt(end);
   }
+  if (end > start && code === BLANK)
+    return { kind: 'word', text: wordAtNode(node, text, start, end), value: 0, start, end, glued };
   const spaced = code === FULL_STOP && end === start + 1;
   const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
   if (end > start && !spaced && !goesOn)
