@@ -9,6 +9,7 @@ import { foldBlock } from './read-blocks.ts';
 import { readStatedCount } from './read-count.ts';
 import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
+import { sharePlace } from './share-place.ts';
 import type { GroupStep, JoinStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
@@ -113,8 +114,11 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
     steps[steps.length - 1] = { ...step, text: textOf(cursor, span), span };
     return;
   }
+  const shared = step.kind === 'work' && step.place !== null && before !== undefined;
+  const group = shared && isBare(before) ? sharePlace(steps, step) : null;
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
-  if (ring !== null) steps.push(ring);
+  if (group !== null) steps.push(group);
+  else if (ring !== null) steps.push(ring);
   else if (step.kind === 'shape') shapeLast(cursor, steps, step);
   else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
     // `sc in each dc around, 3 sc in each ch-2 sp`: the spaces are met on the way round, not after it.
@@ -142,6 +146,11 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** What has no place of its own may go into that of the next step. */
+function isBare(step: Step): boolean {
+  return step.kind === 'chain' || (step.kind === 'work' && step.place === null);
 }
 
 /** `Join with sc in first dc of any 5-dc group` where a row begins: yarn is joined there, and nothing is closed. */

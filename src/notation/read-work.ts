@@ -210,6 +210,10 @@ function readPlaces(
     if (read === null) return reportNoPlace(cursor);
     loop = read.loop ?? readLoop(cursor) ?? loop;
     steps.push(workStep(cursor, from, stitch, times, loop, read.place));
+  } else if (bare === 'all' && takeAllInto(cursor)) {
+    const read = readPlace(cursor);
+    if (read === null) return reportNoPlace(cursor);
+    return [{ ...workStep(cursor, from, stitch, times, loop, read.place), shares: true }];
   } else if (takeAny(cursor, 'around') !== null) return null;
   else steps.push(workStep(cursor, from, stitch, times, loop, null));
   while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
@@ -263,6 +267,16 @@ function workStep(
 function stemFollows(cursor: Cursor): boolean {
   const word = wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1);
   return word === 'stem' || word === 'post';
+}
+
+/** `all`, `all worked` before `into next st`: what stands before goes there too. */
+function takeAllInto(cursor: Cursor): boolean {
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'worked');
+  if (leadsToPlace(cursor)) return true;
+  cursor.at = start;
+  return false;
 }
 
 function closesRound(place: Place | null): boolean {

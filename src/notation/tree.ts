@@ -199,6 +199,8 @@ export interface WorkStep {
   readonly shaping?: Shaping;
   /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
   readonly skipped: Counts | null;
+  /** `3 tr, 2 ch, 3 tr all into next st`, before it is put together with what stands before it. */
+  readonly shares?: true;
   readonly span: Span;
 }
 
