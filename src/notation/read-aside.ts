@@ -31,7 +31,8 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   // What begins with one of these is work, whatever follows.
   if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
-  const telling = TELLING.has(wordAt(cursor, 1));
+  const telling =
+    TELLING.has(wordAt(cursor, 1)) || (MIDDLE.has(wordAt(cursor, 1)) && wordAt(cursor, 2) === 'of');
   let ahead = 1;
   let names = false;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
@@ -75,7 +76,11 @@ const LEAVING = new Set(['leave', 'leaving']);
 const LAST_LEFT = new Set(['rem', 'remaining', 'rest', 'last']);
 
 /** What begins words about the work. */
+/** `(center of the shell)`. */
+const MIDDLE = new Set(['center', 'centre', 'middle', 'top']);
+
 const TELLING = new Set([
+  'same',
   'holding',
   'see',
   'counting',

@@ -12,6 +12,7 @@ import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSizeList } from './read-size-list.ts';
 import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
+import type { TokenKind } from './tokens.ts';
 import type { What } from './tree.ts';
 
 /**
@@ -50,8 +51,8 @@ export function readStatedCount(
   // `Ch 21, (25, 29)`: several bare numbers are sizes gone astray, no count.
   if (entries.length > 1 && entries.every(({ what }) => what === null)) return back(cursor, from);
   const text = textSince(cursor, inner);
+  skipCounting(cursor);
   if (opened) {
-    skipCounting(cursor);
     if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
     cursor.at += 1;
@@ -115,8 +116,10 @@ function skipCounting(cursor: Cursor): void {
     return;
   }
   cursor.counting = readCountedChain(cursor);
-  while (!['close', 'open', 'end'].includes(peek(cursor).kind)) cursor.at += 1;
+  while (!COUNTING_ENDS.has(peek(cursor).kind)) cursor.at += 1;
 }
+
+const COUNTING_ENDS = new Set<TokenKind>(['close', 'open', 'end', 'stop']);
 
 /** After a count only what ends a row may follow: `(20 sc), turn`, `— 20 sc. Turn.` */
 function endsRow(cursor: Cursor): boolean {
@@ -149,6 +152,8 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     const from = cursor.at;
     const n = readCounted(cursor, opened);
     if (n === null) return null;
+    // `4 x 2-ch sps`.
+    if (wordAt(cursor) === 'x' || peek(cursor).text === '×') cursor.at += 1;
     const what = readCountedWhat(cursor, opened, entries);
     const shapes = entries.length === 0 && isThing(what) && what.kind === 'shape';
     const whole = shapes ? readOfSize(cursor, n) : null;

@@ -132,7 +132,7 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
  */
 export function readLastWorked(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
-  takeAny(cursor, 'working', 'with');
+  takeAny(cursor, 'working', 'with', 'placing');
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
     const place = readPlace(cursor)?.place;
@@ -236,7 +236,11 @@ function readEdge(cursor: Cursor): Edge | null {
   const far = readFarSide(cursor);
   if (far) return 'foundation';
   takeOneOf(cursor, WHICH_EDGE);
-  if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) return 'row ends';
+  if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) {
+    // What a side ends at is said, not counted.
+    if (!takeWords(cursor, 'to', 'next', 'corner')) takeWords(cursor, 'to', 'the', 'next', 'corner');
+    return 'row ends';
+  }
   cursor.at = afterWay;
   // What is worked first lies below.
   if (takeAny(cursor, 'bottom', 'lower') !== null && takeAny(cursor, 'edge') !== null) return 'foundation';

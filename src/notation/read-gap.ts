@@ -11,8 +11,9 @@ import type { Place } from './tree.ts';
 export function readGap(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   const led = wordAt(cursor);
-  if (!GAP_WORDS.has(led === 'next' || led === 'each' ? wordAt(cursor, 1) : led)) return null;
-  takeAny(cursor, 'next', 'each');
+  if (!GAP_WORDS.has(LEADS_TO_GAP.has(led) ? wordAt(cursor, 1) : led)) return null;
+  // Of all of them the next is as good as any.
+  takeAny(cursor, 'next', 'each', 'any');
   const space = takeAny(cursor, 'sp', 'space', 'gap') !== null;
   if (takeAny(cursor, 'before') !== null) {
     takeAny(cursor, 'the');
@@ -42,6 +43,7 @@ export function readGap(cursor: Cursor, from: number): Place | null {
   return null;
 }
 
+const LEADS_TO_GAP = new Set(['next', 'each', 'any']);
 const GAP_WORDS = new Set(['sp', 'space', 'gap', 'before', 'between', 'bet', 'btw']);
 
 function takeFirstAndSecond(cursor: Cursor): boolean {

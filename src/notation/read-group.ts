@@ -14,7 +14,7 @@ import { readWhat } from './read-what.ts';
 import { reportUnread } from './report-unread.ts';
 import type { GroupStep, Step, Stop } from './tree.ts';
 
-/** Brackets in brackets beyond this are refused; nobody could follow them. */
+/** Nobody could follow more brackets in brackets. */
 const DEEPEST = 12;
 
 /** `( … ) in next st`, `[ … ] 3 times`, `(counts as dc)`, or an aside in words. */
@@ -248,8 +248,9 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
       { kind: 'bracket', body: body.steps.slice(0, body.markAt ?? 0), stop: asWritten(stop), span },
     ];
   }
-  const omitted = readOmitting(cursor, body.steps);
-  const endsAtMark = omitted === null && readEndingLast(cursor);
+  const omitted = readOmitting(cursor, body.steps) ?? readWorkingOnly(cursor, body.steps);
+  const once = omitted === null && body.markAt !== null ? readThenToMark(cursor, star, stop) : null;
+  const endsAtMark = once !== null || (omitted === null && readEndingLast(cursor));
   const endsWith = omitted === null && !endsAtMark && stop.kind === 'end' ? takeEndingWith(cursor) : null;
   if (cursor.faults.length > before) return null;
   if (omitted === null && endsAtMark !== (body.markAt !== null)) {
@@ -264,13 +265,12 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
     kind: 'repeat',
     body: body.steps,
     lastPassEnds,
-    stop,
+    stop: once ?? stop,
     span: spanSince(cursor, from),
   };
   return [endsWith === null ? repeat : { ...repeat, endsWith }];
 }
 
-/** `, ending last rep with`: the steps that follow are read as any others. */
 function takeEndingWith(cursor: Cursor): 'last rep' | 'row' | null {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
@@ -341,6 +341,42 @@ function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
     cursor.faults.length = faults;
     if (matches) return body.length - 1;
   }
+  cursor.at = from;
+  return null;
+}
+
+/**
+ * `rep from * twice more, then from * to ** once`: one more pass, which ends at the mark; how often that is in all, or
+ * null where it does not stand here.
+ */
+function readThenToMark(cursor: Cursor, star: string, stop: Stop): Stop | null {
+  const from = cursor.at;
+  const { kind } = peek(cursor);
+  if (kind === 'comma' || kind === 'semicolon') cursor.at += 1;
+  takeAny(cursor, 'and');
+  takeAny(cursor, 'then');
+  takeAny(cursor, 'rep', 'repeat', 'work');
+  const led = takeAny(cursor, 'from') !== null && peek(cursor).text === star;
+  if (led) cursor.at += 1;
+  if (led && readToMark(cursor, '**') && stop.kind === 'times' && stop.more) {
+    const once = takeAny(cursor, 'once') !== null;
+    takeAny(cursor, 'more');
+    if (once || atBoundary(cursor)) {
+      const values = stop.n.values.map((value) => (value === null ? null : value + 1));
+      return { ...stop, n: { ...stop.n, values }, span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `, working only 2 tr in the last ch`: the last pass ends before its last step, and those stitches stand instead. */
+function readWorkingOnly(cursor: Cursor, body: readonly Step[]): number | null {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  takeAny(cursor, 'but');
+  const working = takeAny(cursor, 'working', 'making', 'work', 'make') !== null;
+  if (working && takeAny(cursor, 'only', 'just') !== null && body.length > 1) return body.length - 1;
   cursor.at = from;
   return null;
 }

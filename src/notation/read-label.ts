@@ -8,10 +8,14 @@ import type { Label, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
+import { readYarnInBrackets } from './read-yarn.ts';
+import type { Step } from './tree.ts';
 
 export interface LabelRead {
   readonly label: Label;
   readonly side: 'RS' | 'WS' | null;
+  /** `Rnd 4 (B):`, `Row 2 (moss green) –`: what the row is worked in. */
+  readonly yarn: Step | null;
 }
 
 /** The most words a name before a colon may have. */
@@ -32,7 +36,8 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     return null;
   }
   const side = readSide(cursor);
-  if (side === null && label.kind !== 'named') skipRemark(cursor);
+  const yarn = readYarnInBrackets(cursor);
+  if (side === null && yarn === null && label.kind !== 'named') skipRemark(cursor);
   const { kind } = peek(cursor);
   // `Row 3 – Ch 1` and `R3. Ch 1` are labels as much as `Row 3: Ch 1`.
   const closed =
@@ -44,12 +49,21 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     cursor.at = from;
     return null;
   }
-  return { label, side };
+  return { label, side, yarn };
 }
 
 /** True when a label stands here; the cursor and the faults stay as they were. */
 export function isLabel(cursor: Cursor): boolean {
   return probe(cursor, isAny);
+}
+
+/** The same for a row's own label, not a name before a colon: `Into ring: …` under `Rnd 1:` goes on with it. */
+export function isRowLabel(cursor: Cursor): boolean {
+  return probe(cursor, isOfRow);
+}
+
+function isOfRow({ label }: LabelRead): boolean {
+  return label.kind !== 'named';
 }
 
 /** True when a row's or round's number stands here with its colon. */

@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { findName } from './lexicon.ts';
 import type { Step } from './tree.ts';
 
 /** Moves to the next boundary, over brackets that open on the way. */
@@ -46,6 +47,28 @@ function takeEachLong(cursor: Cursor): void {
   cursor.at += 1;
   skipStep(cursor);
   if (wordAt(cursor, -1) !== 'long') cursor.at = start;
+}
+
+/** `If you want a loop, ch 14 …`, `There are 2 more groups`: a sentence that tells, whole. */
+export function readSentence(cursor: Cursor): Step {
+  const from = cursor.at;
+  while (peek(cursor).kind !== 'stop' && peek(cursor).kind !== 'end') cursor.at += 1;
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/**
+ * `keeping to the stripe sequence`, `putting the pillow form in before the last side is closed`: how it is done. Null
+ * where a number or a stitch is named: that may be work.
+ */
+export function readManner(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  skipStep(cursor);
+  let plain = true;
+  for (let at = from; at < cursor.at; at += 1)
+    plain &&= cursor.tokens[at]?.kind === 'word' && findName(cursor.lexicon, cursor.tokens, at) === null;
+  if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
 }
 
 /**

@@ -283,6 +283,7 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
   const all: What[] = [first];
   while (takeAny(cursor, 'and') !== null) {
     takeAny(cursor, 'in', 'into');
+    takeAny(cursor, 'the');
     const each = takeAny(cursor, 'each', 'every') !== null;
     // `each of 2 ch`: the chains of a space, told by how many they are.
     const chains = each && takeAny(cursor, 'of') !== null ? peek(cursor).value : 0;

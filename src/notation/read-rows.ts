@@ -353,8 +353,9 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
     if (unit !== null) cursor.at += 1;
     takeAny(cursor, 'have', 'are');
     takeAny(cursor, 'been');
+    const all = takeWords(cursor, 'in', 'total') || takeAny(cursor, 'altogether') !== null;
     const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
-    if (n !== null && unit !== null && (counted || done)) {
+    if (n !== null && unit !== null && (counted || done || all)) {
       takeWords(cursor, 'in', 'all');
       return { kind: 'total', n };
     }

@@ -6,6 +6,7 @@ import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
 import { readInEachRow } from './read-edge.ts';
 import { readOnlyBody } from './read-group.ts';
+import { readRingList } from './read-into-ring.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -134,9 +135,11 @@ function readIntoRing(cursor: Cursor, from: number): Step | null {
 }
 
 /** `in BLO, sc in each st`, `in A 1 dc in next 10 sts`: how or with what the next steps are worked. */
-export function readLeadingIn(cursor: Cursor): Step | null {
+export function readLeadingIn(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
+  const list = readRingList(cursor, from);
+  if (list !== null) return list;
   // `in a magic ring, ch 3, 2 dc in ring`.
   const ring = readRing(cursor, from);
   if (ring !== null) return readIntoRing(cursor, from) ?? ring;

@@ -20,7 +20,16 @@ import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } fr
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
-import { readFacing, readFromSide, readHolding, readLeave, readMakerNote, skipStep } from './read-note.ts';
+import {
+  readFacing,
+  readFromSide,
+  readHolding,
+  readLeave,
+  readMakerNote,
+  readManner,
+  readSentence,
+  skipStep,
+} from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import {
   readInPattern,
@@ -49,6 +58,11 @@ import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
+/** What a maker does with the work in hand, or is told of it, with no stitch worked. */
+const MAKER_WORDS =
+  `place pm pull move weave draw thread gather mark remove sm stuff rotate making being taking cut block sew hide trim
+   close secure press steam spray fold note darn knot tie`.split(/\s+/);
+
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ch', 'chs', 'chain'], readChain),
@@ -59,7 +73,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
-  ...entries(['fasten', 'break'], readFastenOff),
+  ...entries(['fasten', 'break', 'fo'], readFastenOff),
   ...entries(['following'], readColourOrder),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
@@ -68,41 +82,12 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['on', 'along'], readFarEdge),
   ...entries(['the'], readLastGoes),
   ...entries(['last'], readLastWorked),
-  ...entries(
-    [
-      'place',
-      'pm',
-      'pull',
-      'move',
-      'weave',
-      'draw',
-      'thread',
-      'gather',
-      'mark',
-      'remove',
-      'sm',
-      'stuff',
-      'rotate',
-      'making',
-      'being',
-      'taking',
-      'cut',
-      'block',
-      'sew',
-      'hide',
-      'trim',
-      'close',
-      'secure',
-      'press',
-      'steam',
-      'spray',
-      'fold',
-      'note',
-    ],
-    readMakerNote,
-  ),
+  ...entries(MAKER_WORDS, readMakerNote),
+  ...entries(['if', 'there'], (cursor) => (peek(cursor, -1).kind === 'stop' ? readSentence(cursor) : null)),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
+  ...entries(['keeping', 'putting'], readManner),
+  ...entries(['placing'], readLastWorked),
   ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'end', 'finishing'], readEnding),

@@ -73,6 +73,23 @@ export function readYarnBehind(cursor: Cursor): Step | null {
   return null;
 }
 
+/** `(B)`, `(with MC)`, `(moss green)`: a yarn that is listed, and nothing else; null with the cursor where it was. */
+export function readYarnInBrackets(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  if (peek(cursor).kind !== 'open') return null;
+  const faults = cursor.faults.length;
+  cursor.at += 1;
+  takeAny(cursor, 'with', 'in', 'using');
+  const yarn = readYarnLetter(cursor);
+  if (yarn !== null && peek(cursor).kind === 'close' && cursor.faults.length === faults) {
+    cursor.at += 1;
+    return yarnStep('with', yarn, null, null, cursor, from);
+  }
+  cursor.faults.length = faults;
+  cursor.at = from;
+  return null;
+}
+
 /** `B 3 sc, A 5 sc`: the yarn stands before what is worked in it. Only one that is listed: other letters name stitches. */
 export function readYarnAhead(cursor: Cursor): Step | null {
   const next = peek(cursor, 1);
@@ -245,6 +262,7 @@ function onlyYarn(cursor: Cursor): string | null {
 export function readFastenOff(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   if (
+    takeAny(cursor, 'fo') === null &&
     !takeWords(cursor, 'fasten', 'off') &&
     !takeWords(cursor, 'break', 'off') &&
     !takeWords(cursor, 'break', 'yarn')
@@ -300,13 +318,15 @@ function takeTail(cursor: Cursor): void {
 
 const TAILS = new Set(['tail', 'end']);
 
-/** `to form ring`, `to form a ring`. */
+/** `to form ring`, `to make a ring`. */
 export function takeRing(cursor: Cursor): boolean {
-  return (
-    takeWords(cursor, 'to', 'form', 'a', 'ring') ||
-    takeWords(cursor, 'to', 'form', 'ring') ||
-    takeWords(cursor, 'to', 'form', 'a', 'circle')
-  );
+  const from = cursor.at;
+  if (takeAny(cursor, 'to') !== null && takeAny(cursor, 'form', 'make') !== null) {
+    takeAny(cursor, 'a', 'the');
+    if (takeAny(cursor, 'ring', 'circle', 'loop') !== null) return true;
+  }
+  cursor.at = from;
+  return false;
 }
 
 export function readStitchName(cursor: Cursor): StitchName | null {

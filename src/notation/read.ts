@@ -174,7 +174,7 @@ function readLine(cursor: Cursor): Line | null {
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
   const { steps: written, stated } = readSteps(cursor, 'line');
-  const steps = countingChains(written, cursor.counting);
+  const steps = inYarn(read?.yarn ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
     if (read === null) return null;
@@ -196,6 +196,13 @@ function readLine(cursor: Cursor): Line | null {
   return !readable && read === null && steps.length === 0 && isProse(cursor)
     ? { ...line, prose: true }
     : line;
+}
+
+/** The yarn that the label names, unless the row itself begins with one. */
+function inYarn(yarn: Step | null, steps: readonly Step[]): readonly Step[] {
+  if (yarn === null || steps.length === 0) return steps;
+  const first = steps.find(({ kind }) => kind !== 'note');
+  return first?.kind === 'yarn' ? steps : [yarn, ...steps];
 }
 
 /** What the count says of the row's first chain holds where nothing is said with the chain itself. */

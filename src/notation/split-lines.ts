@@ -5,7 +5,7 @@ import type { Context, Cursor } from './cursor.ts';
 import { cursorOn } from './cursor.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Unit } from './line.ts';
-import { isLabel, isNumberedLabel } from './read-label.ts';
+import { isLabel, isNumberedLabel, isRowLabel } from './read-label.ts';
 import { readSteps } from './read-steps.ts';
 import type { Token } from './tokens.ts';
 import { isBlank, tokenise } from './tokens.ts';
@@ -76,7 +76,12 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
     broken = true;
     const blank = tokens[i + 1]?.kind === 'newline';
     probe.at = i + 1;
-    if (blank || isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe)) {
+    // A label on a line of its own: what stands under it is its row, however it begins.
+    const led = tokens[i - 1]?.kind === 'colon';
+    const begins = led
+      ? isRowLabel(probe)
+      : isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe);
+    if (blank || begins) {
       if (i > first) lines.push(closed(tokens, first, i));
       first = i + 1;
     }

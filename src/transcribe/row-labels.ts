@@ -18,6 +18,8 @@ const FOUNDATION =
   /^(?:foundation|base|set-?\s?up|beginning|starting)(?:\s+(?:row|rnd|round|chain|ch|ring))?(?:\s*[([](?:rs|ws)[)\]])?\s*(?=[:–—-])(?!-\s*\d)/i;
 const BARE = /^\d{1,3}(?:\s*[–-]\s*\d{1,3})?\s*[.):](?=\s*\D)/;
 
+const NAMED = /^\s*\([a-z][a-z' -]{1,24}\)\s*/i;
+
 export interface RowLabel {
   /** Index just past the label and its mark. */
   readonly end: number;
@@ -40,10 +42,12 @@ export function rowLabel(text: string): RowLabel | null {
     if (found === undefined) continue;
     // `10th round (eyelets):` has a word of its own before the mark.
     const mark =
-      /^\s*(?:\([a-z -]{2,24}\)\s*(?=:))?(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(
+      /^\s*(?:\([a-z -]{2,24}\)\s*(?=[:–—-]))?(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(
         text.slice(found.length),
       )?.[0] ?? '';
-    const end = found.length + mark.length;
+    // `ROUND 2 (Raspberry)` with its row behind or under it.
+    const named = bare || mark !== '' ? '' : (NAMED.exec(text.slice(found.length))?.[0] ?? '');
+    const end = found.length + Math.max(mark.length, named.length);
     const rest = text.slice(end).trim();
     const number = Number(/\d+/.exec(found)?.[0] ?? Number.NaN);
     const label = { end, bare, number: Number.isNaN(number) ? null : number };

@@ -1,6 +1,6 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
-import { fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
 import { isAssembly, sentencesOf } from './assembly-lines.ts';
 import {
@@ -9,11 +9,12 @@ import {
   isForMaker,
   isInstruction,
   isNamedInstruction,
+  isOptional,
   isProse,
   namesWork,
   opensWork,
 } from './instruction-words.ts';
-import { sliceText, trimText } from './mapped-pieces.ts';
+import { insertedText, joinTexts, sliceText, trimText } from './mapped-pieces.ts';
 import type { PartHeading } from './part-headings.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
@@ -97,6 +98,7 @@ function isAside(text: string): boolean {
     FINISHING.test(text) ||
     isAssembly(text) ||
     isColourHabit(text) ||
+    isOptional(text) ||
     (isForMaker(text) && !isInstruction(text)) ||
     !namesWork(text) ||
     (isProse(text) && !/[,;*]/.test(text))
@@ -120,7 +122,7 @@ function sortSentence(
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
-  const works = isInstruction(text) && !isColourHabit(text);
+  const works = isInstruction(text) && !isColourHabit(text) && !isOptional(text);
   if (works && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
     addWork(walk, line, 'instruction', null);
     return;
@@ -159,7 +161,15 @@ export function addRow(walk: Walk, line: TextLine, text: MappedText, label: RowL
     rest = sliceText(rest, next.at);
     labelled = next.label;
   }
-  addWork(walk, line, 'row', labelled.number, rest);
+  addWork(walk, line, 'row', labelled.number, withColon(rest, labelled));
+}
+
+/** `ROUND 2 (Raspberry) Ch 3, …`: brackets that belong to the label are closed off from the row by its mark. */
+function withColon(text: MappedText, { end }: RowLabel): MappedText {
+  const label = text.text.slice(0, end).trimEnd();
+  if (!label.endsWith(')')) return text;
+  const colon = insertedText(': ', fileOffset(text, label.length - 1));
+  return joinTexts([sliceText(text, 0, label.length), colon, sliceText(text, end)], '');
 }
 
 /** `… turn. [20 sts] Row 2: Ch 1, …`: where the next row begins on the same line. */

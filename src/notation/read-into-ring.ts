@@ -1,0 +1,65 @@
+/** `Into ring: 3 ch, 15 tr, ss in 3rd ch of 3 ch`: what stands behind the mark goes into the ring, up to what closes the round. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf } from './cursor.ts';
+import type { Place, Step } from './tree.ts';
+
+const RINGS = new Set(['ring', 'circle', 'loop']);
+
+/** Reads from the word behind "in"; null, cursor and faults unmoved, where it is no ring with a colon. */
+export function readRingList(cursor: Cursor, from: number): readonly Step[] | null {
+  const start = cursor.at;
+  takeAny(cursor, 'a', 'an', 'the');
+  const adjustable = takeAny(cursor, 'magic', 'adjustable') !== null;
+  const short = !adjustable && takeAny(cursor, 'mr') !== null;
+  const ring = short || takeOneOf(cursor, RINGS) !== null;
+  const span = spanSince(cursor, from);
+  if (!ring || peek(cursor).kind !== 'colon') return back(cursor, start);
+  cursor.at += 1;
+  takeAny(cursor, 'work', 'make');
+  const end = endOfRing(cursor);
+  const at = cursor.tokens[end - 1]?.end ?? 0;
+  const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
+  const faults = cursor.faults.length;
+  const inner = { ...cursor, tokens: [...cursor.tokens.slice(0, end), close], namedAt: -1 };
+  const { steps } = cursor.readSteps(inner, 'line');
+  if (cursor.faults.length > faults || steps.length === 0) {
+    cursor.faults.length = faults;
+    return back(cursor, start);
+  }
+  cursor.at = end;
+  const place: Place = { kind: 'ring', magic: false, span };
+  const worked = steps.map((step) => intoRing(step, place));
+  return adjustable || short ? [{ kind: 'ring', span }, ...worked] : worked;
+}
+
+function intoRing(step: Step, place: Place): Step {
+  if (step.kind === 'work') return step.place === null ? { ...step, place } : step;
+  if (step.kind === 'repeat' || step.kind === 'bracket')
+    return { ...step, body: step.body.map((inner) => intoRing(inner, place)) };
+  return step;
+}
+
+/** At a full stop, a count in brackets, or a comma before what ends a round. */
+function endOfRing({ at, tokens }: Cursor): number {
+  let open = 0;
+  for (let i = at; i < tokens.length; i += 1) {
+    const kind = tokens[i]?.kind ?? 'end';
+    const parts = kind === 'comma' || kind === 'semicolon';
+    if (kind === 'open' && open === 0 && i > at && !BEFORE_BRACKETS.has(tokens[i - 1]?.kind ?? '')) return i;
+    if (kind === 'open') open += 1;
+    if (kind === 'close') open -= 1;
+    if (open === 0 && (kind === 'stop' || (parts && ENDING.has(tokens[i + 1]?.text ?? '')))) return i;
+  }
+  return tokens.length - 1;
+}
+
+/** Brackets behind one of these hold work; behind a word they hold a count. */
+const BEFORE_BRACKETS = new Set(['comma', 'semicolon', 'mark', 'colon']);
+
+const ENDING = new Set(['join', 'sl', 'ss', 'slip', 'slst', 'turn', 'fasten', 'pull', 'do', 'close']);
+
+function back(cursor: Cursor, at: number): null {
+  cursor.at = at;
+  return null;
+}
