@@ -52,13 +52,13 @@ function groupEnd(sites: readonly Site[], first: number, limit: number, what: Wh
   return end;
 }
 
-/** Where just so many of a stitch with one foot come next; -1 with the trouble noted. */
+/** Where just so many of a stitch come next, on one foot or side by side between chains; -1 with the trouble noted. */
 function groupStart(worker: Worker, place: Extract<Place, { kind: 'of-group' }>): number {
   const first = findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (sites === null || first < 0) return -1;
   const end = groupEnd(sites, first, reach(worker), place.what);
-  if (end - first === place.n) return first;
+  if (end - first === place.n || runFrom(sites, first, reach(worker), place.what) === place.n) return first;
   stuck(worker, {
     kind: 'not there',
     wanted: `next ${place.n} ${describeWhat(place.what, worker.terms)} in one place`,
@@ -67,6 +67,13 @@ function groupStart(worker: Worker, place: Extract<Place, { kind: 'of-group' }>)
     span: place.span,
   });
   return -1;
+}
+
+/** How many of a stitch stand side by side from here on. */
+function runFrom(sites: readonly Site[], first: number, limit: number, what: What): number {
+  let end = first;
+  while (end < limit && isIn(sites[end], what)) end += 1;
+  return end - first;
 }
 
 function isIn(site: Site | undefined, what: What): boolean {

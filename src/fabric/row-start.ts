@@ -84,6 +84,8 @@ export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
   while (at < steps.length && isIdleStart(steps[at])) at += 1;
   for (; at < steps.length; at += 1) {
     const step = steps[at];
+    // `sl st in next dc (the center of the 3), ch 1`.
+    if (step?.kind === 'note' && leading.length > 0) continue;
     if (
       step === undefined ||
       step.kind !== 'work' ||

@@ -94,6 +94,8 @@ export function readCounts(cursor: Cursor): Counts | null {
     takeAny(cursor, "doesn't", 'doesn’t', "don't", 'don’t') !== null;
   // `(the 3 ch passed over stand for a dc)`.
   const stands = !negative && (takeWords(cursor, 'stand', 'for') || takeWords(cursor, 'stands', 'for'));
+  // `(to count as 1 dc)`.
+  if (!negative && wordAt(cursor, 1) === 'count') takeAny(cursor, 'to');
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
     if (!(negative && takeWords(cursor, 'a', 'st'))) {
       cursor.at = from;

@@ -286,7 +286,9 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
     takeAny(cursor, 'the');
     const each = takeAny(cursor, 'each', 'every') !== null;
     // `each of 2 ch`: the chains of a space, told by how many they are.
-    const chains = each && takeAny(cursor, 'of') !== null ? peek(cursor).value : 0;
+    const of = each && takeAny(cursor, 'of') !== null;
+    if (of) takeAny(cursor, 'the');
+    const chains = of ? peek(cursor).value : 0;
     if (chains > 0) cursor.at += 1;
     const more = readWhat(cursor);
     if (more === null) break;
