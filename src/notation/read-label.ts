@@ -238,21 +238,32 @@ function readOrdinalLabel(cursor: Cursor): Label | null {
   return { kind: 'numbered', unit, word, from: first, to, span: spanSince(cursor, from) };
 }
 
-/** `3.` or `3)` at the start of a line, before an instruction. */
+/** `3.`, `3)` or `7-12.` at the start of a line, before an instruction. */
 function readBareNumber(cursor: Cursor): Label | null {
   const from = cursor.at;
   const token = peek(cursor);
-  const mark = peek(cursor, 1);
-  const after = peek(cursor, 2);
+  const last = peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number' ? peek(cursor, 2) : null;
+  const more = last === null ? 0 : 2;
+  const mark = peek(cursor, 1 + more);
+  const after = peek(cursor, 2 + more);
   if (token.kind !== 'number' || !mark.glued || after.glued) return null;
   const closes =
     mark.kind === 'stop' || (mark.kind === 'close' && mark.text === ')') || mark.kind === 'colon';
   if (!closes || after.kind === 'end' || after.kind === 'newline') return null;
   // The stop is left for the label's own end.
-  cursor.at += mark.kind === 'close' ? 2 : 1;
+  cursor.at += (mark.kind === 'close' ? 2 : 1) + more;
   const span = spanSince(cursor, from);
   const word = cursor.unit === 'round' ? 'Rnd' : 'Row';
-  return { kind: 'numbered', unit: cursor.unit, word, from: { values: [token.value], span }, to: null, span };
+  const to = last === null ? null : { values: [last.value], span };
+  if (last !== null && last.value < token.value)
+    cursor.faults.push(
+      diagnose(
+        'row/number-order',
+        { file: cursor.context.file, span },
+        { from: token.value, to: last.value },
+      ),
+    );
+  return { kind: 'numbered', unit: cursor.unit, word, from: { values: [token.value], span }, to, span };
 }
 
 /** `Next row`, `Next 4 rnds`. */

@@ -265,7 +265,8 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
     takeAny(cursor, 'fo') === null &&
     !takeWords(cursor, 'fasten', 'off') &&
     !takeWords(cursor, 'break', 'off') &&
-    !takeWords(cursor, 'break', 'yarn')
+    !takeWords(cursor, 'break', 'yarn') &&
+    takeAny(cursor, 'fo') === null
   )
     return null;
   takeAny(cursor, 'yarn');

@@ -282,10 +282,13 @@ function addOwn(
 
 /** `dec = invisible decrease`: two single crochet together, worked so that it hides (common practice of toys). */
 function plainShaping(said: string, terms: Terms): string | null {
-  const meaning = said.replace(
-    /\s+(?:over|in|into|across)\s+(?:the\s+)?(?:next\s+)?(?:2|two)\s+(?:sts?|stitches)$/i,
-    '',
-  );
+  // `(front loops of next 2 sts together)` says how it hides; another number would be another decrease.
+  const meaning = said
+    .replace(
+      /\s*\(front loops? of (?:the )?(?:next )?(?:2|two) (?:sts?|stitches)(?: tog(?:ether)?)?\)\.?$/i,
+      '',
+    )
+    .replace(/\s+(?:over|in|into|across)\s+(?:the\s+)?(?:next\s+)?(?:2|two)\s+(?:sts?|stitches)$/i, '');
   const words = terms === 'US' ? 'single crochet|sc' : 'double crochet|dc';
   const found = new RegExp(`^(?:an? )?(?:invisible|${words}) (increase|decrease)$`, 'i').exec(meaning)?.[1];
   if (found === undefined) return null;

@@ -117,6 +117,8 @@ function splitList(whole: MappedText): MappedText[] {
   if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
   // `ch chain // sl st slip stitch`.
   if (text.text.split(' // ').length > 2) return cutAt(text, / \/\/ /g);
+  // `ch chain / sl st slip stitch`.
+  if (text.text.split(' / ').length > 2) return cutAt(text, / \/ /g);
   // `ch chain, sl st slip stitch`: a comma between them, each known by its first word.
   const known = text.text.split(/,\s*/);
   if (marks === 0 && known.length > 2 && known.every((one) => / /.test(one.trim()) && !/\s\S*\d/.test(one)))

@@ -17,9 +17,16 @@ const ENTRY = /^[^\s=:;,]{1,14}(?: [^\s=:;,]{1,10}){0,2}\s*(?:=|:|\s[–—-])\s
 export function unwrap(lines: readonly TextLine[]): TextLine[] {
   const width = wrappedWidth(lines);
   const groups: TextLine[][] = [];
+  // A list of abbreviations goes on to the first blank line that is not right under its heading.
+  let inList = false;
+  let underHeading = false;
   for (const line of lines) {
     const group = groups.at(-1);
-    if (group !== undefined && goesOn(group, line, width)) group.push(line);
+    const heading = findHeading(line.text.text);
+    if (heading !== null) inList = heading.section === 'abbreviations' && heading.restAt === null;
+    else if (line.gap && !underHeading) inList = false;
+    underHeading = heading !== null;
+    if (group !== undefined && goesOn(group, line, width, inList)) group.push(line);
     else groups.push([line]);
   }
   return groups.map(together);
@@ -34,7 +41,7 @@ function wrappedWidth(lines: readonly TextLine[]): number {
 }
 
 /** Whether a line goes on with those above it. */
-function goesOn(group: readonly TextLine[], line: TextLine, width: number): boolean {
+function goesOn(group: readonly TextLine[], line: TextLine, width: number, inList: boolean): boolean {
   const [first, last] = [group[0], group.at(-1)];
   if (first === undefined || last === undefined) return false;
   if (line.gap || line.mark !== null || line.isRule || first.isRule || first.mark === 'heading') return false;
@@ -43,7 +50,8 @@ function goesOn(group: readonly TextLine[], line: TextLine, width: number): bool
   if (rowLabel(text) !== null || (findHeading(text) !== null && !/^[a-z]/.test(text))) return false;
   const label = rowLabel(opening);
   if (label !== null && group.length === 1 && opening.slice(label.end).trim() === '') return true;
-  const isRow = label !== null || (isInstruction(opening) && /[\d,;*]/.test(opening) && !ENTRY.test(opening));
+  const isRow =
+    label !== null || (!inList && isInstruction(opening) && /[\d,;*]/.test(opening) && !ENTRY.test(opening));
   if (ENTRY.test(text) && !/^[*(]/.test(text)) return false;
   if (isRow && isCount(text)) return true;
   if (isRow && /[.)\]}]$/.test(above) && AGAIN.test(text)) return false;
