@@ -220,7 +220,7 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   }
   if (general !== null) {
     const usual = abbreviationTerms(general, terms).meaning;
-    if (meaning === '' || alike(meaning, usual)) {
+    if (meaning === '' || (alike(meaning, usual) && !SAYS_HOW_MANY.test(meaning))) {
       drop();
       return;
     }
@@ -243,6 +243,9 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   }
   keepWords(reading, entry);
 }
+
+/** `decrease (next 3 sts together)`: more than the trade means by the word alone. */
+const SAYS_HOW_MANY = /\b(?:[3-9]|three|four|five)\s+(?:sts?|stitches|sc|dc)\b/i;
 
 /** `M, main`: a letter of the yarns, whatever else the small letter is short for. */
 const NAMES_YARN = /^(?:the )?(?:main|contrast)(?:ing)?(?: (?:colou?r|yarn|shade))?$/i;

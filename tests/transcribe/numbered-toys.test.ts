@@ -23,7 +23,9 @@ const ball = ({
 
 const codesOf = (of: Ball): readonly string[] => workedText(ball(of)).codes;
 const errorsOf = (of: Ball): readonly string[] =>
-  codesOf(of).filter((code) => /count|unread|undefined|unknown|unworked|number-order|abbreviation/.test(code));
+  codesOf(of).filter((code) =>
+    /count|unread|undefined|unknown|unworked|number-order|abbreviation/.test(code),
+  );
 
 describe('a toy with rounds by number alone', () => {
   test('works every round of a range', () => {
@@ -49,7 +51,7 @@ describe('a toy with rounds by number alone', () => {
   test('reads each line of its list by itself', () => {
     const { specials } = transcribe({ file: 'ball.txt', text: ball() });
     expect(specials.map(({ name, work }) => [name, work?.text])).toEqual([
-      ['inc', '2 sc in the same stitch'],
+      ['inc', '2 sc in same st'],
       ['dec', 'sc2tog'],
     ]);
   });
