@@ -112,7 +112,9 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     along,
     footAlong,
     footOffset,
-    corners: new Set(sides.length > 0 ? corners.map(({ after }) => after) : []),
+    corners: new Set(
+      sides.length > 0 ? corners.map(({ after }) => after) : besideBends(columns, setting.bends),
+    ),
     extra: Math.max(0, level - natural),
   });
 
@@ -150,6 +152,14 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     low,
     high,
   };
+}
+
+/** The first column of the two at each bend, or the one that stands in it. */
+function besideBends(columns: readonly Column[], { stitches }: RowBends): number[] {
+  return stitches.flatMap((beside) => {
+    const found = columns.findIndex(({ stitch }) => beside.includes(stitch));
+    return found < 0 ? [] : [found];
+  });
 }
 
 /** How many columns stand for stitches. */

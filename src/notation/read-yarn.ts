@@ -265,8 +265,7 @@ export function readFastenOff(cursor: Cursor): readonly Step[] | null {
     takeAny(cursor, 'fo') === null &&
     !takeWords(cursor, 'fasten', 'off') &&
     !takeWords(cursor, 'break', 'off') &&
-    !takeWords(cursor, 'break', 'yarn') &&
-    takeAny(cursor, 'fo') === null
+    !takeWords(cursor, 'break', 'yarn')
   )
     return null;
   takeAny(cursor, 'yarn');

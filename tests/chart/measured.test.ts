@@ -46,8 +46,6 @@ const KNOWN_OVERLAPS: Readonly<Record<string, number>> = {
   'crossed-dc': 44,
   // The bends of the first rows round the ring, and where shells of neighbouring rows lie back to back at the edges.
   pineapple: 16,
-  // Two chains of each corner space meet over the spine.
-  'triangle-shawl': 21,
   // One each where a corner or an edge is crowded.
   chevron: 2,
   'cluster-hexagon': 1,
