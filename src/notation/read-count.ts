@@ -126,6 +126,7 @@ function endsRow(cursor: Cursor): boolean {
   const ahead = ['comma', 'semicolon'].includes(peek(cursor).kind) ? 1 : 0;
   const word = wordAt(cursor, ahead);
   if (word === 'do') return wordAt(cursor, ahead + 1) === 'not';
+  if (word === 'fo') return true;
   if (word === 'fasten') return wordAt(cursor, ahead + 1) === 'off';
   return word === 'turn' || word === 'join';
 }
@@ -226,12 +227,13 @@ function isKnown({ what }: StatedEntry): boolean {
 function takeSaid(cursor: Cursor): void {
   const from = cursor.at;
   takeOneOf(cursor, SAID_OF_A_COUNT);
-  if (takeAny(cursor, 'in', 'on', 'at', 'around') === null) return;
+  if (takeAny(cursor, 'in', 'on', 'at', 'around') === null && takeAny(cursor, 'after') === null) return;
   if (takeAny(cursor, 'total', 'all') !== null) return;
   takeAny(cursor, 'the');
   takeAny(cursor, 'end', 'completion');
   takeAny(cursor, 'of');
   takeAny(cursor, 'the', 'this', 'your', 'each');
+  if (peek(cursor).kind === 'ordinal') cursor.at += 1;
   if (takeOneOf(cursor, ROW_WORDS) === null) cursor.at = from;
   else if (isNumber(cursor)) cursor.at += 1;
 }

@@ -20,12 +20,26 @@ export function readStop(cursor: Cursor): Stop | null {
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
     const said = takeOneOf(cursor, WHOLE_WORDS) !== null;
-    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round'))
-      takeWords(cursor, 'the', 'edge');
+    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round')) takeEdge(cursor);
     return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
   }
   return readTo(cursor, from) ?? readTimes(cursor, from);
 }
+
+/** `the edge`, `the top of the cuff`: what it goes along, said where nothing follows. */
+function takeEdge(cursor: Cursor): void {
+  const from = cursor.at;
+  if (takeAny(cursor, 'the') !== null && takeOneOf(cursor, EDGE_WORDS) !== null) {
+    const edge = wordAt(cursor, -1) === 'edge';
+    const of = takeWords(cursor, 'of', 'the') || takeAny(cursor, 'of') !== null;
+    if (of && peek(cursor).kind === 'word' && !atBoundary(cursor)) cursor.at += 1;
+    if (edge && !of) return;
+    if (atBoundary(cursor)) return;
+  }
+  cursor.at = from;
+}
+
+const EDGE_WORDS = new Set(['edge', 'top', 'bottom', 'opening']);
 
 /** `all round`, `all around`, `all the way across`. */
 function skipFiller(cursor: Cursor): void {
