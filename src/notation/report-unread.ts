@@ -187,6 +187,20 @@ function isWithin(shorter: string, longer: string): boolean {
 /** Whether a word is, or is spelt nearly like, one that instructions of either terms know. */
 export function isNearKnown(cursor: Cursor, word: string): boolean {
   if (UNSETTLED.has(word) || INSTRUCTION_WORDS.includes(word)) return true;
+  let asked = NEAR_KNOWN.get(cursor.offered);
+  if (asked === undefined) {
+    asked = new Map();
+    NEAR_KNOWN.set(cursor.offered, asked);
+  }
+  const known = asked.get(word) ?? looksKnown(cursor, word);
+  asked.set(word, known);
+  return known;
+}
+
+/** What was found of each word of a text: to compare it with all that are known is dear, and counts say the same words row after row. */
+const NEAR_KNOWN = new WeakMap<Cursor['offered'], Map<string, boolean>>();
+
+function looksKnown(cursor: Cursor, word: string): boolean {
   const other: Terms = cursor.context.terms === 'US' ? 'UK' : 'US';
   const foreign = stitchNames(other).map(({ words }) => words);
   return nearestWord(cursor, word) !== null || nearest(word, foreign) !== null;
