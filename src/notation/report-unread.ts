@@ -97,7 +97,8 @@ export function reportUnknownWord(cursor: Cursor): void {
     return;
   }
   const end = endOfWord(cursor);
-  const word = cursor.mapped.text.slice(token.start, end.end);
+  // A word of two may stand on two printed lines.
+  const word = cursor.mapped.text.slice(token.start, end.end).replace(/\s+/g, ' ');
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
     const named = specialName(cursor, word);
     const facts = {

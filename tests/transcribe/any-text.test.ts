@@ -126,3 +126,11 @@ test('any text at all is read without harm, and loses nothing', () => {
     { numRuns: 500 },
   );
 });
+
+test('a word that is told on two printed lines breaks no line of the file that is written', () => {
+  const text =
+    'ch, chain; htr, half treble; tog, together\nCh 20, sc along the top of each triangle. Fasten off.';
+  const file = patternFileText(transcribe({ file: 'any.txt', text }), 'any');
+  const { diagnostics } = readPattern({ file: 'pattern.yaml', text: file }, 'any');
+  expect(diagnostics.map(({ code }) => code).filter((code) => !HONEST.test(code))).toEqual([]);
+});
