@@ -75,10 +75,10 @@ function readLeft(cursor: Cursor, from: number): readonly Step[] | null {
 const LEAVING = new Set(['leave', 'leaving']);
 const LAST_LEFT = new Set(['rem', 'remaining', 'rest', 'last']);
 
-/** What begins words about the work. */
 /** `(center of the shell)`. */
 const MIDDLE = new Set(['center', 'centre', 'middle', 'top']);
 
+/** What begins words about the work. */
 const TELLING = new Set([
   'same',
   'holding',

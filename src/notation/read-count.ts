@@ -51,7 +51,7 @@ export function readStatedCount(
   // `Ch 21, (25, 29)`: several bare numbers are sizes gone astray, no count.
   if (entries.length > 1 && entries.every(({ what }) => what === null)) return back(cursor, from);
   const text = textSince(cursor, inner);
-  skipCounting(cursor);
+  skipCounting(cursor, opened ? IN_BRACKETS : COUNTING_ENDS);
   if (opened) {
     if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
@@ -108,7 +108,7 @@ function isNoStep({ what }: StatedEntry): boolean {
 }
 
 /** `(20 tr, including 3-ch)`, `(20 dc, counting ch-3 as 1 dc)`: what is among them is said, not counted again. */
-function skipCounting(cursor: Cursor): void {
+function skipCounting(cursor: Cursor, ends: ReadonlySet<TokenKind>): void {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   if (takeAny(cursor, 'including', 'counting', 'incl') === null) {
@@ -116,10 +116,11 @@ function skipCounting(cursor: Cursor): void {
     return;
   }
   cursor.counting = readCountedChain(cursor);
-  while (!COUNTING_ENDS.has(peek(cursor).kind)) cursor.at += 1;
+  while (!ends.has(peek(cursor).kind)) cursor.at += 1;
 }
 
-const COUNTING_ENDS = new Set<TokenKind>(['close', 'open', 'end', 'stop']);
+const IN_BRACKETS = new Set<TokenKind>(['close', 'open', 'end']);
+const COUNTING_ENDS = new Set<TokenKind>([...IN_BRACKETS, 'stop']);
 
 /** After a count only what ends a row may follow: `(20 sc), turn`, `— 20 sc. Turn.` */
 function endsRow(cursor: Cursor): boolean {

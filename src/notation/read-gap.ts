@@ -12,7 +12,7 @@ export function readGap(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   const led = wordAt(cursor);
   if (!GAP_WORDS.has(LEADS_TO_GAP.has(led) ? wordAt(cursor, 1) : led)) return null;
-  // Of all of them the next is as good as any.
+  // Which of them is free, so the next is taken.
   takeAny(cursor, 'next', 'each', 'any');
   const space = takeAny(cursor, 'sp', 'space', 'gap') !== null;
   if (takeAny(cursor, 'before') !== null) {

@@ -7,14 +7,21 @@ import { readAside } from './read-aside.ts';
 import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
-import { isNumber } from './read-number.ts';
+import {
+  readEndingLast,
+  readOmitting,
+  readThenToMark,
+  readToMark,
+  readWorkingOnly,
+  takeEndingWith,
+} from './read-last-pass.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
 import { readWhat } from './read-what.ts';
 import { reportUnread } from './report-unread.ts';
 import type { GroupStep, Step, Stop } from './tree.ts';
 
-/** Nobody could follow more brackets in brackets. */
+/** Brackets in brackets beyond this are refused; nobody could follow them. */
 const DEEPEST = 12;
 
 /** `( … ) in next st`, `[ … ] 3 times`, `(counts as dc)`, or an aside in words. */
@@ -271,19 +278,6 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   return [endsWith === null ? repeat : { ...repeat, endsWith }];
 }
 
-function takeEndingWith(cursor: Cursor): 'last rep' | 'row' | null {
-  const from = cursor.at;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
-  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
-    takeAny(cursor, 'the');
-    takeAny(cursor, 'last', 'final');
-    const rep = takeAny(cursor, 'rep', 'repeat') !== null;
-    if (takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return rep ? 'last rep' : 'row';
-  }
-  cursor.at = from;
-  return null;
-}
-
 /** `rep from * to * once`, `rep between *s 3 times` (the word "rep" already read); null when neither stands here. */
 export function readBetweenMarks(cursor: Cursor, from: number): readonly Step[] | null {
   const start = cursor.at;
@@ -312,88 +306,4 @@ function takeMark(cursor: Cursor): boolean {
   if (peek(cursor).kind !== 'mark') return false;
   cursor.at += 1;
   return true;
-}
-
-/** `to **`. */
-function readToMark(cursor: Cursor, mark: string): boolean {
-  if (wordAt(cursor) !== 'to' || peek(cursor, 1).text !== mark) return false;
-  cursor.at += 2;
-  return true;
-}
-
-/**
- * `, omitting last ch 2 [on last rep]`: how many steps of the body the last pass works; null when nothing is omitted.
- * Something that is not the body's last step is left for the fault on words that could not be read.
- */
-function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
-  const from = cursor.at;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
-  const last = body[body.length - 1];
-  if (takeAny(cursor, 'omitting', 'omit') !== null && last !== undefined) {
-    takeAny(cursor, 'the');
-    takeAny(cursor, 'last', 'final');
-    const faults = cursor.faults.length;
-    // `2 ch` as much as `ch 2`.
-    const what = isNumber(cursor) ? wordAt(cursor, 1) : wordAt(cursor);
-    const isChain = what === 'ch' || what === 'chain';
-    const matches = last.kind === 'chain' ? isChain : !isChain;
-    while (!atBoundary(cursor)) cursor.at += 1;
-    cursor.faults.length = faults;
-    if (matches) return body.length - 1;
-  }
-  cursor.at = from;
-  return null;
-}
-
-/**
- * `rep from * twice more, then from * to ** once`: one more pass, which ends at the mark; how often that is in all, or
- * null where it does not stand here.
- */
-function readThenToMark(cursor: Cursor, star: string, stop: Stop): Stop | null {
-  const from = cursor.at;
-  const { kind } = peek(cursor);
-  if (kind === 'comma' || kind === 'semicolon') cursor.at += 1;
-  takeAny(cursor, 'and');
-  takeAny(cursor, 'then');
-  takeAny(cursor, 'rep', 'repeat', 'work');
-  const led = takeAny(cursor, 'from') !== null && peek(cursor).text === star;
-  if (led) cursor.at += 1;
-  if (led && readToMark(cursor, '**') && stop.kind === 'times' && stop.more) {
-    const once = takeAny(cursor, 'once') !== null;
-    takeAny(cursor, 'more');
-    if (once || atBoundary(cursor)) {
-      const values = stop.n.values.map((value) => (value === null ? null : value + 1));
-      return { ...stop, n: { ...stop.n, values }, span: spanSince(cursor, from) };
-    }
-  }
-  cursor.at = from;
-  return null;
-}
-
-/** `, working only 2 tr in the last ch`: the last pass ends before its last step, and those stitches stand instead. */
-function readWorkingOnly(cursor: Cursor, body: readonly Step[]): number | null {
-  const from = cursor.at;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
-  takeAny(cursor, 'but');
-  const working = takeAny(cursor, 'working', 'making', 'work', 'make') !== null;
-  if (working && takeAny(cursor, 'only', 'just') !== null && body.length > 1) return body.length - 1;
-  cursor.at = from;
-  return null;
-}
-
-/** `, ending last rep at **`. */
-function readEndingLast(cursor: Cursor): boolean {
-  const from = cursor.at;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
-  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
-    takeAny(cursor, 'the');
-    takeAny(cursor, 'last', 'final');
-    takeAny(cursor, 'rep', 'repeat');
-    if (takeAny(cursor, 'at') !== null && peek(cursor).text === '**') {
-      cursor.at += 1;
-      return true;
-    }
-  }
-  cursor.at = from;
-  return false;
 }

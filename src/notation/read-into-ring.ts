@@ -18,6 +18,15 @@ export function readRingList(cursor: Cursor, from: number): readonly Step[] | nu
   cursor.at += 1;
   takeAny(cursor, 'work', 'make');
   const end = endOfRing(cursor);
+  const steps = readUpTo(cursor, end);
+  if (steps === null) return back(cursor, start);
+  const place: Place = { kind: 'ring', magic: false, span };
+  const worked = steps.map((step) => intoRing(step, place));
+  return adjustable || short ? [{ kind: 'ring', span }, ...worked] : worked;
+}
+
+/** The steps up to a token, the cursor then on it; null, with nothing moved or told, where they cannot all be read. */
+export function readUpTo(cursor: Cursor, end: number): readonly Step[] | null {
   const at = cursor.tokens[end - 1]?.end ?? 0;
   const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
   const faults = cursor.faults.length;
@@ -25,12 +34,10 @@ export function readRingList(cursor: Cursor, from: number): readonly Step[] | nu
   const { steps } = cursor.readSteps(inner, 'line');
   if (cursor.faults.length > faults || steps.length === 0) {
     cursor.faults.length = faults;
-    return back(cursor, start);
+    return null;
   }
   cursor.at = end;
-  const place: Place = { kind: 'ring', magic: false, span };
-  const worked = steps.map((step) => intoRing(step, place));
-  return adjustable || short ? [{ kind: 'ring', span }, ...worked] : worked;
+  return steps;
 }
 
 function intoRing(step: Step, place: Place): Step {

@@ -6,16 +6,17 @@ import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
 import type { Num } from './num.ts';
+import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
-import type { Step } from './tree.ts';
+import type { LoopsStep, YarnStep } from './tree.ts';
 
 export interface LabelRead {
   readonly label: Label;
   readonly side: 'RS' | 'WS' | null;
-  /** `Rnd 4 (B):`, `Row 2 (moss green) –`: what the row is worked in. */
-  readonly yarn: Step | null;
+  /** `Rnd 4 (B):`, `Row 2 (moss green) –`, `Rnd 5 (BLO):`: with what or how the row is worked. */
+  readonly leading: YarnStep | LoopsStep | null;
 }
 
 /** The most words a name before a colon may have. */
@@ -36,8 +37,8 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     return null;
   }
   const side = readSide(cursor);
-  const yarn = readYarnInBrackets(cursor);
-  if (side === null && yarn === null && label.kind !== 'named') skipRemark(cursor);
+  const leading = readYarnInBrackets(cursor) ?? readLoopInBrackets(cursor);
+  if (side === null && leading === null && label.kind !== 'named') skipRemark(cursor);
   const { kind } = peek(cursor);
   // `Row 3 – Ch 1` and `R3. Ch 1` are labels as much as `Row 3: Ch 1`.
   const closed =
@@ -49,7 +50,23 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     cursor.at = from;
     return null;
   }
-  return { label, side, yarn };
+  return { label, side, leading };
+}
+
+/** `(BLO)`, `(in back loops only)`; null with the cursor where it was. */
+function readLoopInBrackets(cursor: Cursor): LoopsStep | null {
+  const from = cursor.at;
+  if (peek(cursor).kind !== 'open') return null;
+  cursor.at += 1;
+  takeAny(cursor, 'in', 'working');
+  takeAny(cursor, 'in', 'through');
+  const loop = readLoop(cursor);
+  if (loop !== null && peek(cursor).kind === 'close') {
+    cursor.at += 1;
+    return { kind: 'loops', loop, span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** True when a label stands here; the cursor and the faults stay as they were. */

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
+import { tellsChoice } from './told-choice.ts';
 import type { Step } from './tree.ts';
 
 /** Moves to the next boundary, over brackets that open on the way. */
@@ -49,11 +50,16 @@ function takeEachLong(cursor: Cursor): void {
   if (wordAt(cursor, -1) !== 'long') cursor.at = start;
 }
 
-/** `If you want a loop, ch 14 …`, `There are 2 more groups`: a sentence that tells, whole. */
-export function readSentence(cursor: Cursor): Step {
+/** `If you want a loop, ch 14 …`, `There are 2 more groups`: a sentence of its own that tells, whole; null for any other. */
+export function readSentence(cursor: Cursor): Step | null {
   const from = cursor.at;
+  if (peek(cursor, -1).kind !== 'stop') return null;
+  const states = wordAt(cursor) === 'there' && ['are', 'is', 'will'].includes(wordAt(cursor, 1));
   while (peek(cursor).kind !== 'stop' && peek(cursor).kind !== 'end') cursor.at += 1;
-  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  const text = textSince(cursor, from);
+  if (states || tellsChoice(text)) return { kind: 'note', text, span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
 }
 
 /**

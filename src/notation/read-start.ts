@@ -6,7 +6,7 @@ import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
 import { readInEachRow } from './read-edge.ts';
 import { readOnlyBody } from './read-group.ts';
-import { readRingList } from './read-into-ring.ts';
+import { readRingList, readUpTo } from './read-into-ring.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -164,17 +164,8 @@ function readAllInto(cursor: Cursor, from: number): Step | null {
       ? { kind: 'group', body, place, span: spanSince(cursor, from) }
       : back(cursor, from);
   }
-  const end = endOfList(cursor);
-  const at = cursor.tokens[end - 1]?.end ?? 0;
-  const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
-  const faults = cursor.faults.length;
-  const inner = { ...cursor, tokens: [...cursor.tokens.slice(0, end), close] };
-  const { steps } = cursor.readSteps(inner, 'line');
-  if (cursor.faults.length > faults || steps.length === 0 || !steps.every(isLaidDown)) {
-    cursor.faults.length = faults;
-    return back(cursor, from);
-  }
-  cursor.at = end;
+  const steps = readUpTo(cursor, endOfList(cursor));
+  if (steps === null || !steps.every(isLaidDown)) return back(cursor, from);
   return { kind: 'group', body: steps, place, span: spanSince(cursor, from) };
 }
 

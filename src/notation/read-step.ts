@@ -83,7 +83,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['the'], readLastGoes),
   ...entries(['last'], readLastWorked),
   ...entries(MAKER_WORDS, readMakerNote),
-  ...entries(['if', 'there'], (cursor) => (peek(cursor, -1).kind === 'stop' ? readSentence(cursor) : null)),
+  ...entries(['if', 'there', 'optional', 'optionally'], readSentence),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping', 'putting'], readManner),

@@ -26,20 +26,17 @@ export function readStop(cursor: Cursor): Stop | null {
   return readTo(cursor, from) ?? readTimes(cursor, from);
 }
 
-/** `the edge`, `the top of the cuff`: what it goes along, said where nothing follows. */
+/** `the edge`, `the top of the cuff`: where the row below lies. Other edges are not taken for it. */
 function takeEdge(cursor: Cursor): void {
+  if (takeWords(cursor, 'the', 'edge')) return;
   const from = cursor.at;
-  if (takeAny(cursor, 'the') !== null && takeOneOf(cursor, EDGE_WORDS) !== null) {
-    const edge = wordAt(cursor, -1) === 'edge';
-    const of = takeWords(cursor, 'of', 'the') || takeAny(cursor, 'of') !== null;
-    if (of && peek(cursor).kind === 'word' && !atBoundary(cursor)) cursor.at += 1;
-    if (edge && !of) return;
+  const top = takeWords(cursor, 'the', 'top', 'of', 'the') || takeWords(cursor, 'the', 'top', 'of');
+  if (top && peek(cursor).kind === 'word') {
+    cursor.at += 1;
     if (atBoundary(cursor)) return;
   }
   cursor.at = from;
 }
-
-const EDGE_WORDS = new Set(['edge', 'top', 'bottom', 'opening']);
 
 /** `all round`, `all around`, `all the way across`. */
 function skipFiller(cursor: Cursor): void {

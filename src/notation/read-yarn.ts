@@ -73,15 +73,18 @@ export function readYarnBehind(cursor: Cursor): Step | null {
   return null;
 }
 
-/** `(B)`, `(with MC)`, `(moss green)`: a yarn that is listed, and nothing else; null with the cursor where it was. */
-export function readYarnInBrackets(cursor: Cursor): Step | null {
+/** `(B)`, `(with MC)`, `(moss green)`: a yarn and nothing else; null with the cursor where it was. */
+export function readYarnInBrackets(cursor: Cursor): YarnStep | null {
   const from = cursor.at;
   if (peek(cursor).kind !== 'open') return null;
   const faults = cursor.faults.length;
   cursor.at += 1;
   takeAny(cursor, 'with', 'in', 'using');
   const yarn = readYarnLetter(cursor);
-  if (yarn !== null && peek(cursor).kind === 'close' && cursor.faults.length === faults) {
+  // `Row 3 (M):` may be for a size; any other letter that no yarn of the list has is told.
+  const isSize = yarn !== null && cursor.context.sizeNames?.includes(yarn) === true;
+  const listed = cursor.faults.length === faults;
+  if (yarn !== null && peek(cursor).kind === 'close' && (listed || !isSize)) {
     cursor.at += 1;
     return yarnStep('with', yarn, null, null, cursor, from);
   }

@@ -10,7 +10,7 @@ import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { hookedStitch } from './read-hooked.ts';
-import { readLabel } from './read-label.ts';
+import { type LabelRead, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
@@ -174,7 +174,7 @@ function readLine(cursor: Cursor): Line | null {
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
   const { steps: written, stated } = readSteps(cursor, 'line');
-  const steps = inYarn(read?.yarn ?? null, countingChains(written, cursor.counting));
+  const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
     if (read === null) return null;
@@ -198,11 +198,14 @@ function readLine(cursor: Cursor): Line | null {
     : line;
 }
 
-/** The yarn that the label names, unless the row itself begins with one. */
-function inYarn(yarn: Step | null, steps: readonly Step[]): readonly Step[] {
-  if (yarn === null || steps.length === 0) return steps;
-  const first = steps.find(({ kind }) => kind !== 'note');
-  return first?.kind === 'yarn' ? steps : [yarn, ...steps];
+/** The row with what its label names before it; a yarn that is joined without a name is the one named there. */
+function ledBy(leading: LabelRead['leading'], steps: readonly Step[]): readonly Step[] {
+  if (leading === null || steps.length === 0) return steps;
+  const at = leading.kind === 'yarn' ? steps.findIndex(({ kind }) => kind !== 'note') : -1;
+  const first = steps[at];
+  if (leading.kind !== 'yarn' || first?.kind !== 'yarn') return [leading, ...steps];
+  if (first.yarn !== null) return steps;
+  return [...steps.slice(0, at), { ...first, yarn: leading.yarn }, ...steps.slice(at + 1)];
 }
 
 /** What the count says of the row's first chain holds where nothing is said with the chain itself. */

@@ -84,11 +84,6 @@ export function isColourHabit(text: string): boolean {
   return /^(?:always\s+)?(?:change|changing)\s+colou?rs?\s+(?:on|in|at|when|by|with)\b/i.test(text);
 }
 
-/** `If you want a loop, ch 14 …`, `For a sturdier handle, join …`: what may be done or left, and no row counts on. */
-export function isOptional(text: string): boolean {
-  return /^(?:if\b|optional(?:ly)?\b|for an?\s+(?:more|less|extra|\w+(?:er|ier))\s+\w+,)/i.test(text);
-}
-
 /** Words that speak to the maker about the work rather than say what to work. */
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;

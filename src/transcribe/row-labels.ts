@@ -25,6 +25,8 @@ export interface RowLabel {
   readonly end: number;
   /** `1.`: a number alone, which only instructions behind it make a label. */
   readonly bare: boolean;
+  /** Brackets with words behind it, and no mark: `ROUND 2 (Raspberry)`. */
+  readonly named: boolean;
   /** The first row's number where it has one in figures. */
   readonly number: number | null;
 }
@@ -50,7 +52,7 @@ export function rowLabel(text: string): RowLabel | null {
     const end = found.length + Math.max(mark.length, named.length);
     const rest = text.slice(end).trim();
     const number = Number(/\d+/.exec(found)?.[0] ?? Number.NaN);
-    const label = { end, bare, number: Number.isNaN(number) ? null : number };
+    const label = { end, bare, named: named !== '', number: Number.isNaN(number) ? null : number };
     if (bare) return isInstruction(rest) || isInstruction(rest.replace(/^\W+/, '')) ? label : null;
     if (mark !== '' || rest === '' || isInstruction(rest)) return label;
   }

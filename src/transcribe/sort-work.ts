@@ -1,5 +1,6 @@
 /** Rows, instructions and words on the way, put into the pieces of work they belong to. */
 
+import { tellsChoice } from '../notation/told-choice.ts';
 import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
 import { isAssembly, sentencesOf } from './assembly-lines.ts';
@@ -9,7 +10,6 @@ import {
   isForMaker,
   isInstruction,
   isNamedInstruction,
-  isOptional,
   isProse,
   namesWork,
   opensWork,
@@ -98,7 +98,7 @@ function isAside(text: string): boolean {
     FINISHING.test(text) ||
     isAssembly(text) ||
     isColourHabit(text) ||
-    isOptional(text) ||
+    tellsChoice(text) ||
     (isForMaker(text) && !isInstruction(text)) ||
     !namesWork(text) ||
     (isProse(text) && !/[,;*]/.test(text))
@@ -122,7 +122,7 @@ function sortSentence(
     put(walk, 'finishing', itemOf(line, line.text));
     return;
   }
-  const works = isInstruction(text) && !isColourHabit(text) && !isOptional(text);
+  const works = isInstruction(text) && !isColourHabit(text) && !tellsChoice(text);
   if (works && (!isProse(text) || /[,;*]|^(?:fasten off|break|cut)\b/i.test(text))) {
     addWork(walk, line, 'instruction', null);
     return;
@@ -165,9 +165,9 @@ export function addRow(walk: Walk, line: TextLine, text: MappedText, label: RowL
 }
 
 /** `ROUND 2 (Raspberry) Ch 3, …`: brackets that belong to the label are closed off from the row by its mark. */
-function withColon(text: MappedText, { end }: RowLabel): MappedText {
+function withColon(text: MappedText, { end, named }: RowLabel): MappedText {
+  if (!named) return text;
   const label = text.text.slice(0, end).trimEnd();
-  if (!label.endsWith(')')) return text;
   const colon = insertedText(': ', fileOffset(text, label.length - 1));
   return joinTexts([sliceText(text, 0, label.length), colon, sliceText(text, end)], '');
 }
