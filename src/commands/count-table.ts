@@ -2,6 +2,7 @@
 
 import type { CompiledSize } from '../compiled.ts';
 import { placesByRow } from '../fabric/row-places.ts';
+import { takenM } from '../measure/measures.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
 import { printCm, printM } from '../units.ts';
@@ -63,7 +64,7 @@ function tally(counts: Readonly<Record<string, number>>): string {
 
 function measured({ widthMm, heightMm, yarn }: CompiledSize['measures']): string {
   const size = [widthMm, heightMm].flatMap((mm) => (mm === null ? [] : [printCm(mm)])).join(' by ');
-  const taken = yarn.map(({ letter, lengthM }) => `${letter} ${printM(lengthM)}`).join(', ');
+  const taken = yarn.map((use) => `${use.letter} ${printM(takenM(use))}`).join(', ');
   return [size, taken === '' ? '' : `yarn ${taken}`]
     .filter((words) => words !== '')
     .map((words) => `, ${words}`)

@@ -5,7 +5,7 @@ import { inTerms } from '../stitches/in-terms.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { printCm, printG, printIn, printM, printMm, printYd } from '../units.ts';
 import { hookSize } from './hooks.ts';
-import type { Measures, YarnUse } from './measures.ts';
+import { type Measures, takenM, type YarnUse } from './measures.ts';
 import { yarnWeight } from './yarn-weights.ts';
 
 /** Which units stand first; the other ones follow in brackets. */
@@ -91,8 +91,9 @@ function ballWords({ ballLengthM, ballMassG }: Yarn, units: Units): string {
   return both.length === 0 ? '' : `${both.join(' and ')} a ball`;
 }
 
-function amountWords({ lengthM, balls, massG }: YarnUse, units: Units): string {
-  const length = `about ${yarnLength(Math.ceil(lengthM), units)}`;
+function amountWords(use: YarnUse, units: Units): string {
+  const { balls, massG } = use;
+  const length = `about ${yarnLength(takenM(use), units)}`;
   const mass = massG === null ? '' : `, ${printG(Math.ceil(massG))}`;
   return balls === null ? `${length}${mass}` : `${balls} ${balls === 1 ? 'ball' : 'balls'}, ${length}${mass}`;
 }

@@ -20,3 +20,8 @@ export interface Measures {
   /** Stitches to work, joins and chains left out. */
   readonly stitches: number;
 }
+
+/** The metres that are told to a maker, everywhere the same: whole ones, rounded up, for a length that falls short is no use. */
+export function takenM({ lengthM }: YarnUse): number {
+  return Math.ceil(lengthM);
+}

@@ -1,7 +1,7 @@
 /** A pattern and the measures of its sizes -> the short facts, table cells and closing lines of its pages. */
 
 import type { CompiledSize } from '../compiled.ts';
-import type { Measures } from '../measure/measures.ts';
+import { type Measures, takenM } from '../measure/measures.ts';
 import type { Pattern, Skill } from '../pattern/pattern.ts';
 import { printM } from '../units.ts';
 import { printFinishedSize } from '../wording/finished-size.ts';
@@ -27,7 +27,8 @@ export function balls(n: number): string {
 export function yarnCell(measures: Measures, letter: string): string {
   const use = measures.yarn.find((yarn) => yarn.letter === letter);
   if (use === undefined) return 'none';
-  return use.balls === null ? printM(use.lengthM) : `${printM(use.lengthM)}, ${balls(use.balls)}`;
+  const taken = printM(takenM(use));
+  return use.balls === null ? taken : `${taken}, ${balls(use.balls)}`;
 }
 
 export function sizeFacts(pattern: Pattern, size: CompiledSize): Fact[] {

@@ -19,7 +19,7 @@ export function closing(input: BookletInput, house: HouseWords, setting: Setting
   const steps = pattern.finishing.map((text) => plain(keepNumbersTogether(text)));
   return [
     ...sideSection(house.finishing, paragraphs(steps, setting), setting),
-    ...sideSection(house.cautions, paragraphs(cautions.map(plain), setting), setting),
+    ...sideSection(house.cautions, keepTogether(paragraphs(cautions.map(plain), setting)), setting),
     ...sideSection(house.licence, keepTogether(paragraphs(colophon(input), setting)), setting),
   ];
 }

@@ -1,6 +1,6 @@
 /** The worded parts in, the instructions section out: a heading a part, a tick box a row. */
 
-import type { WordedPart, WordedPattern } from '../../wording/words.ts';
+import type { WordedLine, WordedPart, WordedPattern } from '../../wording/words.ts';
 import type { HouseWords } from '../house-words.ts';
 import { GAP, TYPE } from '../page-grid.ts';
 import { wideHeading } from '../section.ts';
@@ -32,7 +32,9 @@ function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[]
     const strips = instructionRow(line, setting);
     const last = strips.length - 1;
     const short = index === 0 && part.lines.length > 1 && last < SHORT_FIRST_ROW;
-    return short
+    // "Fasten off A." is no row: at the head of a page it would stand without what it ends.
+    const ends = part.lines[index + 1]?.label === null && !isLong(part.lines[index + 1], setting);
+    return short || ends
       ? strips.map((strip, at) => (at === last ? { ...strip, keepWithNext: true } : strip))
       : strips;
   });
@@ -40,4 +42,9 @@ function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[]
     ...keepTogether(withSpaceBefore(marked, first ? GAP.paragraph : GAP.part), true),
     ...withSpaceBefore(rows, GAP.afterHeading),
   ];
+}
+
+/** A line without a label that is more than the end of the row before it. */
+function isLong(line: WordedLine | undefined, setting: Setting): boolean {
+  return line !== undefined && instructionRow(line, setting).length > 1;
 }

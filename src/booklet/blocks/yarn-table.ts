@@ -1,6 +1,6 @@
 /** Yarns and what each size takes of them in, tables out: one of the yarns, and with several sizes one of the lengths. */
 
-import type { YarnUse } from '../../measure/measures.ts';
+import { takenM, type YarnUse } from '../../measure/measures.ts';
 import { yarnWeight } from '../../measure/yarn-weights.ts';
 import type { Yarn } from '../../pattern/pattern.ts';
 import type { Shape } from '../../scene/scene.ts';
@@ -98,7 +98,7 @@ function ball(yarn: Yarn): Cell | null {
 }
 
 function takes(use: YarnUse | undefined): Cell | null {
-  return use ? cell(`${printM(use.lengthM)} (${printYd(use.lengthM)})`) : null;
+  return use ? cell(`${printM(takenM(use))} (${printYd(takenM(use))})`) : null;
 }
 
 function buy(use: YarnUse | undefined): Cell | null {

@@ -1,0 +1,47 @@
+/** What the booklets of the demo patterns tell is what their pages tell, and no row is torn from its end. */
+
+import { beforeAll, expect, test } from 'vitest';
+import { pageWords, readPdf } from '../booklet/read-pdf.ts';
+import { type DemoSite, demoSite } from './demo-site.ts';
+
+let site: DemoSite;
+beforeAll(async () => {
+  site = await demoSite();
+});
+
+/** Yarn lengths in the order they stand: `41 m (45 yd)`. */
+function lengthsIn(words: string): string[] {
+  return [...words.matchAll(/\b(\d+ m \(\d+ yd\))(?! and)/g)].map((match) => match[1] ?? '');
+}
+
+/** The words of each page of every size's booklet on A4, in its pattern's own terms. */
+async function booklets(): Promise<{ folder: string; pages: string[] }[]> {
+  const made = [...site.sizeFiles].filter(([file]) => /-a4\.pdf$/.test(file) && !/-u[ks]-a4/.test(file));
+  return Promise.all(
+    made.map(async ([file, content]) => {
+      const bytes = await content();
+      if (typeof bytes === 'string') throw new Error(`${file} is no PDF`);
+      const { pages } = await readPdf(bytes);
+      return { folder: file.slice(0, file.lastIndexOf('/')), pages: pages.map(pageWords) };
+    }),
+  );
+}
+
+test('a booklet asks for the same lengths of yarn as the page', async () => {
+  const all = await booklets();
+  expect(all.length).toBe(13);
+  for (const { folder, pages } of all) {
+    const page = site.pages.get(`${folder}/index.html`) ?? '';
+    const told = [...page.matchAll(/about (\d+ m \(\d+ yd\))/g)].map((match) => match[1]);
+    expect(told.length, folder).toBeGreaterThan(0);
+    expect(lengthsIn(pages.join(' ')), folder).toEqual(told);
+  }
+});
+
+test('no page of a booklet begins with the end of a row that stands on the page before', async () => {
+  for (const { folder, pages } of await booklets())
+    for (const words of pages.slice(2)) {
+      const head = words.replace(/^.*?(?:US|UK) terms\s*/, '');
+      expect(head, folder).not.toMatch(/^Fasten off/);
+    }
+});
