@@ -17,6 +17,7 @@ import {
 } from './read-last-pass.ts';
 import { readPlace } from './read-place.ts';
 import { readInAll, readStop, readTimes } from './read-stop.ts';
+import { closesOnItself } from './read-unsaid.ts';
 import { readWhat } from './read-what.ts';
 import { reportUnread } from './report-unread.ts';
 import type { GroupStep, Step, Stop } from './tree.ts';
@@ -90,12 +91,13 @@ export function readOpened(cursor: Cursor): readonly Step[] | null {
     if (broken) return null;
     return [skipped === null ? group : { ...group, skipped }, ...more];
   }
-  if (!broken) {
-    cursor.faults.push(
-      diagnose('bracket/no-use', { file: cursor.context.file, span: spanSince(cursor, from) }, {}),
-    );
-  }
-  return null;
+  if (broken) return null;
+  if (closesOnItself(body.steps)) return body.steps;
+  const span = spanSince(cursor, from);
+  cursor.faults.push(diagnose('bracket/no-use', { file: cursor.context.file, span }, {}));
+  // Whether it is worked once the rest of the line may tell.
+  const once = { kind: 'times', n: { values: [1], span }, more: false, span } as const;
+  return [{ kind: 'bracket', body: body.steps, stop: once, span }];
 }
 
 /** `(2 dc, ch 1, 2 dc) in same sp and in each ch-1 sp across`: the same into other places. */

@@ -150,6 +150,18 @@ export function readFacing(cursor: Cursor): Step | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `long tail`, `long tail for sewing` behind a fastening off: what is left of the yarn. Null for anything else. */
+export function readTail(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const tail = takeAny(cursor, 'tail', 'tails', 'end', 'ends') !== null;
+  if (tail && takeAny(cursor, 'for', 'to') !== null) skipStep(cursor);
+  if (tail && atBoundary(cursor))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
 /** `leaving rem sts unworked`, `leave last 3 sts unworked`, `leaving the rest`; a tail left for sewing is a note. */
 export function readLeave(cursor: Cursor): Step {
   const from = cursor.at;

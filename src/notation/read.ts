@@ -13,6 +13,7 @@ import { hookedStitch } from './read-hooked.ts';
 import { type LabelRead, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
+import { workedOnce } from './read-unsaid.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import { closed, lineTokens } from './split-lines.ts';
 import { splitRepeats } from './split-repeats.ts';
@@ -173,7 +174,8 @@ function readLine(cursor: Cursor): Line | null {
     return noteLine(text, span);
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
-  const { steps: written, stated } = readSteps(cursor, 'line');
+  const { steps: all, stated } = readSteps(cursor, 'line');
+  const written = cursor.faults.length > before ? workedOnce(cursor, before, all, stated !== null) : all;
   const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {

@@ -218,9 +218,14 @@ function entryOf(words: string): Entry | null {
     BY_WORDS.get(plain(named)) ??
     ofList ??
     BY_WORDS.get(plain(named.replace(/\s*\([^)]*\)\s*/g, ' '))) ??
-    null
+    (PUTTING_TOGETHER.test(named) ? TOGETHER : null)
   );
 }
+
+/** `Putting Bruno together`, `Sewing your mouse up`, `Assembling the fox`: whatever the piece is called. */
+const PUTTING_TOGETHER =
+  /^(?:(?:putting|piecing|sewing|stitching) (?:[\p{L}’'-]+ ){1,4}(?:all )?(?:together|up)|assembling (?:[\p{L}’'-]+ ?){1,4})$/iu;
+const TOGETHER: Entry = ['finishing', null, []];
 
 function plain(words: string): string {
   return words.toLowerCase().replace(/['’]/g, '’').replace(/\s+/g, ' ').trim();

@@ -58,7 +58,7 @@ export function startsWork(walk: Walk, index: number): boolean {
 }
 
 const FINISHING =
-  /^(?:weave|sew|block|pin|press|steam|wash|darn|dampen|hide|sew up|stitch up|whip ?stitch|stuff)\b/i;
+  /^(?:weave|sew|block|pin|press|steam|wash|soak|rinse|darn|dampen|hide|sew up|stitch up|whip ?stitch|stuff)\b/i;
 
 /** A line of several sentences is taken apart where one of them is not work. */
 export function sortInPart(walk: Walk, line: TextLine): void {
