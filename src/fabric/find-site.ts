@@ -35,6 +35,7 @@ export function isA(site: Site, what: What): boolean {
       if (what.of !== undefined) return site.space !== NONE && site.spaceChains === what.of;
       return site.kind === 'chain' || site.kind === 'underside' || site.isChain;
     case 'space':
+      if (site.kind === 'gap') return what.chains === null && !what.corner && what.of === undefined;
       return (
         site.space !== NONE &&
         (what.chains === null || what.chains === site.spaceChains) &&
@@ -200,6 +201,14 @@ export function passPlace(worker: Worker, index: number): void {
   worker.last = index;
   worker.next = Math.max(worker.next, afterPlace(sites, index));
   worker.lastWasSpace = sites[index]?.space !== NONE;
+}
+
+/** Turns the round so that it starts at a place. */
+export function standAt(worker: Worker, sites: readonly Site[], index: number): void {
+  worker.sites = index === 0 ? [...sites] : [...sites.slice(index), ...sites.slice(0, index)];
+  worker.next = 0;
+  worker.last = 0;
+  worker.lastWasSpace = false;
 }
 
 /** Moves past one chain, of a space or not. */

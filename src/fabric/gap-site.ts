@@ -3,7 +3,7 @@
 import { describeWhat } from '../notation/describe-what.ts';
 import type { Place, Stop } from '../notation/tree.ts';
 import { INTO, NONE } from './fabric.ts';
-import { afterPlace, countOwed, findFirst, findNext, passPlace, reach } from './find-site.ts';
+import { afterPlace, countOwed, findFirst, findNext, passPlace, reach, standAt } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -40,6 +40,23 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   worker.last = after;
   worker.lastWasSpace = true;
   return plainSite('gap', site.node, site.id);
+}
+
+/**
+ * The yarn stands in a gap, joined there or brought there by slip stitches: a round begins with it, so that `in same sp`
+ * is the gap, and the last gap is the one before the last stitch.
+ */
+export function standInGap(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
+  const site = gapSite(worker, place);
+  const { sites, last } = worker;
+  if (site === null || sites === null) return null;
+  // Between groups with chains between them lies a space, which is a place already.
+  const own = site.kind === 'gap' ? { ...site, full: true as const } : null;
+  if (worker.round) standAt(worker, sites, last);
+  else worker.next = last;
+  if (own !== null) worker.sites?.splice(worker.next, 0, own);
+  worker.last = worker.next;
+  return site;
 }
 
 /** `between first and 2nd sts`. */

@@ -7,7 +7,8 @@ import { stitchById } from '../stitches/table.ts';
 import { addStitch, hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, INTO, NONE } from './fabric.ts';
-import { afterPlace, countOwed, findLast, findNext, isA } from './find-site.ts';
+import { afterPlace, countOwed, findLast, findNext, isA, standAt } from './find-site.ts';
+import { standInGap } from './gap-site.ts';
 import { makeStitch } from './make-stitch.ts';
 import { howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
@@ -161,6 +162,12 @@ export function workTravel(worker: Worker, step: WorkStep): boolean {
   for (let i = 0; i < n; i += 1) {
     const { sites } = worker;
     if (sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
+    if (place.kind === 'gap') {
+      const gap = standInGap(worker, place);
+      if (gap === null || !makeStitch(worker, 'sl-st', [gap], 0, step.span, FLAG.travel)) return false;
+      worker.travelled = true;
+      continue;
+    }
     if (!worker.round) {
       const index =
         place.kind === 'last' && place.what.kind !== 'space'
@@ -202,12 +209,4 @@ function leavesOut(
   const wanted = `next ${describeWhat(place.what, worker.terms)}`;
   if (count > 0) stuck(worker, { kind: 'passed over', count, wanted, span: place.span });
   return count > 0;
-}
-
-/** Turns the round so that it starts at a place. */
-export function standAt(worker: Worker, sites: readonly Site[], index: number): void {
-  worker.sites = index === 0 ? [...sites] : [...sites.slice(index), ...sites.slice(0, index)];
-  worker.next = 0;
-  worker.last = 0;
-  worker.lastWasSpace = false;
 }

@@ -3,7 +3,7 @@
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
-import { findFirst, passPlace } from './find-site.ts';
+import { findFirst, passPlace, standAt } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
 import { noteStep } from './ledger.ts';
 import { makeInto, makeStitch, markCorner } from './make-stitch.ts';
@@ -20,7 +20,7 @@ import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { comesToCorner, goTo, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
 import { workFromNothing } from './work-from-nothing.ts';
-import { standAt, workJoin, workTravel } from './work-join.ts';
+import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
 import { workShaped } from './work-shaped.ts';
 import { skipTo, workSkip } from './work-skip.ts';

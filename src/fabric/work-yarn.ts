@@ -1,13 +1,14 @@
 /** Yarn changes: from here on the stitches are in another colour, joined where the text says. */
 
-import type { YarnStep } from '../notation/tree.ts';
+import type { Place, YarnStep } from '../notation/tree.ts';
 import { addStitch } from './builder.ts';
 import { FLAG } from './fabric.ts';
-import { passPlace } from './find-site.ts';
+import { passPlace, standAt } from './find-site.ts';
+import { standInGap } from './gap-site.ts';
 import { intoOf, makeInto, makeStitch, nodesOf } from './make-stitch.ts';
 import { singleSite } from './place-sites.ts';
+import type { Site } from './site.ts';
 import { workAlong } from './work-edge.ts';
-import { standAt } from './work-join.ts';
 import type { Worker } from './worker.ts';
 
 /** Index of a yarn's letter among those used so far, taken up when new. */
@@ -18,6 +19,19 @@ export function yarnIndex(worker: Worker, letter: string): number {
   return worker.builder.yarns.length - 1;
 }
 
+/** The place the yarn is joined at, which is where a round begins. */
+function joinAt(worker: Worker, sites: Site[], place: Place): Site | null {
+  if (place.kind === 'gap') return standInGap(worker, place);
+  const { next } = worker;
+  const site = singleSite(worker, place);
+  if (site === null) return null;
+  const index = worker.last;
+  if (worker.round) standAt(worker, sites, index);
+  else worker.next = Math.max(next, index);
+  worker.last = worker.round ? 0 : index;
+  return site;
+}
+
 export function workYarn(worker: Worker, step: YarnStep): boolean {
   if (step.action === 'drop' || step.action === 'carry') return true;
   // A yarn that is left to the maker is reckoned with the one before it.
@@ -26,13 +40,8 @@ export function workYarn(worker: Worker, step: YarnStep): boolean {
   const toRowEnds = 'what' in step.place && step.place.what.kind === 'row-end';
   if (toRowEnds && worker.sites[0]?.kind !== 'row end' && !workAlong(worker, 'row ends', step.span))
     return false;
-  const { next } = worker;
-  const site = singleSite(worker, step.place);
+  const site = joinAt(worker, worker.sites, step.place);
   if (site === null) return false;
-  const index = worker.last;
-  if (worker.round) standAt(worker, worker.sites, index);
-  else worker.next = Math.max(next, index);
-  worker.last = worker.round ? 0 : index;
   const { stitch } = step;
   if (stitch === null || (stitch.kind === 'stitch' && stitch.id === 'sl-st')) {
     const where = intoOf(site);

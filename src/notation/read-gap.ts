@@ -7,14 +7,14 @@ import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import type { Place } from './tree.ts';
 
-/** `between next 2 sts`, `sp before next dc`, `sp between shells`; null when none stands here. */
-export function readGap(cursor: Cursor, from: number): Place | null {
+/** `between next 2 sts`, `sp before next dc`, `sp between shells`; `all` behind "each". Null when none stands here. */
+export function readGap(cursor: Cursor, from: number, all = false): Place | null {
   const start = cursor.at;
   const led = wordAt(cursor);
   if (!GAP_WORDS.has(LEADS_TO_GAP.has(led) ? wordAt(cursor, 1) : led)) return null;
   // Which of them is free, so the next is taken.
   takeAny(cursor, 'next', 'each', 'any');
-  const space = takeAny(cursor, 'sp', 'space', 'gap') !== null;
+  takeAny(cursor, 'sp', 'space', 'gap');
   if (takeAny(cursor, 'before') !== null) {
     takeAny(cursor, 'the');
     takeAny(cursor, 'next');
@@ -27,8 +27,8 @@ export function readGap(cursor: Cursor, from: number): Place | null {
       const what = readWhat(cursor) ?? ANY_STITCH;
       return { kind: 'gap', what, apart: two, first: true, span: spanSince(cursor, from) };
     }
-    const each = takeAny(cursor, 'each') !== null || (space && cursor.tokens[start]?.text === 'each');
-    takeAny(cursor, 'next');
+    const each = takeAny(cursor, 'each') !== null || all;
+    takeAny(cursor, 'next', 'any');
     const at = cursor.at;
     const n = isAmount(cursor) ? readNumber(cursor) : null;
     const what = readWhat(cursor);

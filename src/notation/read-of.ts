@@ -100,9 +100,13 @@ function readJustMade(cursor: Cursor, nth: number, from: number): Place | null {
   return null;
 }
 
-/** `5 tr` of `3rd of 5 tr`, `3rd tr of next 5 tr`, `5-tr group`. */
+/** `5 tr` of `3rd of 5 tr`, `3rd tr of next 5 tr`, `5-tr group`, `group of 5` behind the stitch. */
 function readGroup(cursor: Cursor, nth: number | 'center', of: What | null, from: number): Place | null {
   const start = cursor.at;
+  const whole = of?.kind === 'stitch' && wordAt(cursor).startsWith('g') ? readWhat(cursor) : null;
+  if (whole?.kind === 'group' && whole.size !== undefined && of !== null)
+    return { kind: 'of-group', nth, n: whole.size, what: of, span: spanSince(cursor, from) };
+  cursor.at = start;
   const n = peek(cursor).kind === 'number' ? peek(cursor).value : 0;
   if (n < 2 || isSpecialNext(cursor)) return null;
   cursor.at += 1;

@@ -71,6 +71,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (peek(cursor).kind === 'number' && wordAt(cursor, -1) === 'of' && peek(cursor, 1).kind !== 'dash')
       return readNext(cursor, from, true);
     if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
+    const gaps = SPACE_BETWEEN.has(wordAt(cursor)) ? readGap(cursor, from, true) : null;
+    if (gaps !== null) return gaps;
     const every = readEvery(cursor);
     takeAny(cursor, 'remaining', 'rem');
     // `sc in 2nd ch from hook and each across`.
@@ -223,6 +225,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
 }
+
+const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
 
 /** `end of each row`, `end of first row`. */
 function readEndOfRow(cursor: Cursor, from: number): Place | null {

@@ -13,7 +13,7 @@ export const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
 const USES = new Set(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
-const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
+const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs', 'pair', 'pairs']);
 
 const WHERE_WORDS = new Set(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
 
@@ -144,7 +144,7 @@ export function isSpecialNext(cursor: Cursor): boolean {
   return nameHere(cursor)?.named.kind === 'special';
 }
 
-/** `group`, `3-dc groups`, `grp`; nothing of the pattern's own. */
+/** `group`, `3-dc groups`, `grp`, `groups of 3 dc`, `pairs of tr`; nothing of the pattern's own. */
 function readGroupWord(cursor: Cursor): What | null {
   const from = cursor.at;
   if (nameHere(cursor)?.named.kind === 'special') return null;
@@ -157,10 +157,25 @@ function readGroupWord(cursor: Cursor): What | null {
     else takeOneOf(cursor, STITCH_WORDS);
     if (peek(cursor).kind === 'dash') cursor.at += 1;
   }
-  if (takeOneOf(cursor, GROUP_WORDS) !== null)
+  const word = takeOneOf(cursor, GROUP_WORDS);
+  if (word !== null) {
+    size = takeOfHowMany(cursor) ?? size ?? (word.startsWith('pair') ? 2 : null);
     return size === null ? { kind: 'group' } : { kind: 'group', size };
+  }
   cursor.at = from;
   return null;
+}
+
+/** `of 3 dc`, `of 4`, `of tr` behind "group": how many stand in it; null where that is not said. */
+function takeOfHowMany(cursor: Cursor): number | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'of') === null) return null;
+  const size = peek(cursor).kind === 'number' && isAmount(cursor) ? peek(cursor).value : null;
+  if (size !== null) cursor.at += 1;
+  const found = nameHere(cursor);
+  if (found?.named.kind === 'stitch') cursor.at += found.length;
+  else if (takeOneOf(cursor, STITCH_WORDS) === null && size === null) cursor.at = start;
+  return size;
 }
 
 /** `below`, `from the row before`, `of previous row`: where it stands anyway. */
