@@ -5,7 +5,7 @@ import type { Num } from '../notation/num.ts';
 import { ordinal } from '../notation/ordinal.ts';
 import type { Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { hasFlag } from './builder.ts';
+import { hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
 import {
@@ -24,6 +24,7 @@ import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
 import { turningSpace } from './turning-space.ts';
+import { chainsOver } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
@@ -32,6 +33,8 @@ import { stuck, valueFor } from './worker.ts';
  * is not there. `each` gives null without trouble when the stop is reached.
  */
 export function nextSite(worker: Worker, what: What, span: Span, here = false): Site | null {
+  const over = what.kind === 'space' ? chainsOver(worker, what.chains) : null;
+  if (over !== null) return over;
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;
@@ -63,7 +66,8 @@ export function singleSite(worker: Worker, place: Place): Site | null {
         ? passed(worker, (sites?.length ?? 0) > 0 ? 0 : -1)
         : sameSite(worker, place.what, place.span);
     case 'just-made':
-      if (!worker.rowBegun) return sameSite(worker, place.what, place.span);
+      if (!worker.rowBegun && closedBy(worker) === (place.closedBy ?? closedBy(worker)))
+        return sameSite(worker, place.what, place.span);
       // A row's own spaces are nothing it can be worked into.
       stuck(worker, {
         kind: 'used up',
@@ -109,12 +113,18 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'each':
       return nextSite(worker, place.what, place.span);
     case 'passed':
-      return passedSite(worker, place.what, place.span, place.nth ?? null);
+      return wereSoMany(worker, place) ? passedSite(worker, place.what, place.span, place.nth ?? null) : null;
     // Found by files of their own.
     case 'below':
     case 'gap':
       return null;
   }
+}
+
+/** The stitch that closed the last space of the round below, where the work stands on it. */
+function closedBy({ sites, last, builder }: Worker): string | null {
+  const space = builder.spaces[sites?.[last]?.space ?? NONE];
+  return space === undefined ? null : kindId(builder, space.end - 1);
 }
 
 function passed(worker: Worker, index: number): Site | null {
@@ -293,6 +303,15 @@ function isWanted(site: Site, what: What): boolean {
 
 /** Stands for a skipped place that has been gone back to. */
 const GONE_BACK_TO = -1;
+
+/** `first of the 10 skipped sts`: whether as many were skipped as is said. */
+function wereSoMany(worker: Worker, { of, what, span }: Extract<Place, { kind: 'passed' }>): boolean {
+  const said = of === undefined ? worker.passed.length : valueFor(worker, of.values);
+  if (said === worker.passed.length) return true;
+  const sts = describeWhat(what, worker.terms);
+  const [wanted, found] = [`first of ${said} skipped ${sts}`, `hole over ${worker.passed.length}`];
+  return stuck(worker, { kind: 'not there', wanted, found, nth: 1, span });
+}
 
 /** The nth of the stitches just skipped, or the first not yet gone back to; going back to it moves nothing on. */
 function passedSite(worker: Worker, what: What, span: Span, nth: number | null): Site | null {

@@ -156,7 +156,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       }
       const ends = numbers.length > 0 ? repeatedRow(rep, numbers.length - 1, setting.sizeIndex) : undefined;
       if (
-        rep.until.kind === 'height' &&
+        (rep.until.kind === 'height' || rep.until.kind === 'total') &&
         rep.until.endingWith !== null &&
         ends !== undefined &&
         ends !== rep.until.endingWith

@@ -9,11 +9,14 @@ import { FLAG, NONE } from './fabric.ts';
 import { countOwed, countSpaces, isA, passPlace } from './find-site.ts';
 import type { Site } from './site.ts';
 import { plainSite } from './site.ts';
+import { chainsOver } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
 
 /** It is the last place there is; null with the trouble noted when the row below has no such chain. */
 export function turningSpace(worker: Worker, place: Extract<Place, { kind: 'of-chain' }>): Site | null {
+  const over = chainsOver(worker, place.chains);
+  if (over !== null) return over;
   const { sites } = worker;
   const wanted = place.chains === null ? 'turning ch sp' : `turning ch-${place.chains} sp`;
   const chain = turningChain(worker);

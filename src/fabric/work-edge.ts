@@ -1,24 +1,24 @@
 /** The sides of a flat piece: row ends and the foundation's other side, gone along in the order they come. */
 
 import { describeWhat } from '../notation/describe-what.ts';
-import type { Edge, EvenlyStep, Place } from '../notation/tree.ts';
+import type { AlongStep, EvenlyStep, Place } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
-import { countedId, firstTarget, hasFlag, kindId } from './builder.ts';
+import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
 import { makeInto, makeStitch } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
-import { skippedUnder } from './work-below.ts';
+import { standRoundOpening } from './work-opening.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
 /** `working along row ends`: the edge the next steps go into. What came before must have been used up. */
-export function workAlong(worker: Worker, edge: Edge, span: Span, ofRow?: number): boolean {
+export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): boolean {
   if (edge === 'all round') return true;
-  if (edge === 'opening') return standRoundOpening(worker, span);
-  if (edge === 'unused loops') return alongLoops(worker, ofRow ?? null, span);
+  if (edge === 'opening') return standRoundOpening(worker, step.from ?? null, span);
+  if (edge === 'unused loops') return alongLoops(worker, step.row ?? null, span);
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
   worker.edges ??= edgesOf(worker);
@@ -48,7 +48,7 @@ export function goTo(worker: Worker, place: Place): boolean {
   if (place.kind === 'next' && place.ofRow !== undefined)
     return standOnRow(worker, place.ofRow.number, place.ofRow.unit, place);
   const ends = 'what' in place && place.what.kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
-  return !ends || workAlong(worker, 'row ends', place.span);
+  return !ends || workAlong(worker, { kind: 'along', edge: 'row ends', span: place.span });
 }
 
 /** The stitches of an earlier row in the place of those below, all of which this row leaves to it. */
@@ -78,7 +78,7 @@ function standOnRow(
 
 /** `work 21 sc evenly along row ends`: as many to each row end as the spread gives it. */
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
-  if (!workAlong(worker, step.edge, step.span)) return false;
+  if (!workAlong(worker, { ...step, kind: 'along' })) return false;
   const sites = worker.sites ?? [];
   const along = sites.flatMap((site, i) => (i >= worker.next && isOwed(site) ? [i] : []));
   const counts = spread(valueFor(worker, step.n.values) ?? 0, along.length);
@@ -115,7 +115,7 @@ export function comesToCorner(worker: Worker): boolean {
     return true;
   }
   const sideDone = left === 0 && sites[0]?.kind === 'row end' && edges?.sidesDone === 1;
-  return sideDone && workAlong(worker, 'foundation', { start: 0, end: 0 });
+  return sideDone && workAlong(worker, { kind: 'along', edge: 'foundation', span: { start: 0, end: 0 } });
 }
 
 /** The place that the first stitch of an edging went into, when the work has come round to other edges. */
@@ -183,30 +183,6 @@ function stitchesIn({ builder, rowFirst }: Worker, node: number): number {
   let stitches = 0;
   for (let i = rowFirst; i < builder.kind.length; i += 1) if (firstTarget(builder, i) === node) stitches += 1;
   return stitches;
-}
-
-/** Round the hole of a piece: the chains that go over it from below, then the stitches that were skipped for it. */
-function standRoundOpening(worker: Worker, span: Span): boolean {
-  const { builder, rowRanges, pieceFirst } = worker;
-  // The last row is the top of the piece: nothing has been worked on it yet.
-  for (let i = rowRanges.length - 2; i >= pieceFirst; i -= 1) {
-    const over = rowRanges[i + 1];
-    const skipped = over === undefined ? [] : skippedUnder(worker, i);
-    if (over === undefined || skipped.length === 0) continue;
-    const chains: number[] = [];
-    for (let node = over.first; node < over.end; node += 1)
-      if (kindId(builder, node) === 'ch' && !hasFlag(builder, node, FLAG.turningChain)) chains.unshift(node);
-    const [last, first] = [chains[0], chains.at(-1)];
-    // Chains apart from each other go over several holes, and it is not said which is meant.
-    if (last === undefined || first === undefined || last - first !== chains.length - 1) break;
-    worker.sites = [...chains.map((node) => plainSite('underside', node, 'ch')), ...skipped];
-    worker.passed = skipped.map((_, nth) => chains.length + nth);
-    worker.next = 0;
-    worker.last = -1;
-    worker.lastWasSpace = false;
-    return true;
-  }
-  return stuck(worker, { kind: 'no edge', edge: 'opening', span });
 }
 
 /** The stitches of a row whose other loop was left free by the row worked on it. */

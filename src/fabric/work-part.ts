@@ -137,8 +137,14 @@ function goOn(
   keep: (row: FabricRow) => void,
 ): void {
   const cause: Cause = { label: piece.label, off: worked.off ?? 0 };
-  ground.doubt = worked.doubt === null ? null : { stitches: worked.doubt, of: cause };
+  const { doubt } = ground;
+  const silent = doubt !== null && !isBroken(worked) && (!piece.checksCount || piece.line.stated === null);
+  // `Sc in each st around` on a row that misses its count: what was in doubt before is so still.
+  const same = silent && worked.top?.stitches === ground.top?.stitches;
+  if (worked.doubt !== null) ground.doubt = { stitches: worked.doubt, of: cause };
+  else if (!same) ground.doubt = null;
   if (cause.off !== 0 && worked.doubt === null) ground.suspect = cause;
+  else if (silent && !same && worked.doubt === null) ground.suspect = doubt.of;
   else if (!isBroken(worked) && piece.checksCount && piece.line.stated !== null) ground.suspect = null;
   if (worked.row !== null) ground.basis = null;
   if (worked.top !== null) ground.top = worked.top;
@@ -194,8 +200,11 @@ function standOnCount(worker: Worker, plan: RowPlan, ground: Ground, keep: (row:
 function joinsForNext({ line, steps }: Pick<RowPlan, 'line' | 'steps'>): boolean {
   if (line.label !== null || line.stated !== null) return false;
   return (
-    steps.some((step) => step.kind === 'yarn' && step.action === 'join' && step.place !== null) &&
-    steps.every(({ kind }) => kind === 'yarn' || kind === 'note' || kind === 'skip')
+    steps.some(
+      (step) =>
+        (step.kind === 'yarn' && step.action === 'join' && step.place !== null) ||
+        (step.kind === 'along' && step.edge === 'opening'),
+    ) && steps.every(({ kind }) => kind === 'yarn' || kind === 'note' || kind === 'skip' || kind === 'along')
   );
 }
 

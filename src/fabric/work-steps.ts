@@ -85,7 +85,7 @@ function workStep(
     case 'yarn':
       return workYarn(worker, step);
     case 'along':
-      return workAlong(worker, step.edge, step.span, step.row);
+      return workAlong(worker, step);
     case 'evenly':
       return workEvenly(worker, step);
     case 'loops':

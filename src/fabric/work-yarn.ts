@@ -38,12 +38,19 @@ export function workYarn(worker: Worker, step: YarnStep): boolean {
   if (step.yarn !== null) worker.yarn = yarnIndex(worker, step.yarn);
   if (step.action !== 'join' || step.place === null || worker.sites === null) return true;
   const toRowEnds = 'what' in step.place && step.place.what.kind === 'row-end';
-  if (toRowEnds && worker.sites[0]?.kind !== 'row end' && !workAlong(worker, 'row ends', step.span))
+  if (
+    toRowEnds &&
+    worker.sites[0]?.kind !== 'row end' &&
+    !workAlong(worker, { kind: 'along', edge: 'row ends', span: step.span })
+  )
     return false;
+  const { passed } = worker;
   const site = joinAt(worker, worker.sites, step.place);
   if (site === null) return false;
   const { stitch } = step;
   if (stitch === null || (stitch.kind === 'stitch' && stitch.id === 'sl-st')) {
+    // A skipped stitch that yarn is joined in is still to be worked.
+    worker.passed = passed;
     const where = intoOf(site);
     const into = nodesOf(worker, site);
     addStitch(worker.builder, {

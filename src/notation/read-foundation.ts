@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, takeAny, takeOneOf } from './cursor.ts';
-import type { Place } from './tree.ts';
+import type { AlongStep, Place } from './tree.ts';
 
 export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
   'foundation',
@@ -42,8 +42,25 @@ export function takeOpening(cursor: Cursor): boolean {
   return false;
 }
 
+export type OpeningFrom = NonNullable<AlongStep['from']>;
+
+/**
+ * `at thumb opening` behind the first of the chains over it or of the stitches skipped for it, where yarn is joined; the
+ * stitches alone are enough. Null where the place is none of an opening, with the cursor where it was.
+ */
+export function readOpeningFrom(cursor: Cursor, place: Place): OpeningFrom | null {
+  if (place.kind === 'passed' && place.nth === 1) {
+    takeAtOpening(cursor);
+    return { which: 'skipped', n: place.of ?? null };
+  }
+  const chains = place.kind === 'of-chain' && place.nth !== null && place.nth > 1 ? null : place;
+  if ((chains?.kind !== 'of-chain' && chains?.kind !== 'first') || !takeAtOpening(cursor)) return null;
+  if (chains.kind === 'first' || chains.chains === null) return { which: 'chains', n: null };
+  return { which: 'chains', n: { values: [chains.chains], span: place.span } };
+}
+
 /** `at thumb opening`, `of the opening` behind a place. */
-export function takeAtOpening(cursor: Cursor): boolean {
+function takeAtOpening(cursor: Cursor): boolean {
   const start = cursor.at;
   if (takeAny(cursor, 'at', 'of', 'in') !== null) {
     takeAny(cursor, 'the');

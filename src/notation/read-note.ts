@@ -37,8 +37,44 @@ export function readMakerNote(cursor: Cursor): Step {
   const from = cursor.at;
   skipStep(cursor);
   takeEachLong(cursor);
+  if (FINISHING.has(cursor.tokens[from]?.text ?? '')) takeRemark(cursor);
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
+
+const FINISHING = new Set([
+  'weave',
+  'hide',
+  'darn',
+  'trim',
+  'secure',
+  'sew',
+  'knot',
+  'tie',
+  'steam',
+  'press',
+]);
+
+/** `, tiny toes get caught in loose ends` behind `weave in ends well`: why, to the end of the sentence, where no word of it is work. */
+function takeRemark(cursor: Cursor): void {
+  const start = cursor.at;
+  for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    const word = wordAt(cursor);
+    const work = WORK_WORDS.has(word) || MAKER_TASKS.has(word) || nameHere(cursor) !== null;
+    if ((kind !== 'word' && kind !== 'comma') || work) {
+      cursor.at = start;
+      return;
+    }
+    cursor.at += 1;
+  }
+}
+
+/** Words without which no work is told. */
+const WORK_WORDS = new Set(
+  `each next every same st sts stitch stitches row rows rnd rnds round rounds turn join rejoin attach rep repeat sk skip
+   miss ch chain work fasten continue cont inc dec`.split(/\s+/),
+);
+/** What would be a step of its own behind the comma. */
+const MAKER_TASKS = new Set(['stuff', 'place', 'change', 'with', 'using', 'cut', 'do']);
 
 /** `, each 14" long` behind strands that are cut: the cursor stays where a length stands not. */
 function takeEachLong(cursor: Cursor): void {

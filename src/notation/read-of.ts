@@ -4,6 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
+import { readPassedSeveral } from './read-passed.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
 
@@ -34,6 +35,12 @@ function read(cursor: Cursor, from: number): Place | null {
     return { kind: 'of-chain', nth, chains: null, where: 'beginning', span: spanSince(cursor, from) };
   if (takeAny(cursor, 'of') === null) return null;
   takeAny(cursor, 'the');
+  const behindOf = cursor.at;
+  const passed = nth !== null && isNumber(cursor) ? readPassedSeveral(cursor, from) : null;
+  // Chains missed at the hook are a turning chain.
+  if (passed?.kind === 'passed' && passed.n !== undefined && passed.what.kind !== 'ch' && nth !== null)
+    return { kind: 'passed', what: passed.what, nth, of: passed.n, span: passed.span };
+  cursor.at = behindOf;
   const chained = what === null || what.kind === 'ch';
   const chain =
     chained && nth !== null

@@ -10,7 +10,7 @@ import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
 import { readAsJoin, readLastMade, readSpaceJustMade, takeLastMade } from './read-same.ts';
-import { readStop } from './read-stop.ts';
+import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
 
@@ -209,7 +209,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (passed !== null) return passed;
   const what = readWhat(cursor);
   if (what === null) return backTo(cursor, start);
-  const made = what.kind === 'space' ? readSpaceJustMade(cursor, from, what) : null;
+  const made = what.kind === 'space' || what.kind === 'stitch' ? readSpaceJustMade(cursor, from, what) : null;
   if (made !== null) return made;
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
@@ -250,9 +250,6 @@ function takeOfPiece(cursor: Cursor): void {
   const named = takeWords(cursor, 'of', 'the') && takeOneOf(cursor, SIDEWAYS_PIECES) !== null;
   if (!named || !(atBoundary(cursor) || ENDS.has(wordAt(cursor)))) cursor.at = start;
 }
-
-/** What is worked sideways before a piece goes on from its row ends. */
-const SIDEWAYS_PIECES = new Set(['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece']);
 
 const ENDS = new Set(['across', 'around']);
 

@@ -357,14 +357,14 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
     const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
     if (n !== null && unit !== null && (counted || done || all)) {
       takeWords(cursor, 'in', 'all');
-      return { kind: 'total', n };
+      return { kind: 'total', n, endingWith: readEndingWith(cursor) };
     }
   }
   cursor.at = from;
   return null;
 }
 
-/** `, ending with a Row 3`. */
+/** `, ending with a Row 3`, `, ending after a Row 3`. */
 function readEndingWith(cursor: Cursor): number | null {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;

@@ -46,16 +46,24 @@ function atLastMade(cursor: Cursor): boolean {
   );
 }
 
-/** `lp just made`, `ch-5 lp you just made` behind the space; null with the cursor where it was. */
+/**
+ * `lp just made`, `ch-5 lp you just made` behind the space, `around the post of the dc just made` behind the stitch that
+ * closed it; null with the cursor where it was.
+ */
 export function readSpaceJustMade(cursor: Cursor, from: number, what: What): Place | null {
   const start = cursor.at;
   takeAny(cursor, 'you', 'that');
   takeAny(cursor, 'was', 'is', "you've");
   const just = takeAny(cursor, 'just') !== null && takeAny(cursor, 'made', 'formed', 'worked') !== null;
   if (what.kind === 'space' && just) return { kind: 'just-made', what, span: spanSince(cursor, from) };
+  if (what.kind === 'stitch' && just && OVER.has(cursor.tokens[from]?.text ?? ''))
+    return { kind: 'just-made', what: SPACE, closedBy: what.id, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
 }
+
+const SPACE: What = { kind: 'space', chains: null, corner: false };
+const OVER = new Set(['around', 'round', 'over']);
 
 /** `last sc made`, `sc just made` after "top of". */
 export function readLastMade(cursor: Cursor, from: number): Place | null {

@@ -202,9 +202,9 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   return null;
 }
 
-/** `along the bottom edge` behind a step that has its place already: it says where the hand is by then. */
+/** `along the bottom edge`, `at inner edge` behind a step that has its place already: it says where the hand is by then. */
 function takeAlongEdge(cursor: Cursor): void {
-  if (wordAt(cursor) !== 'along') return;
+  if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') return;
   const start = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the', 'this');
@@ -218,6 +218,7 @@ const WHICH_EDGE = new Set([
   'top',
   'upper',
   'foundation',
+  'inner',
   'long',
   'short',
   'next',

@@ -26,10 +26,18 @@ export function readStop(cursor: Cursor): Stop | null {
   return readTo(cursor, from) ?? readTimes(cursor, from);
 }
 
-/** `the edge`, `the top of the cuff`: where the row below lies. Other edges are not taken for it. */
+/** What is worked sideways before a piece goes on from its row ends. */
+export const SIDEWAYS_PIECES: ReadonlySet<string> = new Set([
+  ...['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece'],
+]);
+
+/** `the edge`, `the cuff`, `the top of the cuff`: where the row below lies. Other edges are not taken for it. */
 function takeEdge(cursor: Cursor): void {
   if (takeWords(cursor, 'the', 'edge')) return;
   const from = cursor.at;
+  if (takeAny(cursor, 'the') !== null && takeOneOf(cursor, SIDEWAYS_PIECES) !== null && atBoundary(cursor))
+    return;
+  cursor.at = from;
   const top = takeWords(cursor, 'the', 'top', 'of', 'the') || takeWords(cursor, 'the', 'top', 'of');
   if (top && peek(cursor).kind === 'word') {
     cursor.at += 1;

@@ -14,7 +14,8 @@ import {
 } from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
-import { takeAtOpening, takeOfFoundation } from './read-foundation.ts';
+import type { OpeningFrom } from './read-foundation.ts';
+import { readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
@@ -148,16 +149,21 @@ export function readJoin(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const join = readJoinStep(cursor);
   if (join === null) return null;
-  const place = 'place' in join ? join.place : null;
-  if (OPENINGS.has(wordAt(cursor, -1)))
-    return [{ kind: 'along', edge: 'opening', span: spanSince(cursor, from) }, join];
-  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join];
-  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join];
+  const place = 'place' in join.step ? join.step.place : null;
+  const opening = join.opening;
+  if (opening !== null)
+    return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
+  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join.step];
+  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join.step];
 }
 
-const OPENINGS = new Set(['opening', 'hole']);
+interface JoinRead {
+  readonly step: Step;
+  /** Where round an opening it stands, if there. */
+  readonly opening: OpeningFrom | null;
+}
 
-function readJoinStep(cursor: Cursor): Step | null {
+function readJoinStep(cursor: Cursor): JoinRead | null {
   const from = cursor.at;
   takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
@@ -175,6 +181,7 @@ function readJoinStep(cursor: Cursor): Step | null {
   }
   let ring = takeRing(cursor);
   let place: Place | null = null;
+  let opening: OpeningFrom | null = null;
   const seam = yarn === null ? null : takeAtSeam(cursor);
   if (!ring && leadsToPlace(cursor)) {
     place = readPlace(cursor)?.place ?? null;
@@ -183,9 +190,9 @@ function readJoinStep(cursor: Cursor): Step | null {
       return null;
     }
     ring = takeRing(cursor);
+    opening = readOpeningFrom(cursor, place);
     // `in first of 2 ch at thumb opening`: of the chains that go over it.
-    const ofChain = place.kind === 'of-chain' && place.nth === 1;
-    if ((ofChain || place.kind === 'first') && takeAtOpening(cursor))
+    if (opening?.which === 'chains')
       place = { kind: 'first', n: null, what: { kind: 'ch' }, span: place.span };
   }
   // `join B to first st with ss`.
@@ -196,14 +203,18 @@ function readJoinStep(cursor: Cursor): Step | null {
     stitch = readStitchName(cursor);
     if (stitch === null) cursor.at = with_;
   }
-  if (plain && place?.kind !== 'first') {
+  if (plain && place?.kind !== 'first' && opening === null) {
     cursor.at = from;
     return null;
   }
-  if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  if (plain)
+    return {
+      step: { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) },
+      opening,
+    };
   if (yarn !== null || anew) {
     const step = yarnStep('join', yarn, stitch, place, cursor, from);
-    return seam === null ? step : { ...step, when: seam };
+    return { step: seam === null ? step : { ...step, when: seam }, opening };
   }
   const span = spanSince(cursor, from);
   const join: JoinStep = {
@@ -213,7 +224,7 @@ function readJoinStep(cursor: Cursor): Step | null {
     ring,
     span,
   };
-  return join;
+  return { step: join, opening };
 }
 
 /** `at the seam`, `at a side seam`, `at a lower corner`: where the hand begins; the rows go on from there in the order they come. */

@@ -63,8 +63,8 @@ export type Place =
     }
   /** `in same st`; `asJoin` for `in same st as joining`. */
   | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
-  /** `in lp just made`: the space that the round before ended with. */
-  | { readonly kind: 'just-made'; readonly what: What; readonly span: Span }
+  /** `in lp just made`: the space that the round before ended with; `around dc just made` names what closed it. */
+  | { readonly kind: 'just-made'; readonly what: What; readonly closedBy?: string; readonly span: Span }
   | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
   | { readonly kind: 'last'; readonly n: Num | null; readonly what: What; readonly span: Span }
   /** `in any ch-2 sp`, where yarn is joined anew. */
@@ -117,6 +117,8 @@ export type Place =
       readonly what: What;
       readonly nth?: number;
       readonly n?: Num;
+      /** How many are said to have been skipped: `in first of the 10 skipped sts`. */
+      readonly of?: Num;
       readonly span: Span;
     }
   /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */
@@ -298,6 +300,8 @@ export interface AlongStep {
   readonly edge: Edge;
   /** The row whose loops were left free, for `unused loops of Row 3`. */
   readonly row?: number;
+  /** Of an opening where it begins, and how many of those are said to be there. */
+  readonly from?: { readonly which: 'chains' | 'skipped'; readonly n: Num | null };
   readonly span: Span;
 }
 
@@ -337,7 +341,7 @@ export interface RepeatRowsStep {
     | { readonly kind: 'label' }
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
     /** `until 24 rows have been worked`. */
-    | { readonly kind: 'total'; readonly n: Num }
+    | { readonly kind: 'total'; readonly n: Num; readonly endingWith: number | null }
     | { readonly kind: 'height'; readonly endingWith: number | null };
   readonly span: Span;
 }

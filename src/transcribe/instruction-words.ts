@@ -23,9 +23,9 @@ const STITCH_WORDS: ReadonlySet<string> = new Set(
 );
 const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
 
-/** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.` */
+/** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.`, `Make 4 and sew one to each corner.` */
 export function isInstruction(text: string): boolean {
-  return beginsAsInstruction(text) && namesWork(text);
+  return beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text);
 }
 
 /** A stitch, a place or a turn is named. */
@@ -42,10 +42,15 @@ export function isNamedInstruction(text: string): boolean {
 
 /** `Insert the eyes between rounds 4 and 5`: done by the maker, with no stitch worked. */
 export function isForMaker(text: string): boolean {
-  return /^(?:insert|stuff|sew|embroider|attach|position|pin|add|close|tie|thread|glue|add|put|press|count|check|try|leave|keep|tip)\b/i.test(
-    text,
-  );
+  return FOR_MAKER.test(text) || MADE_AND_PUT.test(text);
 }
+
+const FOR_MAKER =
+  /^(?:insert|stuff|sew|embroider|attach|position|pin|add|close|tie|thread|glue|put|press|count|check|try|leave|keep|tip|run the (?:tail|end|yarn)|gather|secure|trim|wrap)\b/i;
+
+/** `Make 12: put one at each of the 6 sc`, `Make 4 and sew one to each corner`: of something told above. */
+const MADE_AND_PUT =
+  /^make (?:\d+|two|three|four|five|six|eight|ten|twelve)(?: more)?\s*(?:[:;,–-]|,? and)\s*(?:put|sew|attach|fasten|tie|place|hang)\s+(?:one|two|them|each|it)\b/i;
 
 /** `Ch 22.`, `With MC, ch 22 (26), turn.`, `25 ch`, `Make a magic ring.`: nothing but what a first row stands on. */
 export function opensWork(text: string): boolean {

@@ -18,7 +18,7 @@ export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
       if (step.even === true) return `${again} for ${printAmountOfRows(step, until.n, voice)}`;
       return `${again} ${printTimes(until.n, until.more, voice)}`;
     case 'total':
-      return `${again} until ${printAmountOfRows(step, until.n, voice)} have been worked`;
+      return `${again} until ${printAmountOfRows(step, until.n, voice)} have been worked${endingWords(step, voice)}`;
     case 'height':
       return `${again} to height${endingWords(step, voice)}`;
   }
@@ -45,7 +45,7 @@ function againWords({ unit, rows, last, even, inStitch, more }: RepeatRowsStep, 
 }
 
 function endingWords({ until, unit }: RepeatRowsStep, voice: Voice): string {
-  if (until.kind !== 'height' || until.endingWith === null) return '';
+  if ((until.kind !== 'height' && until.kind !== 'total') || until.endingWith === null) return '';
   const noun = unit === 'row' ? voice.phrases.row.one : voice.phrases.round.one;
   return `, ending with a ${noun} ${until.endingWith}`;
 }

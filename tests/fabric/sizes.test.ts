@@ -85,6 +85,17 @@ describe('as many rows as the size has', () => {
       }),
     ).toEqual(['row/ending: size small has 6 rows and would end with a Row 2, not a Row 3']);
   });
+  test('so has the last of so many in all', () => {
+    const total = (row: number) =>
+      rows('').replace(
+        'Rows 4 on: Rep Rows 2 and 3 to height.',
+        `Repeat Rows 2 and 3 until you have 7 rows in total, ending after a Row ${row}.`,
+      );
+    expect(faultsOf({ work: total(3) })).toEqual([]);
+    expect(faultsOf({ work: total(2) })).toEqual([
+      'row/ending: the pattern has 7 rows and would end with a Row 3, not a Row 2',
+    ]);
+  });
   test('a size that gives neither rows nor a height cannot be worked', () => {
     expect(codesOf({ work: rows(''), sizes: ['name: small, rows: 6', 'name: large'] })).toEqual([
       'row/how-many',

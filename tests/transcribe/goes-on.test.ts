@@ -82,4 +82,74 @@ Fasten off.
   ])('%s, %s', (right, wrong, code) => {
     expect(workedText(THUMB.replace(right, wrong)).codes).toContain(code);
   });
+
+  const worked = (join: string, rnd: string) =>
+    workedText(`${MITT}\nTHUMB\n${join}\nRnd 1: Ch 1, ${rnd}, join. 4 sc.\nFasten off.\n`);
+
+  test.each([
+    [
+      'Join yarn with a sl st in the ch-2 at the thumb opening.',
+      '2 sc in the ch-2 space, sc in each of the 2 skipped sts',
+    ],
+    ['Join yarn with sl st in first ch of thumb opening.', '2 sc in ch-2 sp, sc in each of 2 skipped sc'],
+    [
+      'Rejoin yarn in first of the 2 skipped sts.',
+      'sc in each of 2 skipped sts, sc in each of 2 ch at inner edge',
+    ],
+    [
+      'Join yarn with sl st in first skipped sc at thumb opening.',
+      'sc in each of 2 skipped sc, sc in each of 2 ch',
+    ],
+  ])('%s %s', (join, rnd) => {
+    const { codes, rows } = worked(join, rnd);
+    expect(codes).toEqual([]);
+    expect(rows.map((size) => size.at(-1))).toEqual(['Rnd 1: 4', 'Rnd 1: 4', 'Rnd 1: 4']);
+  });
+
+  test.each([
+    [
+      'Join yarn in first of the 3 skipped sts.',
+      'sc in each of 2 skipped sts, sc in each of 2 ch',
+      'place/not-there',
+    ],
+    ['Join yarn in first of the 2 skipped sts.', 'sc in each of 3 skipped sts, sc in next ch', 'row/used-up'],
+    ['Join yarn in first of the 2 skipped sts.', 'sc in each of 2 skipped sts', 'row/unworked'],
+    [
+      'Join yarn with sl st in the ch-3 at the thumb opening.',
+      '2 sc in ch-2 sp, sc in each of 2 skipped sc',
+      'place/not-there',
+    ],
+    [
+      'Join yarn with sl st in the ch-2 at the thumb opening.',
+      '2 sc in ch-3 sp, sc in each of 2 skipped sc',
+      'place/not-there',
+    ],
+    [
+      'Join yarn with sl st in the ch-2 at the thumb opening.',
+      '3 sc in ch-2 sp, sc in each of 2 skipped sc',
+      'count/mismatch',
+    ],
+  ])('%s %s: %s', (join, rnd, code) => {
+    expect(worked(join, rnd).codes).toContain(code);
+  });
+});
+
+describe('a count that is missed', () => {
+  const rows = (last: string) => `Strip
+US terms
+
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across, turn. 10 sc.
+Row 2: Ch 1, 2 sc in first st, sc in each st across, turn. 12 sc.
+Row 3: Ch 1, sc in each st across, turn.
+Row 4: Ch 1, sc in first 6 sts, sc in last 6 sts, turn. ${last} sc.
+`;
+
+  test('is in doubt over the rows that work all there is, until another is stated', () => {
+    expect(workedText(rows('12')).codes).toEqual(['count/mismatch']);
+  });
+
+  test('does not hide one that fits neither', () => {
+    expect(workedText(rows('13')).codes).toEqual(['count/mismatch', 'row/too-few']);
+  });
 });
