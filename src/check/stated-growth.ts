@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Fabric } from '../fabric/fabric.ts';
+import { plainName } from '../fabric/special-name.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import type { NoteStep } from '../notation/tree.ts';
 import type { Publication } from './publication.ts';
@@ -16,7 +17,7 @@ export function statedGrowth({ pattern, sizes }: Publication): Diagnostic[] {
       if (note?.adds === undefined) return [];
       for (const { index: size, fabric } of sizes) {
         const said = numberForSize(note.adds, size);
-        const wrong = said === null ? null : otherGrowth(fabric, index, at, said, note.addsOf === 'block');
+        const wrong = said === null ? null : otherGrowth(fabric, index, at, said, note.addsOf ?? null);
         if (wrong !== null) {
           const where = {
             file: pattern.source.file,
@@ -37,25 +38,28 @@ function otherGrowth(
   part: number,
   line: number,
   said: number,
-  blocks: boolean,
+  special: string | null,
 ): {
   readonly row: string;
   readonly before: number;
   readonly made: number;
-  readonly of: 'block' | 'stitch';
+  /** The special stitch counted; null for all stitches. */
+  readonly of: string | null;
 } | null {
   for (const [i, row] of fabric.rows.entries()) {
     const before = fabric.rows[i - 1];
     if (row.part !== part || row.line !== line || before === undefined || before.part !== part) continue;
-    const [was, is] = blocks ? [blocksIn(before), blocksIn(row)] : [before.stitches, row.stitches];
+    const [was, is] =
+      special === null ? [before.stitches, row.stitches] : [countIn(before, special), countIn(row, special)];
     if (was !== null && is !== null && is - was !== said)
-      return { row: row.label, before: was, made: is, of: blocks ? 'block' : 'stitch' };
+      return { row: row.label, before: was, made: is, of: special };
   }
   return null;
 }
 
 /** Special stitches of that name, also those that begin a row; null in a row that has none. */
-function blocksIn({ groups }: Fabric['rows'][number]): number | null {
-  const names = Object.keys(groups).filter((name) => /\bblock$/i.test(name));
+function countIn({ groups }: Fabric['rows'][number], special: string): number | null {
+  const wanted = plainName(special).toLowerCase();
+  const names = Object.keys(groups).filter((name) => plainName(name).toLowerCase() === wanted);
   return names.length === 0 ? null : names.reduce((sum, name) => sum + (groups[name] ?? 0), 0);
 }

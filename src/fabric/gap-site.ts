@@ -2,8 +2,9 @@
 
 import { describeWhat } from '../notation/describe-what.ts';
 import type { Place, Stop } from '../notation/tree.ts';
+import { describeSite } from './describe-site.ts';
 import { INTO, NONE } from './fabric.ts';
-import { afterPlace, countOwed, findFirst, findNext, passPlace, reach, standAt } from './find-site.ts';
+import { afterPlace, countOwed, findFirst, findNext, isA, passPlace, reach, standAt } from './find-site.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite } from './site.ts';
 import { limitOf } from './stop-limit.ts';
@@ -15,6 +16,7 @@ import { stuck } from './worker.ts';
  * it to be passed or worked next.
  */
 export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
+  if (place.beforeChain === true) return gapBeforeChain(worker, place);
   const first = findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (first < 0 || sites === null) return null;
@@ -57,6 +59,36 @@ export function standInGap(worker: Worker, place: Extract<Place, { kind: 'gap' }
   if (own !== null) worker.sites?.splice(worker.next, 0, own);
   worker.last = worker.next;
   return site;
+}
+
+/** `between last V-st and tch`: every stitch before it but that last one is worked, and the turning chain comes next. */
+function gapBeforeChain(worker: Worker, { what, span }: Extract<Place, { kind: 'gap' }>): Site | null {
+  const sites = worker.sites ?? [];
+  const end = sites.findLastIndex(isOwed);
+  const before = sites.findLastIndex((site, i) => i < end && isOwed(site));
+  const [chain, last] = [sites[end], sites[before]];
+  if (chain?.isChain !== true || last === undefined || !isA(last, what)) {
+    const wanted = `${describeWhat(what, worker.terms)} before the turning ch`;
+    if (chain?.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
+    else if (chain === undefined || last === undefined) stuck(worker, { kind: 'used up', wanted, span });
+    else {
+      const wrong = chain.isChain ? last : chain;
+      const found = describeSite(wrong, worker.terms);
+      stuck(worker, { kind: 'not there', wanted, found, nth: (wrong === chain ? end : before) + 1, span });
+    }
+    return null;
+  }
+  const group = last.group;
+  const left = sites.findIndex((site, i) => i >= worker.next && i < end && isOwed(site));
+  if (left >= 0 && left !== before && (group === NONE || sites[left]?.group !== group)) {
+    const count = countOwed(sites, worker.next, end);
+    stuck(worker, { kind: 'passed over', count, wanted: `last ${describeWhat(what, worker.terms)}`, span });
+    return null;
+  }
+  worker.next = end;
+  worker.last = end;
+  worker.lastWasSpace = true;
+  return plainSite('gap', chain.node, chain.id);
 }
 
 /** `between first and 2nd sts`. */

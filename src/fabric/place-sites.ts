@@ -287,6 +287,8 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
   for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
     const site = sites[i];
     if (site === undefined) return false;
+    // Behind the last V-st "each V-st to the end" is done: whether the stitches there are worked, the row will tell.
+    if (what.kind === 'special' && !isA(site, what)) return sites.slice(i, end).some((one) => isA(one, what));
     // Spaces are passed over by "each st", stitches by "each ch-1 sp".
     if (isWanted(site, what)) return true;
   }

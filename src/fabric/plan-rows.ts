@@ -145,7 +145,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           lineIndex,
           steps,
           statedSide: null,
-          checksCount: isLast,
+          checksCount: isCounted(line, numbers, i),
           rows: numbers.length,
           meant: source.stated,
         });
@@ -183,7 +183,6 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
                   ? `Next ${label.word.toLowerCase()}`
                   : rowName(label.word, number)
                 : rowName(label.word, number);
-        const isLast = i === numbers.length - 1;
         const numbered = label !== null && label.kind !== 'named' ? number : null;
         plans.push({
           label: name,
@@ -193,7 +192,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           lineIndex,
           steps: line.steps,
           statedSide: i === 0 ? line.side : null,
-          checksCount: isLast,
+          checksCount: isCounted(line, numbers, i),
           rows: numbers.length,
         });
         if (numbered !== null) {
@@ -208,6 +207,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+/** Whether the count of a line is of the ith of its rows: the last, unless it names another of them. */
+function isCounted({ stated }: Line, numbers: readonly number[], i: number): boolean {
+  const at = stated?.ofRow === undefined ? -1 : numbers.indexOf(stated.ofRow);
+  return i === (at < 0 ? numbers.length - 1 : at);
 }
 
 const GROWS =

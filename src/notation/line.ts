@@ -64,6 +64,8 @@ export interface StatedCount {
   readonly entries: readonly StatedEntry[];
   /** As written, without its brackets. */
   readonly text: string;
+  /** `After Row 24 you have 94 sts`: the row it is the count of, where that is said. */
+  readonly ofRow?: number;
   /** `(78, 84, 90)`: one for each of the rows of the line, of which this is the last. */
   readonly each?: readonly StatedCount[];
   readonly span: Span;

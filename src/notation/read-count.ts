@@ -32,7 +32,9 @@ export function readStatedCount(
   if (opened && peek(cursor, 1).kind !== 'dash' && !isNumber(cursor, 1)) return null;
   if (kind === 'word' && !TELLERS.has(word) && !(worked && isNumber(cursor))) return null;
   const from = cursor.at;
+  const ofRow = opened ? null : takeAfterRow(cursor);
   const told = !opened && takeTold(cursor);
+  if (ofRow !== null && !told) return back(cursor, from);
   const colon = !told && worked && peek(cursor).kind === 'colon';
   const dashed = peek(cursor).kind === 'dash';
   const marked = opened || colon || dashed || peek(cursor).text === '=';
@@ -51,6 +53,7 @@ export function readStatedCount(
   // `Ch 21, (25, 29)`: several bare numbers are sizes gone astray, no count.
   if (entries.length > 1 && entries.every(({ what }) => what === null)) return back(cursor, from);
   const text = textSince(cursor, inner);
+  if (told && !takeHalved(cursor, entries)) return back(cursor, from);
   skipCounting(cursor, opened ? IN_BRACKETS : COUNTING_ENDS);
   if (opened) {
     if (peek(cursor).kind === 'stop') cursor.at += 1;
@@ -71,11 +74,11 @@ export function readStatedCount(
     if (!alone && (!led || !(worked && endsRow(cursor)))) return back(cursor, from);
     cursor.at = end;
   }
-  return { entries, text, span };
+  return ofRow === null ? { entries, text, span } : { entries, text, ofRow, span };
 }
 
 /** What a count in a sentence begins with: see `takeTold`. */
-const TELLERS = new Set(['total', 'totals', 'you', 'there', 'this', 'it']);
+const TELLERS = new Set(['total', 'totals', 'you', 'there', 'this', 'it', 'after', 'at', 'by']);
 
 const HAVING = new Set(['have', 'be', 'are', 'gives', 'makes', 'end', 'finish']);
 
@@ -162,8 +165,9 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (whole !== null) return [{ n, what, span: spanSince(cursor, from) }, whole];
     takeSaid(cursor);
     const side = readPerSide(cursor);
+    const ends = !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
-    entries.push(side ? { n, what, perSide: true, span } : { n, what, span });
+    entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
     const { kind, text } = peek(cursor);
     const joins = JOINING_SIGNS.has(text);
     if (joins) cursor.at += 1;
@@ -176,7 +180,8 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
       takeAny(cursor, 'and', 'plus') !== null;
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
-    if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, wordAt(cursor, 1) === 'and' ? 2 : 1))
+    const next = wordAt(cursor, 1) === 'and' ? 2 : 1;
+    if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, next) && !ONE.has(wordAt(cursor, next)))
       return entries;
     if (!joins && kind !== 'word') cursor.at += 1;
     takeAny(cursor, 'and');
@@ -203,6 +208,12 @@ function readOfSize(cursor: Cursor, n: Num): StatedEntry | null {
 function readCounted(cursor: Cursor, opened: boolean): Num | null {
   const list = opened || peek(cursor, 1).text === '/' ? readSizeList(cursor) : null;
   if (list !== null) return list;
+  if (ONE.has(wordAt(cursor))) {
+    // `and the ch-2 sp at center`, `a half shell at each end`.
+    const at = cursor.at;
+    cursor.at += 1;
+    return isNumber(cursor) ? readNumber(cursor) : { values: [1], span: spanSince(cursor, at) };
+  }
   return isNumberOrSkip(cursor) ? readNumber(cursor) : null;
 }
 
@@ -252,6 +263,61 @@ function readPerSide(cursor: Cursor): boolean {
   }
   cursor.at = from;
   return false;
+}
+
+/** `each end`, `at each end`: so many at one end and as many at the other. Where on the row it is, is passed: `at the point`. */
+function readAtEnds(cursor: Cursor): boolean {
+  const from = cursor.at;
+  const at = takeAny(cursor, 'at', 'on', 'in') !== null;
+  if (takeAny(cursor, 'each', 'either') !== null && takeAny(cursor, 'end', 'ends') !== null) return true;
+  if (at) takeAny(cursor, 'the');
+  if (at && takeOneOf(cursor, MIDDLES) !== null) return false;
+  cursor.at = from;
+  return false;
+}
+
+const MIDDLES = new Set(['center', 'centre', 'middle', 'point', 'tip', 'spine']);
+/** Words that stand for one. */
+const ONE = new Set(['the', 'a', 'an']);
+
+function twice(n: Num): Num {
+  return { ...n, values: n.values.map((value) => (value === null ? null : 2 * value)) };
+}
+
+/** `(47 on each side)` behind the only thing counted: its half, said once more. False where it is another number. */
+function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
+  const [only, more] = entries;
+  if (peek(cursor).kind !== 'open' || only === undefined || more !== undefined) return true;
+  const start = cursor.at;
+  cursor.at += 1;
+  const half = isNumber(cursor) ? readNumber(cursor) : null;
+  readWhat(cursor);
+  takeAny(cursor, 'on', 'at');
+  const each = takeAny(cursor, 'each', 'either', 'per') !== null && takeAny(cursor, 'side', 'half') !== null;
+  if (half === null || !each || peek(cursor).kind !== 'close') {
+    cursor.at = start;
+    return true;
+  }
+  cursor.at += 1;
+  return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
+}
+
+/** `After Row 24`, `At the end of Row 24` before "you have": which row; null with the cursor where it was. */
+function takeAfterRow(cursor: Cursor): number | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'after', 'at', 'by') === null) return null;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'end') !== null) takeAny(cursor, 'of');
+  takeAny(cursor, 'working', 'completing');
+  const row =
+    takeOneOf(cursor, ROW_WORDS) !== null && peek(cursor).kind === 'number' ? peek(cursor).value : 0;
+  if (row === 0) {
+    cursor.at = from;
+    return null;
+  }
+  cursor.at += 1;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  return row;
 }
 
 /** `between the corner sps`, `between corners`: what a side is, said once more. */

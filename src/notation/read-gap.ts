@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { readChainName } from './read-chain-name.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
@@ -27,6 +28,8 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
       const what = readWhat(cursor) ?? ANY_STITCH;
       return { kind: 'gap', what, apart: two, first: true, span: spanSince(cursor, from) };
     }
+    const edge = readAtEdge(cursor, from);
+    if (edge !== null) return edge;
     const each = takeAny(cursor, 'each') !== null || all;
     takeAny(cursor, 'next', 'any');
     const at = cursor.at;
@@ -41,6 +44,28 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
   }
   cursor.at = start;
   return null;
+}
+
+/** `last V-st and tch`, `tch and first V-st` behind "between": the gap at an edge. */
+function readAtEdge(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'last') !== null) {
+    const what = readWhat(cursor);
+    if (what !== null && takeAny(cursor, 'and') !== null && takeTurningChain(cursor))
+      return { kind: 'gap', what, apart: null, beforeChain: true, span: spanSince(cursor, from) };
+  } else if (takeTurningChain(cursor) && takeAny(cursor, 'and') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'first', 'next');
+    const what = readWhat(cursor);
+    if (what !== null) return { kind: 'gap', what, apart: null, span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+function takeTurningChain(cursor: Cursor): boolean {
+  takeAny(cursor, 'the');
+  return readChainName(cursor) !== null;
 }
 
 const LEADS_TO_GAP = new Set(['next', 'each', 'any']);

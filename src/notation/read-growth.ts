@@ -1,7 +1,7 @@
 /** What is said of how rows grow: `each rnd adds 8 sts`, `you'll have one more block every row`, `1 st less each row`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
+import { nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { NoteStep } from './tree.ts';
@@ -16,12 +16,13 @@ export function readGrowth(cursor: Cursor): NoteStep | null {
   }
   const note = { kind: 'note', text: textSince(cursor, from), adds: read.adds } as const;
   const span = spanSince(cursor, from);
-  return read.of === 'block' ? { ...note, addsOf: 'block', span } : { ...note, span };
+  return read.of === null ? { ...note, span } : { ...note, addsOf: read.of, span };
 }
 
 interface Growth {
   readonly adds: Num;
-  readonly of: 'st' | 'block';
+  /** The special stitch that is counted; null for any stitches. */
+  readonly of: string | null;
 }
 
 /** `each rnd adds 8 sts`, `each round increases by 8 sts`, `every rnd has 8 more sts`. */
@@ -29,28 +30,55 @@ function readOfEach(cursor: Cursor): Growth | null {
   const each = takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null;
   const verb = each ? takeOneOf(cursor, GROWS) : null;
   if (verb === null) return null;
-  if (verb === 'increases') takeAny(cursor, 'by');
+  if (verb === 'increases' || verb === 'decreases') takeAny(cursor, 'by');
   const adds = readNumber(cursor);
   const more = takeAny(cursor, 'more') !== null;
   const of = takeGrown(cursor);
-  return adds === null || of === null || (verb === 'has' && !more) ? null : { adds, of };
+  if (adds === null || of === undefined || (verb === 'has' && !more)) return null;
+  return takeBothSides(cursor, adds) ? { adds: LOSES.has(verb) ? negated(adds) : adds, of } : null;
 }
+
+/** `, 2 on each side of the center`: the half of it, said once more. False where it is another number. */
+function takeBothSides(cursor: Cursor, adds: Num): boolean {
+  const start = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  const half = isNumber(cursor) ? readNumber(cursor) : null;
+  takeAny(cursor, 'more');
+  takeAny(cursor, 'on', 'at', 'to');
+  const each = half !== null && takeAny(cursor, 'each', 'either', 'per') !== null;
+  if (!each || takeAny(cursor, 'side', 'end', 'edge', 'half') === null) {
+    cursor.at = start;
+    return true;
+  }
+  if (takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    takeOneOf(cursor, MIDDLES);
+  }
+  return half.values.every((value, i) => value === null || 2 * value === adds.values[i]);
+}
+
+const MIDDLES = new Set(['center', 'centre', 'middle', 'spine', 'marker', 'row', 'shawl']);
+const LOSES = new Set(['loses', 'decreases']);
 
 /** `you'll have one more block every row`, `one block less every row`. */
 function readMoreEach(cursor: Cursor, from: number): Growth | null {
   cursor.at = from;
   const told = takeYouHave(cursor);
+  const verb = told ? wordAt(cursor, -1) : '';
   const n = isNumber(cursor) ? readNumber(cursor) : null;
   if (n === null) return null;
   const before = takeOneOf(cursor, COMPARING);
   const of = takeGrown(cursor);
-  const compared = before ?? takeOneOf(cursor, COMPARING);
+  const compared = before ?? takeOneOf(cursor, COMPARING) ?? VERBS.get(verb) ?? null;
   takeAny(cursor, 'in', 'on', 'after');
   const each = takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null;
   const ends = peek(cursor).kind === 'stop' || peek(cursor).kind === 'end';
-  if (of === null || compared === null || !each || !(ends || told)) return null;
-  const adds = compared === 'more' ? n : { ...n, values: n.values.map(negative) };
-  return { adds, of };
+  if (of === undefined || compared === null || !each || !(ends || told)) return null;
+  return { adds: compared === 'more' ? n : negated(n), of };
+}
+
+function negated(n: Num): Num {
+  return { ...n, values: n.values.map(negative) };
 }
 
 function negative(value: number | null): number | null {
@@ -65,16 +93,30 @@ function takeYouHave(cursor: Cursor): boolean {
     takeAny(cursor, 'will', 'should');
     takeAny(cursor, 'now', 'then');
     if (takeAny(cursor, 'have', 'be', 'is', 'are') !== null) return true;
+    if (takeAny(cursor, 'get', 'gain', 'add', 'lose') !== null) return true;
   }
   cursor.at = from;
   return false;
 }
 
-function takeGrown(cursor: Cursor): Growth['of'] | null {
-  if (takeAny(cursor, 'sts', 'st', 'stitches', 'stitch') !== null) return 'st';
-  return takeAny(cursor, 'block', 'blocks') === null ? null : 'block';
+/** What verbs compare by themselves: `you lose one tile each row`. */
+const VERBS: ReadonlyMap<string, string> = new Map([
+  ['gain', 'more'],
+  ['add', 'more'],
+  ['lose', 'less'],
+]);
+
+/** Undefined where nothing stands that rows are counted in. */
+function takeGrown(cursor: Cursor): Growth['of'] | undefined {
+  if (takeAny(cursor, 'sts', 'st', 'stitches', 'stitch') !== null) return null;
+  const found = cursor.lexicon.specials === null ? null : nameHere(cursor);
+  if (found?.named.kind === 'special') {
+    cursor.at += found.length;
+    return found.named.name;
+  }
+  return takeAny(cursor, 'block', 'blocks', 'tile', 'tiles') === null ? undefined : 'block';
 }
 
 const ROWS = new Set(['rnd', 'round', 'row']);
-const GROWS = new Set(['adds', 'increases', 'gains', 'has']);
+const GROWS = new Set(['adds', 'increases', 'gains', 'has', 'loses', 'decreases']);
 const COMPARING = new Set(['more', 'less', 'fewer']);

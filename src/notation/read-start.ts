@@ -77,7 +77,8 @@ export function readStart(cursor: Cursor): readonly Step[] | null {
   const place = readPlace(cursor)?.place ?? null;
   if (place !== null)
     return place.kind === 'from-hook' ? readFromHook(cursor, from, place) : back(cursor, from);
-  takeAny(cursor, 'with');
+  const ring = takeAny(cursor, 'with') === null ? null : readRing(cursor, from);
+  if (ring !== null) return [ring];
   const worked = readWorkStep(cursor);
   if (worked === null) cursor.at = from;
   return worked;

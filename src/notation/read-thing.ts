@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { Thing } from './line.ts';
-import { isNumber } from './read-number.ts';
+import { isNumber, readNumber } from './read-number.ts';
 import { isNearKnown } from './report-unread.ts';
 
 const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
@@ -36,6 +36,9 @@ const SHAPES: ReadonlySet<string> = new Set(
     .flatMap((word) => [word, `${word}s`])
     .concat('leaves'),
 );
+
+/** What several stitches into one place look like. */
+const SPREADS = new Set(['shell', 'shells', 'fan', 'fans', 'scallop', 'scallops', 'petal', 'petals']);
 
 const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
@@ -81,7 +84,22 @@ function readHalf(cursor: Cursor): Thing | null {
       return { kind: 'half', special: found.named.name };
     }
     const shape = takeOneOf(cursor, SHAPES);
+    const stitches = shape === null ? null : readOfStitches(cursor);
+    if (stitches !== null) return { kind: 'together', word: 'group', ...stitches };
     if (shape !== null) return { kind: 'half', special: shape.replace(/s$/, '') };
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `of 3 dc` behind a half shell; the cursor stays where none stands. */
+function readOfStitches(cursor: Cursor): { readonly size: number; readonly id: string | null } | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'of') !== null && peek(cursor).kind === 'number') {
+    const size = peek(cursor).value;
+    cursor.at += 1;
+    const id = takeStitch(cursor);
+    if (id !== null) return { size, id };
   }
   cursor.at = from;
   return null;
@@ -91,13 +109,13 @@ function readHalf(cursor: Cursor): Thing | null {
 function readTogether(cursor: Cursor): Thing | null {
   const from = cursor.at;
   if (nameHere(cursor)?.named.kind === 'special') return null;
-  const sized = peek(cursor).kind === 'number' && peek(cursor, 1).kind === 'dash';
-  if (sized) {
-    const size = peek(cursor).value;
-    cursor.at += 2;
+  const size = peek(cursor, 1).kind === 'dash' && isNumber(cursor) ? (numberHere(cursor) ?? 0) : 0;
+  if (size > 0) {
+    cursor.at += 1;
     const id = takeStitch(cursor);
     if (peek(cursor).kind === 'dash') cursor.at += 1;
-    if (takeOneOf(cursor, GROUPS) !== null) return { kind: 'together', word: 'group', size, id };
+    if (takeOneOf(cursor, GROUPS) !== null || (id !== null && takeOneOf(cursor, SPREADS) !== null))
+      return { kind: 'together', word: 'group', size, id };
     cursor.at = from;
     return null;
   }
@@ -111,6 +129,14 @@ function readTogether(cursor: Cursor): Thing | null {
   }
   cursor.at = from + 1;
   return group ? { kind: 'together', word, size: null, id: null } : null;
+}
+
+/** `5` or `five`, the cursor then behind it. */
+function numberHere(cursor: Cursor): number | null {
+  const { kind, value } = peek(cursor);
+  if (kind !== 'number') return readNumber(cursor)?.values[0] ?? null;
+  cursor.at += 1;
+  return value;
 }
 
 /** A stitch of the table; null, and past a word for any, where none is named. */

@@ -130,6 +130,8 @@ export type Place =
       readonly first?: true;
       /** `between each 2 sts to end`. */
       readonly each?: Stop;
+      /** `between last V-st and tch`. */
+      readonly beforeChain?: true;
       readonly span: Span;
     }
   /** `in next st 2 rows below`, `in next 2 skipped sts 2 rows below`. */
@@ -383,9 +385,9 @@ export interface LeaveStep {
 export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
-  /** `each rnd adds 8 sts`: how many more than the round before it is said to have; `addsOf` where they are no stitches. */
+  /** `each rnd adds 8 sts`: how many more than the round before it is said to have; `addsOf` the special stitch counted. */
   readonly adds?: Num;
-  readonly addsOf?: 'block';
+  readonly addsOf?: string;
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };
   /** Two edges are closed by it: the chain before it only lifts the hook to them. */

@@ -7,6 +7,7 @@ import { abbreviationTerms, findAbbreviation } from '../stitches/abbreviations.t
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch } from '../stitches/table.ts';
 import { stitchNamed } from './derive-work.ts';
+import { listedTogether } from './listed-together.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import type { Item } from './sorted-lines.ts';
 
@@ -33,6 +34,11 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
   const rest: Item[] = [];
   let named: { name: MappedText; item: Item } | null = null;
   for (const item of items) {
+    const together = several && item.cells.length < 2 ? listedTogether(item.text, terms) : null;
+    if (together !== null) {
+      for (const { name, words } of together) entries.push(entryOf(name, words, item, name.text));
+      continue;
+    }
     const pieces = several ? splitList(item.text) : [item.text];
     const found =
       item.cells.length > 1

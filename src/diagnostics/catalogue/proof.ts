@@ -51,7 +51,8 @@ interface Growth {
   readonly before: number;
   readonly made: number;
   readonly said: number;
-  readonly of: 'stitch' | 'block';
+  /** The special stitch counted; null for all stitches. */
+  readonly of: string | null;
 }
 
 interface NoteClaim {
@@ -60,7 +61,8 @@ interface NoteClaim {
 }
 
 function counted(n: number, of: Growth['of']): string {
-  return `${n} ${n === 1 ? of : of === 'stitch' ? 'stitches' : 'blocks'}`;
+  if (of === null) return `${n} ${n === 1 ? 'stitch' : 'stitches'}`;
+  return `${n} ${of}${n === 1 ? '' : 's'}`;
 }
 
 /** `6 plus 2`. */
