@@ -40,6 +40,7 @@ function lacksJoin(
   after: FabricRow | undefined,
 ): boolean {
   if (row.closing !== 'spiral' || row.side === null || endsFastened(fabric, row)) return false;
+  if (hangsBehind(fabric, row, before) || onlySlips(fabric, row)) return false;
   const isJoined = (other: FabricRow | undefined): other is FabricRow =>
     other?.closing === 'joined' && other.part === row.part && other.side !== null && other.unit === 'round';
   // A spiral too may end with a join, but none of its rounds begins with a chain.
@@ -51,6 +52,25 @@ function endsFastened(fabric: Fabric, { first, end }: FabricRow): boolean {
   if (end <= first || stitchId(fabric, end - 1) !== 'sl-st') return false;
   // A picot's goes into the round itself.
   return [...targets(fabric, end - 1)].some((node) => node < first);
+}
+
+/** Loops that hang on an earlier round, behind the one before: the first chain went out from its join, and a stitch closes the last. */
+function hangsBehind(fabric: Fabric, { first, end }: FabricRow, before: FabricRow | undefined): boolean {
+  if (before === undefined || stitchId(fabric, first) !== 'ch' || stitchId(fabric, end - 1) === 'ch')
+    return false;
+  for (let i = first; i < end; i += 1)
+    if (stitchId(fabric, i) !== 'ch' && [...targets(fabric, i)].some((node) => node >= before.first))
+      return false;
+  return true;
+}
+
+/** Slip stitches and their picots have no height that a join would have to level. */
+function onlySlips(fabric: Fabric, { first, end }: FabricRow): boolean {
+  for (let i = first; i < end; i += 1) {
+    const id = stitchId(fabric, i);
+    if (id !== 'sl-st' && id !== 'ch') return false;
+  }
+  return end > first;
 }
 
 /** Among the first few stitches, behind slip stitches to where it starts, is a turning chain. */

@@ -98,11 +98,21 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
         .map(({ abbr }) => abbr)
     : [];
   // The "st" of a slip stitch is no word of its own, nor is the "tog" of a decrease.
-  const others = rows.replace(/\bsl[ -]sts?\b|\dtog\b/gi, ' ');
+  const others = withoutLongNames(rows.replace(/\bsl[ -]sts?\b|\dtog\b/gi, ' '), [...names, ...specials]);
   return [
     ...stitches.filter((abbr) => occurs(abbr, rows)),
     ...general.filter((abbr) => occurs(abbr, others)),
   ].filter((abbr) => !specials.includes(abbr));
+}
+
+/** The "beg" of a listed `beg cl` is told with it. */
+function withoutLongNames(rows: string, names: readonly string[]): string {
+  let left = rows;
+  for (const name of names) {
+    const use = / /.test(name.trim()) ? useOf(name) : null;
+    if (use !== null) left = left.replace(new RegExp(use.source, 'gi'), ' ');
+  }
+  return left;
 }
 
 /** Where the first of the words stands in the rows. */

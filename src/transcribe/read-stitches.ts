@@ -86,9 +86,10 @@ function listUnderTerms(item: Item): Item | null {
 
 /** Of a stitch's names the one that the rows use. */
 function withAlias(entry: StitchEntry, alias: StitchEntry | null, rows: string): StitchEntry {
+  // The abbreviation first: a count may tell of `12 clusters` where the row itself works `cl`.
   const names = [
-    entry.name,
     ...(alias === null ? [] : [alias.name]),
+    entry.name,
     ...(entry.fullName === null ? [] : [entry.fullName]),
   ];
   const lastWord = /^\d+-[a-z]+\s+(\S+)$/i.exec(entry.name)?.[1];

@@ -411,3 +411,12 @@ test('a round that ends in a slip stitch into the round below needs no join', ()
   expect(rounds('sc in next st')).toEqual(['row/no-join']);
   expect(rounds('sc in next st, ch 3, sl st in 3rd ch from hook')).toEqual(['row/no-join']);
 });
+
+test('a last round of slip stitches and picots needs no join, one that rises does', () => {
+  const last = (stitch: string) =>
+    codes({
+      work: `Rnd 1: Ch 1, 10 sc in magic ring, join with sl st in first sc. (10 sc)\nRnd 2: [${stitch} in next 2 sts, ch 3, sl st in 3rd ch from hook] 5 times. Fasten off.`,
+    }).filter((code) => code === 'row/no-join');
+  expect(last('Sl st')).toEqual([]);
+  expect(last('Sc')).toEqual(['row/no-join']);
+});

@@ -44,3 +44,30 @@ test('"miss" is no short form that a list would have to explain', () => {
     'text/abbreviation-unlisted',
   );
 });
+
+test('a cluster told in full under the stitches is known by its short name, and "beg" by what begins with it', () => {
+  const flower = (cluster: string) =>
+    workedText(
+      [
+        'Flower',
+        'US terms',
+        'Abbreviations',
+        'beg cl - beginning cluster',
+        'ch - chain',
+        'cl - cluster',
+        'dc - double crochet',
+        'sl st - slip stitch',
+        'sp - space',
+        'Special Stitches',
+        'Beginning cluster: Ch 2, [yarn over, insert hook, pull up a loop, yarn over, pull through 2 loops] twice in same sp, yarn over and pull through all 3 loops.',
+        `Cluster: ${cluster}`,
+        '',
+        'Round 1: Make a magic ring, ch 3 (counts as dc), 11 dc in ring, join with sl st in top of ch-3. (12 dc)',
+        'Round 2: Beg cl in same dc, ch 2, [cl in next dc, ch 2] 11 times, join with sl st in top of beg cl. (12 clusters, 12 ch-2 sps)',
+      ].join('\n'),
+    );
+  const told =
+    '[Yarn over, insert hook, pull up a loop, yarn over, pull through 2 loops] 3 times in same sp, yarn over and pull through all 4 loops.';
+  expect(flower(told).codes).toEqual([]);
+  expect(flower('Many loops.').codes).toContain('text/special-unread');
+});
