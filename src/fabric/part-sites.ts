@@ -41,7 +41,8 @@ function anyGroup(worker: Worker, { n, what, span }: Extract<Place, { kind: 'of-
     if (end - i === n) return i;
     i = end - 1;
   }
-  stuck(worker, { kind: 'used up', wanted: `${n}-${describeWhat(what, worker.terms)} group`, span });
+  if (sites.some(({ kind }) => kind === 'unknown')) stuck(worker, { kind: 'unknown', span });
+  else stuck(worker, { kind: 'used up', wanted: `${n}-${describeWhat(what, worker.terms)} group`, span });
   return -1;
 }
 

@@ -3,6 +3,8 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
+import { readNumber } from './read-number.ts';
+import { isAmount, readWhat } from './read-what.ts';
 import { tellsChoice } from './told-choice.ts';
 import type { Step } from './tree.ts';
 
@@ -198,9 +200,17 @@ export function readTail(cursor: Cursor): Step | null {
   return null;
 }
 
-/** `leaving rem sts unworked`, `leave last 3 sts unworked`, `leaving the rest`; a tail left for sewing is a note. */
+/** `leaving rem sts unworked`, `leaving last 2 ch`, `leaving the rest`; a tail left for sewing is a note. */
 export function readLeave(cursor: Cursor): Step {
   const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'last', 'remaining', 'rem', 'other') !== null) {
+    if (isAmount(cursor)) readNumber(cursor);
+    if (readWhat(cursor) !== null && atBoundary(cursor))
+      return { kind: 'leave', span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
   skipStep(cursor);
   const rest = wordAt(cursor, -1) === 'rest' && cursor.at - from <= 3;
   if (rest || wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };

@@ -8,6 +8,7 @@ import {
   skipToBoundary,
   spanSince,
   takeAny,
+  takeOneOf,
   takeWords,
   textSince,
   wordAt,
@@ -29,6 +30,7 @@ export function readWithYarn(cursor: Cursor): Step | null {
   if (facing !== null)
     return { kind: 'note', text: `with ${facing} facing`, facing, span: spanSince(cursor, from) };
   const yarn = readYarnLetter(cursor);
+  if (yarn === null && takeNewYarn(cursor)) return yarnStep('change', null, null, null, cursor, from);
   if (yarn === null) {
     cursor.at = from;
     return null;
@@ -255,15 +257,17 @@ export function readColourOrder(cursor: Cursor): Step | null {
   return null;
 }
 
-/** `new color`, `next yarn`, `a different color`: another, whichever it is. */
+/** `new color`, `next yarn`, `a different color`, `any colour`: another, whichever it is. */
 function takeNewYarn(cursor: Cursor): boolean {
   const from = cursor.at;
   takeAny(cursor, 'a', 'the');
-  const other = takeAny(cursor, 'new', 'next', 'different', 'another') !== null;
+  const other = takeOneOf(cursor, NEW_WORDS) !== null;
   if (other && takeAny(cursor, 'color', 'colour', 'yarn', 'shade') !== null) return true;
   cursor.at = from;
   return false;
 }
+
+const NEW_WORDS = new Set(['new', 'next', 'different', 'another', 'any', 'chosen']);
 
 /** `join yarn`: the one there is. With several it has to be said which. */
 function onlyYarn(cursor: Cursor): string | null {

@@ -159,8 +159,26 @@ function coloursIn(text: string): { colour: string; balls: readonly number[] | n
       return names.map((colour) => ({ colour, balls: balls === undefined ? null : readBalls(balls) }));
   }
   const counted = [...text.matchAll(COLOUR_OF_BALLS)];
-  return counted.map((found) => ({ colour: (found[2] ?? '').trim(), balls: readBalls(found[1] ?? '') }));
+  if (counted.length > 0)
+    return counted.map((found) => ({ colour: (found[2] ?? '').trim(), balls: readBalls(found[1] ?? '') }));
+  return coloursByMass(text).map((colour) => ({ colour, balls: null }));
 }
+
+/** `18 g Raspberry / 12 g Blush / 50 g Linen for all`, `in rose, oddments of green`: each weighed, or the rest of a ball. */
+function coloursByMass(text: string): string[] {
+  const led = /\bin\s+(\p{L}[\p{L}’'-]*(?: \p{L}[\p{L}’'-]*)?)(?=,)/iu.exec(text)?.[1];
+  const rests = [...text.matchAll(REST_OF_COLOUR)].map((found) => found[1] ?? '');
+  const names =
+    led !== undefined && rests.length > 0
+      ? [led, ...rests]
+      : [...text.matchAll(COLOUR_OF_MASS)].map((found) => found[1] ?? '');
+  return names.length > 1 && names.every(isColour) ? names : [];
+}
+
+const COLOUR_OF_MASS =
+  /\b\d+\s*(?:g|grams?|oz)\s+(?:(?:of|in)\s+)?(\p{L}[\p{L}’'-]*(?: \p{L}[\p{L}’'-]*)?)(?=\s*(?:[,;./)]|$|\band\s+\d|\bfor\b))/giu;
+const REST_OF_COLOUR =
+  /\b(?:oddments?|scraps?|small amounts?|bits|a little|some)\s+(?:of\s+)?(\p{L}[\p{L}’'-]*)(?=\s*(?:[,;.)]|$|\band\b))/giu;
 
 const ONE_COLOUR = String.raw`(?:(?:a\s+)?(?:small amounts?|scraps?|bits?)\s+of\s+)?\p{L}[\p{L}’'-]*(?:\s\p{L}[\p{L}’'-]*)?(?:\s*\([^()]*\))?`;
 /** `each of aqua, coral and straw`, `in grey (60 g), pink (small amount)`, at the end of what is said. */
@@ -225,12 +243,18 @@ function colourAlone(text: string): string | null {
     )
     .replace(/[–—:;,./\s-]+/g, ' ')
     .trim();
+  const plain = PLAIN_COLOUR.exec(left)?.[1];
+  if (plain !== undefined) return plain;
   const words = left.split(' ');
   if (left === '' || words.length > 3 || !/^[\p{L}’' ]+$/u.test(left)) return null;
   return WEIGHTS.some(([weight]) => weight.test(left)) || /\b(?:yarn|weight|of|or|used)\b/i.test(left)
     ? null
     : left;
 }
+
+/** `DK white for the edging`: a colour that everyone knows, behind the weight of the yarn. */
+const PLAIN_COLOUR =
+  /^(?:(?:d\.?k\.?|aran|worsted|chunky|bulky|sport|fingering|\d ply)\s+)((?:(?:light|dark|pale|deep|bright|off)\s+)?(?:white|cream|ecru|black|gr[ae]y|red|pink|orange|yellow|gold|green|teal|blue|navy|purple|brown|beige))(?:\s+for\b.*)?$/i;
 
 function filled(own: Details, from: Details | null): Details {
   if (from === null) return own;

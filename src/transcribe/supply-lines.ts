@@ -6,7 +6,7 @@ import { letteredYarn } from './yarn-letters.ts';
 const HOOK =
   /\b\d{1,2}(?:[.,]\d{1,3})?\s*-?\s*mm\b.*\bhooks?\b|\bhooks?\b.*\b\d{1,2}(?:[.,]\d{1,3})?\s*-?\s*mm\b/i;
 const AMOUNT =
-  /\b\d[\d.,]*\s*(?:g|gr|grams?|oz|m|metres?|meters?|yds?|yards?|balls?|skeins?|hanks?|cakes?)\b|^(?:\d|two|three|four|five|six|seven|eight|nine)\s+(?:\w+\s+)?colou?rs\b/i;
+  /\b\d[\d.,]*\s*(?:g|gr|grams?|oz|m|metres?|meters?|yds?|yards?|balls?|skeins?|hanks?|cakes?)\b|\b(?:one|two|three|four)\s+(?:balls?|skeins?|hanks?)\s+of\b|^(?:\d|two|three|four|five|six|seven|eight|nine)\s+(?:\w+\s+)?colou?rs\b/i;
 const ROLE =
   /^(?:(?:yarn|colou?r|col\.?|shade)\s+[A-Z]|MC|CC\d?|C\d|main colou?r|contrast(?:ing)? colou?r)\b/i;
 

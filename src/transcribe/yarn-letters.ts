@@ -6,7 +6,7 @@ import type { TranscribedYarn } from './transcript.ts';
 const LETTERED =
   /^(?:(?:(?:[Mm]ain|[Bb]order|[Ee]dging|[Cc]ontrast(?:ing)?|[Ss]econd|[Tt]hird)\s+)?(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
 const LETTER_IN =
-  /(?:^|[:;,(]\s*|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+  /(?:^|[:;,(]\s*|\s[–—-]\s+|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 /** `cream (MC)`, `four contrasts (A, B, C and D)`. */
 const BRACKETED = /\(((?:MC|CC\d?|[A-Z])(?:(?:,? and |, )(?:MC|CC\d?|[A-Z]))*)\)/g;
 const BETWEEN = /,? and |, /;
@@ -48,7 +48,9 @@ export function lettersIn(text: string): (Lettered & { readonly start: number })
   const brackets = [...text.matchAll(BRACKETED)];
   const bracketed = brackets.flatMap((match, i) => {
     const behind = text.slice(match.index + match[0].length, brackets[i + 1]?.index);
-    const words = /^[^.,;]*/.exec(behind)?.[0].trim() ?? '';
+    const last = brackets[i - 1];
+    const ahead = text.slice(last === undefined ? 0 : last.index + last[0].length, match.index);
+    const words = colourAhead(ahead) ?? /^[^.,;]*/.exec(behind)?.[0].trim() ?? '';
     return (match[1] ?? '').split(BETWEEN).map((letter) => ({ letter, start: match.index, words }));
   });
   if (bracketed.length > 1) return bracketed;
@@ -61,6 +63,17 @@ export function lettersIn(text: string): (Lettered & { readonly start: number })
     words:
       `${ballsBefore(text, match)} ${ownWords(text.slice(match.index + match[0].length, found[i + 1]?.index ?? text.length - lengthBehind))}`.trim(),
   }));
+}
+
+/** `brown (A), slate grey (B)`: the name right before the letter; null for "main colour" and the like. */
+function colourAhead(text: string): string | null {
+  const found =
+    /(?:^|[,;:.]|\band\b|\b(?:in|of)\b|\bg\b)\s*(?!(?:and|in|of)\b)(\p{L}[\p{L}’'-]*(?: \p{L}[\p{L}’'-]*)?)\s*$/iu.exec(
+      text,
+    )?.[1];
+  const role =
+    /\b(?:main|contrasts?|contrasting|colou?rs?|shades?|yarns?|wool|cotton|balls?|skeins?|each|and)\b/i;
+  return found === undefined || role.test(found) ? null : found;
 }
 
 /** `3 balls of` before the letter. */
