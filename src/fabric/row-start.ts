@@ -137,7 +137,7 @@ function intoSpace({ place }: WorkStep): boolean {
 function isIdleStart(step: Step | undefined): boolean {
   return (
     step !== undefined &&
-    (step.kind === 'yarn' || step.kind === 'note') &&
+    (step.kind === 'yarn' || step.kind === 'note' || step.kind === 'turn') &&
     !('place' in step && step.place !== null)
   );
 }

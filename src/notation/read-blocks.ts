@@ -18,6 +18,13 @@ export interface BlockShape {
 export function foldBlock(steps: Step[], shape: BlockShape): void {
   const [first, second, third] = steps.slice(-3);
   if (first === undefined || second === undefined || third === undefined) return;
+  const before = steps.at(-4);
+  // `Ch 6, turn, dc in 4th ch from hook`: turned with the chain made, which changes nothing of the block.
+  if (first.kind === 'turn' && first.what === 'turn' && before?.kind === 'chain') {
+    const turned = beginningBlock(before, second, third, shape);
+    if (turned !== null) steps.splice(-4, 4, first, turned);
+    return;
+  }
   const block = beginningBlock(first, second, third, shape) ?? nextBlock(first, second, third, shape);
   if (block !== null) steps.splice(-3, 3, block);
 }

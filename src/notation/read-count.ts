@@ -239,6 +239,8 @@ function isKnown({ what }: StatedEntry): boolean {
 function takeSaid(cursor: Cursor): void {
   const from = cursor.at;
   takeOneOf(cursor, SAID_OF_A_COUNT);
+  // `(8 tiles each)` behind several rows.
+  if (wordAt(cursor) === 'each' && peek(cursor, 1).kind === 'close') cursor.at += 1;
   if (takeAny(cursor, 'in', 'on', 'at', 'around') === null && takeAny(cursor, 'after') === null) return;
   if (takeAny(cursor, 'total', 'all') !== null) return;
   takeAny(cursor, 'the');

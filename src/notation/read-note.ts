@@ -188,6 +188,36 @@ export function readFacing(cursor: Cursor): Step | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `make a tile there`, `work another one here` behind "do not": what is told not to be made. Null for anything else. */
+export function readNotMade(cursor: Cursor, from: number): Step | null {
+  const makes = takeAny(cursor, 'make', 'work', 'add') !== null;
+  takeAny(cursor, 'a', 'an', 'another', 'any');
+  const found = makes ? nameHere(cursor) : null;
+  if (found !== null) cursor.at += found.length;
+  const named = found !== null || (makes && takeAny(cursor, 'one', 'anything') !== null);
+  if (named && takeAny(cursor, 'there', 'here') !== null && atBoundary(cursor))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+/** `up the brim about 2"`, `the cuff back` behind "turn": what is made is folded, and no row is begun. */
+export function takeFoldedUp(cursor: Cursor): boolean {
+  const start = cursor.at;
+  let way = false;
+  let edge = false;
+  for (; !atBoundary(cursor) && nameHere(cursor) === null; cursor.at += 1) {
+    way ||= WAYS_FOLDED.has(wordAt(cursor));
+    edge ||= FOLDED.has(wordAt(cursor));
+  }
+  if (way && edge && atBoundary(cursor)) return true;
+  cursor.at = start;
+  return false;
+}
+
+const WAYS_FOLDED = new Set(['up', 'back', 'under', 'over']);
+const FOLDED = new Set(['brim', 'cuff', 'cuffs', 'edge', 'hem', 'collar', 'band', 'ribbing', 'rib', 'top']);
+
 /** `long tail`, `long tail for sewing` behind a fastening off: what is left of the yarn. Null for anything else. */
 export function readTail(cursor: Cursor): Step | null {
   const from = cursor.at;

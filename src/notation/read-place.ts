@@ -310,6 +310,7 @@ function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
   if (what?.kind !== 'space' || within === null) return backTo(cursor, start);
   const inside: What = { ...what, of: within.of };
   const span = spanSince(cursor, from);
+  if (within.pick === 'first') return { kind: 'first', n: null, what: inside, span };
   if (within.pick === 'last') return { kind: 'last', n: null, what: inside, span };
   if (within.pick === 'same') return { kind: 'same', what: inside, asJoin: false, span };
   if (within.pick === 'each') {

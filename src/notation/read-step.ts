@@ -27,9 +27,11 @@ import {
   readLeave,
   readMakerNote,
   readManner,
+  readNotMade,
   readSentence,
   readTail,
   skipStep,
+  takeFoldedUp,
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import {
@@ -94,7 +96,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ending', 'end', 'finishing'], readEnding),
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['long'], readTail),
-  ...entries(['each', 'every'], readGrowth),
+  ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),
   ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
   ...entries(['until'], readMeasured),
   ...entries(['these'], readPattern),
@@ -231,7 +233,7 @@ function readTurn(cursor: Cursor): Step | null {
     const span = spanSince(cursor, from);
     takeAny(cursor, 'your', 'the');
     takeAny(cursor, 'work', 'piece');
-    if (takeSideOut(cursor))
+    if (takeSideOut(cursor) || takeFoldedUp(cursor))
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     return { kind: 'turn', what: 'turn', span };
   }
@@ -242,8 +244,7 @@ function readTurn(cursor: Cursor): Step | null {
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   if (takeAny(cursor, 'join') !== null)
     return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
-  cursor.at = from;
-  return null;
+  return readNotMade(cursor, from);
 }
 
 /** `right side out`, `inside out`: what is made is turned like a sock, and no row is begun. */

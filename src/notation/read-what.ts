@@ -191,21 +191,26 @@ export function takeBelow(cursor: Cursor): void {
   cursor.at = start;
 }
 
+const ROWS = new Set(['row', 'rnd', 'round']);
+const PICKS = ['next', 'first', 'last', 'each', 'same'] as const;
+
 /** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */
 export function readSpaceOf(
   cursor: Cursor,
-): { readonly of: string; readonly pick: 'next' | 'last' | 'each' | 'same' } | null {
+): { readonly of: string; readonly pick: (typeof PICKS)[number] } | null {
   const from = cursor.at;
   if (takeAny(cursor, 'of') !== null) {
     takeAny(cursor, 'the');
-    const pick = takeAny(cursor, 'next', 'last', 'each', 'same');
+    const pick = takeAny(cursor, 'next', 'first', 'last', 'each') ?? takeAny(cursor, 'same');
+    // `of Row 1 tile`: the row below.
+    if (pick === null && ROWS.has(wordAt(cursor)) && peek(cursor, 1).value === cursor.reached) cursor.at += 2;
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;
       takeBelow(cursor);
       return {
         of: found.named.name,
-        pick: pick === null ? 'next' : pick === 'last' || pick === 'each' || pick === 'same' ? pick : 'next',
+        pick: PICKS.find((one) => one === pick) ?? 'next',
       };
     }
   }

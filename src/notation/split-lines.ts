@@ -50,7 +50,7 @@ function endOfStretch(text: string, from: number): number {
 }
 
 /** A line that ends with one of these is finished; see `isFinished`. */
-const FINISHED = new Set(['.', ')', ']', '}', '\n']);
+const FINISHED = new Set(['.', '!', ')', ']', '}', '\n']);
 
 /**
  * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that

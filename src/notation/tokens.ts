@@ -51,6 +51,7 @@ const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
   [',', 'comma'],
   [';', 'semicolon'],
   ['.', 'stop'],
+  ['!', 'stop'],
   [':', 'colon'],
   ['-', 'dash'],
   ['–', 'dash'],

@@ -10,6 +10,8 @@ const BEGINS =
   /\b(?:ch (\d+)|(\d+) ch)[.,] *(?:1 )?([a-z]+) in (\d+)(?:th|rd) ch from (?:the |your )?hook(?:[.,] *| and )(?:1 )?(?:\3 )?in (?:each of )?(?:the )?next (\d+) ch/i;
 const GOES_ON = /\b(?:ch (\d+)|(\d+) ch), (\d+) ([a-z]+) in (?:the )?same (?:(?:ch-\d+|\d+-ch) )?sp/i;
 
+const NAMED = /\b(block|tile)s?\b/i;
+
 export interface ImpliedBlocks {
   readonly specials: readonly ImpliedSpecial[];
   readonly shape: BlockShape;
@@ -24,10 +26,10 @@ export function impliedBlocks(
   terms: Terms,
   described: readonly string[],
 ): ImpliedBlocks | null {
-  const text = texts.find((one) => BEGINS.test(one) && GOES_ON.test(one) && /\bblocks?\b/i.test(one));
+  const text = texts.find((one) => BEGINS.test(one) && GOES_ON.test(one) && NAMED.test(one));
   const begins = BEGINS.exec(text ?? '');
   const goesOn = GOES_ON.exec(text ?? '');
-  if (begins === null || goesOn === null || described.some((name) => name.endsWith('block'))) return null;
+  if (begins === null || goesOn === null || described.some((name) => NAMED.test(name))) return null;
   const stitch = findStitch((begins[3] ?? '').toLowerCase(), terms);
   const [chains, nth, more] = [Number(begins[1] ?? begins[2]), Number(begins[4]), Number(begins[5])];
   const rise = Number(goesOn[1] ?? goesOn[2]);
@@ -40,16 +42,18 @@ export function impliedBlocks(
     Number(goesOn[3]) !== more + 1
   )
     return null;
+  // What the pattern calls it; of the two words the trade has `block` is the one charts go by.
+  const word = (NAMED.exec(text ?? '')?.[1] ?? 'block').toLowerCase();
   const { abbr } = termsOf(stitch, terms);
   const slip = termsOf(stitchById('sl-st'), terms).abbr;
   return {
     specials: [
       {
         name: 'beg block',
-        fullName: 'beginning block',
+        fullName: `beginning ${word}`,
         work: `ch ${chains}, ${abbr} in ${ordinal(nth)} ch from hook, ${abbr} in next ${more} ch`,
       },
-      { name: 'block', fullName: 'block', work: `(${slip}, ch ${rise}, ${more + 1} ${abbr}) in same sp` },
+      { name: 'block', fullName: word, work: `(${slip}, ch ${rise}, ${more + 1} ${abbr}) in same sp` },
     ],
     shape: { stitch: stitch.id, chains, nth, more, rise },
   };

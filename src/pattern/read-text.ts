@@ -28,17 +28,20 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
   const terms = termsOf(root);
   if (terms === null) return { parts: new Map(), specials: new Map(), implied: [], diagnostics: [] };
   const described = keysOf(root, 'special');
-  const { specials: implied, blocks } = allImplied(workTexts(root), terms, described);
+  const { specials: implied, blocks, fullNames } = allImplied(workTexts(root), terms, described);
   const context = {
     file,
     terms,
     sizes: sizeCount(root),
     sizeNames: sizeNames(root),
     specials: [...described, ...implied.map(({ name }) => name)],
-    fullNames: described.flatMap((name) => {
-      const full = textOf(root, ['special', name, 'name']);
-      return full === null ? [] : [{ full, name }];
-    }),
+    fullNames: [
+      ...described.flatMap((name) => {
+        const full = textOf(root, ['special', name, 'name']);
+        return full === null ? [] : [{ full, name }];
+      }),
+      ...fullNames,
+    ],
     yarns: keysOf(root, 'yarn'),
     blocks,
     yarnNames: yarnNames(

@@ -45,9 +45,12 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     sizeNames: sizes.map(({ name }) => name),
     specials: [...described, ...implied.specials.map(({ name }) => name)],
     blocks: implied.blocks,
-    fullNames: transcript.specials.flatMap(({ name, fullName }) =>
-      fullName === null ? [] : [{ full: fullName, name }],
-    ),
+    fullNames: [
+      ...transcript.specials.flatMap(({ name, fullName }) =>
+        fullName === null ? [] : [{ full: fullName, name }],
+      ),
+      ...implied.fullNames,
+    ],
     yarns: transcript.yarns.map(({ letter }) => letter),
     yarnNames: yarnNames(transcript.yarns),
   };
