@@ -19,8 +19,7 @@ export function cornerNext(
   for (let i = worker.next; i < end; i = afterPlace(sites, i)) {
     const site = sites[i];
     if (site === undefined) return null;
-    const cornered = what.kind === 'corner' || (what.kind === 'space' && what.corner);
-    if (cornered ? site.corner : isA(site, what)) {
+    if (what.kind === 'space' && what.corner ? site.corner : isA(site, what)) {
       passPlace(worker, i);
       return site;
     }

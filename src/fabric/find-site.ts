@@ -49,7 +49,7 @@ export function isA(site: Site, what: What): boolean {
     case 'marked':
       return site.marked;
     case 'corner':
-      return site.corner;
+      return site.corner && (what.of === undefined || what.of === site.id);
     case 'row-end':
       return site.kind === 'row end';
   }

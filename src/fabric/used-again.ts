@@ -2,7 +2,7 @@
 
 import type { Place } from '../notation/tree.ts';
 import { hasFlag } from './builder.ts';
-import { FLAG, NONE } from './fabric.ts';
+import { FLAG, INTO, NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 import type { Worker } from './worker.ts';
 
@@ -17,13 +17,13 @@ export function noteUse(
   worker.again = [...worker.again, { which: kind, span }];
 }
 
-/** A space may take any number. */
+/** A space may take any number, and the end of a row is no stitch's top. */
 function isUsed(worker: Worker, site: Site, before: number): boolean {
   if (worker.into !== null || site.space !== NONE || site.kind !== 'stitch') return false;
   const { builder } = worker;
   const idle = FLAG.turningChain | FLAG.join | FLAG.travel;
   for (let i = worker.rowFirst; i < before; i += 1) {
-    if (hasFlag(builder, i, idle)) continue;
+    if (hasFlag(builder, i, idle) || builder.where[i] === INTO.rowEnd) continue;
     const end = builder.intoStart[i + 1] ?? builder.into.length;
     for (let at = builder.intoStart[i] ?? 0; at < end; at += 1)
       if (builder.into[at] === site.node) return true;

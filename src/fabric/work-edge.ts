@@ -21,19 +21,19 @@ export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): b
   if (edge === 'unused loops') return alongLoops(worker, step.row ?? null, span);
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
+  // `working down the side, work 28 sc evenly along the row ends`: the same side, named twice.
+  if (edge === 'row ends' && worker.sites?.[0]?.kind === 'row end' && worker.last < 0 && worker.next === 0)
+    return true;
   worker.edges ??= edgesOf(worker);
   const { edges, sites } = worker;
-  const along = edge === 'foundation' ? edges?.foundation : edges?.sides[edges.sidesDone];
+  if (edge === 'last row' && sites?.[0]?.kind === 'stitch' && worker.last < 0 && isLastRow(edges, step.row))
+    return true;
+  const along = edges === null ? undefined : sitesAlong(edges, edge, step.row);
   if (edges === null || along === undefined || along.length === 0)
-    return stuck(worker, { kind: 'no edge', edge, span });
+    return stuck(worker, { kind: 'no edge', edge: step.row === undefined ? edge : `Row ${step.row}`, span });
   const left = sites === null ? 0 : countOwed(sites, worker.next, sites.length);
   if (left > 0 && worker.rowBegun)
-    return stuck(worker, {
-      kind: 'passed over',
-      count: left,
-      wanted: edge === 'foundation' ? 'foundation' : 'row ends',
-      span,
-    });
+    return stuck(worker, { kind: 'passed over', count: left, wanted: edge, span });
   if (edge === 'row ends') edges.sidesDone += 1;
   edges.spread = false;
   worker.sites = [...along];
@@ -41,6 +41,17 @@ export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): b
   worker.last = -1;
   worker.lastWasSpace = false;
   return true;
+}
+
+function sitesAlong(edges: PieceEdges, edge: AlongStep['edge'], row?: number): readonly Site[] | undefined {
+  if (edge === 'foundation') return edges.foundation;
+  if (edge === 'last row') return isLastRow(edges, row) ? edges.top : undefined;
+  return edges.sides[edges.sidesDone];
+}
+
+/** Of the rows below only the last lies open; one named by another number is none to go along. */
+function isLastRow(edges: PieceEdges | null, row?: number): boolean {
+  return edges !== null && (row === undefined || row === edges.lastRow);
 }
 
 /** Goes to the edge or the row that a place names while the work is elsewhere: its row ends, `next sc of Rnd 1`. */
@@ -159,9 +170,16 @@ function edgesOf(worker: Worker): PieceEdges | null {
   return {
     sides: [down, up],
     foundation: foundationSites(worker, rows[0], far),
+    top: topOf(worker),
+    lastRow: rows.at(-1)?.number ?? null,
     sidesDone: 0,
     spread: false,
   };
+}
+
+/** The last row, where the way round begins elsewhere and comes to it last. */
+function topOf({ sites, last }: Worker): readonly Site[] {
+  return sites?.[0]?.kind === 'stitch' && last < 0 ? sites : [];
 }
 
 /** Both sides of a chain: the last chain, already turned, is the end; the rest comes back from there. */
@@ -175,7 +193,7 @@ function otherSideOfChain(worker: Worker): PieceEdges | null {
   // `3 sc in 2nd ch from hook` has gone round the end of the chain with the first stitches.
   if (last !== undefined && stitchesIn(worker, last.node) > 1)
     sites[sites.length - 1] = { ...last, full: true };
-  return { sides: [], foundation: sites, sidesDone: 0, spread: false };
+  return { sides: [], foundation: sites, top: [], lastRow: null, sidesDone: 0, spread: false };
 }
 
 /** How many stitches of the row in hand go into one node. */

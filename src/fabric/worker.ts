@@ -167,6 +167,10 @@ export interface RowRange {
 export interface PieceEdges {
   readonly sides: readonly (readonly Site[])[];
   readonly foundation: readonly Site[];
+  /** The stitches of the last row, where nothing was worked into them before the way went elsewhere. */
+  readonly top: readonly Site[];
+  /** What the last row is numbered. */
+  readonly lastRow: number | null;
   /** How many sides have been gone along. */
   sidesDone: number;
   /** Stitches were spread over the edge in hand: which of them its last place had is not said. */

@@ -1,12 +1,14 @@
 /**
  * A fabric and its gauge in, the height of every row in mm out.
  *
- * A row is as high as its tallest stitch. Where the gauge names the stitch it was measured in, other rows stand to it
+ * A row is as high as its tallest stitch, but where tall stitches stand on short ones and short ones on tall ones, two
+ * rows together are as high as one of each. Where the gauge names the stitch it was measured in, other rows stand to it
  * as the stitch table's heights do (from memory; hands differ widely). Where it names a pattern, or nothing, the gauge
  * is taken to hold for the rows of the piece as they come, edgings left out: their mean is the gauge's row.
  */
 
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
+import { INTO, NONE, targets } from '../fabric/fabric.ts';
 import type { Gauge } from '../pattern/pattern.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, stitchById } from '../stitches/table.ts';
@@ -18,7 +20,7 @@ export function rowHeights(
   terms: Terms,
   edgings: readonly boolean[],
 ): number[] {
-  const inSc = fabric.rows.map(heightInSc);
+  const inSc = fabric.rows.map((row) => shareOfTwoRows(fabric, row) ?? heightInSc(row));
   const rowMm = gauge.overMm / gauge.rows;
   const measured = gauge.of === null ? null : findStitch(gauge.of, terms);
   const base =
@@ -34,6 +36,26 @@ function heightInSc(row: FabricRow): number {
   if (row.unit === null && row.stitches === 0) return 0;
   const worked = Object.keys(row.byStitch).filter((id) => stitchById(id).family !== 'chain');
   return Math.max(0, ...worked.map((id) => stitchById(id).heightInSc));
+}
+
+/** Half of what a stitch and the one below it come to, where that is the same all along the row; null where it is not. */
+function shareOfTwoRows(fabric: Fabric, { first, end, byStitch, spaces }: FabricRow): number | null {
+  if (spaces > 0 || Object.keys(byStitch).length !== 2) return null;
+  let two: number | null = null;
+  for (let i = first; i < end; i += 1) {
+    if ((fabric.countsAs[i] ?? NONE) === NONE) continue;
+    const [below, more] = targets(fabric, i);
+    const plain = fabric.where[i] === INTO.top && more === undefined;
+    if (below === undefined || !plain || (fabric.countsAs[below] ?? NONE) === NONE) return null;
+    const height = heightOf(fabric, i) + heightOf(fabric, below);
+    if (two !== null && two !== height) return null;
+    two = height;
+  }
+  return two === null ? null : two / 2;
+}
+
+function heightOf(fabric: Fabric, i: number): number {
+  return stitchById(fabric.stitches[fabric.countsAs[i] ?? NONE] ?? 'ch').heightInSc;
 }
 
 function meanOf(values: readonly number[]): number {

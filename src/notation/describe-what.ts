@@ -23,7 +23,7 @@ export function describeWhat(what: What, terms: Terms): string {
     case 'marked':
       return 'marked st';
     case 'corner':
-      return 'corner';
+      return what.of === undefined ? 'corner' : `corner ${abbreviation(what.of, terms)}`;
     case 'row-end':
       return 'row end';
   }

@@ -2,14 +2,16 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import type { Edge } from './edge.ts';
 import type { Num } from './num.ts';
 import { FOUNDATION_WORDS, takeOpening } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
+import { readTop } from './read-top.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, Edge, EvenlyStep, LoopsStep, NoteStep, StitchName, WorkStep } from './tree.ts';
+import type { AlongStep, EvenlyStep, LoopsStep, NoteStep, StitchName, WorkStep } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -119,11 +121,11 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
   }
   takeAny(cursor, 'back');
   const edge = readEdge(cursor);
-  if (edge === null) {
-    cursor.at = from;
-    return null;
-  }
-  return { kind: 'along', edge, span: spanSince(cursor, from) };
+  if (edge !== null) return { kind: 'along', edge, span: spanSince(cursor, from) };
+  const top = readTop(cursor);
+  if (top !== null) return { kind: 'along', edge: 'last row', ...top, span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
 }
 
 /**

@@ -1,7 +1,7 @@
 /** The foundation chain named behind a place: `first ch of foundation ch`, `each ch along base chain`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, takeAny, takeOneOf } from './cursor.ts';
+import { atBoundary, peek, takeAny, takeOneOf } from './cursor.ts';
 import type { AlongStep, Place } from './tree.ts';
 
 export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
@@ -12,13 +12,15 @@ export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
   'fdn',
 ]);
 
-/** `of foundation ch`, `along foundation ch` behind "first ch" or "each ch". */
+/** `of foundation ch`, `along foundation ch`, `of Row 1 foundation` behind "first ch", "each ch" or "first st". */
 export function takeOfFoundation(cursor: Cursor): boolean {
   const start = cursor.at;
   if (takeAny(cursor, 'of', 'along') !== null) {
     takeAny(cursor, 'the');
+    const first = takeAny(cursor, 'row') !== null;
+    if (first && peek(cursor).value === 1) cursor.at += 1;
     const named = takeOneOf(cursor, FOUNDATION_WORDS);
-    if (named !== null && takeAny(cursor, 'ch', 'chain') !== null) return true;
+    if (named !== null && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
     // `first ch of foundation`.
     if (named === 'foundation' && atBoundary(cursor)) return true;
   }
@@ -26,9 +28,10 @@ export function takeOfFoundation(cursor: Cursor): boolean {
   return false;
 }
 
-/** `first ch`, `each ch`, which may be of the foundation. */
+/** `first ch`, `each ch`, `next 32 sts`, which may be of the foundation. */
 export function namesChain(place: Place | null): boolean {
-  return place !== null && (place.kind === 'first' || place.kind === 'each') && place.what.kind === 'ch';
+  if (place?.kind !== 'first' && place?.kind !== 'each' && place?.kind !== 'next') return false;
+  return place.what.kind === 'ch' || place.what.kind === 'st';
 }
 
 const OF_WHAT = new Set(['thumb', 'arm', 'armhole', 'leg', 'neck', 'ear', 'heel', 'this']);

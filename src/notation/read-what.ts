@@ -1,7 +1,7 @@
 /** Words that say what sort of place is meant: `st`, `sc`, `ch-2 sp`, `corner`, `row end`, `shell`. */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { isNumber } from './read-number.ts';
 import type { What } from './tree.ts';
 
@@ -76,11 +76,28 @@ function readWhere(cursor: Cursor, from: number, where: string): What | null {
   const space = readSpace(cursor);
   if (space !== null) return where === 'side' ? { ...space, side: true } : { ...space, corner: true };
   if (!where.startsWith('corner')) {
-    cursor.at = from;
-    return null;
-  }
+    // `center corner st`.
+    if (takeAny(cursor, 'corner', 'corners') === null) {
+      cursor.at = from;
+      return null;
+    }
+  } else takeAny(cursor, 'center', 'centre', 'middle');
+  const stitch = takeCornerStitch(cursor);
+  if (stitch !== null) return { kind: 'corner', of: stitch };
   if (takeOneOf(cursor, STITCH_WORDS) === null) takeOneOf(cursor, CHAIN_WORDS);
   return { kind: 'corner' };
+}
+
+/** `corner sc`: the stitch behind "corner" and its id. Null where another step may begin with it. */
+function takeCornerStitch(cursor: Cursor): string | null {
+  const found = nameHere(cursor);
+  if (found === null || found.named.kind !== 'stitch' || found.named.id === 'ch') return null;
+  const start = cursor.at;
+  cursor.at += found.length;
+  const word = wordAt(cursor);
+  if (atBoundary(cursor) || word === 'around' || word === 'across' || word === 'and') return found.named.id;
+  cursor.at = start;
+  return null;
 }
 
 /** `ch-2 sp`, `2-ch sp`, `ch sp`, `sp`, `ch-2 corner sp`; a length before "corner" makes it a space: `4 ch-2 corners`. */

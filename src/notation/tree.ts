@@ -5,6 +5,7 @@
 
 import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
+import type { Edge } from './edge.ts';
 import type { Multiple, Num } from './num.ts';
 
 /** A stitch of the table, or one the pattern defines under `special`. */
@@ -34,8 +35,8 @@ export type What =
   /** Several stitches in one place, special or not: `between groups`. */
   | { readonly kind: 'group'; readonly size?: number }
   | { readonly kind: 'marked' }
-  /** "corner" alone: the middle stitch or the space of the next corner. */
-  | { readonly kind: 'corner' }
+  /** "corner" alone: the middle stitch or the space of the next corner; `of` in `center sc of each corner`. */
+  | { readonly kind: 'corner'; readonly of?: string }
   | { readonly kind: 'row-end' };
 
 /** Which place, and how many. */
@@ -300,22 +301,12 @@ export interface FastenOffStep {
 export interface AlongStep {
   readonly kind: 'along';
   readonly edge: Edge;
-  /** The row whose loops were left free, for `unused loops of Row 3`. */
+  /** The row that is named: `unused loops of Row 3`, `across Row 29`. */
   readonly row?: number;
   /** Of an opening where it begins, and how many of those are said to be there. */
   readonly from?: { readonly which: 'chains' | 'skipped'; readonly n: Num | null };
   readonly span: Span;
 }
-
-export type Edge =
-  | 'row ends'
-  | 'foundation'
-  /** The stitches below, for a spread over all of them: `work 48 sc evenly around`. */
-  | 'all round'
-  /** Round a hole that chains went over: `at thumb opening`. */
-  | 'opening'
-  /** Loops left free by stitches worked in one loop only. */
-  | 'unused loops';
 
 /** `work 21 sc evenly along row ends`: the spread is worked out and printed. */
 export interface EvenlyStep {

@@ -52,10 +52,11 @@ function stitchWords(terms: Terms): string {
   return `sts?|stitches|${names.join('|')}`;
 }
 
-/** What the swatch was worked in: the stitch counted, or what the words say. */
+/** What the swatch was worked in: the stitch counted, or what the words say; `16 dc in basketweave pattern` is no plain dc. */
 function measuredIn(words: string, counted: string, terms: Terms): string | null {
   const stitch = findStitch(counted, terms);
-  if (stitch !== null) return termsOf(stitch, terms).name;
+  if (stitch !== null && !/\b(?:in|over) (?:[a-z’'-]+ ){0,4}patt(?:ern)?\b/i.test(words))
+    return termsOf(stitch, terms).name;
   const said =
     /\b(?:in|over|of|worked in|working in)\s+((?:[a-z][a-z’'-]*\s*){1,5}?)(?=\s*(?:[,.;()]|using|with|on|after|unless|to|$))/gi;
   for (const found of words.matchAll(said)) {

@@ -16,7 +16,7 @@ export interface PartsRead {
 
 /** Titles end in what the thing is: `Marram Coaster`. */
 const THINGS =
-  /\b(square|hexagon|triangle|motif|blanket|afghan|throw|scarf|shawl|cowl|hat|beanie|mitten|mitts?|sock|slipper|coaster|basket|bag|pouch|washcloth|dishcloth|potholder|cushion|pillow|mat|rug|flower|garland|bunting|bookmark|headband|collar|runner|doily|toy|ball|cosy|cozy|cardigan|jumper|sweater|top|vest|poncho|wrap|wreath)s?\b/gi;
+  /\b(square|hexagon|triangle|motif|blanket|afghan|throw|scarf|shawl|cowl|hat|beanie|mitten|mitts?|sock|slipper|coaster|basket|bag|pouch|washcloth|dishcloth|potholder|cushion|pillow|pad|trivet|mat|rug|flower|garland|bunting|bookmark|headband|collar|runner|doily|toy|ball|cosy|cozy|cardigan|jumper|sweater|top|vest|poncho|wrap|wreath)s?\b/gi;
 
 export function readParts(
   drafts: readonly PartDraft[],
@@ -146,7 +146,7 @@ const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
-  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on) (?:the )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on) (?:the )?(?:row 1 |first row )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
 
 /** A part that begins with no chain or ring of its own is worked onto the one before. */
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {

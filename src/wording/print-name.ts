@@ -43,7 +43,9 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
       return `${corner}${chains}${form(phrases.sp, many)}${within}`;
     }
     case 'corner':
-      return form(phrases.corner, many);
+      return what.of === undefined
+        ? form(phrases.corner, many)
+        : `${phrases.corner.one} ${printStitch(what.of, many, voice)}`;
     case 'row-end':
       return form(phrases.rowEnd, many);
     case 'any-of':

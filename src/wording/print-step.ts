@@ -1,9 +1,9 @@
 /** One step of the tree in, its words out, without a capital or a full stop: `sc in next 3 sts`, `ch 3 (counts as dc)`. */
 
+import type { Edge } from '../notation/edge.ts';
 import type {
   BracketStep,
   ChainStep,
-  Edge,
   EvenlyStep,
   JoinStep,
   RepeatStep,
@@ -188,6 +188,10 @@ function edgeWords({ edge, ...step }: { readonly edge: Edge; readonly row?: numb
       return 'around';
     case 'opening':
       return 'opening';
+    case 'last row':
+      return step.row === undefined
+        ? `last ${voice.phrases.row.one.toLowerCase()}`
+        : `${voice.phrases.row.one} ${step.row}`;
     case 'unused loops':
       return `unused loops${step.row === undefined ? '' : ` of ${voice.phrases.row.one} ${step.row}`}`;
   }

@@ -110,7 +110,7 @@ export const workFaults = {
   }),
   'place/no-edge': ({ row, edge }: { readonly row: string; readonly edge: string }): Wording => ({
     severity: 'error',
-    message: `${row} goes along ${edge === 'foundation' ? 'the foundation chain' : edge}, and there ${edge === 'opening' ? 'is no one hole that chains went over' : 'are none left to go along'}`,
+    message: `${row} goes along ${edge === 'foundation' ? 'the foundation chain' : edge === 'last row' ? 'the last row' : edge}, and there ${edge === 'opening' ? 'is no one hole that chains went over' : 'are none left to go along'}`,
     why: 'Only a flat piece that begins with a chain has two sides and a foundation.',
     try: 'check the order: last row, one side, foundation, other side.',
   }),
