@@ -14,9 +14,11 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   takeAny(cursor, 'the');
   const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
   const pick = said === 'first' || said === 'last' ? said : 'next';
+  // `the center 19 sts` between two shoulders come next where one of them is done.
+  const middle = said === null && takeAny(cursor, 'center', 'centre', 'middle', 'following') !== null;
   const n = isAmount(cursor) ? readNumber(cursor) : null;
   const what = readWhat(cursor);
-  if (what === null && n === null) {
+  if ((what === null || middle) && n === null) {
     cursor.at = from;
     return null;
   }

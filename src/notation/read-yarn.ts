@@ -169,7 +169,7 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   const from = cursor.at;
   takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
-  // Where no yarn is listed there is one, and joining it where the row begins anyway moves nothing.
+  // Where no yarn is listed there is one, and joining it in the first st moves nothing.
   const plain = yarn === null && cursor.context.yarns.length === 0 && takeAny(cursor, 'yarn') !== null;
   const anew = yarn === null && !plain && takeNewYarn(cursor);
   let stitch: StitchName | null = null;
@@ -205,10 +205,12 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     stitch = readStitchName(cursor);
     if (stitch === null) cursor.at = with_;
   }
-  if (plain && place?.kind !== 'first' && opening === null) {
+  if (plain && place === null) {
     cursor.at = from;
     return null;
   }
+  if (plain && place?.kind !== 'first' && opening === null)
+    return { step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true }, opening };
   if (plain)
     return {
       step: { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) },

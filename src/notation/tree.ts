@@ -281,8 +281,9 @@ export interface YarnStep {
   readonly kind: 'yarn';
   /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`; `pick up A`. */
   readonly action: 'with' | 'change' | 'join' | 'drop' | 'carry' | 'pick up';
-  /** Null for `join new color`, which is left to the maker. */
+  /** Null for `join new color`, which is left to the maker, and for `join yarn` where there is one `only`. */
   readonly yarn: string | null;
+  readonly only?: true;
   /** When a change is made, where that is no row's last yarn over: `at end of Row 4`; of a join, `at the seam`. */
   readonly when?: string;
   readonly stitch: StitchName | null;

@@ -37,6 +37,12 @@ const SHORT: ReadonlySet<string> = new Set([
   ...['rep', 'rnd', 'rs', 'sk', 'sp', 'st', 'tch', 'tog', 'ws', 'yo'],
 ]);
 
+/** Of both these: what every maker knows from the first pattern on. A list without them is short, and stops nobody. */
+const EVERYDAY: ReadonlySet<string> = new Set([
+  ...['ch', 'sl-st'],
+  ...['beg', 'rem', 'rep', 'rnd', 'rs', 'sp', 'st', 'ws'],
+]);
+
 /** No short forms, though the trade lists them among those. */
 const IN_FULL: ReadonlySet<string> = new Set(['miss']);
 
@@ -51,11 +57,25 @@ export function listFaults(asked: ListAsked): Diagnostic[] {
     ...(missing.length === 0
       ? []
       : [
-          textFault('text/abbreviation-unlisted', file, firstUse(missing, asked.rowLines) ?? first.span, {
-            abbrs: missing,
-          }),
+          textFault(
+            'text/abbreviation-unlisted',
+            file,
+            firstUse(
+              missing.map(({ abbr }) => abbr),
+              asked.rowLines,
+            ) ?? first.span,
+            {
+              abbrs: missing.map(({ abbr }) => abbr),
+              everyday: missing.every(({ id }) => EVERYDAY.has(id)),
+            },
+          ),
         ]),
   ];
+}
+
+interface Missing {
+  readonly id: string;
+  readonly abbr: string;
 }
 
 /** Only what the trade has: words of the designer's own are special stitches or notes. */
@@ -73,7 +93,7 @@ function unusedEntries({ entries, terms, specials, elsewhere }: ListAsked): Stit
   });
 }
 
-function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
+function unlisted({ entries, terms, specials, rows }: ListAsked): Missing[] {
   const names = entries.flatMap(({ name, fullName }) => (fullName === null ? [name] : [name, fullName]));
   // "sl st - slip stitch" says what "st" is as well.
   const slip = stitchNamed('sl st', terms)?.id;
@@ -86,23 +106,23 @@ function unlisted({ entries, terms, specials, rows }: ListAsked): string[] {
       findAbbreviation(name, terms)?.id,
     ]),
   );
-  const stitches = STITCHES.filter(({ family, id }) => PLAIN.has(family) && !ids.has(id)).map(
-    (row) => termsOf(row, terms).abbr,
-  );
+  const stitches = STITCHES.filter(({ family, id }) => PLAIN.has(family) && !ids.has(id)).map((row) => ({
+    id: row.id,
+    abbr: termsOf(row, terms).abbr,
+  }));
   // A list of stitches alone leaves the other words out on purpose.
   const general = names.some((name) => SHORT.has(findAbbreviation(name, terms)?.id ?? ''))
     ? ABBREVIATIONS.filter(({ id }) => SHORT.has(id) && !ids.has(id))
-        .map((row) => abbreviationTerms(row, terms))
+        .map((row) => ({ id: row.id, ...abbreviationTerms(row, terms) }))
         // UK "miss" is written in full.
         .filter(({ abbr, meaning }) => abbr !== meaning && !IN_FULL.has(abbr))
-        .map(({ abbr }) => abbr)
     : [];
   // The "st" of a slip stitch is no word of its own, nor is the "tog" of a decrease.
   const others = withoutLongNames(rows.replace(/\bsl[ -]sts?\b|\dtog\b/gi, ' '), [...names, ...specials]);
   return [
-    ...stitches.filter((abbr) => occurs(abbr, rows)),
-    ...general.filter((abbr) => occurs(abbr, others)),
-  ].filter((abbr) => !specials.includes(abbr));
+    ...stitches.filter(({ abbr }) => occurs(abbr, rows)),
+    ...general.filter(({ abbr }) => occurs(abbr, others)),
+  ].filter(({ abbr }) => !specials.includes(abbr));
 }
 
 /** The "beg" of a listed `beg cl` is told with it. */

@@ -10,6 +10,10 @@ import { type TextLine, withoutOrnament } from './tidy-lines.ts';
 const PIECES =
   /\b(?:squares?|body|heads?|arms?|legs?|ears?|tail|sleeves?|front|back|yoke|brim|crown|cuffs?|hands?|thumbs?|borders?|edgings?|trim|base|sides?|handles?|straps?|panels?|motifs?|hexagons?|triangles?|circles?|flowers?|leaf|leaves|petals?|cent(?:re|er)|bottom|top|lid|wings?|nose|muzzle|hat|scarf|cowl|shawl|blanket|afghan|coasters?|mat|band|collar|pockets?|ribbing|bag|pouch|toe|heel|foot|gusset|main|ball|basket|mittens?|piece|neck|button band|loop|cord|stem|rim)\b/i;
 
+/** `First shoulder`, `Left front`: in small letters, but plain enough on a line of its own. */
+const ONE_OF_TWO =
+  /^(?:first|second|other|left|right|back|front)(?:\s+(?:left|right|back|front|neck))?\s+(?:shoulders?|fronts?|back|sleeves?|straps?|sides?|half|necks?|edge)$/i;
+
 /** `Centre`, `Left Sleeve`. */
 export function namesPiece(text: string): boolean {
   return PIECES.test(text);
@@ -62,7 +66,7 @@ export function partHeading(
   const capitals = text === text.toUpperCase() && /\p{L}{2}/u.test(text);
   const inName = madeIn(text);
   const made = { ...inName, make: Math.max(make, inName.make), beside };
-  const named = PIECES.test(text) && isTitled(text);
+  const named = (PIECES.test(text) && isTitled(text)) || (line.gap && ONE_OF_TWO.test(text));
   const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
   if (!marked && /\d/.test(text)) return null;
   // Among materials a short line is one of them, unless its rows follow at once.

@@ -169,9 +169,18 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const goesOn = draft.lines
     .find(({ kind }) => kind !== 'note')
     ?.text.text.search(/^next (?:row|rnd|round)\b/i);
-  return joins || goesOn === 0 || ONTO_NAME.test(name) || staysOnHook(before) || goesRoundOn(first, before)
-    ? before.name
-    : null;
+  const onHook = staysOnHook(before) || goesRoundOn(first, before) || leavesOf(draft, before);
+  return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook ? before.name : null;
+}
+
+/** `Row 1: Ch 1, hdc in first 10 sts, leave remaining sts unworked`: of the piece before, which is not fastened off. */
+function leavesOf({ lines }: PartDraft, before: TranscribedPart): boolean {
+  const first = lines.find(({ kind }) => kind !== 'note');
+  return first !== undefined && LEAVES_REST.test(first.text.text) && !isOff(before);
+}
+
+function isOff({ lines }: TranscribedPart): boolean {
+  return /\b(?:fasten(?:ed)?|break|cut) (?:off|yarn)\b/i.test(lines.at(-1)?.text ?? '');
 }
 
 /** `Rnd 1: Working in back loops only, sc in each st around` with no ring, and the rounds before not fastened off. */
@@ -187,7 +196,7 @@ function goesRoundOn(first: string, { lines }: TranscribedPart): boolean {
 
 /** `Skip next 18 sts and join yarn`, `Join yarn in next st`: next to where the piece before stopped. */
 const BESIDE =
-  /^(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?next\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\bin(?:to)? (?:the )?next\b)/i;
+  /^(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?(?:next|cent(?:re|er)|middle|following)\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\bin(?:to)? (?:the )?next\b)/i;
 
 const LEAVES_REST = /\b(?:un-?worked|on these .{1,30}\bonly)\b/i;
 

@@ -60,8 +60,8 @@ const textFaults = {
     why: 'Readers look for what they are told they will need.',
     try: 'take it out of the list, unless you keep one list for all your patterns.',
   }),
-  'text/abbreviation-unlisted': ({ abbrs }: { readonly abbrs: readonly string[] }): Wording => ({
-    severity: 'warning',
+  'text/abbreviation-unlisted': ({ abbrs, everyday }: Unlisted): Wording => ({
+    severity: everyday ? 'note' : 'warning',
     message: `the rows use ${listed(abbrs)}, which the list of abbreviations leaves out`,
     why: 'A reader who does not know it looks it up there.',
     try: 'add what is missing to the list.',
@@ -91,6 +91,12 @@ const textFaults = {
     try: 'name one hook for the pattern; a second one is told in the notes.',
   }),
 } as const;
+
+interface Unlisted {
+  readonly abbrs: readonly string[];
+  /** No reader of any pattern is stopped by them: `rnd`, `rep`, `sl st`. */
+  readonly everyday: boolean;
+}
 
 function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

@@ -145,7 +145,8 @@ function printJoin(step: JoinStep, voice: Voice): string {
 }
 
 function printYarn(step: YarnStep, voice: Voice): string {
-  const yarn = step.yarn ?? (voice.terms === 'UK' ? 'new colour' : 'new color');
+  const another = voice.terms === 'UK' ? 'new colour' : 'new color';
+  const yarn = step.yarn ?? (step.only === true ? 'yarn' : another);
   switch (step.action) {
     case 'with':
       return `with ${yarn}`;

@@ -100,3 +100,56 @@ describe('a front that is worked as the back', () => {
     expect(errors.join('\n')).toMatch(/could not be read/);
   });
 });
+
+describe('shoulders numbered on their own', () => {
+  const neck = (changes: Readonly<Record<string, string>> = {}) => {
+    const text = `Small Vest
+US terms
+
+FRONT
+Ch 31.
+Row 1: Hdc in 2nd ch from hook and in each ch across, turn. (30 hdc)
+Row 2: Ch 1, hdc in each st across, turn.
+Work even in hdc for 4 rows.
+
+First shoulder
+
+Row 1: Ch 1, hdc in first 8 sts, leave remaining sts unworked, turn. (8 hdc)
+Rows 2-5: Ch 1, hdc in each st across, turn. Fasten off, leaving a tail for sewing.
+
+Second shoulder
+
+Skip the center 14 sts for the neck and join yarn with a sl st in the next st.
+Row 1: Ch 1, hdc in same st and in each st to end, turn. (8 hdc)
+Rows 2-5: Ch 1, hdc in each st across, turn. Fasten off.`;
+    return Object.entries(changes).reduce((changed, [from, to]) => changed.replace(from, to), text);
+  };
+
+  test.each([
+    [{}],
+    [{ 'First shoulder': 'Left front', 'Second shoulder': 'Right front' }],
+    [{ 'First shoulder': 'FIRST SHOULDER', 'Second shoulder': 'SECOND SHOULDER' }],
+    [{ 'Skip the center 14': 'Skip next 14' }],
+    [{ 'Skip the center 14': 'Miss centre 14' }],
+  ])('are pieces of the front: %o', (changes) => {
+    const { codes, rows } = workedText(neck(changes));
+    expect(codes).toEqual([]);
+    expect(rows[0]?.slice(-10)).toEqual([1, 2].flatMap(() => [1, 2, 3, 4, 5].map((row) => `Row ${row}: 8`)));
+    const { parts } = transcribe({ file: 'vest.txt', text: neck(changes) });
+    expect(parts.map(({ onto }) => onto)).toEqual([null, 'Front', 'Front']);
+  });
+
+  test.each([
+    [{ 'center 14': 'center 13' }, 'count/mismatch'],
+    [{ 'center 14': 'center 15' }, 'count/mismatch'],
+    [{ 'hdc in first 8 sts': 'hdc in first 9 sts' }, 'count/mismatch'],
+    [
+      {
+        'Row 2: Ch 1, hdc in each st across, turn.\nWork': 'Row 3: Ch 1, hdc in each st across, turn.\nWork',
+      },
+      'row/out-of-order',
+    ],
+  ])('are held against it: %o', (changes, code) => {
+    expect(workedText(neck(changes)).codes).toContain(code);
+  });
+});

@@ -59,6 +59,21 @@ test('a word that the list leaves out is shown where it is used', () => {
 });
 
 test.each([
+  ['st(s) = stitch(es)', 'note', 'the rows use rep and RS'],
+  ['RS = right side\nrep = repeat', 'note', 'the rows use st'],
+  ['', 'warning', 'the rows use hdc, rep, RS and st'],
+])('what every maker knows is left out of a list with a note: %s', (line, severity, message) => {
+  const hdc = line === '' ? 'sk = skip' : 'hdc = half double crochet';
+  const text = `Mat\nUS terms\n\nAbbreviations\nch = chain\nsc = single crochet\n${hdc}\n${line}\n\nCh 13.\nRow 1 (RS): Sc in 2nd ch from hook and in each ch across, turn. (12)\nRow 2: Ch 2, *hdc in next st; rep from * across. (12)\n`;
+  const found = compileText({ file: 'mat.txt', text }, 'mat').diagnostics.filter(
+    ({ code }) => code === 'text/abbreviation-unlisted',
+  );
+  expect(found.map((each) => [each.severity, each.message.split(', which')[0]])).toEqual([
+    [severity, message],
+  ]);
+});
+
+test.each([
   ['sl st = slip stitch', []],
   ['sk = skip', ['text/abbreviation-unlisted', 'text/abbreviation-unused']],
 ])('what "st" is, is said with the slip stitch: %s', (line, codes) => {
