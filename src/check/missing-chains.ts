@@ -49,9 +49,16 @@ function beginningOf(line: Line): Beginning | null {
     if (step.kind === 'chain') chain = true;
     const id = firstStitch(step);
     if (id === null) continue;
+    if (!chain && hangsInLoop(step)) return null;
     return id === '' ? null : { line, chain, stitch: stitchById(id).legOf };
   }
   return null;
+}
+
+/** A single crochet over a loop, where slip stitches led or a scallop begins: many work it with no chain before. */
+function hangsInLoop(step: Step): boolean {
+  if (!('place' in step) || step.place === null || !('what' in step.place)) return false;
+  return step.place.what.kind === 'space' && firstStitch(step) === 'sc';
 }
 
 /** The table's stitch a step begins with; '' for one that is no stitch of the table, null for a step without. */

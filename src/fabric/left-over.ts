@@ -7,6 +7,7 @@ import { wordUsed } from '../explain/word-used.ts';
 import type { Line } from '../notation/line.ts';
 import type { Step, WorkStep } from '../notation/tree.ts';
 import { countOwed, countSpaces } from './find-site.ts';
+import { howMany } from './place-sites.ts';
 import { rowSubject } from './row-subject.ts';
 import { unworked } from './work-repeat.ts';
 import type { Worker } from './worker.ts';
@@ -26,7 +27,7 @@ export function leftFault(
   const { sites, next, lastWasSpace } = belowState(worker);
   if (sites === null || worker.leaves || isLoop(line, steps)) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
-  if (left === 0) return null;
+  if (left === 0 || (worker.round && closesOver(worker, steps, left))) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
   const { start, end } = line.span;
   const last = steps[steps.length - 1]?.span.end ?? end;
@@ -43,6 +44,19 @@ export function leftFault(
       used: wordUsed(account),
     },
   );
+}
+
+/**
+ * `*ch 5, skip next 3 dc, sc in next dc; rep from * 10 more times, ch 5, join`: the last loop goes over as many as each
+ * before it, though that is not said again.
+ */
+function closesOver(worker: Worker, steps: readonly Step[], left: number): boolean {
+  const work = steps.filter(({ kind }) => kind !== 'note' && kind !== 'fasten off' && kind !== 'turn');
+  const [before, chain, join] = work.slice(-3);
+  if (join?.kind !== 'join' || chain?.kind !== 'chain') return false;
+  if (before?.kind !== 'repeat' && before?.kind !== 'bracket') return false;
+  const skips = before.body.filter((step) => step.kind === 'skip');
+  return skips.length === 1 && skips.every(({ n }) => howMany(worker, n) === left);
 }
 
 /**

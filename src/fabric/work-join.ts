@@ -190,9 +190,37 @@ export function workTravel(worker: Worker, step: WorkStep): boolean {
     if (leavesOut(worker, sites, worker.next, index, place)) return false;
     worker.travelled = false;
     if (site === undefined || !makeStitch(worker, 'sl-st', [site], 0, step.span, FLAG.travel)) return false;
+    if (place.what.kind === 'ch' && site.space !== NONE) return walkSpace(worker, sites, index, n - i, step);
     standAt(worker, sites, index);
     worker.travelled = true;
   }
+  return true;
+}
+
+/** `sl st in next 2 ch`: along the chains of one space, where the round then begins. The first is made. */
+function walkSpace(
+  worker: Worker,
+  sites: readonly Site[],
+  index: number,
+  n: number,
+  { place, span }: WorkStep,
+): boolean {
+  for (let i = index + 1; i < index + n; i += 1) {
+    const site = sites[i];
+    if (site === undefined || site.space !== sites[index]?.space) {
+      const found = site === undefined ? 'nothing' : describeSite(site, worker.terms);
+      return stuck(worker, {
+        kind: 'not there',
+        wanted: 'next ch',
+        found,
+        nth: i + 1,
+        span: place?.span ?? span,
+      });
+    }
+    if (!makeStitch(worker, 'sl-st', [site], 0, span, FLAG.travel)) return false;
+  }
+  standAt(worker, sites, index);
+  worker.travelled = true;
   return true;
 }
 

@@ -148,6 +148,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
         : backTo(cursor, start);
     const chain = end === 'last' && what.kind === 'space' ? readChainInBrackets(cursor) : null;
     if (chain !== null) return chainSpace(chain, spanSince(cursor, from));
+    // `first 3 ch of first loop`: the next ones there are.
+    if (end === 'first' && what.kind === 'ch' && takeOfSpace(cursor))
+      return { kind: 'next', n, what, each: false, span: spanSince(cursor, from) };
     takeBelow(cursor);
     return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
@@ -227,6 +230,16 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
 }
 
 const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
+
+/** `of first loop`, `of next ch-3 sp` behind chains; the cursor stays where neither stands. */
+function takeOfSpace(cursor: Cursor): boolean {
+  const start = cursor.at;
+  const of = takeAny(cursor, 'of', 'in') !== null;
+  takeAny(cursor, 'the');
+  if (of && takeAny(cursor, 'first', 'next') !== null && readWhat(cursor)?.kind === 'space') return true;
+  cursor.at = start;
+  return false;
+}
 
 /** `end of each row`, `end of first row`. */
 function readEndOfRow(cursor: Cursor, from: number): Place | null {

@@ -1,7 +1,7 @@
 /** What a step may begin with before what is worked: `make a magic ring`, `start 6 sc in …`, `in BLO, …`, `3x (…)`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
 import { readInEachRow } from './read-edge.ts';
@@ -74,6 +74,8 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
 export function readStart(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
+  if (takeWhereBegun(cursor))
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   const place = readPlace(cursor)?.place ?? null;
   if (place !== null)
     return place.kind === 'from-hook' ? readFromHook(cursor, from, place) : back(cursor, from);
@@ -83,6 +85,28 @@ export function readStart(cursor: Cursor): readonly Step[] | null {
   if (worked === null) cursor.at = from;
   return worked;
 }
+
+/** `at center`, `from the top of the crown`, `at lower edge`: where on the piece the work begins, before any of it is made. */
+function takeWhereBegun(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at', 'from') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
+    if (takeOneOf(cursor, PIECE_PLACES) !== null || PIECE_PLACES.has(wordAt(cursor, -1))) {
+      if (takeAny(cursor, 'of') !== null) {
+        takeAny(cursor, 'the', 'a');
+        if (peek(cursor).kind === 'word') cursor.at += 1;
+      }
+      if (atBoundary(cursor)) return true;
+    }
+  }
+  cursor.at = start;
+  return false;
+}
+
+const PIECE_PLACES = new Set(
+  'center centre middle edge hem top bottom crown toe cuff neck tip base brim side'.split(' '),
+);
 
 /** What follows `starting in 2nd ch from hook,`: its first stitch goes there, and so on from there. */
 function readFromHook(

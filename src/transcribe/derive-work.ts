@@ -53,14 +53,14 @@ function candidatesIn(words: MappedText): MappedText[] {
 const BEGINS_WORK = /^(?:(?:work|make)\s+)?(?:\d+\s*[a-z]|[([*]|(?:chs?|chains?|skip|sk|miss)\b)/i;
 
 const PLACE =
-  /\b(?:all\s+)?(?:worked\s+)?(?:in|into)\s+(?:the\s+|a\s+)?(?:(?:same|next|one|indicated|specified|designated|stated|given|single)\s+)*(?:st|stitch|sp|space|place|ch-?sp)(?:\s*(?:or|\/)\s*(?:sp|space|st|stitch|ch-?\d*\s*sp))?(?:\s+(?:indicated|specified|stated|given|designated|noted|named))?\b/i;
+  /\b(?:with\s+all\s+(?:\w+\s+)?(?:legs|loops|sts|stitches)\s+)?(?:all\s+)?(?:worked\s+)?(?:in|into)\s+(?:the\s+|a\s+)?(?:(?:same|next|one|indicated|specified|designated|stated|given|single)\s+)*(?:st|stitch|sp|space|place|ch-?sp)(?:\s*(?:or|\/)\s*(?:sp|space|st|stitch|ch-?\d*\s*sp))?(?:\s+(?:indicated|specified|stated|given|designated|noted|named))?\b/i;
 
 /** Words that are themselves stitches and a place, once "work" before and "counts as" behind are taken off. */
 function inStitches(words: MappedText, context: DeriveContext): MappedText | null {
   let start = /^(?:(?:to\s+)?(?:work|make|crochet)\s+)?/i.exec(words.text)?.[0].length ?? 0;
   let end = words.text.length;
   const sentence =
-    /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete|when|whenever|if|i|you|it|note)\b|.{0,24}\b(?:made|completed?)\b)/i.exec(
+    /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete|when|whenever|if|i|you|it|note|at the (?:beginning|start))\b|.{0,24}\b(?:made|completed?|(?:is|are) (?:not )?counted)\b)/i.exec(
       words.text,
     );
   if (sentence !== null) end = sentence.index;
@@ -68,7 +68,11 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
     /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(
       words.text.slice(start, end),
     );
-  if (aside !== null && aside.index > 0) end = start + aside.index;
+  // `sl st in last sc made`, `in the top of the dc just made`: a place.
+  const isPlace = /\b(?:last|just|the) (?:[a-z] ?)?[a-z-]+ made\.?$|\bjust made\.?$/i.test(
+    words.text.slice(start, end),
+  );
+  if (aside !== null && aside.index > 0 && !isPlace) end = start + aside.index;
   while (end > start && /[.,;\s]/.test(words.text.charAt(end - 1))) end -= 1;
   while (start < end && /\s/.test(words.text.charAt(start))) start += 1;
   const core = sliceText(words, start, end);

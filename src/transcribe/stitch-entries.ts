@@ -160,6 +160,10 @@ function cellsEntry(item: Item): StitchEntry | null {
 }
 
 function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): StitchEntry | null {
+  // `p ........ picot`: dots lead from the name to its words.
+  const led = /^([^.…]{1,24}?)\s*(?:\.{3,}|…+)\s*(?=\S)/.exec(text.text);
+  if (led?.[1] !== undefined)
+    return entryOf(sliceText(text, 0, led[1].length), sliceText(text, led[0].length), item, text.text);
   // `ch- chain`, `st(s)-stitch(es)` beside the usual marks.
   const found = /^(.{1,44}?)\s*(?:=|:|–|—|\s-\s|-\s|(?<=\))-(?=[a-z]))\s*(?=\S)/.exec(text.text);
   if (
