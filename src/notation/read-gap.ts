@@ -105,12 +105,9 @@ export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: numb
 export function readBelow(cursor: Cursor): { rows: number; unit: 'row' | 'round' } | null {
   const start = cursor.at;
   const n = isNumber(cursor) ? readNumber(cursor) : null;
+  if (n === null) return null;
   const word = takeOneOf(cursor, UNIT_NAMES);
-  if (
-    n !== null &&
-    word !== null &&
-    (takeAny(cursor, 'below') !== null || takeAny(cursor, 'down') !== null)
-  ) {
+  if (word !== null && (takeAny(cursor, 'below') !== null || takeAny(cursor, 'down') !== null)) {
     return {
       rows: n.values[0] ?? 1,
       unit: word.startsWith('ro') && !word.startsWith('rou') ? 'row' : 'round',

@@ -85,8 +85,9 @@ function readGained(cursor: Cursor): NoteStep | null {
 
 /** `(78, 84, 90)` behind rounds that grow: a count for each of them; null where none stands here. */
 export function readEachCount(cursor: Cursor, steps: readonly Step[]): StatedCount | null {
+  if (peek(cursor).kind !== 'open') return null;
   const grows = steps.some((step) => step.kind === 'repeat rows' && step.more !== undefined);
-  if (!grows || peek(cursor).kind !== 'open') return null;
+  if (!grows) return null;
   const from = cursor.at;
   const each: StatedCount[] = [];
   do {

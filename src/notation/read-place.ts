@@ -59,6 +59,7 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   takeAny(cursor, 'the', 'a');
   const start = cursor.at;
+  if (wordAt(cursor) === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
@@ -105,7 +106,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (gap !== null) return gap;
   const ofSpecialSpace = cursor.lexicon.specials === null ? null : readOfSpecialSpace(cursor, from);
   if (ofSpecialSpace !== null) return ofSpecialSpace;
-  if (takeAny(cursor, 'next', 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
+  if (takeAny(cursor, 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
   const rest = readRemaining(cursor, from);
   if (rest !== null) return rest;
   if (takeAny(cursor, 'base') !== null || takeWords(cursor, 'st', 'at', 'base')) {
@@ -239,6 +240,11 @@ function takeOfSpace(cursor: Cursor): boolean {
   if (of && takeAny(cursor, 'first', 'next') !== null && readWhat(cursor)?.kind === 'space') return true;
   cursor.at = start;
   return false;
+}
+
+function readBehindNext(cursor: Cursor, from: number): Place | null {
+  cursor.at += 1;
+  return readNext(cursor, from, false);
 }
 
 /** `end of each row`, `end of first row`. */

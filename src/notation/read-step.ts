@@ -130,7 +130,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
         ? readRowsOnceMore
         : undefined;
   const read = reader?.(cursor) ?? null;
-  if (read !== null) return readTrailing(cursor, from, 'kind' in read ? [read] : read);
+  if (read !== null) return readTrailing(cursor, from, isSeveral(read) ? read : [read]);
   // A reader that has said what is wrong is not followed by a second complaint.
   if (cursor.faults.length > before) return skipStep(cursor);
   const worked = readWorkStep(cursor);
@@ -149,6 +149,10 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
     }
   }
   return skipStep(cursor);
+}
+
+function isSeveral(read: Step | readonly Step[]): read is readonly Step[] {
+  return Array.isArray(read);
 }
 
 /** Words that may stand behind a number with no stitch between. */
@@ -173,6 +177,7 @@ const EXPECTED: ReadonlyMap<string, string> = new Map([
 
 /** After a step nothing may stand but a boundary, or a word that begins the next step. */
 function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] | null {
+  if (atBoundary(cursor)) return steps;
   if (isAlongTop(cursor, steps)) {
     // Surface stitches along a row that is done change nothing that is worked into later.
     skipStep(cursor);

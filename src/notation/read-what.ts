@@ -34,6 +34,7 @@ const LEADING = new Set([
 export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
   const word = wordAt(cursor);
+  if (word === 'st' || word === 'sts') return readName(cursor) ?? anyStitch(cursor);
   if (word !== '' && !LEADING.has(word)) return readName(cursor);
   const where = takeOneOf(cursor, WHERE_WORDS);
   if (where !== null) return readWhere(cursor, from, where);
@@ -54,12 +55,15 @@ export function readWhat(cursor: Cursor): What | null {
   }
   const named = readName(cursor);
   if (named !== null) return named;
-  if (takeOneOf(cursor, STITCH_WORDS) !== null) {
-    // "sts." with a full stop of its own is read where the sentence is.
-    return ANY_STITCH;
-  }
+  if (STITCH_WORDS.has(word)) return anyStitch(cursor);
   if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
+}
+
+/** `st`, `stitches`; "sts." with a full stop of its own is read where the sentence is. */
+function anyStitch(cursor: Cursor): What {
+  cursor.at += 1;
+  return ANY_STITCH;
 }
 
 /** A stitch by its name; chains are told apart where they are read. */

@@ -32,7 +32,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const named = nameHere(cursor) !== null;
   const shell = named ? null : readCountedShell(cursor, from);
   if (shell !== null) return shell;
-  const joined = peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');
+  const joined = !named && peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');
   let times: Num | null = !named && !joined && isNumberOrSkip(cursor) ? readNumber(cursor) : null;
   if (times !== null && CHAIN_WORDS.has(wordAt(cursor))) {
     cursor.at = from;
@@ -42,7 +42,10 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const looped = readStitchWithLoop(cursor);
   const stitch = looped?.stitch ?? readStitchName(cursor);
   if (stitch === null) return null;
-  const loop = leadingLoop ?? looped?.loop ?? readLoopBehind(cursor);
+  const told = leadingLoop ?? looped?.loop ?? null;
+  // Most steps end behind the stitch, or have a place next: no other word need be looked for.
+  if (atBoundary(cursor)) return [workStep(cursor, from, stitch, times, told ?? 'both', null)];
+  const loop = told ?? readLoopBehind(cursor);
   const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
   if (times === null && crossed) cursor.at += 1;
   // `sc2tog - (1, 2) times`, `sc twice in next st`: so many of them.
@@ -53,6 +56,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const yarn = times === null ? null : readYarnBehind(cursor);
   const steps = readPlaces(cursor, from, stitch, times, loop);
   if (steps === null) return null;
+  if (atBoundary(cursor)) return yarn === null ? steps : [yarn, ...steps];
   const all = readAndEach(cursor, from, readTogether(cursor, from, steps));
   const worked = yarn ?? readYarnBehind(cursor);
   return worked === null || all === null ? all : [worked, ...all];
@@ -61,8 +65,9 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
 /** `scblo` is `sc` in the back loop only. */
 function readStitchWithLoop(cursor: Cursor): { readonly stitch: StitchName; readonly loop: Loop } | null {
   const token = peek(cursor);
+  if (token.kind !== 'word' || !token.text.endsWith('lo')) return null;
   const end = token.text.slice(-3);
-  if (token.kind !== 'word' || (end !== 'blo' && end !== 'flo')) return null;
+  if (end !== 'blo' && end !== 'flo') return null;
   const found = findName(cursor.lexicon, [{ ...token, text: token.text.slice(0, -end.length) }], 0);
   if (found === null) return null;
   const from = cursor.at;
@@ -164,6 +169,8 @@ function readPlaces(
   times: Num | null,
   leading: Loop | null,
 ): readonly Step[] | null {
+  const led = wordAt(cursor);
+  if (led === 'in' || led === 'into') return readPlacesIn(cursor, from, stitch, times, leading);
   const steps: WorkStep[] = [];
   takeAny(cursor, 'loosely', 'firmly', 'tightly');
   if (isOverRow(cursor, stitch)) return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];
@@ -216,6 +223,34 @@ function readPlaces(
     return [{ ...workStep(cursor, from, stitch, times, loop, read.place), shares: true }];
   } else if (takeAny(cursor, 'around') !== null) return null;
   else steps.push(workStep(cursor, from, stitch, times, loop, null));
+  return readMorePlaces(cursor, from, stitch, times, loop, steps);
+}
+
+/** The same behind "in" or "into", which nothing but a place follows. */
+function readPlacesIn(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+  leading: Loop | null,
+): readonly Step[] | null {
+  if (wordAt(cursor, 1) === 'join') return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];
+  const read = readPlace(cursor);
+  if (read === null) return reportNoPlace(cursor);
+  const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
+  const steps = [workStep(cursor, from, stitch, times, loop, read.place)];
+  return atBoundary(cursor) ? steps : readMorePlaces(cursor, from, stitch, times, loop, steps);
+}
+
+/** What may stand behind the first place: more places, what chain is meant, or that the round is closed there. */
+function readMorePlaces(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+  loop: Loop,
+  steps: WorkStep[],
+): readonly Step[] | null {
   while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
     const start = cursor.at;
     cursor.at += 1;

@@ -1,58 +1,63 @@
 /**
  * One string for one word: reading compares words all day, and the same string is compared by its address alone.
  *
- * Words are kept as a tree of letters, so that a word is known as soon as its last letter is passed. The tree has a
- * fixed size; when it is full, a word not yet met is made anew each time.
+ * A word of plain letters is known by its letters packed into two whole numbers, so that it is found again without being
+ * taken out of the text. The table has a fixed size; when it is full, a word not yet met is made anew each time.
  */
 
-const MOST_NODES = 1 << 13;
-/** Places a node has for letters, a power of two. */
-const WIDTH = 32;
+/** Letters that go into one whole number, five bits to a letter. */
+export const HALF_LETTERS = 6;
+/** Longer words are not kept. */
+export const MOST_LETTERS = 2 * HALF_LETTERS;
 
-/** Where no known word goes on; every letter leads back to it. */
-const LOST = 0;
-export const FIRST_LETTER = 1;
+/** Places in the table, a power of two; a quarter of them stays empty, so that what is looked for is near. */
+const PLACES = 1 << 12;
+const MOST_WORDS = PLACES - PLACES / 4;
 
-/** The node that a letter leads to from each node. */
-const next = new Uint16Array(MOST_NODES * WIDTH);
-/** The word that ends at each node; '' where none does. */
-const words: string[] = new Array<string>(MOST_NODES).fill('');
-let used = FIRST_LETTER + 1;
+const firsts = new Int32Array(PLACES);
+const seconds = new Int32Array(PLACES);
+/** The word at each place; '' where there is none. */
+const words: string[] = new Array<string>(PLACES).fill('');
+let kept = 0;
 
-/** The place of an ASCII letter of either case in the alphabet, from 0; negative or past 25 for anything else. */
-export function letterIndex(code: number): number {
-  return (code | CASE_BIT) - FIRST_CODE;
+/** The place of an ASCII letter of either case in the alphabet, from 1; outside of 1 to 26 for anything else. */
+export function letterNumber(code: number): number {
+  return (code | CASE_BIT) - BEFORE_FIRST;
 }
 
 const CASE_BIT = 0x20;
-const FIRST_CODE = 97;
+const BEFORE_FIRST = 96;
+export const LETTER_BITS = 5;
+export const LAST_LETTER = 26;
 
-/** One letter on from a node. */
-export function afterLetter(node: number, letter: number): number {
-  return next[node * WIDTH + letter] ?? LOST;
-}
-
-/** The word that was followed letter by letter to a node, in lower case. */
-export function wordAtNode(node: number, text: string, start: number, end: number): string {
-  const met = words[node] ?? '';
-  return met === '' ? learnt(text.slice(start, end).toLowerCase()) : met;
-}
-
-function learnt(word: string): string {
-  if (used + word.length > MOST_NODES) return word;
-  let node = FIRST_LETTER;
-  for (let i = 0; i < word.length; i += 1) {
-    const place = node * WIDTH + letterIndex(word.charCodeAt(i));
-    if (next[place] === LOST) {
-      next[place] = used;
-      used += 1;
-    }
-    node = next[place] ?? LOST;
+/** The word whose letters were packed, in lower case: the same string each time. */
+export function seenWord(first: number, second: number, text: string, start: number, end: number): string {
+  if (end - start > MOST_LETTERS) return text.slice(start, end).toLowerCase();
+  let place = placeOf(first, second);
+  for (;;) {
+    const met = words[place] ?? '';
+    if (met === '') break;
+    if (firsts[place] === first && seconds[place] === second) return met;
+    place = (place + 1) & (PLACES - 1);
   }
-  const kept = asName(word);
-  words[node] = kept;
-  return kept;
+  const word = text.slice(start, end).toLowerCase();
+  if (kept === MOST_WORDS) return word;
+  kept += 1;
+  firsts[place] = first;
+  seconds[place] = second;
+  const name = asName(word);
+  words[place] = name;
+  return name;
 }
+
+/** Multiplied by an odd number, the upper bits depend on all letters. */
+function placeOf(first: number, second: number): number {
+  return Math.imul(first ^ Math.imul(second, SPREAD), SPREAD) >>> UPPER_BITS;
+}
+
+/** 2 to the 32nd over the golden ratio, made odd: multiples of it lie far from each other. */
+const SPREAD = 0x9e3779b1;
+const UPPER_BITS = 32 - 12;
 
 /** The name of a property is kept once by the engine, as the words in this program's own text are. */
 function asName(word: string): string {

@@ -132,12 +132,13 @@ function isFinished(token: Token | undefined): boolean {
 
 /** The tokens of one line, newlines left out, with an end behind them. */
 export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  const line: Token[] = [];
-  for (let i = first; i < end; i += 1) {
-    const token = tokens[i];
-    if (token !== undefined && token.kind !== 'newline') line.push(token);
-  }
+  let line = tokens.slice(first, end);
+  if (line.some(isNewline)) line = line.filter((token) => !isNewline(token));
   const at = line[line.length - 1]?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;
+}
+
+function isNewline({ kind }: Token): boolean {
+  return kind === 'newline';
 }

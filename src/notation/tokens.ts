@@ -1,6 +1,6 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
-import { afterLetter, FIRST_LETTER, letterIndex, wordAtNode } from './seen-words.ts';
+import { HALF_LETTERS, LAST_LETTER, LETTER_BITS, letterNumber, seenWord } from './seen-words.ts';
 
 export type TokenKind =
   | 'word'
@@ -35,8 +35,6 @@ export interface Token {
 }
 
 const ZERO = 48;
-/** ASCII letters, of one case. */
-const LETTERS = 26;
 const FULL_STOP = 46;
 const BLANK = 32;
 const ASTERISK = 42;
@@ -63,12 +61,26 @@ const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
   ['\n', 'newline'],
 ]);
 
+const ASCII = 128;
+/** What each mark of one plain character is, found without taking it out of the text. */
+const PLAIN: readonly (Pick<Token, 'kind' | 'text'> | undefined)[] = Array.from(
+  { length: ASCII },
+  (_, code) => {
+    const text = String.fromCharCode(code);
+    const kind = SINGLE.get(text);
+    return kind === undefined ? undefined : { kind, text };
+  },
+);
+
+/** How the numbers that patterns are full of are written: one string for each, as there is one for each word. */
+const WRITTEN: readonly string[] = Array.from({ length: 1000 }, (_, value) => String(value));
+
 /**
  * Every character of the text, or of the stretch of it from `from` up to `until`, lies in one token or in the white
  * space between two. No token may lie across `until`. Never throws.
  */
 export function tokenise(text: string, from = 0, until = text.length): Token[] {
-  const tokens: Token[] = [];
+  let count = 0;
   let at = from;
   let lastEnd = from;
   while (at < until) {
@@ -77,19 +89,25 @@ export function tokenise(text: string, from = 0, until = text.length): Token[] {
       at += 1;
       continue;
     }
-    const token = tokenAt(text, at, code, tokens.length > 0 && at === lastEnd);
-    tokens.push(token);
+    const token = tokenAt(text, at, code, count > 0 && at === lastEnd);
+    bench[count] = token;
+    count += 1;
     at = token.end;
     lastEnd = at;
   }
-  tokens.push({ kind: 'end', text: '', value: 0, start: lastEnd, end: lastEnd, glued: false });
-  return tokens;
+  bench[count] = { kind: 'end', text: '', value: 0, start: lastEnd, end: lastEnd, glued: false };
+  return bench.slice(0, count + 1);
 }
 
+/** Where tokens are laid down one by one: a list that has grown once need not grow again for each text. */
+const bench: Token[] = [];
+
 function tokenAt(text: string, start: number, code: number, glued: boolean): Token {
-  if (isDigit(code)) return numberAt(text, start, glued);
   if (isLetter(code)) return wordAt(text, start, glued);
+  if (isDigit(code)) return numberAt(text, start, glued);
+  const plain = code < ASCII ? PLAIN[code] : undefined;
   let end = start + 1;
+  if (plain !== undefined) return { kind: plain.kind, text: plain.text, value: 0, start, end, glued };
   if (code === ASTERISK) {
     while (text.charCodeAt(end) === code) end += 1;
     return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued };
@@ -108,6 +126,10 @@ function numberAt(text: string, start: number, glued: boolean): Token {
     end += 1;
   }
   const ordinal = isLetter(text.charCodeAt(end)) && isOrdinal(value, text, end);
+  const written = WRITTEN[value];
+  // A nought before it is kept as it is written.
+  if (!ordinal && written !== undefined && written.length === end - start)
+    return { kind: 'number', text: written, value, start, end, glued };
   if (ordinal) end += 2;
   const kind = ordinal ? 'ordinal' : 'number';
   return { kind, text: text.slice(start, end).toLowerCase(), value, start, end, glued };
@@ -115,19 +137,30 @@ function numberAt(text: string, start: number, glued: boolean): Token {
 
 function wordAt(text: string, start: number, glued: boolean): Token {
   let end = start;
-  let node = FIRST_LETTER;
+  let first = 0;
+  let second = 0;
   let code = text.charCodeAt(end);
-  for (let letter = letterIndex(code); letter >= 0 && letter < LETTERS; letter = letterIndex(code)) {
-    node = afterLetter(node, letter);
+  const half = start + HALF_LETTERS;
+  for (
+    let letter = letterNumber(code);
+    letter > 0 && letter <= LAST_LETTER && end < half;
+    letter = letterNumber(code)
+  ) {
+    first = (first << LETTER_BITS) | letter;
+    end += 1;
+    code = text.charCodeAt(end);
+  }
+  for (let letter = letterNumber(code); letter > 0 && letter <= LAST_LETTER; letter = letterNumber(code)) {
+    second = (second << LETTER_BITS) | letter;
     end += 1;
     code = text.charCodeAt(end);
   }
   if (end > start && code === BLANK)
-    return { kind: 'word', text: wordAtNode(node, text, start, end), value: 0, start, end, glued };
+    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
   const spaced = code === FULL_STOP && end === start + 1;
   const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
   if (end > start && !spaced && !goesOn)
-    return { kind: 'word', text: wordAtNode(node, text, start, end), value: 0, start, end, glued };
+    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
   return unusualWordAt(text, start, glued);
 }
 

@@ -24,6 +24,8 @@ export function plainText(text: string, offset = 0): MappedText {
 /** The file offset of the character at an index of the text. */
 export function fileOffset(mapped: MappedText, index: number): number {
   const { runs } = mapped;
+  const near = runs === nearRuns ? runs[nearRun] : undefined;
+  if (near !== undefined && near.at <= index && index < nearEnd) return near.offset + (index - near.at);
   let low = 0;
   let high = runs.length - 1;
   while (low < high) {
@@ -31,9 +33,17 @@ export function fileOffset(mapped: MappedText, index: number): number {
     if ((runs[middle]?.at ?? 0) <= index) low = middle;
     else high = middle - 1;
   }
+  nearRuns = runs;
+  nearRun = low;
+  nearEnd = runs[low + 1]?.at ?? Number.POSITIVE_INFINITY;
   const run = runs[low] ?? { at: 0, offset: 0 };
   return run.offset + (index - run.at);
 }
+
+/** Where the last look-up ended: the next is nearly always for the same line. */
+let nearRuns: readonly Run[] | null = null;
+let nearRun = 0;
+let nearEnd = 0;
 
 /** The file span of a stretch of the text. */
 export function fileSpan(mapped: MappedText, start: number, end: number): Span {
