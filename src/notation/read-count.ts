@@ -163,9 +163,10 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     const shapes = entries.length === 0 && isThing(what) && what.kind === 'shape';
     const whole = shapes ? readOfSize(cursor, n) : null;
     if (whole !== null) return [{ n, what, span: spanSince(cursor, from) }, whole];
-    takeSaid(cursor);
-    const side = readPerSide(cursor);
-    const ends = !side && readAtEnds(cursor);
+    const over = peek(cursor).kind === 'close';
+    if (!over) takeSaid(cursor);
+    const side = !over && readPerSide(cursor);
+    const ends = !over && !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
     entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
     const { kind, text } = peek(cursor);

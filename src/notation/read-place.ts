@@ -2,14 +2,14 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
-import type { ChainNamed } from './read-chain-name.ts';
-import { readChainInBrackets, readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
+import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
+import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-place.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
-import { readAsJoin, readLastMade, readSpaceJustMade, takeLastMade } from './read-same.ts';
+import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
 import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
@@ -55,11 +55,22 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
   return word === 'across' || word === 'around';
 }
 
+const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
+
+/** What the words of a place begin with that is not simply the name of something. */
+const LEADS = new Set(
+  `each ea every end all sp space gap before between bet btw nxt following foll rem remaining base st joining joined same
+   first last any magic adjustable mr ring circle center centre top skipped missed`.split(/\s+/),
+);
+
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   takeAny(cursor, 'the', 'a');
   const start = cursor.at;
-  if (wordAt(cursor) === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);
+  const word = wordAt(cursor);
+  if (word === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);
+  // `in ch-2 sp`, `in 2nd ch from hook`: none of the words below.
+  if (!LEADS.has(word)) return readNamedPlace(cursor, from, start);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
@@ -197,40 +208,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   }
   const skipped = takeOneOf(cursor, PASSED_WORDS) === null ? null : readPassed(cursor, from);
   if (skipped !== null) return skipped;
-  const ofSpecial = readOneOf(cursor, from, start);
-  if (ofSpecial !== null) return ofSpecial;
-  // `under 5 ch`: the loop they make.
-  const under =
-    wordAt(cursor, -1) === 'under' || wordAt(cursor, -2) === 'under' ? readPlainChain(cursor) : null;
-  if (under !== null && under.chains !== null) {
-    const what: What = { kind: 'space', chains: under.chains, corner: false };
-    return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
-  }
-  const chain = readChainName(cursor);
-  if (chain !== null && takeChainSpace(cursor)) return chainSpace(chain, spanSince(cursor, from));
-  if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
-  const passed = readPassedSeveral(cursor, from);
-  if (passed !== null) return passed;
-  const what = readWhat(cursor);
-  if (what === null) return backTo(cursor, start);
-  const made = what.kind === 'space' || what.kind === 'stitch' ? readSpaceJustMade(cursor, from, what) : null;
-  if (made !== null) return made;
-  const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
-  if (below !== null)
-    return {
-      kind: 'below',
-      n: null,
-      ...below,
-      pick: 'next',
-      what,
-      uncovered: true,
-      span: spanSince(cursor, from),
-    };
-  // "in corner sp", "in ch-2 sp": the next one there is.
-  return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+  return readNamedPlace(cursor, from, start);
 }
-
-const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
 
 /** `of first loop`, `of next ch-3 sp` behind chains; the cursor stays where neither stands. */
 function takeOfSpace(cursor: Cursor): boolean {
@@ -293,10 +272,6 @@ function readAll(cursor: Cursor, from: number): Place | null {
   return { kind: 'each', what, stop, span: spanSince(cursor, from) };
 }
 
-function chainSpace(chain: ChainNamed, span: Place['span']): Place {
-  return { kind: 'of-chain', nth: null, ...chain, space: true, span };
-}
-
 /** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */
 function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly stop: Stop } | null {
   const start = cursor.at;
@@ -319,24 +294,6 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
   if (stop !== null) return { what: { kind: 'any-of', of: all }, stop };
   cursor.at = start;
   return null;
-}
-
-/** `ch-2 sp of next shell`, `ch-3 sp of last block`. */
-function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
-  const what = readWhat(cursor);
-  const within = what?.kind === 'space' ? readSpaceOf(cursor) : null;
-  if (what?.kind !== 'space' || within === null) return backTo(cursor, start);
-  const inside: What = { ...what, of: within.of };
-  const span = spanSince(cursor, from);
-  if (within.pick === 'first') return { kind: 'first', n: null, what: inside, span };
-  if (within.pick === 'last') return { kind: 'last', n: null, what: inside, span };
-  if (within.pick === 'same') return { kind: 'same', what: inside, asJoin: false, span };
-  if (within.pick === 'each') {
-    const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span };
-    return { kind: 'each', what: inside, stop, span: spanSince(cursor, from) };
-  }
-  return { kind: 'next', n: null, what: inside, each: false, span };
 }
 
 /** `next st`, `next 3 sts`, `next 2-ch sp`, `next st 2 rows below`; `each` for "each of next 3 sts". */
@@ -387,13 +344,4 @@ function readEvery(cursor: Cursor): number | null {
   if (takeAny(cursor, 'other') !== null) return 2;
   const every = wordAt(cursor, -1) === 'every' ? readOrdinal(cursor) : null;
   return every === null || every < 2 ? null : every;
-}
-
-/** Whether `2 rows below, sk next st` stands here. */
-function skipFollows(cursor: Cursor): boolean {
-  const start = cursor.at;
-  const below = readBelow(cursor) !== null && peek(cursor).kind === 'comma';
-  const follows = below && ['sk', 'skip', 'miss'].includes(wordAt(cursor, 1)) && wordAt(cursor, 2) === 'next';
-  cursor.at = start;
-  return follows;
 }

@@ -65,8 +65,19 @@ const NO_THINGS = new Set([
   'balls',
 ]);
 
+/** What a thing may begin with. */
+const THING_WORDS: ReadonlySet<string> = new Set([
+  ...['half', 'pattern', 'patt'],
+  ...[GROUPS, CLUSTERS, INCREASES, DECREASES, PICOTS, BLOCKS, OPEN, FILLED, SQUARES, SHAPES, ROWS].flatMap(
+    (words) => [...words],
+  ),
+]);
+
 /** Reads what stands behind the number of a count, or null with the cursor where it was. */
 export function readThing(cursor: Cursor): Thing | null {
+  const { kind, text } = peek(cursor);
+  // Nearly every count is of stitches.
+  if (kind === 'word' && !THING_WORDS.has(text) && !isNumber(cursor)) return null;
   const from = cursor.at;
   const thing = readHalf(cursor) ?? readTogether(cursor) ?? readSquare(cursor) ?? readWord(cursor);
   if (thing === null) cursor.at = from;
