@@ -48,7 +48,8 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
     case 'half':
       return halvesOf(thing.special, made);
     case 'rows':
-      return said === made.stretch.rows ? said : made.stretch.number;
+      if (said === made.stretch.number) return said;
+      return made.stretch.rows > 1 ? made.stretch.rows : made.stretch.number;
     case 'shape':
       return countShapes(thing.word, made, said);
     case 'named':
@@ -215,6 +216,20 @@ function halvesOf(name: string, { stretch }: Counted): number {
   const [first] = runs;
   const last = runs.length > 1 ? runs[runs.length - 1] : undefined;
   return [first, last].filter((run) => run !== undefined && isHalf(run, whole)).length;
+}
+
+/**
+ * Whether a row begins with just what a special stitch is made of, its first stitch the turning chain: `ch 3, 2 dc in
+ * same st` for a half shell of 3 dc.
+ */
+export function beginsAs(name: string, { stretch }: Counted): boolean {
+  const { builder, first, end } = stretch;
+  let at = first;
+  while (at < end && countedId(builder, at) === null) at += 1;
+  const [run] = runsOf(stretch);
+  const whole = wholeOf(name, stretch);
+  if (run === undefined || whole === null || whole.length < 2 || kindId(builder, at) !== 'ch') return false;
+  return (run.group?.special ?? null) === null && run.ids.join(' ') === whole.join(' ');
 }
 
 /** The stitches of a special stitch of the pattern; null where it describes none of that name. */

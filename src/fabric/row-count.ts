@@ -8,7 +8,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import { countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
+import { beginsAs, countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
 import { FLAG } from './fabric.ts';
 import { chainsAcross } from './site.ts';
 import { plainName } from './special-name.ts';
@@ -177,6 +177,7 @@ function differs(
   if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) return null;
   // Half a shell at either end makes one with the other: some houses count the two.
   if (what?.kind === 'special' && takesHalves(what, made, said)) return null;
+  if (what?.kind === 'special' && said === is + 1 && beginsAs(what.name, made)) return null;
   // A block that begins the row may have the name, and those after it be written out.
   if (what?.kind === 'special' && BLOCK.test(what.name) && countThing({ kind: 'block' }, made, said) === said)
     return null;

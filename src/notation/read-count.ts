@@ -63,6 +63,17 @@ export function readStatedCount(
   // `– 40 sc –`.
   if (dashed && peek(cursor).kind === 'dash') cursor.at += 1;
   const span = spanSince(cursor, from);
+  const [only, more] = entries;
+  if (opened && only?.what?.kind === 'rows' && more === undefined && peek(cursor).kind !== 'end') {
+    const count = readStatedCount(cursor, worked, joined, toEnd);
+    if (count !== null)
+      return {
+        ...count,
+        entries: [...entries, ...count.entries],
+        text: `${text}, ${count.text}`,
+        span: { start: span.start, end: count.span.end },
+      };
+  }
   const end = cursor.at;
   while (peek(cursor).kind === 'stop' || peek(cursor).kind === 'newline') cursor.at += 1;
   if (peek(cursor).kind !== 'end') {

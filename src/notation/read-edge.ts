@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { Edge } from './edge.ts';
 import type { Num } from './num.ts';
-import { FOUNDATION_WORDS, takeOpening } from './read-foundation.ts';
+import { FOUNDATION_WORDS, takeFarSide, takeOpening } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -182,7 +182,7 @@ export function readFarEdge(cursor: Cursor): AlongStep | null {
   const from = cursor.at;
   takeOneOf(cursor, WAY_WORDS);
   takeAny(cursor, 'the');
-  if (readFarSide(cursor)) return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
+  if (takeFarSide(cursor)) return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
   cursor.at = from;
   return null;
 }
@@ -235,7 +235,7 @@ function readEdge(cursor: Cursor): Edge | null {
     }
     return 'row ends';
   }
-  const far = readFarSide(cursor);
+  const far = takeFarSide(cursor);
   if (far) return 'foundation';
   takeOneOf(cursor, WHICH_EDGE);
   if (takeWords(cursor, 'side', 'edge') || takeAny(cursor, 'side', 'sides') !== null) {
@@ -257,17 +257,3 @@ const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
 const WAY_WORDS = new Set(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
 const WHICH_EDGE = new Set(['long', 'short', 'left', 'right', 'second', 'first', 'other']);
-
-/** `opposite side of foundation ch`, `other side of ch`; the cursor stays where neither stands. */
-function readFarSide(cursor: Cursor): boolean {
-  const start = cursor.at;
-  if (takeAny(cursor, 'opposite', 'other') !== null) {
-    takeAny(cursor, 'side', 'edge');
-    takeAny(cursor, 'of');
-    takeAny(cursor, 'the');
-    takeOneOf(cursor, FOUNDATION_WORDS);
-    if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
-  }
-  cursor.at = start;
-  return false;
-}

@@ -12,11 +12,15 @@ export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
   'fdn',
 ]);
 
-/** `of foundation ch`, `along foundation ch`, `of Row 1 foundation` behind "first ch", "each ch" or "first st". */
+/** `of foundation ch`, `of Row 1 foundation`, `on the other side of the foundation chain` behind "first ch", "each ch" or "first st". */
 export function takeOfFoundation(cursor: Cursor): boolean {
   const start = cursor.at;
-  if (takeAny(cursor, 'of', 'along') !== null) {
+  const way = takeAny(cursor, 'of', 'along', 'on', 'at');
+  if (way !== null) {
     takeAny(cursor, 'the');
+    if (takeFarSide(cursor)) return true;
+  }
+  if (way === 'of' || way === 'along') {
     const first = takeAny(cursor, 'row') !== null;
     if (first && peek(cursor).value === 1) cursor.at += 1;
     const named = takeOneOf(cursor, FOUNDATION_WORDS);
@@ -68,6 +72,20 @@ function takeAtOpening(cursor: Cursor): boolean {
   if (takeAny(cursor, 'at', 'of', 'in') !== null) {
     takeAny(cursor, 'the');
     if (takeOpening(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `opposite side of foundation ch`, `other side of ch`; the cursor stays where neither stands. */
+export function takeFarSide(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'opposite', 'other') !== null) {
+    takeAny(cursor, 'side', 'edge');
+    takeAny(cursor, 'of');
+    takeAny(cursor, 'the');
+    takeOneOf(cursor, FOUNDATION_WORDS);
+    if (takeAny(cursor, 'ch', 'chain', 'edge') !== null) return true;
   }
   cursor.at = start;
   return false;

@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
-import { readNumber } from './read-number.ts';
+import { isNumber, readNumber } from './read-number.ts';
 import { isAmount, readWhat } from './read-what.ts';
 import { tellsChoice } from './told-choice.ts';
 import type { Step } from './tree.ts';
@@ -38,6 +38,7 @@ function inDecimal(cursor: Cursor): boolean {
 export function readMakerNote(cursor: Cursor): Step {
   const from = cursor.at;
   skipStep(cursor);
+  takeApart(cursor);
   takeEachLong(cursor);
   if (FINISHING.has(cursor.tokens[from]?.text ?? '')) takeRemark(cursor);
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
@@ -77,6 +78,20 @@ const WORK_WORDS = new Set(
 );
 /** What would be a step of its own behind the comma. */
 const MAKER_TASKS = new Set(['stuff', 'place', 'change', 'with', 'using', 'cut', 'do']);
+
+/** `, 7 stitches apart`, `, about 4 sts between them` behind eyes that are placed: how far from each other. */
+function takeApart(cursor: Cursor): void {
+  if (peek(cursor).kind !== 'comma') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'with', 'leaving');
+  takeAny(cursor, 'about', 'approx', 'approximately', 'roughly');
+  const counted = isNumber(cursor);
+  skipStep(cursor);
+  const last = wordAt(cursor, -1);
+  const between = last === 'between' || wordAt(cursor, -2) === 'between';
+  if (!counted || (last !== 'apart' && !between)) cursor.at = start;
+}
 
 /** `, each 14" long` behind strands that are cut: the cursor stays where a length stands not. */
 function takeEachLong(cursor: Cursor): void {

@@ -87,6 +87,8 @@ export function readThing(cursor: Cursor): Thing | null {
 /** `half shells`, `half-shells`. */
 function readHalf(cursor: Cursor): Thing | null {
   const from = cursor.at;
+  // A half shell that the pattern describes is a stitch of its own.
+  if (wordAt(cursor) === 'half' && nameHere(cursor)?.named.kind === 'special') return null;
   if (takeAny(cursor, 'half') !== null) {
     if (peek(cursor).kind === 'dash') cursor.at += 1;
     const found = nameHere(cursor);

@@ -215,6 +215,11 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     });
     return;
   }
+  // `dec = single crochet 2 stitches together`.
+  if (general?.id === 'dec' && meant?.family === 'together') {
+    addOwn(reading, entry, insertedText(termsOf(meant, terms).abbr, entry.span.start), meaning);
+    return;
+  }
   if (general !== null && NAMES_YARN.test(meaning) && /^[A-Z]{1,2}$/.test(entry.name)) {
     keepWords(reading, entry);
     return;
