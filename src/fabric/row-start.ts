@@ -145,7 +145,7 @@ function isIdleStart(step: Step | undefined): boolean {
 /** A slip stitch into the start of the round at its end is a join though the word is not said. */
 export function withImpliedJoin(steps: readonly Step[], unit: Unit | null): readonly Step[] {
   // The join of a ring made on the way is not the round's.
-  if (unit !== 'round' || steps.some((step) => step.kind === 'join' && !step.ring)) return steps;
+  if (unit === 'row' || steps.some((step) => step.kind === 'join' && !step.ring)) return steps;
   let at = steps.length - 1;
   while (at >= 0 && isAfterJoin(steps[at])) at -= 1;
   const step = steps[at];

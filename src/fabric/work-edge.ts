@@ -59,7 +59,12 @@ export function goTo(worker: Worker, place: Place): boolean {
   if (place.kind === 'next' && place.ofRow !== undefined)
     return standOnRow(worker, place.ofRow.number, place.ofRow.unit, place);
   const ends = 'what' in place && place.what.kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
-  return !ends || workAlong(worker, { kind: 'along', edge: 'row ends', span: place.span });
+  if (!ends) return true;
+  // Rows that could not be worked end somewhere too: how many there are is not known.
+  const unread = worker.rowRanges.slice(worker.pieceFirst).some(({ first, end }) => first >= end);
+  return unread
+    ? stuck(worker, { kind: 'unknown', span: place.span })
+    : workAlong(worker, { kind: 'along', edge: 'row ends', span: place.span });
 }
 
 /** The stitches of an earlier row in the place of those below, all of which this row leaves to it. */

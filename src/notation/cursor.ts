@@ -72,6 +72,8 @@ export interface Cursor {
   readonly patt: { rows: number | null };
   /** What a count at the end says of chains: `(24 tr, counting the 3 missed ch as 1 tr)`. */
   counting: Counts | null;
+  /** `82 sc` of `82 sc evenly around the edge (2 in the end of each row)`: how many the row is to have. */
+  spreadOver: StatedCount | null;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
   marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
@@ -113,6 +115,7 @@ export function cursorOn(
     reached: given.reached,
     patt: given.patt,
     counting: null,
+    spreadOver: null,
     marked: null,
     readSteps: given.readSteps,
   };

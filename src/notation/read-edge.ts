@@ -11,7 +11,7 @@ import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
 import { readTop } from './read-top.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { AlongStep, EvenlyStep, LoopsStep, NoteStep, StitchName, WorkStep } from './tree.ts';
+import type { AlongStep, EvenlyStep, LoopsStep, NoteStep, StitchName } from './tree.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -21,45 +21,21 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
   if (n !== null && stitch !== null && takeAny(cursor, 'evenly') !== null) {
     takeAny(cursor, 'spaced');
     const edge = readEdge(cursor);
-    if (edge !== null) return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
+    // `(2 in each row end)` behind it is read with the stitch.
+    if (edge !== null && !(edge === 'row ends' && tellsEach(cursor)))
+      return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
   }
   cursor.at = start;
   return null;
 }
 
-/** `1 row of sc evenly along the side edge, 2 sc in each row` behind the stitch; null where it is not said how many in each. */
-export function readInEachRow(cursor: Cursor, from: number, stitch: StitchName): WorkStep | null {
-  const start = cursor.at;
-  if (
-    takeAny(cursor, 'evenly') !== null &&
-    readEdge(cursor) === 'row ends' &&
-    peek(cursor).kind === 'comma'
-  ) {
-    cursor.at += 1;
-    takeAny(cursor, 'working', 'with');
-    const times = isNumber(cursor) ? readNumber(cursor) : null;
-    const again = times === null ? null : readStitchName(cursor);
-    const at = cursor.at;
-    const each = takeWords(cursor, 'in', 'each', 'row') || takeWords(cursor, 'into', 'each', 'row');
-    takeAny(cursor, 'end');
-    if (each && again?.kind === 'stitch' && stitch.kind === 'stitch' && again.id === stitch.id) {
-      const span = spanSince(cursor, at);
-      const stop = { kind: 'end', word: 'across', span } as const;
-      const place = { kind: 'each', what: { kind: 'row-end' }, stop, span } as const;
-      return {
-        kind: 'work',
-        stitch,
-        times,
-        place,
-        loop: 'both',
-        skipped: null,
-        span: spanSince(cursor, from),
-      };
-    }
-  }
-  cursor.at = start;
-  return null;
+/** Whether brackets stand here that say how many go into each: `(2 in …`, `(2 sc in …`, `(2 sts per …`. */
+function tellsEach(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'open' || peek(cursor, 1).kind !== 'number') return false;
+  return EACH_WORDS.has(wordAt(cursor, 2)) || EACH_WORDS.has(wordAt(cursor, 3));
 }
+
+export const EACH_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'per', 'for', 'on']);
 
 /** `sc evenly along side, working 21 sts` has its number behind: `21 sc evenly around`, after the stitch's name. */
 export function readEvenlyAfter(
@@ -216,7 +192,7 @@ export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null 
 }
 
 /** `along row ends`, `in row ends along side`, `along opposite side of foundation ch`. */
-function readEdge(cursor: Cursor): Edge | null {
+export function readEdge(cursor: Cursor): Edge | null {
   const from = cursor.at;
   if (takeAny(cursor, 'around', 'across') !== null) {
     takeAny(cursor, 'the');

@@ -6,6 +6,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
+import { readSoManyEach } from './read-each-row.ts';
 import { readEvenlyAfter } from './read-edge.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
@@ -40,6 +41,9 @@ export function readPlaces(
   // `ch 6, sl st to form ring`.
   if (slips && takeRing(cursor))
     return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
+  const each =
+    times !== null && wordAt(cursor) === 'evenly' ? readSoManyEach(cursor, from, stitch, times) : null;
+  if (each !== null) return [each];
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
   const seam = times === null && wordAt(cursor) === 'through' ? readSeam(cursor, from) : null;

@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
-import { readInEachRow } from './read-edge.ts';
+import { readInEachRow } from './read-each-row.ts';
 import { readOnlyBody } from './read-group.ts';
 import { readRingList, readUpTo } from './read-into-ring.ts';
 import { readLoop } from './read-loop.ts';

@@ -174,7 +174,9 @@ function readLine(cursor: Cursor): Line | null {
     return noteLine(text, span);
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
-  const { steps: all, stated } = readSteps(cursor, 'line');
+  const { steps: all, stated: counted } = readSteps(cursor, 'line');
+  const stated =
+    counted ?? (cursor.spreadOver !== null && all.filter(makes).length === 1 ? cursor.spreadOver : null);
   const written = cursor.faults.length > before ? workedOnce(cursor, before, all, stated !== null) : all;
   const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
@@ -198,6 +200,12 @@ function readLine(cursor: Cursor): Line | null {
   return !readable && read === null && steps.length === 0 && isProse(cursor)
     ? { ...line, prose: true }
     : line;
+}
+
+/** Makes stitches, and does more than move the hook along. */
+function makes(step: Step): boolean {
+  if (step.kind === 'work') return step.stitch.kind !== 'stitch' || step.stitch.id !== 'sl-st';
+  return 'body' in step || step.kind === 'evenly';
 }
 
 /** The row with what its label names before it; a yarn that is joined without a name is the one named there. */

@@ -9,6 +9,7 @@ import { peek, spanOf, spanSince, textSince } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import { PLAIN_WORDS } from './plain-words.ts';
 import { skipStep } from './read-note.ts';
+import { isNumber } from './read-number.ts';
 import type { Token } from './tokens.ts';
 
 /** Words of instructions other than stitches, for the nearest-word search. */
@@ -100,6 +101,10 @@ export function reportUnknownWord(cursor: Cursor): void {
   // A word of two may stand on two printed lines.
   const word = cursor.mapped.text.slice(token.start, end.end).replace(/\s+/g, ' ');
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
+    if (countsUnknown(cursor)) {
+      cursor.at += 1;
+      return;
+    }
     const named = specialName(cursor, word);
     const facts = {
       word: named,
@@ -119,6 +124,15 @@ export function reportUnknownWord(cursor: Cursor): void {
   const facts = { word, nearest: nearestWord(cursor, word.toLowerCase()) };
   const span = { start: spanOf(cursor, token).start, end: spanOf(cursor, end).end };
   cursor.faults.push(diagnose('word/unknown', { file, span }, facts));
+}
+
+/** `9 bobbles, 50 dc` at the end of a row with a word that is not known: what it counts is what that word makes. */
+function countsUnknown(cursor: Cursor): boolean {
+  const first = cursor.tokens[0];
+  const led = peek(cursor, -2).kind;
+  if (first === undefined || !isNumber(cursor, -1) || led === 'comma' || led === 'mark') return false;
+  const from = spanOf(cursor, first).start;
+  return cursor.faults.some(({ code, span }) => code === 'word/unknown' && span.start >= from);
 }
 
 /** `C4B` is one word to a maker. */
