@@ -5,7 +5,7 @@ import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, firstTarget, groupOf, hasFlag, kindId } from './builder.ts';
 import type { Group } from './fabric.ts';
-import { FLAG } from './fabric.ts';
+import { FLAG, INTO } from './fabric.ts';
 import { footOf } from './site.ts';
 import { plainName } from './special-name.ts';
 
@@ -55,6 +55,13 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
     case 'named':
       return null;
   }
+}
+
+/** Whether all the stitches of a row go into the ends of rows. */
+export function alongSides({ builder, first, end }: RowStretch): boolean {
+  for (let i = first; i < end; i += 1)
+    if (countedId(builder, i) !== null && builder.where[i] !== INTO.rowEnd) return false;
+  return true;
 }
 
 /** Counted stitches one after the other, no chain between them, in one place. */

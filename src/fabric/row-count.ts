@@ -8,7 +8,14 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import { beginsAs, countThing, type RowStretch, standApart, takesHalves } from './count-things.ts';
+import {
+  alongSides,
+  beginsAs,
+  countThing,
+  type RowStretch,
+  standApart,
+  takesHalves,
+} from './count-things.ts';
 import { FLAG } from './fabric.ts';
 import { chainsAcross } from './site.ts';
 import { plainName } from './special-name.ts';
@@ -163,6 +170,8 @@ function differs(
   // A shape whose corners are no stitches or spaces of their own: it has three to eight sides.
   if (entry.perSide === true && made.corners === 0 && is % said === 0 && is / said >= 3 && is / said <= 8)
     return null;
+  // `112 sc each side` of a flat piece, whose two sides are worked in one go.
+  if (entry.perSide === true && is === said * 2 && alongSides(made.stretch)) return null;
   // `(8 V-sts, 2 tr)`: stitches inside a special stitch that is counted itself are not counted again.
   if (what?.kind === 'stitch' && namesSpecial && (made.outside[what.id] ?? 0) === said) return null;
   if (

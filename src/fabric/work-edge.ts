@@ -58,13 +58,21 @@ function isLastRow(edges: PieceEdges | null, row?: number): boolean {
 export function goTo(worker: Worker, place: Place): boolean {
   if (place.kind === 'next' && place.ofRow !== undefined)
     return standOnRow(worker, place.ofRow.number, place.ofRow.unit, place);
-  const ends = 'what' in place && place.what.kind === 'row-end' && worker.sites?.[0]?.kind !== 'row end';
+  const ends =
+    'what' in place &&
+    place.what.kind === 'row-end' &&
+    (worker.sites?.[0]?.kind !== 'row end' || (place.kind === 'each' && isSideDone(worker)));
   if (!ends) return true;
   // Rows that could not be worked end somewhere too: how many there are is not known.
   const unread = worker.rowRanges.slice(worker.pieceFirst).some(({ first, end }) => first >= end);
   return unread
     ? stuck(worker, { kind: 'unknown', span: place.span })
     : workAlong(worker, { kind: 'along', edge: 'row ends', span: place.span });
+}
+
+/** `2 sc in each row end up the second side`: one side is worked, and there is another. */
+function isSideDone({ sites, next, edges }: Worker): boolean {
+  return sites !== null && next > 0 && countOwed(sites, next, sites.length) === 0 && edges?.sidesDone === 1;
 }
 
 /** The stitches of an earlier row in the place of those below, all of which this row leaves to it. */

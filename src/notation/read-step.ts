@@ -15,7 +15,9 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
+import { readAtEnd } from './read-at-end.ts';
 import { readChain } from './read-chain.ts';
+import { readColourOrder } from './read-colour-order.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
@@ -48,14 +50,7 @@ import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from 
 import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readWorkStep } from './read-work.ts';
-import {
-  readChange,
-  readColourOrder,
-  readFastenOff,
-  readJoin,
-  readWithYarn,
-  readYarnAhead,
-} from './read-yarn.ts';
+import { readChange, readFastenOff, readJoin, readWithYarn, readYarnAhead } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
@@ -77,6 +72,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
   ...entries(['fasten', 'break', 'fo'], readFastenOff),
+  ...entries(['at'], readAtEnd),
   ...entries(['following'], readColourOrder),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),

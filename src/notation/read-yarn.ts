@@ -15,8 +15,9 @@ import {
 } from './cursor.ts';
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
+import { takeByTurns } from './read-colour-order.ts';
 import type { OpeningFrom } from './read-foundation.ts';
-import { readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
+import { FOUNDATION_WORDS, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace, readPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
@@ -125,7 +126,7 @@ export function readChange(cursor: Cursor): Step | null {
   const word = takeAny(cursor, 'change', 'changing', 'switch') ?? takeAny(cursor, 'drop', 'carry', 'pick');
   takeAny(cursor, 'to', 'up');
   const yarn = readYarnLetter(cursor);
-  const anew = yarn === null && word !== 'drop' && takeNewYarn(cursor);
+  const anew = yarn === null && word !== 'drop' && (takeNewYarn(cursor) || takeByTurns(cursor));
   if (word === null || (yarn === null && !anew)) {
     cursor.at = from;
     return null;
@@ -238,25 +239,22 @@ function takeAtSeam(cursor: Cursor): string | null {
   takeAny(cursor, 'the', 'a', 'one', 'any');
   takeAny(cursor, 'side', 'back', 'shoulder');
   takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
-  if (takeAny(cursor, 'seam', 'corner') !== null && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
+  const named = takeAny(cursor, 'seam', 'corner') !== null || takeEndOfFoundation(cursor);
+  if (named && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
   cursor.at = from;
   return null;
+}
+
+/** `other end of the foundation ch`: where the second side begins. */
+function takeEndOfFoundation(cursor: Cursor): boolean {
+  takeAny(cursor, 'other', 'opposite', 'far');
+  if (!takeWords(cursor, 'end', 'of')) return false;
+  takeAny(cursor, 'the');
+  return takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain', 'edge') !== null;
 }
 
 function atBoundaryOrAnd(cursor: Cursor): boolean {
   return atBoundary(cursor) || wordAt(cursor) === 'and';
-}
-
-/** `following Color Sequence`, `following the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
-export function readColourOrder(cursor: Cursor): Step | null {
-  const from = cursor.at;
-  cursor.at += 1;
-  takeAny(cursor, 'the');
-  const named = takeAny(cursor, 'color', 'colour', 'stripe', 'striping') !== null;
-  if (named && takeAny(cursor, 'sequence', 'pattern', 'order', 'scheme') !== null)
-    return yarnStep('change', null, null, null, cursor, from);
-  cursor.at = from;
-  return null;
 }
 
 /** `new color`, `next yarn`, `a different color`, `any colour`: another, whichever it is. */

@@ -148,7 +148,7 @@ function coloursIn(text: string): { colour: string; balls: readonly number[] | n
       .split(/\s*(?:,|;|&|\band\b)\s*/)
       .filter((colour) => colour !== '')
       .map((colour) => ({ colour: colour.trim(), balls: null }));
-  const inList = LIST_OF_COLOURS.exec(text);
+  const inList = LIST_OF_COLOURS.exec(text) ?? COLOURS_AFTER_FIBRE.exec(text);
   if (inList?.groups?.list !== undefined) {
     const balls = /(\d+)\s+(?:ball|skein|hank)s?\b/i.exec(text.slice(0, inList.index))?.[1];
     const names = inList.groups.list
@@ -184,6 +184,13 @@ const ONE_COLOUR = String.raw`(?:(?:a\s+)?(?:small amounts?|scraps?|bits?)\s+of\
 /** `each of aqua, coral and straw`, `in grey (60 g), pink (small amount)`, at the end of what is said. */
 const LIST_OF_COLOURS = new RegExp(
   String.raw`\b(?:each of|each in|in)\s+(?<list>${ONE_COLOUR}(?:(?:\s*,\s*(?:and\s+)?|\s+and\s+|\s*&\s*)${ONE_COLOUR})+)\s*\.?$`,
+  'iu',
+);
+
+const PLAIN = String.raw`(?:(?:light|dark|pale|deep|bright|off)\s+)?(?:white|cream|ecru|black|gr[ae]y|red|pink|orange|yellow|gold|green|teal|blue|navy|purple|brown|beige)`;
+/** `Worsted weight cotton, gold and brown`: with no word before them the last has to be a colour that everyone knows. */
+const COLOURS_AFTER_FIBRE = new RegExp(
+  String.raw`\b(?:cotton|wool|acrylic|yarn|blend|weight|worsted|d\.?k\.?)\s*[,:]\s*(?<list>${ONE_COLOUR}(?:\s*,\s*${ONE_COLOUR})*\s*(?:,\s*and|and|&|,)\s+${PLAIN})\s*\.?$`,
   'iu',
 );
 
@@ -253,8 +260,10 @@ function colourAlone(text: string): string | null {
 }
 
 /** `DK white for the edging`: a colour that everyone knows, behind the weight of the yarn. */
-const PLAIN_COLOUR =
-  /^(?:(?:d\.?k\.?|aran|worsted|chunky|bulky|sport|fingering|\d ply)\s+)((?:(?:light|dark|pale|deep|bright|off)\s+)?(?:white|cream|ecru|black|gr[ae]y|red|pink|orange|yellow|gold|green|teal|blue|navy|purple|brown|beige))(?:\s+for\b.*)?$/i;
+const PLAIN_COLOUR = new RegExp(
+  String.raw`^(?:(?:d\.?k\.?|aran|worsted|chunky|bulky|sport|fingering|\d ply)\s+)(${PLAIN})(?:\s+for\b.*)?$`,
+  'i',
+);
 
 function filled(own: Details, from: Details | null): Details {
   if (from === null) return own;

@@ -50,3 +50,17 @@ test('any colour will do where the work says so', () => {
   expect(workedText(any).codes).toEqual([]);
   expect(workedText(any.replace('With any colour', 'With any sp')).codes).toContain('phrase/unread');
 });
+
+test('two colours stand behind the weight and fibre of the yarn, and no other words there', () => {
+  expect(coloursOf(square('Materials\nWorsted weight cotton, gold and brown', 'gold', 'brown'))).toEqual([
+    'gold',
+    'brown',
+  ]);
+  expect(
+    workedText(square('Materials\nWorsted weight cotton, gold and brown', 'gold', 'brown')).codes,
+  ).toEqual([]);
+  expect(
+    workedText(square('Materials\nWorsted weight cotton, gold and brown', 'gold', 'blue')).codes,
+  ).toContain('phrase/unread');
+  expect(coloursOf(square('Materials\nWorsted weight cotton, soft and washable'))).toHaveLength(1);
+});

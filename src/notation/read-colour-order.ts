@@ -1,0 +1,56 @@
+/** Colours that change as is told elsewhere: `following Color Sequence`, `changing color every 2 rows`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import type { Step } from './tree.ts';
+
+const SEQUENCES = new Set(['sequence', 'pattern', 'order', 'scheme']);
+const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+const COLOURS = new Set(['color', 'colour', 'colors', 'colours', 'yarn', 'yarns']);
+const OF_COLOURS = new Set(['color', 'colour', 'stripe', 'striping']);
+
+/** `following Color Sequence`, `following the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
+export function readColourOrder(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  if (takeSequence(cursor))
+    return {
+      kind: 'yarn',
+      action: 'change',
+      yarn: null,
+      stitch: null,
+      place: null,
+      span: spanSince(cursor, from),
+    };
+  cursor.at = from;
+  return null;
+}
+
+/** `color every 2 rows in color sequence`, `colours each round as set` behind "changing"; the cursor stays where that is not so. */
+export function takeByTurns(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeOneOf(cursor, COLOURS) !== null) {
+    const often = takeHowOften(cursor);
+    const order = takeAny(cursor, 'in', 'following', 'per', 'as');
+    const told =
+      order !== null &&
+      (takeSequence(cursor) || takeAny(cursor, 'established', 'set', 'desired', 'before') !== null);
+    if ((often || told) && (order === null || told) && atBoundary(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `every row`, `every 2 rows`, `each round`, `every other row`. */
+function takeHowOften(cursor: Cursor): boolean {
+  if (takeAny(cursor, 'every', 'each') === null) return false;
+  if (peek(cursor).kind === 'number' || peek(cursor).kind === 'ordinal' || wordAt(cursor) === 'other')
+    cursor.at += 1;
+  return takeOneOf(cursor, ROWS) !== null;
+}
+
+function takeSequence(cursor: Cursor): boolean {
+  takeAny(cursor, 'the', 'to');
+  takeAny(cursor, 'the');
+  return takeOneOf(cursor, OF_COLOURS) !== null && takeOneOf(cursor, SEQUENCES) !== null;
+}
