@@ -1,11 +1,11 @@
 /** How long a size of 40,000 stitches takes to be worked: in plain rows, in shells, and in rounds with corners. */
 
-import { bench, describe } from 'vitest';
 import { planSize } from '../../src/check/plan-size.ts';
 import { workSize } from '../../src/fabric/work.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import type { Piece } from '../fabric/work-text.ts';
 import { patternText } from '../fabric/work-text.ts';
+import { medianMs, tell } from './watch.ts';
 
 /** 200 rows of 200 stitches. */
 const PLAIN: Piece = {
@@ -30,19 +30,25 @@ Rnd 3: Sl st in next ch-2 sp, ch 5 (counts as dc and ch 2), dc in same sp, *dc i
 Rnds 4-82: Rep Rnd 3.`,
 };
 
-describe('40,000 stitches worked', () => {
-  for (const [name, piece] of [
-    ['in plain rows', PLAIN],
+export function workStitches(): void {
+  const pieces = [
+    ['in plain rows: the yardstick', PLAIN],
     ['in rows of shells', SHELLS],
     ['in rounds with six corners', HEXAGON],
-  ] as const) {
-    const { pattern } = readPattern({ file: name, text: patternText(piece) }, 'bench');
-    if (pattern === null) throw new Error(`${name} is no pattern`);
-    const { plan } = planSize(pattern, 0);
-    if (plan === null) throw new Error(`${name} has no size`);
-    bench(name, () => {
-      const { fabric, whole } = workSize(pattern, 0, plan);
-      if (!whole || fabric.count < 40_000) throw new Error(`${name}: ${fabric.count} stitches`);
-    });
-  }
-});
+  ] as const;
+  tell(
+    '40,000 stitches worked',
+    pieces.map(([name, piece]) => [name, medianMs(workingOf(name, piece))]),
+  );
+}
+
+function workingOf(name: string, piece: Piece): () => void {
+  const { pattern } = readPattern({ file: name, text: patternText(piece) }, 'bench');
+  if (pattern === null) throw new Error(`${name} is no pattern`);
+  const { plan } = planSize(pattern, 0);
+  if (plan === null) throw new Error(`${name} has no size`);
+  return () => {
+    const { fabric, whole } = workSize(pattern, 0, plan);
+    if (!whole || fabric.count < 40_000) throw new Error(`${name}: ${fabric.count} stitches`);
+  };
+}

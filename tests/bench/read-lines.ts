@@ -3,7 +3,6 @@
  * the ratio between the two, whatever the machine.
  */
 
-import { bench, describe } from 'vitest';
 import { readInstructions } from '../../src/notation/read.ts';
 import { tokenise } from '../../src/notation/tokens.ts';
 import { plainText } from '../../src/source/mapped-text.ts';
@@ -11,9 +10,7 @@ import { GOOD_LINES } from '../notation/good-lines.ts';
 import { contextOf } from '../notation/read-lines.ts';
 import { readThemes } from '../notation/trade-lines.ts';
 import { type PartText, readPatternParts, specialsOf } from './pattern-parts.ts';
-
-/** Long enough that the engine has settled. */
-const OPTIONS = { time: 2000, warmupTime: 500 };
+import { medianMs, tell } from './watch.ts';
 
 /** Lines with far more in them than most, as one text. */
 const DENSE_LINES = 2000;
@@ -37,49 +34,26 @@ const tradeLines: readonly PartText[] = readThemes()
     }),
   }));
 
-compare('every pattern of the demo site and the tests, part by part', readPatternParts());
-compare('lines of the trade, one by one', tradeLines);
-compare('long lines, all in one text', [dense]);
+export function readLines(): void {
+  compare('every pattern of the demo site and the tests, part by part', readPatternParts());
+  compare('lines of the trade, one by one', tradeLines);
+  compare('long lines, all in one text', [dense]);
+}
 
 function compare(name: string, texts: readonly PartText[]): void {
   const read = texts.map(({ mapped, context }) => readInstructions(mapped, context));
   const faulty = read.flatMap(({ diagnostics }) => diagnostics);
   if (faulty[0] !== undefined) throw new Error(faulty[0].message);
   const lines = read.reduce((sum, { instructions }) => sum + instructions.lines.length, 0);
-
-  describe(`${lines} lines: ${name}`, () => {
-    const split = timed(() => {
-      for (const { mapped } of texts) tokenise(mapped.text);
-    });
-    const reading = timed(() => {
-      for (const { mapped, context } of texts) readInstructions(mapped, context);
-    });
-
-    bench('split into words and marks only', split.pass, OPTIONS);
-
-    bench('read into trees', reading.pass, {
-      ...OPTIONS,
-      teardown: (_, mode) => {
-        if (mode !== 'run') return;
-        const [splitMs, readMs] = [split.medianMs(), reading.medianMs()];
-        const aSecond = (ms: number): string => Math.round((lines / ms) * 1000).toLocaleString('en');
-        process.stdout.write(
-          `${name}: ${aSecond(readMs)} lines read in a second on one core; only split, ${aSecond(splitMs)}: reading takes ${(readMs / splitMs).toFixed(1)} times as long\n`,
-        );
-      },
-    });
+  const splitMs = medianMs(() => {
+    for (const { mapped } of texts) tokenise(mapped.text);
   });
-}
-
-/** The work with its own watch; the median, so that a pause of the machine does not weigh. */
-function timed(work: () => void): { readonly pass: () => void; readonly medianMs: () => number } {
-  const taken: number[] = [];
-  return {
-    pass: () => {
-      const start = performance.now();
-      work();
-      taken.push(performance.now() - start);
-    },
-    medianMs: () => taken.toSorted((a, b) => a - b)[Math.floor(taken.length / 2)] ?? Number.NaN,
-  };
+  const readMs = medianMs(() => {
+    for (const { mapped, context } of texts) readInstructions(mapped, context);
+  });
+  const aSecond = (ms: number): string => Math.round((lines / ms) * 1000).toLocaleString('en');
+  tell(`${lines} lines: ${name}`, [
+    [`only split into words and marks, ${aSecond(splitMs)} lines in a second`, splitMs],
+    [`read into trees, ${aSecond(readMs)} lines in a second`, readMs],
+  ]);
 }
