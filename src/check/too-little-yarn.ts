@@ -5,9 +5,13 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { listedBalls } from '../measure/yarn-use.ts';
 import type { Yarn } from '../pattern/pattern.ts';
 import { type Publication, placeOf } from './publication.ts';
+import { usedNames, WHICHEVER } from './used-names.ts';
 
 /** One fault a yarn: of the size that is short by most. */
 export function tooLittleYarn({ pattern, sizes }: Publication): Diagnostic[] {
+  // Where the rows leave it open which yarn comes when, all of them together have to do.
+  const open = usedNames(pattern).yarns.has(WHICHEVER);
+  if (open && sizes.every(({ index, measures }) => togetherEnough(pattern.yarns, index, measures))) return [];
   return pattern.yarns.flatMap((yarn) => {
     const short = shortest(yarn, sizes);
     if (short === null) return [];
@@ -27,6 +31,18 @@ export function tooLittleYarn({ pattern, sizes }: Publication): Diagnostic[] {
     };
     return [diagnose('yarn/too-little', where, facts)];
   });
+}
+
+function togetherEnough(
+  yarns: readonly Yarn[],
+  index: number,
+  { yarn: used }: Publication['sizes'][number]['measures'],
+): boolean {
+  const listed = yarns.reduce(
+    (sum, yarn) => sum + (listedBalls(yarn, index) ?? 0) * (yarn.ballLengthM ?? 0),
+    0,
+  );
+  return used.reduce((sum, { lengthM }) => sum + lengthM, 0) <= listed;
 }
 
 interface Short {

@@ -9,7 +9,7 @@ const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 const COLOURS = new Set(['color', 'colour', 'colors', 'colours', 'yarn', 'yarns']);
 const OF_COLOURS = new Set(['color', 'colour', 'stripe', 'striping']);
 
-/** `following Color Sequence`, `following the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
+/** `following Color Sequence`, `keeping to the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
 export function readColourOrder(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
@@ -50,7 +50,7 @@ function takeHowOften(cursor: Cursor): boolean {
 }
 
 function takeSequence(cursor: Cursor): boolean {
-  takeAny(cursor, 'the', 'to');
+  takeAny(cursor, 'the', 'to', 'in', 'with');
   takeAny(cursor, 'the');
   return takeOneOf(cursor, OF_COLOURS) !== null && takeOneOf(cursor, SEQUENCES) !== null;
 }

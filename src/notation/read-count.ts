@@ -4,7 +4,7 @@
  */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import type { Num } from './num.ts';
 import { readCountedChain } from './read-chain.ts';
@@ -86,6 +86,19 @@ export function readStatedCount(
     cursor.at = end;
   }
   return ofRow === null ? { entries, text, span } : { entries, text, ofRow, span };
+}
+
+/** `ending with 35 blocks` behind rows that are repeated: what the last of them makes. */
+export function readEndingCount(cursor: Cursor): StatedCount | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'ending', 'finishing', 'end') === null || takeAny(cursor, 'with') === null)
+    return back(cursor, from);
+  takeWords(cursor, 'a', 'total', 'of');
+  const inner = cursor.at;
+  const entries = isNumberOrSkip(cursor) ? readEntries(cursor, false) : null;
+  const { kind } = peek(cursor);
+  if (entries === null || (kind !== 'stop' && kind !== 'end')) return back(cursor, from);
+  return { entries, text: textSince(cursor, inner), span: spanSince(cursor, inner) };
 }
 
 /** What a count in a sentence begins with: see `takeTold`. */

@@ -1,7 +1,7 @@
 /** The foundation chain named behind a place: `first ch of foundation ch`, `each ch along base chain`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, takeAny, takeOneOf } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { AlongStep, Place } from './tree.ts';
 
 export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
@@ -47,6 +47,44 @@ export function takeOpening(cursor: Cursor): boolean {
   if (takeAny(cursor, 'opening', 'hole') !== null) return true;
   cursor.at = start;
   return false;
+}
+
+/** `at the bottom of one long side (the row ends)`: the first of the row ends along it. Null for any other place. */
+export function readEndOfSide(cursor: Cursor): Place | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'at') !== null) {
+    takeAny(cursor, 'the');
+    const end = takeAny(cursor, 'bottom', 'lower', 'top', 'beginning') !== null;
+    if (end) takeAny(cursor, 'end');
+    const of = end && takeAny(cursor, 'of') !== null;
+    takeAny(cursor, 'one', 'the', 'a', 'first');
+    takeAny(cursor, 'long', 'left', 'right', 'side');
+    if (of && (takeAny(cursor, 'side', 'edge') !== null || wordAt(cursor, -1) === 'side')) {
+      takeRowEndsSaid(cursor);
+      return { kind: 'first', n: null, what: { kind: 'row-end' }, span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `to the top`, `up to the corner` behind each row end: as far as the side goes. */
+export function takeToEndOfSide(cursor: Cursor): void {
+  const start = cursor.at;
+  takeAny(cursor, 'up', 'down');
+  const to = takeAny(cursor, 'to') !== null;
+  takeAny(cursor, 'the');
+  if (!to || takeAny(cursor, 'top', 'bottom', 'corner') === null || !atBoundary(cursor)) cursor.at = start;
+}
+
+/** `(the row ends)`: what the side is made of. */
+function takeRowEndsSaid(cursor: Cursor): void {
+  const start = cursor.at;
+  if (peek(cursor).kind !== 'open') return;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'in', 'along');
+  if (takeWords(cursor, 'row', 'ends') && peek(cursor).kind === 'close') cursor.at += 1;
+  else cursor.at = start;
 }
 
 export type OpeningFrom = NonNullable<AlongStep['from']>;

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
+import { takeToEndOfSide } from './read-foundation.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
 import { readLoop } from './read-loop.ts';
 import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-place.ts';
@@ -107,6 +108,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
       takeAny(cursor, 'other', 'first', 'second', 'next');
       takeAny(cursor, 'side', 'edge');
     }
+    if (what.kind === 'row-end') takeToEndOfSide(cursor);
     const stop = readStop(cursor) ?? allOf(what, spanSince(cursor, from));
     return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }

@@ -22,6 +22,7 @@ import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } fr
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
+import { readJoin } from './read-join.ts';
 import {
   readFacing,
   readFromSide,
@@ -50,7 +51,7 @@ import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from 
 import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readWorkStep } from './read-work.ts';
-import { readChange, readFastenOff, readJoin, readWithYarn, readYarnAhead } from './read-yarn.ts';
+import { readChange, readFastenOff, readWithYarn, readYarnAhead } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
@@ -85,7 +86,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['if', 'there', 'optional', 'optionally'], readSentence),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
-  ...entries(['keeping', 'putting'], readManner),
+  ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
+  ...entries(['putting'], readManner),
   ...entries(['placing'], readLastWorked),
   ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),
@@ -342,7 +344,7 @@ function isCertain({ last, until }: RepeatRowsStep): boolean {
 }
 
 /** `with B`; `with 3 sc in each corner` and `with last dc in top of tch` say what "working" says. */
-function readWith(cursor: Cursor): Step | null {
+function readWith(cursor: Cursor): Step | readonly Step[] | null {
   const next = peek(cursor, 1).kind;
   if (next === 'number' || next === 'open') return readCorners(cursor);
   return wordAt(cursor, 1) === 'last' ? readLastWorked(cursor) : readWithYarn(cursor);

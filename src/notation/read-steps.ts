@@ -6,7 +6,7 @@ import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './curs
 import type { StatedCount } from './line.ts';
 import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
-import { readStatedCount } from './read-count.ts';
+import { readEndingCount, readStatedCount } from './read-count.ts';
 import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
 import { sharePlace } from './share-place.ts';
@@ -61,6 +61,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       const count: StatedCount | null =
         stated === null
           ? (readEachCount(cursor, steps) ??
+            (steps[steps.length - 1]?.kind === 'repeat rows' ? readEndingCount(cursor) : null) ??
             readStatedCount(cursor, steps.length > 0, joined, goesToEnd(steps)))
           : null;
       stated ??= count;

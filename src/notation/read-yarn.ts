@@ -16,20 +16,26 @@ import {
 import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import { takeByTurns } from './read-colour-order.ts';
-import type { OpeningFrom } from './read-foundation.ts';
-import { FOUNDATION_WORDS, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
 import { readFacingSide } from './read-note.ts';
-import { leadsToPlace, readPlace } from './read-place.ts';
+import { leadsToPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
-import type { JoinStep, Place, Step, StitchName, YarnStep } from './tree.ts';
+import type { Place, Step, StitchName, YarnStep } from './tree.ts';
 
-/** `with B`, `using B`; null for "with sl st" and the like. */
-export function readWithYarn(cursor: Cursor): Step | null {
+/** `with B`, `using B`, `with RS facing and B`; null for "with sl st" and the like. */
+export function readWithYarn(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   takeAny(cursor, 'with', 'using');
   const facing = readFacingSide(cursor);
-  if (facing !== null)
-    return { kind: 'note', text: `with ${facing} facing`, facing, span: spanSince(cursor, from) };
+  if (facing !== null) {
+    const note = {
+      kind: 'note',
+      text: `with ${facing} facing`,
+      facing,
+      span: spanSince(cursor, from),
+    } as const;
+    const also = wordAt(cursor) === 'and' ? readYarnToo(cursor) : null;
+    return also === null ? note : [note, also];
+  }
   const yarn = readYarnLetter(cursor);
   if (yarn === null && takeNewYarn(cursor)) return yarnStep('change', null, null, null, cursor, from);
   if (yarn === null) {
@@ -44,6 +50,17 @@ export function readWithYarn(cursor: Cursor): Step | null {
   const step = yarnStep('with', yarn, null, null, cursor, from);
   takeWhereHeld(cursor);
   return step;
+}
+
+/** `and B`, `and using B` behind the side that faces; null with the cursor where it was. */
+function readYarnToo(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'with', 'using', 'in');
+  const yarn = isYarnHere(cursor) ? readYarnLetter(cursor) : null;
+  if (yarn !== null && atBoundary(cursor)) return yarnStep('with', yarn, null, null, cursor, from);
+  cursor.at = from;
+  return null;
 }
 
 /** `at the back`, `held at the back of the work`: where a yarn lies that stitches are drawn from. */
@@ -147,118 +164,8 @@ const CHANGES: ReadonlyMap<string, YarnStep['action']> = new Map([
   ['pick', 'pick up'],
 ]);
 
-/** `join [B] [with sl st] [in first sc] [to form ring]`; `in first ch of foundation ch` goes along that edge. */
-export function readJoin(cursor: Cursor): readonly Step[] | null {
-  const from = cursor.at;
-  const join = readJoinStep(cursor);
-  if (join === null) return null;
-  const place = 'place' in join.step ? join.step.place : null;
-  const opening = join.opening;
-  if (opening !== null)
-    return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
-  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join.step];
-  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join.step];
-}
-
-interface JoinRead {
-  readonly step: Step;
-  /** Where round an opening it stands, if there. */
-  readonly opening: OpeningFrom | null;
-}
-
-function readJoinStep(cursor: Cursor): JoinRead | null {
-  const from = cursor.at;
-  takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
-  const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
-  // Where no yarn is listed there is one, and joining it in the first st moves nothing.
-  const plain = yarn === null && cursor.context.yarns.length === 0 && takeAny(cursor, 'yarn') !== null;
-  const anew = yarn === null && !plain && takeNewYarn(cursor);
-  let stitch: StitchName | null = null;
-  if (takeAny(cursor, 'with', 'by') !== null) {
-    takeAny(cursor, 'a');
-    stitch = readStitchName(cursor);
-    if (stitch === null) {
-      cursor.at = from;
-      return null;
-    }
-  }
-  let ring = takeRing(cursor);
-  let place: Place | null = null;
-  let opening: OpeningFrom | null = null;
-  const seam = yarn === null ? null : takeAtSeam(cursor);
-  if (!ring && leadsToPlace(cursor)) {
-    place = readPlace(cursor)?.place ?? null;
-    if (place === null) {
-      cursor.at = from;
-      return null;
-    }
-    ring = takeRing(cursor);
-    opening = readOpeningFrom(cursor, place);
-    // `in first of 2 ch at thumb opening`: of the chains that go over it.
-    if (opening?.which === 'chains')
-      place = { kind: 'first', n: null, what: { kind: 'ch' }, span: place.span };
-  }
-  // `join B to first st with ss`.
-  if (stitch === null && place !== null && wordAt(cursor) === 'with') {
-    const with_ = cursor.at;
-    cursor.at += 1;
-    takeAny(cursor, 'a');
-    stitch = readStitchName(cursor);
-    if (stitch === null) cursor.at = with_;
-  }
-  if (plain && place === null) {
-    cursor.at = from;
-    return null;
-  }
-  if (plain && place?.kind !== 'first' && opening === null)
-    return { step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true }, opening };
-  if (plain)
-    return {
-      step: { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) },
-      opening,
-    };
-  if (yarn !== null || anew) {
-    const step = yarnStep('join', yarn, stitch, place, cursor, from);
-    return { step: seam === null ? step : { ...step, when: seam }, opening };
-  }
-  const span = spanSince(cursor, from);
-  const join: JoinStep = {
-    kind: 'join',
-    stitch: stitch ?? { kind: 'stitch', id: 'sl-st', span },
-    place,
-    ring,
-    span,
-  };
-  return { step: join, opening };
-}
-
-/** `at the seam`, `at a side seam`, `at a lower corner`: where the hand begins; the rows go on from there in the order they come. */
-function takeAtSeam(cursor: Cursor): string | null {
-  const from = cursor.at;
-  if (takeAny(cursor, 'at') === null) return null;
-  takeAny(cursor, 'the', 'a', 'one', 'any');
-  takeAny(cursor, 'side', 'back', 'shoulder');
-  takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
-  const named = takeAny(cursor, 'seam', 'corner') !== null || takeEndOfFoundation(cursor);
-  if (named && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
-  cursor.at = from;
-  return null;
-}
-
-/** `other end of the foundation ch`: where the second side begins. */
-function takeEndOfFoundation(cursor: Cursor): boolean {
-  takeAny(cursor, 'other', 'opposite', 'far');
-  if (!takeWords(cursor, 'end', 'of')) return false;
-  takeAny(cursor, 'the');
-  return takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain', 'edge') !== null;
-}
-
-function atBoundaryOrAnd(cursor: Cursor): boolean {
-  return atBoundary(cursor) || wordAt(cursor) === 'and';
-}
-
 /** `new color`, `next yarn`, `a different color`, `any colour`: another, whichever it is. */
-function takeNewYarn(cursor: Cursor): boolean {
+export function takeNewYarn(cursor: Cursor): boolean {
   const from = cursor.at;
   takeAny(cursor, 'a', 'the');
   const other = takeOneOf(cursor, NEW_WORDS) !== null;
@@ -268,13 +175,6 @@ function takeNewYarn(cursor: Cursor): boolean {
 }
 
 const NEW_WORDS = new Set(['new', 'next', 'different', 'another', 'any', 'chosen']);
-
-/** `join yarn`: the one there is. With several it has to be said which. */
-function onlyYarn(cursor: Cursor): string | null {
-  const [only, second] = cursor.context.yarns;
-  if (only === undefined || second !== undefined) return null;
-  return takeAny(cursor, 'yarn') === null ? null : only;
-}
 
 /** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
 export function readFastenOff(cursor: Cursor): readonly Step[] | null {
@@ -376,7 +276,7 @@ function readNumberedTogether(cursor: Cursor): StitchName | null {
   return stitchName(cursor, from, found);
 }
 
-function yarnStep(
+export function yarnStep(
   action: YarnStep['action'],
   yarn: string | null,
   stitch: StitchName | null,

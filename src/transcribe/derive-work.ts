@@ -47,8 +47,14 @@ function candidatesIn(words: MappedText): MappedText[] {
     const start = text.indexOf('(') + 1;
     cuts.push([start, start + bracketed[1].length]);
   }
-  return cuts.slice(0, 6).map(([start, end]) => trimText(sliceText(words, start, end)));
+  // What it is like elsewhere is a word beside it, kept with the designer's own.
+  const beside = BESIDE_WORK.exec(text);
+  if (beside !== null) cuts.push([0, beside.index]);
+  return cuts.slice(0, 7).map(([start, end]) => trimText(sliceText(words, start, end)));
 }
+
+/** `(at the start of the row this is the ch 3 and 2 dc)` behind all else. */
+const BESIDE_WORK = /\s+\((?:at the (?:start|beginning|end)|when|where|this|see|note)\b[^()]*\)\.?$/i;
 
 const BEGINS_WORK = /^(?:(?:work|make)\s+)?(?:\d+\s*[a-z]|[([*]|(?:chs?|chains?|skip|sk|miss)\b)/i;
 

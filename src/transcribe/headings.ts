@@ -138,6 +138,12 @@ const ENTRIES: readonly Entry[] = [
     ['care', 'care instructions', 'special notes', 'important', 'important notes', 'techniques'],
   ],
   ['notes', null, ['please note', 'n.b', 'nb', 'n.b.', 'errata', 'contact']],
+  [
+    'notes',
+    null,
+    ['stripes', 'stripe sequence', 'stripe pattern', 'stripe order', 'striping', 'colour plan'],
+  ],
+  ['notes', null, ['color sequence', 'colour sequence', 'color order', 'colour order', 'color plan']],
   ['notes', null, ['multiple', 'stitch multiple', 'pattern multiple']],
   [
     'instructions',

@@ -3,6 +3,7 @@
 import { joinSpans } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, stitchNames, termsOf } from '../stitches/table.ts';
+import { parseMeasure } from '../units.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Item } from './sorted-lines.ts';
 import type { TranscribedGauge } from './transcript.ts';
@@ -30,18 +31,30 @@ function gaugeIn(items: readonly Item[], terms: Terms): TranscribedGauge | null 
   const words = items.map(({ text }) => text.text).join(' ');
   const counted = new RegExp(`${COUNT}\\s*(${stitchWords(terms)})\\b`, 'i').exec(words);
   const rows = new RegExp(`${COUNT}\\s*(?:rows?|rnds?|rounds?)\\b`, 'i').exec(words);
-  const over = findMeasure(words, ['cm', 'in']);
-  if (counted?.[1] === undefined || rows?.[1] === undefined || over === null) return null;
+  if (counted?.[1] === undefined || rows?.[1] === undefined) return null;
+  const over = measureBehind(words, counted) ?? findMeasure(words, ['cm', 'in']);
+  if (over === null) return null;
   // `Rnds 1-3 = 8 cm` counts no stitches; `4 shells and 8 rows` counts none that the gauge takes.
   return {
     stitches: numberOf(counted[1]),
-    rows: numberOf(rows[1]),
+    rows: rowsOver(numberOf(rows[1]), measureBehind(words, rows)?.measure ?? over.measure, over.measure),
     over: over.measure,
     of: measuredIn(words, counted[2] ?? '', terms),
     afterBlocking: /\b(?:after|when|once)\s+block(?:ing|ed)\b|,\s*blocked\b/i.test(words),
     words,
     span: joinSpans(first.span, last.span),
   };
+}
+
+function measureBehind(words: string, found: RegExpExecArray): ReturnType<typeof findMeasure> {
+  return findMeasure(words.slice(found.index + found[0].length), ['cm', 'in']);
+}
+
+/** `12 sts = 3.25" and 8 rows = 4"`: as many rows as there are to what the stitches are counted over. */
+function rowsOver(rows: number, measured: string, wanted: string): number {
+  const [from, to] = [parseMeasure(measured), parseMeasure(wanted)];
+  if (from?.kind !== 'length' || to?.kind !== 'length' || from.mm === to.mm || from.mm <= 0) return rows;
+  return Math.round((rows * to.mm * 100) / from.mm) / 100;
 }
 
 function stitchWords(terms: Terms): string {

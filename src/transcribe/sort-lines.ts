@@ -2,7 +2,7 @@
 
 import { definingSentence, definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
-import { isChainRule, isInstruction, isProse } from './instruction-words.ts';
+import { isChainRule, isInstruction, isProse, namesWork } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { headingBefore, makeIn, partHeading } from './part-headings.ts';
 import { listsSizes } from './read-sizes.ts';
@@ -87,9 +87,22 @@ function sortRow(walk: Walk, line: TextLine, index: number): boolean {
   if (label === null) return false;
   const elsewhere = walk.state === 'front' || walk.state === 'notes' || walk.state === 'finishing';
   if (label.bare && elsewhere && walk.parts.length === 0 && !bareRows(walk, index)) return false;
+  if (tellsColour(row.text.slice(label.end), walk.heading?.words ?? '')) {
+    put(walk, 'notes', itemOf(line, line.text));
+    return true;
+  }
   addRow(walk, line, row, label);
   return true;
 }
+
+/** `Rows 1-15: Color A`, and under a heading of stripes `Rows 1-4: White`: which yarn those rows are in, and no work. */
+function tellsColour(rest: string, heading: string): boolean {
+  if (COLOUR_ALONE.test(rest)) return true;
+  return /stripe|colou?r/i.test(heading) && /^(?:\p{L}+ ?){1,3}\.?$/u.test(rest) && !namesWork(rest);
+}
+
+const COLOUR_ALONE =
+  /^(?:(?:in|with|using)\s+)?(?:(?:[Cc]olou?r|[Yy]arn|[Ss]hade)\s+)?(?:[A-Z]|MC|CC\d?)(?:\s*\([\p{L} ]+\))?[.;]?$/u;
 
 /** A heading may stand in the first cell of a table: `Hook | 5 mm`. */
 function headingOf(line: TextLine): Heading | null {

@@ -28,6 +28,9 @@ const UNSEEN = /(?![\s\u200c\u200d])[\p{Cc}\p{Cf}]|\ufe0e|\ufe0f/u;
 
 const BULLET =
   /^(?:[•‣◦▪▫●○■□▢☐☑☒✓✔✗➤►▸▶·⁃]\s*|[–—-]\s+(?=\S)(?!\d+\s*(?:sts?|stitches|sc|hdc|dc|htr|tr)\W*$)|o\s(?=\S))/i;
+/** `~ materials ~`, `== GAUGE ==`, `- Body -`: signs before and behind a few words. */
+const SET_OFF = /^([~=+]{1,5}|[–—-]{1,5})\s*[\p{L}’']+(?:[ /&]+[\p{L}’']+){0,4}(?:\s*\([\p{L} ,]+\))?\s*\1$/u;
+
 /** Pictures are ornament; the signs of copyright and trade are not. */
 const ORNAMENT = /^(?:(?![©®™‼⁉↔↕])\p{Extended_Pictographic}[\u200d\u{1f3fb}-\u{1f3ff}]*\s*)+/u;
 const ORNAMENT_BEHIND = /(?:\s*(?![©®™‼⁉↔↕])\p{Extended_Pictographic}[\u200d\u{1f3fb}-\u{1f3ff}]*)+$/u;
@@ -131,6 +134,10 @@ function cellEnds(text: string, start: number, end: number): [number, number][] 
 }
 
 function withoutMarks(text: MappedText): { words: MappedText; mark: TextLine['mark'] } {
+  const setOff = SET_OFF.exec(text.text);
+  const signs = setOff?.[1]?.length ?? 0;
+  if (signs > 0)
+    return { words: trimText(sliceText(text, signs, text.text.length - signs)), mark: 'heading' };
   let words = text;
   let mark: TextLine['mark'] = null;
   const strip = (found: RegExpExecArray | null, as: TextLine['mark']): void => {

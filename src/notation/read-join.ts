@@ -1,0 +1,139 @@
+/** Joins: of a round, of a yarn, at a place or an edge: `join B with sl st in any ch-2 sp`, `join yarn at the bottom of one long side`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import type { OpeningFrom } from './read-foundation.ts';
+import { FOUNDATION_WORDS, readEndOfSide, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
+import { leadsToPlace, readPlace } from './read-place.ts';
+import { readStitchName, takeNewYarn, takeRing, yarnStep } from './read-yarn.ts';
+import { readYarnLetter } from './read-yarn-name.ts';
+import type { JoinStep, Place, Step, StitchName } from './tree.ts';
+
+/** `join [B] [with sl st] [in first sc] [to form ring]`; `in first ch of foundation ch` goes along that edge. */
+export function readJoin(cursor: Cursor): readonly Step[] | null {
+  const from = cursor.at;
+  const join = readJoinStep(cursor);
+  if (join === null) return null;
+  const place = 'place' in join.step ? join.step.place : null;
+  const opening = join.opening;
+  if (opening !== null)
+    return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
+  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join.step];
+  return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join.step];
+}
+
+interface JoinRead {
+  readonly step: Step;
+  /** Where round an opening it stands, if there. */
+  readonly opening: OpeningFrom | null;
+}
+
+function readJoinStep(cursor: Cursor): JoinRead | null {
+  const from = cursor.at;
+  takeAny(cursor, 'join', 'joining', 'rejoin', 'attach');
+  const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
+  // Where no yarn is listed there is one, and joining it in the first st moves nothing.
+  const known = cursor.context.yarns.length === 0 || namesYarnBefore(cursor);
+  const plain = yarn === null && known && takeAny(cursor, 'yarn') !== null;
+  const anew = yarn === null && !plain && takeNewYarn(cursor);
+  let stitch: StitchName | null = null;
+  if (takeAny(cursor, 'with', 'by') !== null) {
+    takeAny(cursor, 'a');
+    stitch = readStitchName(cursor);
+    if (stitch === null) {
+      cursor.at = from;
+      return null;
+    }
+  }
+  let ring = takeRing(cursor);
+  let place: Place | null = null;
+  let opening: OpeningFrom | null = null;
+  const seam = yarn === null ? null : takeAtSeam(cursor);
+  if (!ring && leadsToPlace(cursor)) {
+    place = readEndOfSide(cursor) ?? readPlace(cursor)?.place ?? null;
+    if (place === null) {
+      cursor.at = from;
+      return null;
+    }
+    ring = takeRing(cursor);
+    opening = readOpeningFrom(cursor, place);
+    // `in first of 2 ch at thumb opening`: of the chains that go over it.
+    if (opening?.which === 'chains')
+      place = { kind: 'first', n: null, what: { kind: 'ch' }, span: place.span };
+  }
+  // `join B to first st with ss`.
+  if (stitch === null && place !== null && wordAt(cursor) === 'with') {
+    const with_ = cursor.at;
+    cursor.at += 1;
+    takeAny(cursor, 'a');
+    stitch = readStitchName(cursor);
+    if (stitch === null) cursor.at = with_;
+  }
+  if (plain && place === null) {
+    cursor.at = from;
+    return null;
+  }
+  if (plain && place?.kind !== 'first' && opening === null)
+    return { step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true }, opening };
+  if (plain)
+    return {
+      step: { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) },
+      opening,
+    };
+  if (yarn !== null || anew) {
+    const step = yarnStep('join', yarn, stitch, place, cursor, from);
+    return { step: seam === null ? step : { ...step, when: seam }, opening };
+  }
+  const span = spanSince(cursor, from);
+  const join: JoinStep = {
+    kind: 'join',
+    stitch: stitch ?? { kind: 'stitch', id: 'sl-st', span },
+    place,
+    ring,
+    span,
+  };
+  return { step: join, opening };
+}
+
+/** `With A, join yarn in …`: it has been said which. */
+function namesYarnBefore(cursor: Cursor): boolean {
+  if (wordAt(cursor) !== 'yarn') return false;
+  const { text } = cursor.mapped;
+  for (let at = 0; at < cursor.at; at += 1) {
+    const { start, end } = cursor.tokens[at] ?? { start: 0, end: 0 };
+    if (cursor.context.yarns.includes(text.slice(start, end))) return true;
+  }
+  return false;
+}
+
+/** `at the seam`, `at a side seam`, `at a lower corner`: where the hand begins; the rows go on from there in the order they come. */
+function takeAtSeam(cursor: Cursor): string | null {
+  const from = cursor.at;
+  if (takeAny(cursor, 'at') === null) return null;
+  takeAny(cursor, 'the', 'a', 'one', 'any');
+  takeAny(cursor, 'side', 'back', 'shoulder');
+  takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
+  const named = takeAny(cursor, 'seam', 'corner') !== null || takeEndOfFoundation(cursor);
+  if (named && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
+  cursor.at = from;
+  return null;
+}
+
+/** `other end of the foundation ch`: where the second side begins. */
+function takeEndOfFoundation(cursor: Cursor): boolean {
+  takeAny(cursor, 'other', 'opposite', 'far');
+  if (!takeWords(cursor, 'end', 'of')) return false;
+  takeAny(cursor, 'the');
+  return takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeAny(cursor, 'ch', 'chain', 'edge') !== null;
+}
+
+function atBoundaryOrAnd(cursor: Cursor): boolean {
+  return atBoundary(cursor) || wordAt(cursor) === 'and';
+}
+
+/** `join yarn`: the one there is. With several it has to be said which. */
+function onlyYarn(cursor: Cursor): string | null {
+  const [only, second] = cursor.context.yarns;
+  if (only === undefined || second !== undefined) return null;
+  return takeAny(cursor, 'yarn') === null ? null : only;
+}
