@@ -29,7 +29,7 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   const left = LEAVING.has(wordAt(cursor, 1)) ? readLeft(cursor, from) : null;
   if (left !== null) return left;
   // What begins with one of these is work, whatever follows.
-  if (['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat'].includes(wordAt(cursor, 1))) return null;
+  if (WORKING.has(wordAt(cursor, 1)) || isUsed(cursor)) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
   const telling =
     TELLING.has(wordAt(cursor, 1)) || (MIDDLE.has(wordAt(cursor, 1)) && wordAt(cursor, 2) === 'of');
@@ -47,15 +47,23 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   }
   // `(picot made)` tells what has been worked.
   if (names && wordAt(cursor, ahead - 1) !== 'made') return null;
-  const follows = peek(cursor, ahead + 1);
-  if (
-    isNumber(cursor, ahead + 1) ||
-    (follows.kind === 'word' && ['in', 'into', 'twice', 'around', 'across', 'to'].includes(follows.text))
-  )
-    return null;
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
+
+const WORKING = new Set(['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat']);
+
+/** Behind the bracket it is said where or how often: what it holds is worked. */
+function isUsed(cursor: Cursor): boolean {
+  let ahead = 1;
+  for (let { kind } = peek(cursor, ahead); kind !== 'close'; kind = peek(cursor, ahead).kind) {
+    if (kind === 'open' || kind === 'end') return false;
+    ahead += 1;
+  }
+  return isNumber(cursor, ahead + 1) || USES.has(wordAt(cursor, ahead + 1));
+}
+
+const USES = new Set(['in', 'into', 'twice', 'around', 'across', 'to']);
 
 /** `(Leave the sc of R9 unworked.)` tells of stitches passed on the way; what is left at the end is said to be so. */
 function readLeft(cursor: Cursor, from: number): readonly Step[] | null {
