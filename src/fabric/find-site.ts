@@ -24,6 +24,7 @@ export function isA(site: Site, what: What): boolean {
     case 'st':
       return isOwed(site) && site.kind !== 'row end';
     case 'stitch':
+      if (what.alone === true && site.special !== null) return false;
       return (
         site.kind === 'stitch' &&
         (site.id === what.id ||

@@ -9,7 +9,7 @@ export function describeWhat(what: What, terms: Terms): string {
     case 'st':
       return 'st';
     case 'stitch':
-      return abbreviation(what.id, terms);
+      return `${what.alone === true ? 'single ' : ''}${abbreviation(what.id, terms)}`;
     case 'special':
       return what.name;
     case 'ch':

@@ -45,8 +45,11 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     kind === 'colon' ||
     (label.kind !== 'named' && (kind === 'dash' || kind === 'stop')) ||
     (kind === 'dash' && isLast(cursor.tokens, from));
-  if (closed) cursor.at += 1;
-  else if (label.kind === 'named') {
+  if (closed) {
+    cursor.at += 1;
+    // `1st row.—1 tr …`.
+    if (kind === 'stop' && peek(cursor).kind === 'dash') cursor.at += 1;
+  } else if (label.kind === 'named') {
     cursor.at = from;
     return null;
   }

@@ -1,7 +1,7 @@
 /** Places that are named outright. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, wordAt } from './cursor.ts';
+import { nameHere, peek, spanSince, wordAt } from './cursor.ts';
 import type { ChainNamed } from './read-chain-name.ts';
 import { readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
 import { readBelow } from './read-gap.ts';
@@ -9,7 +9,7 @@ import { readOneOf } from './read-of.ts';
 import { readPassedSeveral } from './read-passed.ts';
 import { readSpaceJustMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
-import { readSpaceOf, readWhat } from './read-what.ts';
+import { CHAIN_WORDS, readSpaceOf, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
 
 /** A place that its words name: `3rd dc of next shell`, `2nd ch from hook`, `ch-2 sp`, `skipped st`; null with the cursor at `start`. */
@@ -28,6 +28,8 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
   const chain = readChainName(cursor);
   if (chain !== null && takeChainSpace(cursor)) return chainSpace(chain, spanSince(cursor, from));
   if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
+  const alone = readAlone(cursor, from);
+  if (alone !== null) return alone;
   const passed = readPassedSeveral(cursor, from);
   if (passed !== null) return passed;
   const what = readWhat(cursor);
@@ -52,7 +54,7 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
 /** `ch-2 sp of next shell`, `ch-3 sp of last block`. */
 export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
-  const what = readWhat(cursor);
+  const what = readChainsOf(cursor) ?? readWhat(cursor);
   const within = what?.kind === 'space' ? readSpaceOf(cursor) : null;
   if (what?.kind !== 'space' || within === null) return backTo(cursor, start);
   const inside: What = { ...what, of: within.of };
@@ -65,6 +67,31 @@ export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
     return { kind: 'each', what: inside, stop, span: spanSince(cursor, from) };
   }
   return { kind: 'next', n: null, what: inside, each: false, span };
+}
+
+/** `2 ch` of `the 2 ch of the shell`: the space they make; null, the cursor where it was, where it is not said of what. */
+function readChainsOf(cursor: Cursor): What | null {
+  if (peek(cursor).kind !== 'number' || !CHAIN_WORDS.has(wordAt(cursor, 1)) || wordAt(cursor, 2) !== 'of')
+    return null;
+  const chains = peek(cursor).value;
+  cursor.at += 2;
+  return { kind: 'space', chains, corner: false };
+}
+
+/** `single tr` behind "on the": one that stands by itself; null where another word is meant, as in `single crochet`. */
+function readAlone(cursor: Cursor, from: number): Place | null {
+  if (wordAt(cursor) !== 'single' || nameHere(cursor) !== null) return null;
+  const start = cursor.at;
+  cursor.at += 1;
+  const what = readWhat(cursor);
+  if (what?.kind !== 'stitch') return backTo(cursor, start);
+  return {
+    kind: 'next',
+    n: null,
+    what: { ...what, alone: true },
+    each: false,
+    span: spanSince(cursor, from),
+  };
 }
 
 /** Whether `2 rows below, sk next st` stands here. */

@@ -16,7 +16,8 @@ export type StitchName =
 /** What sort of place is meant. */
 export type What =
   | { readonly kind: 'st' }
-  | { readonly kind: 'stitch'; readonly id: string }
+  /** `alone` for `single tr`: one that belongs to no special stitch. */
+  | { readonly kind: 'stitch'; readonly id: string; readonly alone?: true }
   | { readonly kind: 'special'; readonly name: string }
   /** `of` in `each of 2 ch`: a chain of a space of that many. */
   | { readonly kind: 'ch'; readonly of?: number }

@@ -48,7 +48,7 @@ export function definitionIn(text: string, rows: string, amongRows: boolean): De
 
 /** `A shell is 2 dc, 2 ch, 2 dc, all in the same place.` */
 const SENTENCE =
-  /^(?:an?|each|one)\s+([\p{L}][\p{L} -]{1,20}?)\s+(?:is|means|consists of)\s+((?:\(|\d).*\b(?:same|one)\s+(?:place|st|stitch|sp|space)\b.*)$/iu;
+  /^(?:an?|each|one)\s+["“'‘]?([\p{L}][\p{L} -]{1,20}?)["”'’]?\s+(?:is|means|consists of)\s+((?:\(|\d).*\b(?:same|one)\s+(?:place|st|stitch|sp|space)\b.*)$/iu;
 
 /** Its name and its words, as a list would have them; null for a sentence that explains nothing that the rows use. */
 export function definingSentence(line: MappedText, rows: string): MappedText | null {
@@ -64,6 +64,17 @@ function isKnown(name: string): boolean {
   return (['US', 'UK'] as const).some(
     (terms) => stitchNamed(name, terms) !== null || findAbbreviation(name, terms) !== null,
   );
+}
+
+/** `…; s.s., slip stitch. A shell is 2 tr, 2 ch, 2 tr, all in one place.`: a list and a sentence behind it; null for a list alone. */
+export function definitionBehind(
+  list: MappedText,
+  rows: string,
+): { readonly before: MappedText; readonly told: MappedText } | null {
+  const at = /\.\s+(?=(?:an?|each|one)\s+["“'‘]?\p{L})/iu.exec(list.text);
+  if (at === null) return null;
+  const told = definingSentence(sliceText(list, at.index + at[0].length), rows);
+  return told === null ? null : { before: sliceText(list, 0, at.index), told };
 }
 
 /** As a stitch is: `sh in next st`, `2 shells`, `[picot, sc]`. */

@@ -107,6 +107,11 @@ const ENTRIES: readonly Entry[] = [
     ['terms and abbreviations', 'stitch names', 'standard abbreviations', 'common abbreviations'],
   ],
   [
+    'abbreviations',
+    null,
+    ['explanation of terms', 'explanation of abbreviations', 'terms explained', 'abbreviations explained'],
+  ],
+  [
     'specials',
     null,
     ['special stitches', 'special stitch', 'special stitches used', 'special abbreviations'],

@@ -1,6 +1,6 @@
 /** The lines of a pasted text in, each put where it belongs in a pattern out: one walk from the first line to the last. */
 
-import { definingSentence, definitionIn } from './definition-lines.ts';
+import { definingSentence, definitionBehind, definitionIn } from './definition-lines.ts';
 import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse, namesWork } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
@@ -168,8 +168,13 @@ function openSection(walk: Walk, line: TextLine, heading: Heading): void {
   // `Multiple: 6 sts + 1`: the word belongs to what is said.
   const whole = /\bmultiple$/i.test(heading.words);
   const item = itemOf(line, whole ? line.text : (rest ?? line.text), heading);
+  const behind = section === 'abbreviations' && rest !== null ? definitionBehind(rest, walk.rowWords) : null;
   if (rest === null || rest.text === '') walk.headings.push(item);
-  else put(walk, section, item);
+  else if (behind === null) put(walk, section, item);
+  else {
+    put(walk, section, itemOf(line, behind.before, heading));
+    put(walk, 'specials', itemOf(line, behind.told));
+  }
   // `Skill level: easy` and the like are done with on their line.
   const isDone = section === 'skill' || section === 'terms';
   if (isDone && rest !== null && rest.text !== '') walk.state = walk.parts.length === 0 ? 'front' : 'part';

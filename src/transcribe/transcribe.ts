@@ -16,6 +16,7 @@ import { readStitches } from './read-stitches.ts';
 import { readTerms, type TermsRead } from './read-terms.ts';
 import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
+import { withoutStops } from './stopped-abbreviations.ts';
 import { textFault } from './text-faults.ts';
 import { tidyLines, withoutOrnament } from './tidy-lines.ts';
 import type { Given, Piece, TranscribedNote, TranscribedSize, Transcript } from './transcript.ts';
@@ -25,7 +26,7 @@ import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
-  const sorted = sortLines(unwrap(tidyLines(source.text)));
+  const sorted = sortLines(unwrap(tidyLines(source.text)).map(withoutStops));
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];

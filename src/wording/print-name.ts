@@ -29,7 +29,7 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
     case 'st':
       return form(phrases.st, many);
     case 'stitch':
-      return printStitch(what.id, many, voice);
+      return `${what.alone === true ? 'single ' : ''}${printStitch(what.id, many, voice)}`;
     case 'special':
       return printSpecial(what.name, many, voice);
     case 'ch':
