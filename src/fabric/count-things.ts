@@ -48,13 +48,18 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
     case 'half':
       return halvesOf(thing.special, made);
     case 'rows':
-      if (said === made.stretch.number) return said;
-      return made.stretch.rows > 1 ? made.stretch.rows : made.stretch.number;
+      return countRows(made.stretch, said);
     case 'shape':
       return countShapes(thing.word, made, said);
     case 'named':
       return null;
   }
+}
+
+/** Of all rows so far and those of the line, the number that is nearer to what is said. */
+function countRows({ number, rows }: RowStretch, said: number): number | null {
+  if (rows === 1 || number === null) return number;
+  return Math.abs(said - rows) < Math.abs(said - number) ? rows : number;
 }
 
 /** Whether all the stitches of a row go into the ends of rows. */
