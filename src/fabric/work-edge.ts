@@ -10,6 +10,7 @@ import { makeInto, makeStitch } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
+import { workStatedSide } from './stated-border.ts';
 import { standRoundOpening } from './work-opening.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -102,6 +103,8 @@ function standOnRow(
 
 /** `work 21 sc evenly along row ends`: as many to each row end as the spread gives it. */
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
+  const stated = workStatedSide(worker, step);
+  if (stated !== null) return stated;
   if (!workAlong(worker, { ...step, kind: 'along' })) return false;
   const sites = worker.sites ?? [];
   const along = sites.flatMap((site, i) => (i >= worker.next && isOwed(site) ? [i] : []));

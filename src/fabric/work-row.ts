@@ -20,6 +20,7 @@ import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, beginsWithLoop, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
+import { statedBorder } from './stated-border.ts';
 import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
 import { topSites } from './work-join.ts';
@@ -161,7 +162,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
     if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);
     return;
   }
-  worker.sites = start.sites;
+  worker.sites = (worker.round || worker.edging ? statedBorder(worker, plan.steps) : null) ?? start.sites;
   worker.next = 0;
   worker.last = worker.round ? 0 : -1;
 }

@@ -8,7 +8,7 @@ import { standInGap } from './gap-site.ts';
 import { intoOf, makeInto, makeStitch, nodesOf } from './make-stitch.ts';
 import { singleSite } from './place-sites.ts';
 import type { Site } from './site.ts';
-import { workAlong } from './work-edge.ts';
+import { goTo, workAlong } from './work-edge.ts';
 import type { Worker } from './worker.ts';
 
 /** Index of a yarn's letter among those used so far, taken up when new. */
@@ -22,11 +22,12 @@ export function yarnIndex(worker: Worker, letter: string): number {
 /** The place the yarn is joined at, which is where a round begins. */
 function joinAt(worker: Worker, sites: Site[], place: Place): Site | null {
   if (place.kind === 'gap') return standInGap(worker, place);
+  if (!goTo(worker, place)) return null;
   const { next } = worker;
   const site = singleSite(worker, place);
   if (site === null) return null;
   const index = worker.last;
-  if (worker.round) standAt(worker, sites, index);
+  if (worker.round) standAt(worker, worker.sites ?? sites, index);
   else worker.next = Math.max(next, index);
   worker.last = worker.round ? 0 : index;
   return site;

@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { OpeningFrom } from './read-foundation.ts';
 import { FOUNDATION_WORDS, readEndOfSide, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
-import { leadsToPlace, readPlace } from './read-place.ts';
+import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readStitchName, takeNewYarn, takeRing, yarnStep } from './read-yarn.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
 import type { JoinStep, Place, Step, StitchName } from './tree.ts';
@@ -49,8 +49,11 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   let place: Place | null = null;
   let opening: OpeningFrom | null = null;
   const seam = yarn === null ? null : takeAtSeam(cursor);
-  if (!ring && leadsToPlace(cursor)) {
-    place = readEndOfSide(cursor) ?? readPlace(cursor)?.place ?? null;
+  const stem = takeAroundStem(cursor);
+  if (!ring && (stem || leadsToPlace(cursor))) {
+    place = stem
+      ? readPlaceWords(cursor, cursor.at)
+      : (readEndOfSide(cursor) ?? readPlace(cursor)?.place ?? null);
     if (place === null) {
       cursor.at = from;
       return null;
@@ -103,6 +106,17 @@ function namesYarnBefore(cursor: Cursor): boolean {
     const { start, end } = cursor.tokens[at] ?? { start: 0, end: 0 };
     if (cursor.context.yarns.includes(text.slice(start, end))) return true;
   }
+  return false;
+}
+
+/** `around the stem of`, `round post of` before a stitch the yarn is joined to. */
+function takeAroundStem(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'around', 'round') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'stem', 'post') !== null && takeAny(cursor, 'of') !== null) return true;
+  }
+  cursor.at = start;
   return false;
 }
 

@@ -169,8 +169,14 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
   if (takeAny(cursor, 'any') !== null) {
-    const what = readWhat(cursor);
-    return what === null ? backTo(cursor, start) : { kind: 'any', what, span: spanSince(cursor, from) };
+    // `any edge`: the round begins somewhere along it.
+    const what = readWhat(cursor) ?? (takeAny(cursor, 'edge', 'side') === null ? null : ANY_STITCH);
+    if (what === null) return backTo(cursor, start);
+    // `any dc of Round 7`: there it makes no odds which, so it is the first.
+    const ofRow = what.kind === 'stitch' ? readOfRow(cursor) : null;
+    const span = spanSince(cursor, from);
+    if (ofRow !== null) return { kind: 'next', n: null, what, each: false, here: true, ofRow, span };
+    return { kind: 'any', what, span };
   }
   if (
     takeWords(cursor, 'magic', 'ring') ||

@@ -37,6 +37,7 @@ import {
   takeFoldedUp,
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
+import { readPlace } from './read-place.ts';
 import {
   readInPattern,
   readMeasured,
@@ -380,6 +381,10 @@ function readEnding(cursor: Cursor): readonly Step[] | null {
   takeAny(cursor, 'last', 'final');
   takeAny(cursor, 'rep', 'repeat');
   if (!echo && takeAny(cursor, 'with') !== null && !atBoundary(cursor)) return readStep(cursor);
+  // `finishing at the first dc`: where a repeat has come to by then; it works nothing more.
+  const place = wordAt(cursor) === 'at' ? readPlace(cursor)?.place : undefined;
+  if (place?.kind === 'first' && place.n === null && atBoundary(cursor))
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   cursor.at = from;
   skipStep(cursor);
   if (!echo) reportUnread(cursor, from, null);

@@ -137,7 +137,7 @@ function fromMovements(text: string, terms: Terms): string | null {
     /\b(?:next|each of next|following)\s+(?:2|two)\b|\bof (?:2|two)\b|\bnext st\b.*\bnext st\b/i.test(text);
   if (invisible && !/\byo\b.*\binsert/i.test(text.slice(0, text.search(/\binsert\b/i) + 6)))
     return termsOf(stitchById('sc2tog'), terms).abbr;
-  const popcorn = popcornIn(text, terms);
+  const popcorn = popcornIn(text, terms) ?? roundStem(text, terms);
   if (popcorn !== null) return popcorn;
   const repeated = legsIn(text);
   if (repeated === null) return null;
@@ -161,6 +161,20 @@ function fromMovements(text: string, terms: Terms): string | null {
   const along = /\b(?:next|each of)\b/i.test(body) && !/\bsame\b/i.test(text);
   const stitch = along ? termsOf(row, terms).abbr : `${termsOf(row, terms).abbr} in same st`;
   return chain === undefined ? stitch : `ch ${chain}, ${stitch}`;
+}
+
+/** `insert the hook from back to front to back around the stem of the stitch and work a dc`: that stitch, raised. */
+const ROUND_STEM =
+  /\binsert (?:the )?hook from (?:(?:the )?(front|back)) to (?:(?:the )?(front|back)) to (?:(?:the )?(front|back)) a?round the (?:stem|post) of (?:the |a |next )*(?:st|stitch)(?: below)?,? (?:and )?(?:work|make|complete)s? (?:an? |1 )?([a-z ]+?)(?: as usual)?\.?$/i;
+
+function roundStem(text: string, terms: Terms): string | null {
+  const [, from, through, back, worked] = ROUND_STEM.exec(text.trim()) ?? [];
+  if (from === undefined || through === from || back !== from) return null;
+  const plain = stitchNamed(worked ?? '', terms);
+  const raised = STITCHES.find(
+    (stitch) => plain !== null && stitch.id === `${from.charAt(0).toLowerCase()}p${plain.id}`,
+  );
+  return raised === undefined ? null : `${termsOf(raised, terms).abbr} around same st`;
 }
 
 /** `4 dc in next st, drop loop from hook, insert hook in first of these 4 dc, draw dropped loop through, ch 1 to close`. */
