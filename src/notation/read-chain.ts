@@ -92,8 +92,13 @@ export function readCounts(cursor: Cursor): Counts | null {
     takeWords(cursor, 'do', 'not') ||
     takeAny(cursor, 'not') !== null ||
     takeAny(cursor, "doesn't", 'doesn’t', "don't", 'don’t') !== null;
-  // `(the 3 ch passed over stand for a dc)`.
-  const stands = !negative && (takeWords(cursor, 'stand', 'for') || takeWords(cursor, 'stands', 'for'));
+  // `(the 3 ch passed over stand for a dc)`, `(to stand for 1 tr)`, `(standing for 1 tr)`.
+  if (!negative && wordAt(cursor, 1) === 'stand') takeAny(cursor, 'to');
+  const stands =
+    !negative &&
+    (takeWords(cursor, 'stand', 'for') ||
+      takeWords(cursor, 'stands', 'for') ||
+      takeWords(cursor, 'standing', 'for'));
   // `(to count as 1 dc)`.
   if (!negative && wordAt(cursor, 1) === 'count') takeAny(cursor, 'to');
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {

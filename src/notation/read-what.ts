@@ -140,11 +140,14 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   return null;
 }
 
-/** `3ch-sp`: written in one with its chains, the number is a length and no count. */
+/** `3ch-sp`, `3 ch sp`: written in one with its chains, or before one space, the number is a length and no count. */
 function isGluedSpace(cursor: Cursor): boolean {
   const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
-  return peek(cursor, 1).glued && GLUED_SPACE_WORDS.has(wordAt(cursor, 2 + dashed));
+  const word = wordAt(cursor, 2 + dashed);
+  return peek(cursor, 1).glued ? GLUED_SPACE_WORDS.has(word) : ONE_SPACE.has(word);
 }
+
+const ONE_SPACE = new Set(['sp', 'space', 'loop', 'lp', 'arch']);
 
 /** True when a number stands here that says how many, not how long a space is: UK `2-ch sp` begins with one. */
 export function isAmount(cursor: Cursor): boolean {

@@ -213,11 +213,12 @@ export function findHeading(text: string): Heading | null {
   return inCapitals(text);
 }
 
-/** `SIZE 33 cm square`, `TENSION One square measures 10 cm`: capitals alone set the heading apart. */
+/** `SIZE 33 cm square`, `TENSION. One square measures 10 cm`: capitals alone set the heading apart. */
 function inCapitals(text: string): Heading | null {
-  const words = /^[A-Z][A-Z&/ ]{2,30}(?=\s+(?:[^A-Z\s]|[A-Z][a-z]))/.exec(text)?.[0].trim();
+  const words = /^[A-Z][A-Z&/ ]{2,30}(?=\.?\s+(?:[^A-Z\s]|[A-Z][a-z]))/.exec(text)?.[0].trim();
   const entry = words === undefined ? null : entryOf(words);
-  return words === undefined || entry === null ? null : headingOf(entry, words, words.length);
+  if (words === undefined || entry === null) return null;
+  return headingOf(entry, words, words.length + (text.charAt(words.length) === '.' ? 1 : 0));
 }
 
 function headingOf([section, field]: Entry, words: string, restAt: number | null): Heading {

@@ -205,6 +205,10 @@ function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): 
     const meaning = bracketed?.[1] === undefined ? rest : sliceText(rest, 1, 1 + bracketed[1].length);
     return entryOf(sliceText(text, 0, at), meaning, item, text.text);
   }
+  // `shell, 2 tr, 2 ch and 2 tr all into the same place`: a name, and behind the comma what is worked.
+  const worked = /^([a-z][a-z-]{1,15}),\s+(?=\d\s|\()/i.exec(text.text);
+  if (worked?.[1] !== undefined)
+    return entryOf(sliceText(text, 0, worked[1].length), sliceText(text, worked[0].length), item, text.text);
   const bracketed = /^([^()]{1,24}?)\s*\(([^()]{2,60})\)\.?$/.exec(text.text);
   if (bracketed?.[1] === undefined || bracketed[2] === undefined) return null;
   const at = text.text.indexOf('(') + 1;
