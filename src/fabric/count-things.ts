@@ -58,7 +58,8 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
 
 /** Of all rows so far and those of the line, the number that is nearer to what is said. */
 function countRows({ number, rows }: RowStretch, said: number): number | null {
-  if (rows === 1 || number === null) return number;
+  if (number === null) return rows > 1 ? rows : null;
+  if (rows === 1) return number;
   return Math.abs(said - rows) < Math.abs(said - number) ? rows : number;
 }
 
