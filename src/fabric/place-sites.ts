@@ -113,12 +113,24 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'each':
       return nextSite(worker, place.what, place.span);
     case 'passed':
-      return wereSoMany(worker, place) ? passedSite(worker, place.what, place.span, place.nth ?? null) : null;
+      return wereSoMany(worker, place) && standThere(worker, place)
+        ? passedSite(worker, place.what, place.span, place.nth ?? null)
+        : null;
     // Found by files of their own.
     case 'below':
     case 'gap':
       return null;
   }
+}
+
+/** Whether the skipped stitches stand in the row they are said to stand in. */
+function standThere(worker: Worker, { what, ofRow, span }: Extract<Place, { kind: 'passed' }>): boolean {
+  const node = worker.sites?.[worker.passed[0] ?? -1]?.node ?? -1;
+  const row = worker.rowRanges.find(({ first, end }) => node >= first && node < end)?.number ?? null;
+  if (ofRow === undefined || row === ofRow) return true;
+  const [sort, there] = [describeWhat(what, worker.terms), row === null ? 'elsewhere' : `in Rnd ${row}`];
+  const wanted = `first skipped ${sort} of Rnd ${ofRow}`;
+  return stuck(worker, { kind: 'not there', wanted, found: `${sort} skipped ${there}`, nth: 1, span });
 }
 
 /** The stitch that closed the last space of the round below, where the work stands on it. */

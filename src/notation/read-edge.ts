@@ -112,8 +112,17 @@ export function readLastWorked(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   takeAny(cursor, 'working', 'with', 'placing');
   takeAny(cursor, 'the');
-  if (takeAny(cursor, 'last') !== null && readStitchName(cursor) !== null) {
+  const stitch = takeAny(cursor, 'last') === null ? null : readStitchName(cursor);
+  if (stitch !== null) {
     const place = readPlace(cursor)?.place;
+    // `ending with the last sl st in the joining st`.
+    if (place?.kind === 'same' && place.asJoin && stitch.kind === 'stitch' && atBoundary(cursor))
+      return {
+        kind: 'note',
+        text: textSince(cursor, from),
+        endsOn: { join: stitch.id },
+        span: spanSince(cursor, from),
+      };
     if (place?.kind === 'of-chain' && place.space !== true)
       return {
         kind: 'note',
@@ -129,6 +138,8 @@ export function readLastWorked(cursor: Cursor): NoteStep | null {
 /** `the last slip stitch goes in the stitch where you joined`: said of what the row has come to, it works nothing more. */
 export function readLastGoes(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
+  const worked = readLastWorked(cursor);
+  if (worked !== null) return worked;
   const last = takeWords(cursor, 'the', 'last');
   const stitch = last ? readStitchName(cursor) : null;
   const goes = takeAny(cursor, 'goes', 'is', 'will', 'should');

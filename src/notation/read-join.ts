@@ -76,7 +76,9 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     cursor.at = from;
     return null;
   }
-  if (plain && place?.kind !== 'first' && opening === null)
+  // `join yarn with sc in first skipped st`: the stitch is one of the round.
+  const stands = stitch !== null && !(stitch.kind === 'stitch' && stitch.id === 'sl-st');
+  if (plain && (stands || (place?.kind !== 'first' && opening === null)))
     return { step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true }, opening };
   if (plain)
     return {

@@ -156,10 +156,12 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
     // The first of the stitches just skipped.
-    if (passed)
-      return end === 'first'
-        ? { kind: 'passed', what, nth: 1, span: spanSince(cursor, from) }
-        : backTo(cursor, start);
+    if (passed) {
+      if (end !== 'first') return backTo(cursor, start);
+      const row = readOfRow(cursor);
+      const stands = row === null ? {} : { ofRow: row.number };
+      return { kind: 'passed', what, nth: 1, ...stands, span: spanSince(cursor, from) };
+    }
     const chain = end === 'last' && what.kind === 'space' ? readChainInBrackets(cursor) : null;
     if (chain !== null) return chainSpace(chain, spanSince(cursor, from));
     // `first 3 ch of first loop`: the next ones there are.
@@ -312,8 +314,11 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
   if (takeAny(cursor, 'skipped', 'missed') !== null) {
     const skipped = readWhat(cursor) ?? ANY_STITCH;
     const rows = readBelow(cursor);
+    // `next 9 skipped sts` come one after another behind the first of them.
     return rows === null
-      ? backTo(cursor, start)
+      ? n === null
+        ? backTo(cursor, start)
+        : { kind: 'passed', what: skipped, n, span: spanSince(cursor, from) }
       : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
   // "sc in next": one stitch.

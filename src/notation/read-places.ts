@@ -15,10 +15,13 @@ import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readSeam } from './read-seam.ts';
 import { readStop } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
+import { readAlongUnderside } from './read-underside.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import { takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
+
+const UNDER = new Set(['along', 'across', 'on']);
 
 /** The places after a stitch: none, one, or several joined by "and". */
 export function readPlaces(
@@ -44,6 +47,8 @@ export function readPlaces(
   const each =
     times !== null && wordAt(cursor) === 'evenly' ? readSoManyEach(cursor, from, stitch, times) : null;
   if (each !== null) return [each];
+  const under = times !== null && UNDER.has(led) ? readAlongUnderside(cursor, from, stitch, times) : null;
+  if (under !== null) return [under];
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
   const seam = times === null && wordAt(cursor) === 'through' ? readSeam(cursor, from) : null;

@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import { isNumber } from './read-number.ts';
+import { isNumber, isNumberOrSkip } from './read-number.ts';
 import type { What } from './tree.ts';
 
 export const ANY_STITCH: What = { kind: 'st' };
@@ -151,6 +151,8 @@ const ONE_SPACE = new Set(['sp', 'space', 'loop', 'lp', 'arch']);
 
 /** True when a number stands here that says how many, not how long a space is: UK `2-ch sp` begins with one. */
 export function isAmount(cursor: Cursor): boolean {
+  // `next - (0, 1) sts`: the first size has none.
+  if (peek(cursor).kind === 'dash') return isNumberOrSkip(cursor);
   if (!isNumber(cursor) || peek(cursor, 1).kind === 'dash') return false;
   return !(CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor));
 }

@@ -121,6 +121,8 @@ export type Place =
       readonly n?: Num;
       /** How many are said to have been skipped: `in first of the 10 skipped sts`. */
       readonly of?: Num;
+      /** `of Rnd 11`: the number of the row or round that they are said to stand in. */
+      readonly ofRow?: number;
       readonly span: Span;
     }
   /** `in sp before next dc` (`apart` null), `between next 2 sts`, `in sp between next 2 shells` (`apart` 2). */

@@ -179,7 +179,7 @@ function roundStem(text: string, terms: Terms): string | null {
 
 /** `4 dc in next st, drop loop from hook, insert hook in first of these 4 dc, draw dropped loop through, ch 1 to close`. */
 const POPCORN =
-  /\b(\d) ([a-z]+) in (?:the )?(?:same|next|one|indicated|specified) (?:st|stitch|sp|space)(?: indicated)?[,;.] (?:drop|remove|take)\b[^,;.]*[,;.] insert (?:the )?hook\b[^,;.]*\b(?:first|1st)(?: of (?:the |these )?(\d))? ([a-z]+)\b[^,;.]*[,;.] (?:draw|pull)\b[^,;.]*\bthrough\b(?: [a-z ]*)?(?:[,;] ch 1 to (?:close|secure|fasten)(?: \([^()]*\bnot count[^()]*\))?)?\.?$/i;
+  /\b(\d) ([a-z]+) in (?:the )?(?:same|next|one|indicated|specified) (?:st|stitch|sp|space)(?: indicated)?[,;.] (?:drop|remove|take)\b[^,;.]*[,;.] insert (?:the )?hook\b[^,;.]*\b(?:first|1st)(?: of (?:the |these )?(\d))? ([a-z]+)\b[^,;.]*[,;.] (?:(?:pick up|catch|grab)\b[^,;.]*?(?:,| and) (?:then )?)?(?:draw|pull)\b[^,;.]*\bthrough\b(?: [a-z ]*)?(?:[,;] ch 1 to (?:close|secure|fasten)(?: \([^()]*\bnot count[^()]*\))?)?\.?$/i;
 
 /** Whole stitches drawn together through the first of them; null where the numbers or the stitches do not agree. */
 function popcornIn(text: string, terms: Terms): string | null {

@@ -112,11 +112,12 @@ function spaceWords({ chains, corner }: Extract<What, { kind: 'space' }>, voice:
 }
 
 /** `skipped st`, `2nd skipped st`, `2 skipped sts`. */
-function passedWords({ nth, n, of, what }: Extract<Place, { kind: 'passed' }>, voice: Voice): string {
+function passedWords({ nth, n, of, ofRow, what }: Extract<Place, { kind: 'passed' }>, voice: Voice): string {
   if (n !== undefined)
     return `${printNumber(n, voice.numbers)} skipped ${printWhat(what, isMany(n, voice.numbers), voice)}`;
   if (of !== undefined && nth !== undefined)
     return `${nth === 1 ? 'first' : ordinal(nth)} of ${printNumber(of, voice.numbers)} skipped ${printWhat(what, true, voice)}`;
+  if (ofRow !== undefined) return `first skipped ${printWhat(what, false, voice)} of Rnd ${ofRow}`;
   return `${nth === undefined ? '' : `${ordinal(nth)} `}skipped ${printWhat(what, false, voice)}`;
 }
 

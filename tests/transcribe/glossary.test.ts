@@ -19,6 +19,14 @@ describe('a glossary', () => {
     expect(workedText(mat(POPCORN).replace('4 Pc, 8', '5 Pc, 8')).codes).toContain('count/mismatch');
   });
 
+  test('tells of a popcorn whose dropped loop is picked up before it is drawn through', () => {
+    const picked =
+      'Work 5 dc in the same st, remove hook from loop, insert hook from front to back in the top of the first dc, pick up the dropped loop and draw it through.';
+    expect(specials(mat(picked))).toEqual([['Pc', '5-dc popcorn in same st']]);
+    expect(workedText(mat(picked)).codes).not.toContain('count/mismatch');
+    expect(workedText(mat(picked.replace('first dc', 'first hdc'))).codes).toContain('text/special-unread');
+  });
+
   test('gives no word another meaning in silence', () => {
     const other = mat(POPCORN, 'Rep = one dc more than the last\nRnd = Round');
     expect(workedText(other).codes).toContain('text/special-unread');
