@@ -33,7 +33,7 @@ test('what is told of each page', async () => {
       .filter((file) => file.endsWith('.txt'))
       .map((file) => toldOf(folder, file.replace(/\.txt$/, ''))),
   );
-  expect(pages).toHaveLength(80);
+  expect(pages).toHaveLength(92);
   await expect(`${pages.join('\n\n')}\n`).toMatchFileSnapshot(join(import.meta.dirname, 'told.txt'));
 });
 
