@@ -55,3 +55,16 @@ test.each([
 ])('no error is told of %s, which has none', (name) => {
   expect(toldOf('third', name)).not.toContain('  error ');
 });
+
+test.each([
+  'basketweave-hot-pad',
+  'copper-creek-beanie',
+  'harbor-ripple',
+  'honey-hexagon-coaster',
+  'lakeside-basket',
+  'pebble-washcloth',
+  'sunburst-mandala',
+  'willow-shell-scarf',
+])('nothing false is told of %s, which was kept back', (name) => {
+  expect(toldOf('fourth', name)).toBe(`fourth/${name}\n  truly: clean`);
+});
