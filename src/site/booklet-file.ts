@@ -25,7 +25,7 @@ export async function bookletFile(
   const { pattern } = compiled;
   if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
   const { pages, outline } = layOutBooklet(
-    inputFor(pattern, size, dialect),
+    bookletInput(pattern, size, dialect),
     paper,
     bookletRuler().measureText,
   );
@@ -39,7 +39,8 @@ export async function bookletFile(
   });
 }
 
-function inputFor(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {
+/** What the booklet of one size is set from. */
+export function bookletInput(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {
   const charts = size.charts[DIALECTS[dialect].terms];
   return {
     pattern: sentencesIn(pattern, dialect),

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { layOutBooklet } from '../../src/booklet/booklet-pages.ts';
+import { OVERLAP_MM } from '../../src/booklet/chart-plan.ts';
+import { SAFE_MARGIN_MM } from '../../src/booklet/page-grid.ts';
+import { PAPERS } from '../../src/booklet/paper.ts';
 import { walkShapes } from '../../src/booklet/walk-shapes.ts';
+import { boundsOf } from '../../src/scene/bounds.ts';
 import type { Scene, Shape } from '../../src/scene/scene.ts';
 import { joined } from '../../src/scene/transforms.ts';
 import { fixedWidth } from './fixed-width.ts';
@@ -92,6 +96,85 @@ describe('charts in a booklet', () => {
     expect(crossed).toEqual([true, true, false, false]);
   });
 });
+
+const PAPER_NAMES = Object.values(PAPERS).map(({ name }) => name);
+
+describe.each(PAPER_NAMES)('a chart over several sheets of %s', (paper) => {
+  const chart = chartScene(130, 160, 4);
+  const pages = layOutBooklet(
+    { ...bareBooklet(), charts: [{ part: 'Square', scene: chart }] },
+    paper,
+    fixedWidth,
+  ).pages;
+  const sheets = pages.filter((page) => symbolsOn(page).length > 0);
+
+  test('each sheet has a map of all of them, with itself marked on it and no other', () => {
+    const marked = sheets.map((page) => groupsWith(page, 'here').map(({ sheet }) => sheet));
+    expect(marked).toEqual(sheets.map((_, index) => [String(index + 1)]));
+    for (const page of sheets) {
+      const numbers = groupsWith(page, 'sheet').map(({ sheet }) => sheet);
+      expect(numbers).toEqual(sheets.map((_, index) => String(index + 1)));
+    }
+  });
+
+  test('before them stands the same map with none of them marked', () => {
+    const maps = pages.filter((page) => groupsWith(page, 'sheet').length > 0);
+    expect(maps).toHaveLength(sheets.length + 1);
+    expect(groupsWith(maps[0] ?? chart, 'here')).toEqual([]);
+  });
+
+  test('where two sheets join, each names the other', () => {
+    const beside = sheets.map((page) =>
+      groupsWith(page, 'neighbour').map(({ neighbour }) => Number(neighbour)),
+    );
+    const joins = beside.flatMap((others, index) => others.map((other) => [index + 1, other] as const));
+    expect(joins.length).toBeGreaterThanOrEqual(2 * (sheets.length - 1));
+    for (const [from, to] of joins) expect(beside[to - 1], `sheet ${to}`).toContain(from);
+  });
+
+  test('the stitches at a join are drawn on both sheets', () => {
+    const drawn = sheets.flatMap((page) => {
+      const frame = markedFrame(page);
+      return symbolsOn(page).filter(
+        ({ at }) =>
+          at[4] > frame.left - OVERLAP_MM &&
+          at[4] < frame.right + OVERLAP_MM &&
+          at[5] > frame.top - OVERLAP_MM &&
+          at[5] < frame.bottom + OVERLAP_MM,
+      );
+    });
+    const total = walkShapes(chart.shapes).filter(({ shape }) => shape.kind === 'use').length;
+    expect(drawn.length).toBeGreaterThan(total);
+  });
+
+  test('every mark of a sheet stands on the paper that a home printer reaches', () => {
+    const edge = SAFE_MARGIN_MM - 2.5;
+    for (const page of sheets) {
+      const marks = page.shapes.filter((shape) => shape.kind === 'group' && shape.data?.neighbour);
+      const box = boundsOf(marks);
+      expect(box?.left).toBeGreaterThan(edge);
+      expect(box?.top).toBeGreaterThan(edge);
+      expect(box?.right).toBeLessThan(page.widthMm - edge);
+      expect(box?.bottom).toBeLessThan(page.heightMm - edge);
+    }
+  });
+});
+
+test('a chart of more sheets than anyone would lay together is left out, and the booklet says why', () => {
+  const huge = { ...chartScene(4, 4, 4), widthMm: 9000, heightMm: 9000 };
+  const pages = pagesWith(huge);
+  expect(pages.flatMap(symbolsOn)).toEqual([]);
+  expect(pages.map(({ alternative }) => alternative).join(' ')).toMatch(/would take \d+ sheets/);
+});
+
+/** What groups of a page say of themselves, of those that say a thing at all. */
+function groupsWith(page: Scene, name: string): Readonly<Record<string, string>>[] {
+  const within = (shapes: readonly Shape[]): Readonly<Record<string, string>>[] =>
+    shapes.flatMap((shape) =>
+      shape.kind === 'group' ? [...(shape.data?.[name] ? [shape.data] : []), ...within(shape.shapes)] : [],
+    );
+  return within(page.shapes);
+}
 
 /** Key symbols stand in groups of their own, as charts draw them. */
 function inGroup(shape: Shape): Shape {

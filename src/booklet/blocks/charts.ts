@@ -2,8 +2,9 @@
 
 import type { Scene } from '../../scene/scene.ts';
 import type { BookletChart } from '../booklet-input.ts';
-import { KEY_GAP_MM, LEGIBLE_SCALE, planChart } from '../chart-plan.ts';
+import { type ChartPlan, KEY_GAP_MM, planChart } from '../chart-plan.ts';
 import { scaledShapes } from '../draw-lines.ts';
+import { finderMap, silhouetteOf } from '../finder-map.ts';
 import { layKey } from '../lay-key.ts';
 import { withOwnSymbols } from '../own-symbols.ts';
 import { GAP, TYPE } from '../page-grid.ts';
@@ -12,8 +13,9 @@ import { withReadableLabels } from '../readable-labels.ts';
 import { plain, wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { type KeyEntry, splitKey } from '../split-key.ts';
-import { type Bookmark, type Flowing, keepTogether, type Strip, withSpaceBefore } from '../strip.ts';
-import { tileSheets, wholeSheet } from './chart-sheets.ts';
+import { type Bookmark, type Flowing, keepTogether, moved, type Strip, withSpaceBefore } from '../strip.ts';
+import { wholeSheet } from './chart-sheet.ts';
+import { tileSheets } from './tile-sheets.ts';
 
 export function charts(
   entries: readonly BookletChart[],
@@ -48,7 +50,7 @@ function chartBlock(
   const plan = planChart(drawing, paper, stackHeight(head) + GAP.afterHeading, (widthMm) =>
     entries.length > 0 ? KEY_GAP_MM + layKey(entries, widthMm).heightMm : 0,
   );
-  const scene = withReadableLabels(drawing, plan.scale);
+  const scene = plan.kind === 'too large' ? drawing : withReadableLabels(drawing, plan.scale);
   const title = [heading, named || !heading ? chart.part : null].filter((word) => word !== null).join(': ');
   const bookmark: Bookmark = heading ? { title: heading, level: 1 } : { title: chart.part, level: 2 };
   const key = keyStrips(entries, drawing.symbols, setting);
@@ -59,9 +61,16 @@ function chartBlock(
       return [wholeSheet({ title, scene, entries }, plan, bookmark, paper)];
     case 'sheets':
       return [
-        ...keepTogether([...head, ...spreadNote(plan, setting), ...key]),
+        ...keepTogether([
+          ...head,
+          ...sheetsNote(plan, setting),
+          ...sheetsMap(drawing, plan, setting),
+          ...key,
+        ]),
         ...tileSheets({ title, scene, entries }, plan, paper),
       ];
+    case 'too large':
+      return keepTogether([...head, ...tooLargeNote(plan.sheets, setting)]);
   }
 }
 
@@ -90,18 +99,39 @@ function keyStrips(entries: readonly KeyEntry[], symbols: Scene['symbols'], sett
   return [{ kind: 'strip', spaceBeforeMm: KEY_GAP_MM, keepWithNext: false, symbols, ...key }];
 }
 
-function spreadNote(
-  { across, down, scale }: { across: number; down: number; scale: number },
-  setting: Setting,
-): Strip[] {
-  const small =
-    scale < LEGIBLE_SCALE - 0.001
-      ? ' It is drawn smaller than reads well; the written rows say the same.'
-      : '';
+function sheetsNote({ across, down }: { across: number; down: number }, setting: Setting): Strip[] {
   const text =
-    `The chart follows on ${across * down} sheets, ${across} across and ${down} down. Cut or fold them at the corner ` +
-    `marks and lay them edge to edge.${small}`;
+    `The chart follows on ${across * down} sheets, ${across} across and ${down} down, as this map shows. At a broken ` +
+    'line another sheet joins, the one whose number stands beside it; up to the thin line beyond, the stitches are ' +
+    'drawn on both sheets. Cut one of the two along its broken line and lay it on the other, cross on cross.';
+  return note(text, setting);
+}
+
+function tooLargeNote(sheets: number, setting: Setting): Strip[] {
+  const text =
+    `On paper this chart would take ${sheets} sheets at a size that can be read, so it is left out. The written rows ` +
+    'say the same, and the chart stands on the page of the pattern.';
+  return note(text, setting);
+}
+
+function note(text: string, setting: Setting): Strip[] {
   return withSpaceBefore(setText(plain(text), TYPE.body, fullWidth(setting), setting), GAP.paragraph);
+}
+
+/** Large enough to read at a glance; the same map stands small on each sheet. */
+const MAP_MM = { widthMm: 90, heightMm: 80 } as const;
+
+function sheetsMap(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>, setting: Setting): Strip[] {
+  const map = finderMap(silhouetteOf(drawing), plan, MAP_MM, null);
+  return [
+    {
+      kind: 'strip',
+      heightMm: map.heightMm,
+      spaceBeforeMm: GAP.afterHeading,
+      keepWithNext: false,
+      shapes: [moved(map.shapes, (setting.grid.bodyWidthMm - map.widthMm) / 2, 0)],
+    },
+  ];
 }
 
 function stackHeight(strips: readonly Strip[]): number {
