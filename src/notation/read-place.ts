@@ -284,6 +284,7 @@ function readAll(cursor: Cursor, from: number): Place | null {
 
 /** `each dc and ch-1 sp across`, `each tr and in each 1-ch sp around`: whichever comes next; null for one sort only. */
 function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly stop: Stop } | null {
+  if (wordAt(cursor) !== 'and') return null;
   const start = cursor.at;
   const all: What[] = [first];
   while (takeAny(cursor, 'and') !== null) {

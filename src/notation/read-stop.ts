@@ -16,14 +16,19 @@ export function readStop(cursor: Cursor): Stop | null {
   skipFiller(cursor);
   const word = takeAny(cursor, 'across', 'around', 'round');
   if (word !== null) {
+    if (atBoundary(cursor)) return toEnd(cursor, from, word);
     const further = readTo(cursor, from);
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
     const said = takeOneOf(cursor, WHOLE_WORDS) !== null;
     if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round')) takeEdge(cursor);
-    return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
+    return toEnd(cursor, from, word);
   }
   return readTo(cursor, from) ?? readTimes(cursor, from);
+}
+
+function toEnd(cursor: Cursor, from: number, word: string): Stop {
+  return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
 }
 
 /** What is worked sideways before a piece goes on from its row ends. */
