@@ -10,7 +10,7 @@ import { workSize } from '../../src/fabric/work.ts';
 import { paintSvg } from '../../src/paint/svg.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import { patternText } from '../fabric/work-text.ts';
-import { medianMs, tell } from './watch.ts';
+import { quartileMs, tell } from './watch.ts';
 
 function worked(stitches: number, rows: number): () => Fabric {
   const work = `Ch ${stitches + 2}.\nRow 1: Dc in 4th ch from hook (skipped 3 ch count as dc), dc in each ch across, turn.\nRow 2: Ch 3 (counts as dc), sk first dc, dc in each st across, turn.\nRows 3-${rows}: Rep Row 2.`;
@@ -28,8 +28,8 @@ export function drawCharts(): void {
   ] as const) {
     const fabric = work();
     tell(`${name} in a chart`, [
-      ['worked: the yardstick', medianMs(work)],
-      ['placed and painted as SVG', medianMs(() => draw(fabric))],
+      ['worked: the yardstick', quartileMs(work)],
+      ['placed and painted as SVG', quartileMs(() => draw(fabric))],
     ]);
   }
 }

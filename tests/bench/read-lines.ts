@@ -10,7 +10,7 @@ import { GOOD_LINES } from '../notation/good-lines.ts';
 import { contextOf } from '../notation/read-lines.ts';
 import { readThemes } from '../notation/trade-lines.ts';
 import { type PartText, readPatternParts, specialsOf } from './pattern-parts.ts';
-import { medianMs, tell } from './watch.ts';
+import { quartileMs, tell } from './watch.ts';
 
 /** Lines with far more in them than most, as one text. */
 const DENSE_LINES = 2000;
@@ -45,10 +45,10 @@ function compare(name: string, texts: readonly PartText[]): void {
   const faulty = read.flatMap(({ diagnostics }) => diagnostics);
   if (faulty[0] !== undefined) throw new Error(faulty[0].message);
   const lines = read.reduce((sum, { instructions }) => sum + instructions.lines.length, 0);
-  const splitMs = medianMs(() => {
+  const splitMs = quartileMs(() => {
     for (const { mapped } of texts) tokenise(mapped.text);
   });
-  const readMs = medianMs(() => {
+  const readMs = quartileMs(() => {
     for (const { mapped, context } of texts) readInstructions(mapped, context);
   });
   const aSecond = (ms: number): string => Math.round((lines / ms) * 1000).toLocaleString('en');
