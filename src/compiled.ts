@@ -1,6 +1,7 @@
 /** Everything known of one pattern once all stages have run: what the site, the booklets and the commands take. */
 
 import type { PartChart } from './chart/part-chart.ts';
+import type { PartSchematic } from './chart/schematic.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { RowAccount } from './explain/row-account.ts';
 import type { Fabric } from './fabric/fabric.ts';
@@ -8,7 +9,6 @@ import type { Measures } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
-import type { Scene } from './scene/scene.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 export type ChartsByTerms = Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
@@ -23,7 +23,7 @@ export interface CompiledSize {
   readonly measures: Measures;
   readonly words: Readonly<Record<DialectKey, WordedPattern>>;
   /** Outlines with their measures, of pieces made in straight rows. */
-  readonly schematics: readonly Scene[];
+  readonly schematics: readonly PartSchematic[];
   readonly charts: ChartsByTerms;
   /** The same turned over. */
   readonly leftHandedCharts: ChartsByTerms;

@@ -1,5 +1,6 @@
 /** What a booklet is made of: one pattern in one dialect, for one size or for several at once. */
 
+import type { PartSchematic } from '../chart/schematic.ts';
 import type { YarnUse } from '../measure/measures.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Scene } from '../scene/scene.ts';
@@ -13,6 +14,8 @@ export interface BookletSize {
   readonly heightMm: number | null;
   readonly aroundMm: number | null;
   readonly yarn: readonly YarnUse[];
+  /** Outlines of its pieces with their measures. */
+  readonly schematics: readonly PartSchematic[];
 }
 
 export interface BookletChart {
@@ -27,6 +30,8 @@ export interface BookletInput {
   readonly sizes: readonly BookletSize[];
   readonly words: WordedPattern;
   readonly charts: readonly BookletChart[];
+  /** The charts are drawn for left-handed makers. */
+  readonly leftHanded: boolean;
   /** Picture for the cover. */
   readonly cover: Scene | null;
 }

@@ -10,6 +10,7 @@ import { finishedSize } from './blocks/finished-size.ts';
 import { gaugeSection } from './blocks/gauge.ts';
 import { instructions } from './blocks/instructions.ts';
 import { materials } from './blocks/materials.ts';
+import { measures } from './blocks/measures.ts';
 import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
 import type { MeasureText } from './break-lines.ts';
 import { flowWithoutStub } from './flow.ts';
@@ -42,7 +43,8 @@ export function layOutBooklet(input: BookletInput, paper: PaperName, measure: Me
     ...sideSection(house.specials, paragraphs(specials, setting), setting),
     ...sideSection(house.notes, paragraphs(notes, setting), setting),
     ...instructions(words, house, setting),
-    ...charts(input.charts, house.chart, paper, setting),
+    ...charts(input.charts, input.leftHanded ? house.leftHandedChart : house.chart, paper, setting),
+    ...measures(input, house, setting),
     ...closing(input, house, setting),
   ];
   return assemblePages(flowWithoutStub(items, grid.bodyHeightMm), runningHeadOf(input), paper, measure);
@@ -62,7 +64,11 @@ function runningHeadOf(input: BookletInput): RunningHead {
   ];
   return {
     title: pattern.title,
-    right: [name ? `Size ${name}` : null, HOUSE_WORDS[terms].terms]
+    right: [
+      name ? `Size ${name}` : null,
+      HOUSE_WORDS[terms].terms,
+      input.leftHanded ? 'left-handed charts' : null,
+    ]
       .filter((word) => word !== null)
       .join(', '),
     footLeft: version.filter((word) => word !== null).join(', '),

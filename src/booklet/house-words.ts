@@ -14,6 +14,8 @@ export interface HouseWords {
   readonly notes: string;
   readonly instructions: string;
   readonly chart: string;
+  readonly leftHandedChart: string;
+  readonly measures: string;
   readonly finishing: string;
   readonly cautions: string;
   readonly licence: string;
@@ -28,6 +30,8 @@ const SHARED = {
   notes: 'Notes',
   instructions: 'Instructions',
   chart: 'Chart',
+  leftHandedChart: 'Chart for left-handed makers',
+  measures: 'Measures',
   finishing: 'Finishing',
   cautions: 'For safety',
 } as const;

@@ -12,6 +12,9 @@ export function keepNumbersTogether(text: string): string {
         /(^|[\s([*†])(\d+(?:[.,]\d+)?[¼½¾]?) (?=[A-Za-z(×])/g,
         (_all, before: string, number: string) => `${before}${number}${NO_BREAK}`,
       )
+      // "10 ½ in" is one measure.
+      .replace(/(\d) (?=[¼½¾])/g, `$1${NO_BREAK}`)
+      .replace(/([¼½¾]) (?=in\b)/g, `$1${NO_BREAK}`)
       // "ch-2 sp": the space and its length.
       .replace(/\b(ch-\d+|chain-\d+) (?=(?:sps?|spaces?|loops?|lps?)\b)/gi, `$1${NO_BREAK}`)
       // "from *", "×": a sign alone at the start or end of a line gets lost.

@@ -19,8 +19,14 @@ const TICK_MM = 1.1;
 const LINE_MM = 0.35;
 const MEASURE_MM = 0.22;
 
+export interface PartSchematic {
+  /** Empty where the pattern has but one piece. */
+  readonly part: string;
+  readonly scene: Scene;
+}
+
 /** Of each piece whose rows lie straight: what goes up and down, round a ring or from corner to corner has another shape. */
-export function schematics(pattern: Pattern, fabric: Fabric, title: string): Scene[] {
+export function schematics(pattern: Pattern, fabric: Fabric, title: string): PartSchematic[] {
   const rows = stitchRows(fabric);
   const several = fabric.parts.filter(({ onto }) => onto === null).length > 1;
   return outlines(pattern, fabric).flatMap((outline) => {
@@ -28,10 +34,12 @@ export function schematics(pattern: Pattern, fabric: Fabric, title: string): Sce
     const { fan, shape } = pieceOf(fabric, rows, emptyLayout(fabric.count), [index]);
     if (fan || shape.bends !== null || shape.blocks !== null) return [];
     const edged = fabric.parts.some(({ onto }) => onto === index);
-    const scene = schematic(several ? outline : { ...outline, part: '' }, title);
-    return [
-      edged ? { ...scene, alternative: `${scene.alternative} What is worked onto it comes to that.` } : scene,
-    ];
+    const part = several ? outline.part : '';
+    const scene = schematic({ ...outline, part }, title);
+    const alternative = edged
+      ? `${scene.alternative} What is worked onto it comes to that.`
+      : scene.alternative;
+    return [{ part, scene: { ...scene, alternative } }];
   });
 }
 

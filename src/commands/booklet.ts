@@ -15,7 +15,7 @@ import type { Verb } from './verb.ts';
 
 export const booklet: Verb = {
   name: 'booklet',
-  takes: 'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--out FILE]',
+  takes: 'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--left-handed] [--out FILE]',
   about: 'one size of one pattern as a PDF to print',
   least: 1,
   most: 1,
@@ -27,13 +27,15 @@ export const booklet: Verb = {
       value: 'us|uk|us-full|uk-full',
       about: "the terms, abbreviated or in full words (the pattern's own)",
     },
+    { name: 'left-handed', value: null, about: 'with the charts drawn for left-handed makers' },
     { name: 'out', value: 'FILE', about: 'the file to write (named after pattern, size and paper)' },
   ],
-  teaches: `Sets one size of a pattern as a booklet, with its chart, and writes it as a PDF.
+  teaches: `Sets one size of a pattern as a booklet, with its chart and its measures, and writes it as a PDF.
 
   npm run -s rowfold -- booklet patterns/my-square --size small
-  npm run -s rowfold -- booklet patterns/my-square --size small --paper Letter --terms uk-full --out square.pdf`,
-  run: async ({ paths, values }, terminal) => {
+  npm run -s rowfold -- booklet patterns/my-square --size small --paper Letter --terms uk-full --out square.pdf
+  npm run -s rowfold -- booklet patterns/my-square --size small --left-handed`,
+  run: async ({ paths, flags, values }, terminal) => {
     const paper = oneOf('paper', values.get('paper') ?? 'A4', Object.keys(PAPERS), isPaper);
     const terms = values.get('terms');
     const dialect = terms === undefined ? null : oneOf('terms', terms, Object.keys(DIALECTS), isDialect);
@@ -63,12 +65,14 @@ export const booklet: Verb = {
     const set = {
       dialect: dialect?.value ?? own,
       paper: paper.kind === 'known' ? paper.value : 'A4',
+      leftHanded: flags.has('left-handed'),
     } as const;
     const named = bookletFileName(
       compiled.slug,
       found.size.slug,
       set.paper,
       set.dialect === own ? null : set.dialect,
+      set.leftHanded,
     );
     const out = values.get('out') ?? named;
     const { bookletFile } = await import('../site/booklet-file.ts');

@@ -32,8 +32,9 @@ export function bookletFileName(
   size: string,
   paper: PaperName,
   dialect: DialectKey | null,
+  leftHanded = false,
 ): string {
-  return [pattern, size, dialect, paper.toLowerCase()]
+  return [pattern, size, dialect, paper.toLowerCase(), leftHanded ? 'left-handed' : null]
     .filter((word) => word !== null)
     .join('-')
     .concat('.pdf');

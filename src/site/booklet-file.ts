@@ -15,22 +15,33 @@ import { readFontFiles } from './font-files.ts';
 export interface BookletChoice {
   readonly dialect: DialectKey;
   readonly paper: PaperName;
+  /** With its charts drawn for left-handed makers. */
+  readonly leftHanded?: boolean;
+}
+
+/** Left-handed or not: without a chart a booklet is the same for both hands. */
+export function bookletHands(size: CompiledSize): readonly boolean[] {
+  return size.charts.US.length > 0 ? [false, true] : [false];
 }
 
 export async function bookletFile(
   compiled: CompiledPattern,
   size: CompiledSize,
-  { dialect, paper }: BookletChoice,
+  { dialect, paper, leftHanded = false }: BookletChoice,
 ): Promise<Uint8Array> {
   const { pattern } = compiled;
   if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
   const { pages, outline } = layOutBooklet(
-    bookletInput(pattern, size, dialect),
+    bookletInput(pattern, size, dialect, leftHanded),
     paper,
     bookletRuler().measureText,
   );
   return paintPdf(pages, {
-    title: pattern.sizes.length > 1 ? `${pattern.title}, size ${size.size.name}` : pattern.title,
+    title: [
+      pattern.title,
+      ...(pattern.sizes.length > 1 ? [`size ${size.size.name}`] : []),
+      ...(leftHanded ? ['left-handed charts'] : []),
+    ].join(', '),
     author: pattern.designer,
     language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
     createdAt: creationDate(pattern),
@@ -40,13 +51,19 @@ export async function bookletFile(
 }
 
 /** What the booklet of one size is set from. */
-export function bookletInput(pattern: Pattern, size: CompiledSize, dialect: DialectKey): BookletInput {
-  const charts = size.charts[DIALECTS[dialect].terms];
+export function bookletInput(
+  pattern: Pattern,
+  size: CompiledSize,
+  dialect: DialectKey,
+  leftHanded = false,
+): BookletInput {
+  const charts = leftHanded ? size.leftHandedCharts : size.charts;
   return {
     pattern: sentencesIn(pattern, dialect),
-    sizes: [{ name: size.size.name, ...size.measures }],
+    sizes: [{ name: size.size.name, ...size.measures, schematics: size.schematics }],
     words: size.words[dialect],
-    charts,
+    charts: charts[DIALECTS[dialect].terms],
+    leftHanded,
     cover: coverOf(pattern, size),
   };
 }

@@ -1,11 +1,11 @@
-/** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and a booklet for each paper and terms. */
+/** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and a booklet for each paper, terms and hand. */
 
 import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { bookletFileName, chartFileName } from './addresses.ts';
-import { bookletFile } from './booklet-file.ts';
+import { bookletFile, bookletHands } from './booklet-file.ts';
 import { coverFileName, coverOf } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
 import type { SiteFile } from './site-file.ts';
@@ -34,13 +34,15 @@ function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern
     ),
   );
   const booklets = BOOKLET_DIALECTS.flatMap((dialect) =>
-    Object.values(PAPERS).map(({ name: paper }) => {
-      const named = dialect === ownDialect(pattern) ? null : dialect;
-      return {
-        file: `${folder}/${bookletFileName(compiled.slug, size.slug, paper, named)}`,
-        content: () => bookletFile(compiled, size, { dialect, paper }),
-      };
-    }),
+    bookletHands(size).flatMap((leftHanded) =>
+      Object.values(PAPERS).map(({ name: paper }) => {
+        const named = dialect === ownDialect(pattern) ? null : dialect;
+        return {
+          file: `${folder}/${bookletFileName(compiled.slug, size.slug, paper, named, leftHanded)}`,
+          content: () => bookletFile(compiled, size, { dialect, paper, leftHanded }),
+        };
+      }),
+    ),
   );
   const cover = coverOf(pattern, size);
   const covers =

@@ -1,12 +1,13 @@
 /** One size of a compiled pattern -> its pages: in the pattern's own terms, and in each of the four dialects. */
 
-import { PAPERS } from '../booklet/paper.ts';
+import { PAPERS, type PaperName } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import { bookletFileName, chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
+import { bookletHands } from './booklet-file.ts';
 import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { abbreviated, DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
@@ -55,7 +56,7 @@ function sizePage(
     terms,
     facts: sizeFacts(pattern, size),
     cover: coverLink(compiled, pattern, size, place),
-    schematics: size.schematics.map((scene, i) => ({
+    schematics: size.schematics.map(({ scene }, i) => ({
       svg: paintSvg(scene, { idPrefix: `measures-${i + 1}` }),
       title: scene.title,
       words: scene.alternative,
@@ -137,17 +138,24 @@ function downloads(
   const folder = [compiled.slug, size.slug];
   const dialect = abbreviated(key);
   const { terms } = DIALECTS[key];
-  const booklets = Object.values(PAPERS).map(({ name }) => ({
-    text: `Booklet on ${name === 'A4' ? 'A4 paper' : 'US Letter paper'}, ${terms} terms (PDF)`,
-    href: linkTo(
-      place,
-      folder,
-      bookletFileName(compiled.slug, size.slug, name, dialect === own ? null : dialect),
-    ),
-  }));
+  const booklets = bookletHands(size).flatMap((leftHanded) =>
+    Object.values(PAPERS).map(({ name }) => ({
+      text: bookletText(name, terms, leftHanded),
+      href: linkTo(
+        place,
+        folder,
+        bookletFileName(compiled.slug, size.slug, name, dialect === own ? null : dialect, leftHanded),
+      ),
+    })),
+  );
   const charts = size.charts[terms].map((chart, i) => ({
     text: size.charts[terms].length === 1 ? 'Stitch chart (SVG)' : `Stitch chart of ${chart.part} (SVG)`,
     href: linkTo(place, folder, chartFileName(compiled.slug, size.slug, i, terms)),
   }));
   return [...booklets, ...charts];
+}
+
+function bookletText(paper: PaperName, terms: string, leftHanded: boolean): string {
+  const hand = leftHanded ? ', charts for left-handed makers' : '';
+  return `Booklet on ${paper === 'A4' ? 'A4 paper' : 'US Letter paper'}, ${terms} terms${hand} (PDF)`;
 }

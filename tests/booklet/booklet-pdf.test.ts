@@ -174,6 +174,7 @@ describe('what a booklet holds', () => {
       'Notes',
       'Instructions',
       'Chart',
+      'Measures',
       'Finishing',
       'For safety',
       'License',

@@ -32,6 +32,19 @@ const EMPTY: Pattern = {
   places: new Map(),
 };
 
+/** The outline of a piece, its measures in words. */
+function outlineScene(widthMm: number, heightMm: number): Scene {
+  const shapes: Shape[] = [
+    {
+      kind: 'path',
+      parts: [['M', 0, 0], ['L', widthMm, 0], ['L', widthMm, heightMm], ['L', 0, heightMm], ['Z']],
+      stroke: { ink: 'ink', widthMm: 0.3 },
+      fill: 'none',
+    },
+  ];
+  return { widthMm, heightMm, title: 'Measures', alternative: 'Width 15 cm (6 in).', symbols: {}, shapes };
+}
+
 function size(name: string) {
   return { name, widthMm: null, heightMm: null, repeats: null, rows: null };
 }
@@ -41,7 +54,7 @@ export function bareBooklet(): BookletInput {
   const line = { label: 'Row 1', text: 'Ch 2, sc in 2nd ch from hook.', count: '1 st', rows: [0] };
   return {
     pattern: EMPTY,
-    sizes: [{ name: 'one size', widthMm: null, heightMm: null, aroundMm: null, yarn: [] }],
+    sizes: [{ name: 'one size', widthMm: null, heightMm: null, aroundMm: null, yarn: [], schematics: [] }],
     words: {
       dialect: 'us',
       parts: [{ name: 'Square', make: null, lines: [line] }],
@@ -50,6 +63,7 @@ export function bareBooklet(): BookletInput {
     },
     charts: [],
     cover: null,
+    leftHanded: false,
   };
 }
 
@@ -111,6 +125,7 @@ export function shellBooklet(): BookletInput {
           { letter: 'A', lengthM: 46, balls: 1, massG: 26 },
           { letter: 'B', lengthM: 11, balls: 1, massG: 6 },
         ],
+        schematics: [{ part: '', scene: outlineScene(70, 70) }],
       },
     ],
     words: {
@@ -148,6 +163,7 @@ export function shellBooklet(): BookletInput {
     },
     charts: [{ part: 'Square', scene: chartScene(37, 30, 4) }],
     cover: patchworkScene(),
+    leftHanded: false,
   };
 }
 
@@ -209,6 +225,7 @@ export function grannyBooklet(): BookletInput {
         heightMm: 110,
         aroundMm: null,
         yarn: [{ letter: 'A', lengthM: 21.4, balls: null, massG: null }],
+        schematics: [],
       },
     ],
     words: {
@@ -299,6 +316,7 @@ export function longBooklet(): BookletInput {
         { letter: 'A', lengthM: 46 * (index + 1), balls: index + 1, massG: 26 },
         { letter: 'B', lengthM: 11 * (index + 1), balls: 1, massG: 6 },
       ],
+      schematics: [{ part: index % 3 === 0 ? 'Blanket' : '', scene: outlineScene(60 + index, 40 + index) }],
     })),
     words: {
       ...base.words,

@@ -52,7 +52,7 @@ describe('a drawing of it', () => {
   };
 
   test('bears each measure in centimetres and inches, and says them in words', () => {
-    const [scene] = drawn('tests/patterns/sleeve-shaping');
+    const scene = drawn('tests/patterns/sleeve-shaping')[0]?.scene;
     const texts = scene === undefined ? [] : textsOf(scene);
     expect(texts.filter((text) => / cm$/.test(text))).toHaveLength(3);
     expect(texts.filter((text) => / in$/.test(text))).toHaveLength(3);
@@ -60,7 +60,7 @@ describe('a drawing of it', () => {
   });
 
   test('says that an edging comes to it', () => {
-    expect(drawn('patterns/sandbar-square')[0]?.alternative).toMatch(/onto it comes to that/);
+    expect(drawn('patterns/sandbar-square')[0]?.scene.alternative).toMatch(/onto it comes to that/);
   });
 
   test.each(['chevron', 'mitred-square', 'triangle-shawl', 'corner-to-corner', 'ball', 'granny-square'])(

@@ -42,6 +42,17 @@ describe('booklet', () => {
     expect(boxes('print/square.pdf')[0]).toMatch(/ 612(\.0+)? 792(\.0+)?$/);
   });
 
+  test('has its charts for the other hand when asked, and says so in its name', async () => {
+    const words = ['booklet', 'patterns/grey-square', '--size', 'small'];
+    const { code, out } = await rowfold([...words, '--left-handed'], folder);
+    expect([code, out]).toEqual([0, 'grey-square-small-a4-left-handed.pdf\n']);
+    await rowfold(words, folder);
+    const [left, right] = ['-left-handed', ''].map((hand) =>
+      readFileSync(path.join(folder, `grey-square-small-a4${hand}.pdf`)),
+    );
+    expect(left?.equals(right ?? Buffer.alloc(0))).toBe(false);
+  });
+
   test('needs a size where there are several', async () => {
     const { code, err } = await rowfold(['booklet', 'patterns/grey-square'], folder);
     expect(err).toMatch(/has small, medium, large/);

@@ -44,6 +44,7 @@ describe('build', () => {
       'grey-square/medium/grey-square-medium-a4.pdf',
       'grey-square/medium/grey-square-medium-letter.pdf',
       'grey-square/medium/grey-square-medium-uk-a4.pdf',
+      'grey-square/medium/grey-square-medium-uk-letter-left-handed.pdf',
       'grey-square/small/grey-square-small-chart-1-us.svg',
     ]) {
       expect(made).toContain(file);
