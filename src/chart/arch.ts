@@ -1,5 +1,7 @@
 /** Two ends, a length to lie between them and the way it bows in; points along the arch out. */
 
+import type { Point } from './layout.ts';
+
 export interface Arch {
   readonly fromX: number;
   readonly fromY: number;
@@ -48,6 +50,41 @@ export function archPoints(arch: Arch): (t: number) => ArchPoint {
     const upY = outY * Math.cos(angle) + alongY * Math.sin(angle);
     return { x: middleX + upX * radius, y: middleY + upY * radius, upX, upY };
   };
+}
+
+/** An arch passes over a stitch this far from its top. */
+const CLEAR_U = 0.4;
+/** It is tried with so much more bow each time, as a share of its chord, and at most so often. */
+const MORE_BOW = 0.03;
+const TRIES = 8;
+
+/** The arch with as much more bow as it takes to pass clear over the tops of what it leads over. */
+export function archOver(arch: Arch, tops: readonly Point[]): (t: number) => ArchPoint {
+  const dx = arch.toX - arch.fromX;
+  const dy = arch.toY - arch.fromY;
+  const chord = Math.hypot(dx, dy) || 1e-6;
+  const turn = dx * arch.upY - dy * arch.upX >= 0 ? 1 : -1;
+  // What lies well under the line between its ends is never in its way.
+  const high = tops.filter(({ x, y }) => {
+    const out = ((x - arch.fromX) * -dy + (y - arch.fromY) * dx) * turn;
+    return out > -CLEAR_U * chord;
+  });
+  let at = archPoints(arch);
+  const first = Math.max(arch.leastBow, bowOf(chord, arch.length));
+  for (let k = 1; k <= TRIES && high.length > 0 && !isClear(at, arch, high); k += 1)
+    at = archPoints({ ...arch, leastBow: first + chord * MORE_BOW * k });
+  return at;
+}
+
+function isClear(at: (t: number) => ArchPoint, { length }: Arch, tops: readonly Point[]): boolean {
+  const steps = Math.max(8, Math.round(length * 4));
+  return tops.every((top) => {
+    for (let k = 0; k <= steps; k += 1) {
+      const { x, y } = at(k / steps);
+      if (Math.hypot(x - top.x, y - top.y) < CLEAR_U) return false;
+    }
+    return true;
+  });
 }
 
 /** Rise of an arc of a length over a chord: half the angle a solves length / chord = a / sin a. */

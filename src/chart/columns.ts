@@ -20,6 +20,8 @@ export interface Column {
   readonly chainsAfter: number;
   /** Worked into a row under the one this row stands on. */
   readonly long: boolean;
+  /** A later row is worked into the gap between this column and the one before it. */
+  readonly gapEntered: boolean;
 }
 
 export function columnsOf(
@@ -70,13 +72,16 @@ export function gapAfter(column: Column, next: Column): number {
   if (next.element.kind === 'post' && next.element.onLaid) return 0;
   if (column.element.kind === 'laid' && next.widthU > 0.8) return (column.widthU + PITCH_U.laid) / 2;
   const side = (column.widthU + next.widthU) / 2;
-  if (column.chainsAfter === 0) return apart(column, next) ? side * CLOSER : side;
+  if (column.chainsAfter === 0)
+    return next.gapEntered ? side * WIDER : apart(column, next) ? side * CLOSER : side;
   // Room for the bars at its two ends; an arch may bow to half again of what it spans.
   return Math.max(side, column.chainsAfter * PITCH_U.chain * 0.68 + 0.58);
 }
 
 /** Stitches in places of their own may stand closer than those of a fan, which spread. */
 const CLOSER = 0.87;
+/** And further apart where a later stitch stands between them. */
+const WIDER = 1.15;
 
 function apart(column: Column, next: Column): boolean {
   const place = column.footing?.place ?? -1;
@@ -107,6 +112,7 @@ function columnOf(
         widthU: Math.max(filled / CLOSER, form?.widthU ?? 1),
         chainsAfter: 0,
         long: isLong(fabric, i),
+        gapEntered: false,
       };
     }
     case 'post': {
@@ -121,6 +127,7 @@ function columnOf(
         widthU: row === undefined ? 2 * PITCH_U.post - 0.84 : 0.84,
         chainsAfter: 0,
         long: false,
+        gapEntered: false,
       };
     }
     case 'laid':
@@ -132,6 +139,7 @@ function columnOf(
         widthU: PITCH_U.laid * chainsLong(rows[fabric.kind[element.stitch] ?? 0]),
         chainsAfter: 0,
         long: false,
+        gapEntered: false,
       };
   }
 }

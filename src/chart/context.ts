@@ -25,6 +25,8 @@ export interface ChartContext {
   readonly ringOffset: number;
   /** Stitches that stand in a corner though the fabric does not say so. */
   readonly cornerStitches: ReadonlySet<number>;
+  /** Stitches of the piece that a later one is worked in front of, into the gap before them. */
+  readonly gapsEntered: ReadonlySet<number>;
   /** How far each flat row reaches; filled as rows are placed. */
   readonly reach: Map<number, Reach>;
 }

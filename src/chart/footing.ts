@@ -25,23 +25,38 @@ export const SIDE = { top: 0, left: 1, bottom: 2, right: 3 } as const;
 /** How much of an arch the feet within it take up: this much a stitch, and this much at most. */
 const FEET_APART = 0.13;
 const FEET_WIDEST = 0.8;
+/** How many feet further chains at the start of a row are from the next; and how near the end of the arch at most. */
+const POST_ASIDE = 1.5;
+const OUTERMOST = 0.49;
 
 /** Footings of the stitches of one row, in order; null for what is worked into nothing. */
 export function footings(context: ChartContext, stitches: readonly number[]): (Footing | null)[] {
   const { fabric } = context;
-  const sharing = new Map<number, number>();
+  const sharing = new Map<number, Sharing>();
   for (const i of stitches) {
     const key = placeKey(fabric, i);
-    sharing.set(key, (sharing.get(key) ?? 0) + 1);
+    const before = sharing.get(key);
+    sharing.set(key, {
+      count: (before?.count ?? 0) + 1,
+      led: before?.led ?? isStitchOfChains(fabric, i),
+    });
   }
   const seen = new Map<number, number>();
   return stitches.map((i) => {
     const key = placeKey(fabric, i);
     const rank = seen.get(key) ?? 0;
     seen.set(key, rank + 1);
-    return footing(context, i, rank, sharing.get(key) ?? 1);
+    return footing(context, i, rank, sharing.get(key) ?? ALONE);
   });
 }
+
+/** How many are worked in the same place, and whether the first of them is a stitch made of chains. */
+interface Sharing {
+  readonly count: number;
+  readonly led: boolean;
+}
+
+const ALONE: Sharing = { count: 1, led: false };
 
 /** One number for each stitch, space or row end worked into. */
 function placeKey(fabric: Fabric, i: number): number {
@@ -49,7 +64,7 @@ function placeKey(fabric: Fabric, i: number): number {
   return first === undefined ? -1 : first * 8 + (fabric.where[i] ?? 0);
 }
 
-function footing(context: ChartContext, i: number, rank: number, sharing: number): Footing | null {
+function footing(context: ChartContext, i: number, rank: number, sharing: Sharing): Footing | null {
   const { fabric, layout } = context;
   const into = targets(fabric, i);
   const target = into[0];
@@ -74,7 +89,7 @@ function footing(context: ChartContext, i: number, rank: number, sharing: number
     case INTO.space:
       return { ...plain, foot: footInArch(context, i, into, rank, sharing), inSpace: true };
     case INTO.rowEnd:
-      return { ...plain, ...rowEndFooting(context, target, rank, sharing) };
+      return { ...plain, ...rowEndFooting(context, target, rank, sharing.count) };
     case INTO.between:
       return { ...plain, ...betweenFooting(context, target) };
     case INTO.underside: {
@@ -102,11 +117,15 @@ function footInArch(
   i: number,
   into: Uint32Array,
   rank: number,
-  sharing: number,
+  { count: sharing, led }: Sharing,
 ): Point {
   const { fabric, layout } = context;
+  // The ovals of a stitch made of chains are wider than a stem and stand that much further off.
+  const nth = !led ? rank : rank === 0 ? -POST_ASIDE : rank + POST_ASIDE / 3;
   const spread =
-    sharing === 1 ? 0 : Math.min(FEET_WIDEST, FEET_APART * sharing) * (rank / (sharing - 1) - 0.5);
+    sharing === 1
+      ? 0
+      : Math.max(-OUTERMOST, Math.min(FEET_WIDEST, FEET_APART * sharing) * (nth / (sharing - 1) - 0.5));
   const first = into[0] ?? 0;
   const ownWay = fabric.rows[fabric.row[i] ?? 0]?.direction;
   const archWay = fabric.rows[fabric.row[first] ?? 0]?.direction;
@@ -185,6 +204,11 @@ function rowEndFooting(
   const y = isRight ? low + (high - low) * share : high - (high - low) * share;
   const foot = { x: isRight ? reach.right + ROW_END_OUT_U : reach.left - ROW_END_OUT_U, y };
   return { middle: foot, foot, side: isRight ? SIDE.right : SIDE.left };
+}
+
+function isStitchOfChains(fabric: Fabric, first: number): boolean {
+  for (let i = first; isUpright(fabric, i); i += 1) if (fabric.countsAs[i] !== NONE) return true;
+  return false;
 }
 
 function isUpright(fabric: Fabric, i: number): boolean {

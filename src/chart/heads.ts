@@ -2,7 +2,7 @@
 
 import { NONE } from '../fabric/fabric.ts';
 import type { Column } from './columns.ts';
-import { FAN_ROUNDNESS, OFF_LEVEL_U, STRETCH } from './metrics.ts';
+import { OFF_LEVEL_U, STRETCH } from './metrics.ts';
 
 export interface Standing {
   readonly columns: readonly Column[];
@@ -14,27 +14,39 @@ export interface Standing {
   readonly footOffset: Float64Array;
   /** Columns that a corner comes after: what is worked on both sides of it is no fan. */
   readonly corners: ReadonlySet<number>;
+  /** How much of a fan's arc its heads follow: 1 for a true circle about the foot. */
+  readonly roundness: number;
+  /** A row rather than a round: its top runs level, though that of the row below does not. */
+  readonly evens: boolean;
   /** How much further out the whole row must go to have room. */
   readonly extra: number;
 }
+
+/** A fan's outermost stems lean no further than this, beyond what share of its arc its heads follow. */
+const STEEPEST = 0.18;
 
 /** Stems of a fan of this many and more spread like a hand. */
 const FAN_FROM = 4;
 
 export function headOffsets(standing: Standing): Float64Array {
-  const { columns, footOffset, extra } = standing;
+  const { columns, footOffset, extra, evens } = standing;
   const natural = new Float64Array(columns.length);
   columns.forEach((column, k) => {
     natural[k] = column.long ? Number.NaN : (footOffset[k] ?? 0) + column.heightU;
   });
   bridge(natural);
   const level = meanOf(columns, natural);
+  const base = meanOf(columns, footOffset);
   const heads = new Float64Array(columns.length);
   columns.forEach((column, k) => {
     const own = natural[k] ?? 0;
     const foot = own - column.heightU;
     const low = Math.max(foot + column.heightU * STRETCH.least, level - OFF_LEVEL_U);
-    const high = Math.min(foot + column.heightU * STRETCH.most, level + OFF_LEVEL_U);
+    // Chains that count as nothing need not reach the top of the row.
+    const most = isBare(column) ? STRETCH.bare : STRETCH.most;
+    // What stands in a dip of the row below makes up for it, lest the dip deepen row by row.
+    const dip = isBare(column) || !evens ? 0 : Math.max(0, base - foot);
+    const high = Math.min(foot + column.heightU * most + dip, level + OFF_LEVEL_U);
     // A stem stretches or shrinks a little so that the top of the row is level.
     heads[k] = (high < low ? (low + high) / 2 : Math.max(low, Math.min(high, level))) + extra;
   });
@@ -43,7 +55,10 @@ export function headOffsets(standing: Standing): Float64Array {
 }
 
 /** Heads of a fan lie on a flattened arc about its foot. */
-function fan({ columns, along, footAlong, footOffset, corners }: Standing, heads: Float64Array): void {
+function fan(
+  { columns, along, footAlong, footOffset, corners, roundness }: Standing,
+  heads: Float64Array,
+): void {
   let k = 0;
   while (k < columns.length) {
     const place = columns[k]?.footing?.place ?? -1;
@@ -54,7 +69,10 @@ function fan({ columns, along, footAlong, footOffset, corners }: Standing, heads
       for (let m = k; m < end; m += 1) {
         const foot = footOffset[m] ?? 0;
         const height = (heads[m] ?? 0) - foot;
-        const aside = Math.min(Math.abs((along[m] ?? 0) - (footAlong[m] ?? 0)) * FAN_ROUNDNESS, height * 0.8);
+        const aside = Math.min(
+          Math.abs((along[m] ?? 0) - (footAlong[m] ?? 0)) * roundness,
+          height * (roundness + STEEPEST),
+        );
         heads[m] = foot + Math.sqrt(height * height - aside * aside);
       }
     }
@@ -79,10 +97,14 @@ function meanOf(columns: readonly Column[], natural: Float64Array): number {
   let total = 0;
   let count = 0;
   columns.forEach((column, k) => {
-    if (column.element.kind === 'laid' || (column.element.kind === 'post' && column.element.counted === NONE))
-      return;
+    if (column.element.kind === 'laid' || isBare(column)) return;
     total += natural[k] ?? 0;
     count += 1;
   });
   return count === 0 ? (natural[0] ?? 0) : total / count;
+}
+
+/** Chains upright at the start of a row that are no stitch of it. */
+export function isBare({ element }: Column): boolean {
+  return element.kind === 'post' && element.counted === NONE;
 }

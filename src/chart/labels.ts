@@ -4,7 +4,8 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { Ink, Shape } from '../scene/scene.ts';
 import { enlarged } from '../scene/transforms.ts';
 import { arrowShapes, startMark } from './arrow.ts';
-import type { Layout, Point } from './layout.ts';
+import type { Post } from './elements.ts';
+import { footOf, headOf, type Layout, type Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
 import { rowLabel } from './row-label.ts';
@@ -72,7 +73,9 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: re
   return flat.flatMap((placed, k) => {
     const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
-    const at = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
+    const onTrack = placed.track.point(placed.startS, placed.level, (placed.low + placed.high) / 2);
+    const at =
+      placed.chains === null ? onTrack : { ...onTrack, ...middleOf(labelling.layout, placed.chains) };
     const way = placed.way * placed.track.handed;
     const out = { x: at.upY * way, y: -at.upX * way };
     const reach = at.upX === 0 ? rowReach(at.x, out.x, flat.slice(Math.max(0, k - 2), k + 3), beside) : 0;
@@ -103,6 +106,12 @@ function flatLabels(labelling: Labelling, flat: readonly PlacedRow[], beside: re
       },
     ];
   });
+}
+
+function middleOf(layout: Layout, { first, end }: Post): Point {
+  const foot = footOf(layout, first);
+  const head = headOf(layout, end - 1);
+  return { x: (foot.x + head.x) / 2, y: (foot.y + head.y) / 2 };
 }
 
 /** Its point at the origin, its shaft to the right. */

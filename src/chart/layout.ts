@@ -66,3 +66,7 @@ export function anchorOf(layout: Layout, i: number): Point {
 export function headOf(layout: Layout, i: number): Point {
   return { x: layout.headX[i] ?? 0, y: layout.headY[i] ?? 0 };
 }
+
+export function footOf(layout: Layout, i: number): Point {
+  return { x: layout.footX[i] ?? 0, y: layout.footY[i] ?? 0 };
+}

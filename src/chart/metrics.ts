@@ -25,13 +25,13 @@ export function seamU(figures: number): number {
   return figures === 0 ? SEAM_ALONE_U : 0.86 + figures * FIGURE_U;
 }
 
-/** How far a stem may shrink or stretch to keep the top of its row level. */
-export const STRETCH = { least: 0.9, most: 1.3 } as const;
+/** How far a stem may shrink or stretch to keep the top of its row level, and upright chains that are no stitch. */
+export const STRETCH = { least: 0.9, most: 1.3, bare: 1.05 } as const;
 /** A stitch's head is never further from the level of its row. */
 export const OFF_LEVEL_U = 1.5;
 
 /** How much of a fan's arc its heads follow: 1 for a true circle about the foot. */
-export const FAN_ROUNDNESS = 0.62;
+export const FAN_ROUNDNESS = { plain: 0.62, aboutRing: 0.5 } as const;
 
 export const LABEL_MM = {
   size: 3.1,

@@ -1,6 +1,6 @@
 /** A placed flat piece or foundation in, the line that an edging or an oval runs along round it out. */
 
-import { type Fabric, FLAG, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import type { Column } from './columns.ts';
 import { type ChartContext, type Reach, widest } from './context.ts';
@@ -101,7 +101,9 @@ export function bendsOf(
         best = k;
       }
     }
-    const isGroup = (shared.get(footing.place) ?? 0) >= several && nearest < nearU;
+    // Several into the end of a row near a corner lie along their side.
+    const inRowEnd = fabric.where[column.stitch] === INTO.rowEnd;
+    const isGroup = !inRowEnd && (shared.get(footing.place) ?? 0) >= several && nearest < nearU;
     return isGroup || hasFlag(fabric, column.stitch, FLAG.corner) ? best : null;
   };
 }

@@ -1,6 +1,6 @@
 /** One piece of a fabric in, what shape it is drawn in out: before any stitch of it is placed. */
 
-import { type Fabric, FLAG, INTO, type Into } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, type Into, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { rowHeight } from './columns.ts';
 import type { ChartContext } from './context.ts';
@@ -71,6 +71,7 @@ export function pieceOf(
     // An oval has two sides, a flat piece four.
     underside: oval ? 1 : SIDE.bottom,
     ringOffset: ringOffset(centreEnd - firstStitch, start),
+    gapsEntered: gapsEntered(fabric, rowIndices),
     reach: new Map(),
   };
   const magicRing = (round || fan) && start === 'magic ring';
@@ -198,6 +199,16 @@ function rowsOf(fabric: Fabric, part: number): number[] {
 function worksInto(fabric: Fabric, row: number, where: Into): boolean {
   const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
   return fabric.where.subarray(first, end).includes(where);
+}
+
+function gapsEntered(fabric: Fabric, rowIndices: readonly number[]): ReadonlySet<number> {
+  const entered = new Set<number>();
+  for (const row of rowIndices) {
+    const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
+    for (let i = first; i < end; i += 1)
+      if (fabric.where[i] === INTO.between) for (const target of targets(fabric, i)) entered.add(target);
+  }
+  return entered;
 }
 
 function ringStart(fabric: Fabric, rows: readonly StitchRow[], first: number): 'magic ring' | 'chain ring' {

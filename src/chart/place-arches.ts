@@ -2,7 +2,7 @@
 
 import { targets } from '../fabric/fabric.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
-import { archPoints } from './arch.ts';
+import { archOver } from './arch.ts';
 import { isColumn } from './columns.ts';
 import type { ChartContext } from './context.ts';
 import type { RowElement } from './elements.ts';
@@ -58,7 +58,10 @@ export function placeArches(
     }
     const offset = ((setting.heads[k] ?? 0) + (setting.heads[isLast ? k : column + 1] ?? 0)) / 2;
     const crest = setting.track.point((s0 + s1) / 2, setting.level, offset);
-    placeArch(context, element.first, element.end, from, to, crest);
+    placeArch(context, element.first, element.end, from, to, {
+      ...crest,
+      tops: skippedTops(context, before.stitch, after.stitch),
+    });
   });
 }
 
@@ -76,6 +79,7 @@ export function placeLastArch(context: ChartContext, foundation: RowReading, onI
     y: (from.y + to.y) / 2,
     upX: 0,
     upY: 1,
+    tops: [],
   });
   aliasPosts(layout, foundation.elements);
 }
@@ -85,6 +89,24 @@ const ARCH_END_U = 0.34;
 const ARCH_END_SHARE = 0.17;
 /** A chain is never drawn longer than this many times its length. */
 const LONGEST_CHAIN = 1.15 / PITCH_U.chain;
+
+/** Which way an arch bows, and the tops of the stitches it leads over. */
+interface Crest extends Point {
+  readonly upX: number;
+  readonly upY: number;
+  readonly tops: readonly Point[];
+}
+
+/** Tops of the stitches of the row below between those that two stitches are worked into. */
+function skippedTops({ fabric, layout }: ChartContext, a: number, b: number): Point[] {
+  const intoA = targets(fabric, a)[0] ?? 0;
+  const intoB = targets(fabric, b)[0] ?? 0;
+  if (fabric.row[intoA] !== fabric.row[intoB]) return [];
+  const tops: Point[] = [];
+  for (let i = Math.min(intoA, intoB) + 1; i < Math.max(intoA, intoB); i += 1)
+    if (layout.placed[i]) tops.push(anchorOf(layout, i));
+  return tops;
+}
 
 /** Of each chain, or what else lies there. */
 function lengthsOf({ fabric, rows }: ChartContext, first: number, end: number): number[] {
@@ -100,7 +122,7 @@ function placeArch(
   end: number,
   from: Point,
   to: Point,
-  crest: Point & { upX: number; upY: number },
+  crest: Crest,
 ): void {
   const { layout } = context;
   const lengths = lengthsOf(context, first, end);
@@ -114,16 +136,10 @@ function placeArch(
   // Round a centre it bows at least as far as the round itself.
   const round = (crest.x - (from.x + to.x) / 2) * crest.upX + (crest.y - (from.y + to.y) / 2) * crest.upY;
   const least = Math.max(Math.min(round, chord), chord * (length >= 3 * PITCH_U.chain ? 0.17 : 0.05));
-  const at = archPoints({
-    fromX,
-    fromY,
-    toX,
-    toY,
-    upX: crest.upX,
-    upY: crest.upY,
-    length,
-    leastBow: least,
-  });
+  const at = archOver(
+    { fromX, fromY, toX, toY, upX: crest.upX, upY: crest.upY, length, leastBow: least },
+    crest.tops,
+  );
   // Few chains over a long way keep their size and lie in the middle of it.
   const share = Math.min(1, (length * LONGEST_CHAIN) / Math.max(1e-6, Math.hypot(toX - fromX, toY - fromY)));
   const along = (t: number): number => 0.5 + (t - 0.5) * share;

@@ -144,6 +144,7 @@ function placedRow(context: ChartContext, row: number, own: readonly Block[], si
     columns: own.length,
     track: sideways ? pointTrack(x, y, 0, 1) : pointTrack(x, y + (way === 1 ? 0.5 : -0.5) * side, -1, 0),
     startS: 0,
+    chains: null,
     startHalfU: side / 2,
     endS: 0,
     archOverSeam: false,

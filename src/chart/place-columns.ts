@@ -3,9 +3,9 @@
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import type { Column } from './columns.ts';
 import type { ChartContext } from './context.ts';
-import { type Point, place } from './layout.ts';
+import { type Layout, type Point, place } from './layout.ts';
 import { enteredShare } from './stitch-form.ts';
-import type { Track } from './track.ts';
+import type { Track, TrackPoint } from './track.ts';
 
 export interface ColumnPlace {
   readonly track: Track;
@@ -74,6 +74,16 @@ function placePost(
     : (footing?.inSpace ?? false)
       ? (footing?.foot ?? own)
       : own;
+  standChains(layout, { first, end }, foot, head);
+}
+
+/** Chains end to end from a foot to a head. */
+export function standChains(
+  layout: Layout,
+  { first, end }: { readonly first: number; readonly end: number },
+  foot: Point,
+  head: TrackPoint,
+): void {
   const chains = end - first;
   // Air under the first chain, as under the foot of a stitch.
   const from = 0.06;

@@ -7,6 +7,7 @@ import { type ChartContext, type Reach, widest } from './context.ts';
 import { hasFlag, rowElements } from './elements.ts';
 import { NO_BENDS, type RowBends } from './find-bends.ts';
 import { SIDE } from './footing.ts';
+import { roomForPost, standBesideFirst } from './foundation-post.ts';
 import { outsideU } from './labels.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
 import { seamU } from './metrics.ts';
@@ -18,6 +19,7 @@ import { placeBlocks } from './place-blocks.ts';
 import { placeCentre } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
 import { type RowReading, readRow } from './read-row.ts';
+import { type RoomAbove, roomAbove } from './room-above.ts';
 import { rowLabel } from './row-label.ts';
 import { numberedWithin, polygonTrack, ROW_TRACK, roundTrack, runsStraight, type Track } from './track.ts';
 import { type Around, layOut, unrolled, type Wall } from './walls.ts';
@@ -103,6 +105,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     const startsSide = course.track !== before && runsStraight(course.track);
     const closed = fabric.rows[row]?.closing !== 'flat' && !runsStraight(course.track);
     const { track, firstSide } = alongCorners(piece, course, reading, placed, startAngle === TOP);
+    const under = readings.get(fabric.rows[row]?.onto ?? -1);
     const done = placeRow(context, startsSide ? withoutPosts(reading) : reading, {
       track,
       way,
@@ -119,11 +122,11 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
           ? bendsOf(fabric, reading.columns, track, course.inEdging ? BENDS.edging : BENDS.oval)
           : () => null,
       endsEven: oval && closed,
-      bends: bendsOfRow(piece, row),
+      above: piece.fan && !closed ? roomOver(piece, row, reading) : null,
+      bends: roomForPost(bendsOfRow(piece, row), under, way),
     });
     if (done === null) continue;
-    placed.push(done);
-    const under = readings.get(fabric.rows[row]?.onto ?? -1);
+    placed.push(piece.shape.bends === null ? done : standBesideFirst(context, under, reading, done));
     if (under !== undefined) placeLastArch(context, under, reading);
     if (placed.length === 1) readings.set(row, reading);
     if (foundation && piece.shape.wall?.from === row) course.around = aroundOf(done, reading.columns.length);
@@ -215,6 +218,18 @@ function alongCorners(
 
 function bendsOfRow({ shape: { bends } }: Piece, row: number): RowBends {
   return bends === null ? NO_BENDS : { ...bends, stitches: bends.stitches.get(row) ?? [] };
+}
+
+function roomOver(
+  { context, rowIndices, centreEnd }: Piece,
+  row: number,
+  { columns }: RowReading,
+): RoomAbove | null {
+  const { fabric, rows } = context;
+  const above = rowIndices.find((next) => fabric.rows[next]?.onto === row);
+  return above === undefined
+    ? null
+    : roomAbove(context, columns, rowElements(fabric, rows, above, centreEnd));
 }
 
 function firstTrack(

@@ -5,23 +5,26 @@ import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import { type Column, isColumn } from './columns.ts';
 import type { ChartContext, Reach } from './context.ts';
 import type { Corner } from './corners.ts';
+import type { Post } from './elements.ts';
 import type { RowBends } from './find-bends.ts';
-import { headOffsets } from './heads.ts';
+import { headOffsets, isBare } from './heads.ts';
 import type { Layout, Point } from './layout.ts';
+import { FAN_ROUNDNESS } from './metrics.ts';
 import { aliasPosts, placeArches } from './place-arches.ts';
 import { placeColumn } from './place-columns.ts';
 import { placeDots, placePicots } from './place-loops.ts';
 import type { RowReading } from './read-row.ts';
+import type { RoomAbove } from './room-above.ts';
 import {
   leastLevel,
-  leastLevelOfFan,
   leastLevelOfSides,
+  levelOfFan,
   type Side,
   sidesOf,
   spreadAlong,
   spreadSides,
 } from './spread.ts';
-import type { Track } from './track.ts';
+import { runsStraight, type Track } from './track.ts';
 
 export interface PlacedRow {
   readonly row: number;
@@ -33,6 +36,8 @@ export interface PlacedRow {
   /** The line it runs along, and where on it its first and last columns stand. */
   readonly track: Track;
   readonly startS: number;
+  /** The chains it begins with, which the number of a flat row stands beside; null for none. */
+  readonly chains: Post | null;
   /** Half the width that the first column is drawn with. */
   readonly startHalfU: number;
   readonly endS: number;
@@ -65,6 +70,7 @@ export interface RowSetting {
   readonly endsEven: boolean;
   /** The stitches beside each bend of rows that go up and down. */
   readonly bends: RowBends;
+  readonly above: RoomAbove | null;
 }
 
 /** Null when nothing of the row takes a place. */
@@ -81,7 +87,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
   );
   const least = !closed
     ? track.circle
-      ? leastLevelOfFan(columns)
+      ? levelOfFan(columns, natural, setting.above)
       : natural
     : sides.length > 0
       ? leastLevelOfSides(columns, sides, track, setting.seamU)
@@ -97,6 +103,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     base,
     bendOf: setting.bendOf,
     bends: setting.bends,
+    above: setting.above,
     endsEven: setting.endsEven,
     edgesHeld: setting.edgesHeld,
     seamU: setting.seamU,
@@ -115,6 +122,9 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     corners: new Set(
       sides.length > 0 ? corners.map(({ after }) => after) : besideBends(columns, setting.bends),
     ),
+    // Where the row opens about the ring it follows that more than the fan's own foot.
+    roundness: setting.above?.opens ? FAN_ROUNDNESS.aboutRing : FAN_ROUNDNESS.plain,
+    evens: runsStraight(track),
     extra: Math.max(0, level - natural),
   });
 
@@ -134,7 +144,8 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
   aliasPosts(context.layout, elements);
   placePicots(context, elements);
   placeDots(context, elements.slice(firstColumn), way, track);
-  const high = heads[0] ?? 0;
+  // Chains that are no stitch of the row may end below its top.
+  const high = Math.max(heads[0] ?? 0, heads[1] ?? 0);
   const low = footOffset[0] ?? 0;
   return {
     row,
@@ -145,6 +156,7 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     archOverSeam: closed && (columns.at(-1)?.chainsAfter ?? 0) > 0,
     reach: reachOf(context.layout, columns),
     startS: along[0] ?? 0,
+    chains: columns[0]?.element.kind === 'post' ? columns[0].element : null,
     // Of the room it has, what its neighbour has as well is air.
     startHalfU:
       columns[0]?.element.kind === 'post' ? 0.2 : Math.max(0.3, (columns[0]?.widthU ?? 0) / 2 - 0.12),
@@ -195,9 +207,10 @@ function footOffsets(
   columns.forEach((column, k) => {
     const { footing } = column;
     if (footing?.inRing) last = context.ringOffset;
-    else if (footing !== null)
-      last = offsetOf(track, footing.middle, footing.side ?? undefined, sideOf.get(k));
-    else if (column.element.kind !== 'laid' && k > 0) {
+    else if (footing !== null) {
+      const from = isBare(column) ? footing.foot : footing.middle;
+      last = offsetOf(track, from, footing.side ?? undefined, sideOf.get(k));
+    } else if (column.element.kind !== 'laid' && k > 0) {
       const before = columns[k - 1];
       // A post at the end of the foundation stands on its chain.
       if (before?.element.kind === 'laid') last = CHAIN_THICKNESS_U / 2;

@@ -20,6 +20,10 @@ export function readRow(context: ChartContext, row: number, elements: readonly R
   );
   const found = footings(context, stitches);
   const byStitch = new Map(stitches.map((stitch, k) => [stitch, found[k] ?? null]));
-  const columns = columnsOf(context.fabric, context.rows, elements, (stitch) => byStitch.get(stitch) ?? null);
+  const read = columnsOf(context.fabric, context.rows, elements, (stitch) => byStitch.get(stitch) ?? null);
+  const columns =
+    context.gapsEntered.size === 0
+      ? read
+      : read.map((column) => ({ ...column, gapEntered: context.gapsEntered.has(column.stitch) }));
   return { row, elements, columns, corners: cornersOf(context, elements, columns) };
 }

@@ -5,7 +5,8 @@ import type { Corner } from './corners.ts';
 import type { RowBends } from './find-bends.ts';
 import type { Point } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
-import { keepApart } from './pool-adjacent.ts';
+import { keepApart, type Wishes } from './pool-adjacent.ts';
+import type { RoomAbove } from './room-above.ts';
 import { evenEnds, evenOut, holdBends } from './spread-bends.ts';
 import { mod, type Track } from './track.ts';
 
@@ -28,12 +29,16 @@ export interface Spreading {
   readonly endsEven: boolean;
   /** The stitches beside each bend of rows that go up and down. */
   readonly bends: RowBends;
+  /** What the next row about a ring needs; null for others. */
+  readonly above: RoomAbove | null;
 }
 
 /** Little, but enough to order columns that have no wish of their own. */
 const NO_WISH_WEIGHT = 0.01;
 /** A round begins where the last one did; the edges of a row run straight. */
 const HELD_WEIGHT = 400;
+/** What is worked round a corner stands this share of the way back to what it is worked into. */
+const CORNER_EASE = 0.15;
 /** The most that a round's stitches move apart to fill it evenly. */
 const LOOSEST = 1.7;
 
@@ -43,6 +48,7 @@ export function spreadAlong(spreading: Spreading): Float64Array {
   const gap = gapsOf(columns);
   const around = track.around(level);
   if (closed && track.circle) loosen(gap, around - seamU);
+  if (spreading.above !== null) openFor(spreading.above, columns, gap, level);
   const { wish, weight, wished } = wishesAlong(spreading, gap);
   // About the middle of a fan.
   if (!wished && !closed && track.circle) centre(wish, gap, (way * around) / 2);
@@ -62,8 +68,44 @@ export function spreadAlong(spreading: Spreading): Float64Array {
   const first = free[0] ?? 0;
   const last = free[columns.length - 1] ?? 0;
   const excess = Math.max(0, last - first - (around - seamU)) / 2;
-  const along = keepApart({ wish, weight, gap, least: first + excess, most: last - excess });
+  const along =
+    excess === 0
+      ? free
+      : (acrossSeam({ wish, weight, gap }, free, around, seamU) ??
+        keepApart({ wish, weight, gap, least: first + excess, most: last - excess }));
   return along.map((w) => w * way);
+}
+
+/**
+ * The end of a round and its start want the same place: they move apart together, each as far as its neighbours do.
+ * Reckoned from where the round has most room to spare; null where it has none.
+ */
+function acrossSeam(
+  { wish, weight, gap }: Wishes,
+  free: Float64Array,
+  around: number,
+  seamU: number,
+): Float64Array | null {
+  const count = wish.length;
+  let cut = 0;
+  let most = 0;
+  for (let k = 1; k < count; k += 1) {
+    const spare = (free[k] ?? 0) - (free[k - 1] ?? 0) - (gap[k] ?? 0);
+    if (spare > most) {
+      most = spare;
+      cut = k;
+    }
+  }
+  const from = (values: Float64Array): Float64Array =>
+    Float64Array.from(values, (_, k) => values[(k + cut) % count] ?? 0);
+  const rolled = from(wish).map((at, k) => (k + cut < count ? at : at + around));
+  const gaps = from(gap);
+  gaps[count - cut] = seamU;
+  const placed = keepApart({ wish: rolled, weight: from(weight), gap: gaps });
+  if (cut === 0 || (placed[count - 1] ?? 0) - (placed[0] ?? 0) > around - (gap[cut] ?? 0)) return null;
+  return Float64Array.from(wish, (_, k) =>
+    k < cut ? (placed[k + count - cut] ?? 0) - around : (placed[k - cut] ?? 0),
+  );
 }
 
 /** Nothing else of the round is worked where this column is. */
@@ -94,10 +136,45 @@ function drawnIn(along: Float64Array, gap: Float64Array): Float64Array {
 
 /** How far a fan about a ring may open: a little more than half round. */
 const WIDEST_FAN = 3.5;
+/** And a row that opens to the next one. */
+const WIDEST_OPENED = 3.9;
 
-/** Least level at which a row about a ring has room. */
-export function leastLevelOfFan(columns: readonly Column[]): number {
-  return sum(gapsOf(columns)) / WIDEST_FAN;
+/** An arch that hardly bows, the air at its ends with it, as a share of its chains' length. */
+const FLAT_ARCH = 1.35;
+
+/** How much more each gap of a row at a level would have to be for what is worked onto the row to stand straight above. */
+function moreFor(
+  above: RoomAbove,
+  columns: readonly Column[],
+  gap: Float64Array,
+  level: number,
+): Float64Array {
+  if (!above.opens) return new Float64Array(gap.length);
+  const share = level / Math.max(level + above.heightU, above.lengthU / WIDEST_FAN);
+  return gap.map((own, k) => {
+    const flat = FLAT_ARCH * PITCH_U.chain * (columns[k - 1]?.chainsAfter ?? 0);
+    return Math.max(0, Math.max((above.gap[k] ?? 0) * share, flat) - own);
+  });
+}
+
+/** As far as the row has room it opens to what is worked onto it. */
+function openFor(above: RoomAbove, columns: readonly Column[], gap: Float64Array, level: number): void {
+  const more = moreFor(above, columns, gap, level);
+  const room = Math.max(0, WIDEST_OPENED * level - sum(gap));
+  const given = Math.min(1, room / Math.max(1e-9, sum(more)));
+  for (let k = 0; k < gap.length; k += 1) gap[k] = (gap[k] ?? 0) + given * (more[k] ?? 0);
+}
+
+/** How much further out a row may go to open. */
+const FURTHER_OUT = 1.08;
+
+/** Level at which a row about a ring has room, and opens to what is worked onto it where that is near. */
+export function levelOfFan(columns: readonly Column[], natural: number, above: RoomAbove | null): number {
+  const gap = gapsOf(columns);
+  const level = Math.max(natural, sum(gap) / WIDEST_FAN);
+  if (above === null) return level;
+  const opened = (sum(gap) + sum(moreFor(above, columns, gap, level))) / WIDEST_OPENED;
+  return Math.max(level, Math.min(level * FURTHER_OUT, opened));
 }
 
 export interface Side {
@@ -232,7 +309,9 @@ function wishesAlong(
     if (point === null) return;
     const bend = spreading.bendOf(column);
     const found = track.locate(point.x, point.y, level, column.footing?.side ?? undefined).s;
-    let at = way * (bend === null ? found : track.cornerAt(bend, level));
+    const turned = bend === null ? found : track.cornerAt(bend, level);
+    const back = mod(found - turned + around / 2, around) - around / 2;
+    let at = way * (bend === null || spreading.endsEven ? turned : turned + back * CORNER_EASE);
     // Round and round: the next is a little on from the last, never most of the way back.
     if (closed && !Number.isNaN(last)) at = last - around / 4 + mod(at - last + around / 4, around);
     wish[k] = at;

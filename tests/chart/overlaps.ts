@@ -27,6 +27,19 @@ export interface Overlap {
   readonly b: number;
 }
 
+/** Of the overlaps, those that are meant to be: the second stitch of a row goes back over the first. */
+export function isCrossed(fabric: Fabric, { a, b }: Overlap): boolean {
+  const [first, second] = a < b ? [a, b] : [b, a];
+  if (fabric.row[first] !== fabric.row[second]) return false;
+  const intoFirst = targets(fabric, first)[0];
+  const intoSecond = targets(fabric, second)[0];
+  if (intoFirst === undefined || intoSecond === undefined) return false;
+  const way = fabric.rows[fabric.row[first] ?? 0]?.direction;
+  const wayUnder = fabric.rows[fabric.row[intoFirst] ?? 0]?.direction;
+  // Turned, a row meets the stitches of the last one from its end.
+  return way === wayUnder ? intoSecond < intoFirst : intoSecond > intoFirst;
+}
+
 export function overlaps(fabric: Fabric, layout: Layout): Overlap[] {
   const rows = stitchRows(fabric);
   const boxes: Box[] = [];
