@@ -26,7 +26,7 @@ export function readChainName(cursor: Cursor): ChainNamed | null {
     const length = chainLength(cursor);
     if (named !== null && named !== 'first') return { chains: length, where };
     // A bare `ch-3` is the turning chain only where no "sp" follows.
-    if (length !== null && !SPACE_AFTER_CHAIN.has(wordAt(cursor))) return { chains: length, where };
+    if (length !== null && !isSpaceNext(cursor)) return { chains: length, where };
   } else if (
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind !== 'dash' &&
@@ -54,11 +54,15 @@ export function readChainName(cursor: Cursor): ChainNamed | null {
   return null;
 }
 
+/** `sp`, `-sp` behind the chains. */
+function isSpaceNext(cursor: Cursor): boolean {
+  return SPACE_AFTER_CHAIN.has(wordAt(cursor, peek(cursor).kind === 'dash' ? 1 : 0));
+}
+
 /** `sp` behind a chain that is named, `turning ch-2 sp`: the space beside it is meant. */
 export function takeChainSpace(cursor: Cursor): boolean {
-  const dashed = peek(cursor).kind === 'dash' ? 1 : 0;
-  if (!SPACE_AFTER_CHAIN.has(wordAt(cursor, dashed))) return false;
-  cursor.at += dashed + 1;
+  if (!isSpaceNext(cursor)) return false;
+  cursor.at += peek(cursor).kind === 'dash' ? 2 : 1;
   return true;
 }
 

@@ -80,8 +80,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (rest !== null) return rest;
     const passed = readPassedSeveral(cursor, from);
     if (passed !== null) return passed;
-    // `in each of 10 sc`: so many from here on.
-    if (peek(cursor).kind === 'number' && wordAt(cursor, -1) === 'of' && peek(cursor, 1).kind !== 'dash')
+    // `in each of 10 sc`, `in each of the 2 ch`: so many from here on.
+    const ofThem = wordAt(cursor, wordAt(cursor, -1) === 'the' ? -2 : -1) === 'of';
+    if (ofThem && peek(cursor).kind === 'number' && peek(cursor, 1).kind !== 'dash')
       return readNext(cursor, from, true);
     if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
     const gaps = SPACE_BETWEEN.has(wordAt(cursor)) ? readGap(cursor, from, true) : null;

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import { FOUNDATION_WORDS } from './read-foundation.ts';
+import { SIDEWAYS_PIECES } from './read-stop.ts';
 import type { NoteStep } from './tree.ts';
 
 /**
@@ -41,3 +42,29 @@ function takeEdge(cursor: Cursor): 'foundation' | 'last row' | null {
   }
   return null;
 }
+
+/**
+ * `right side out`, `brim inside out`, `seam to the inside`, `so that the seam is at the back` behind "turn": what is
+ * made is turned like a sock, and no row is begun.
+ */
+export function takeSideOut(cursor: Cursor): boolean {
+  const start = cursor.at;
+  takeOneOf(cursor, SIDEWAYS_PIECES);
+  takeAny(cursor, 'so');
+  takeAny(cursor, 'that');
+  takeAny(cursor, 'the');
+  const seam = takeAny(cursor, 'seam', 'seams') !== null;
+  takeAny(cursor, 'is', 'are', 'lies', 'will');
+  takeAny(cursor, 'be', 'lie');
+  takeAny(cursor, 'to', 'on', 'at');
+  takeAny(cursor, 'the');
+  const side = takeOneOf(cursor, SIDES);
+  if (side !== null && SIDES_OF.has(side)) takeAny(cursor, 'side');
+  const out = takeAny(cursor, 'out') !== null;
+  if (side !== null && seam !== out && (out || atBoundary(cursor))) return true;
+  cursor.at = start;
+  return false;
+}
+
+const SIDES_OF = new Set(['right', 'wrong']);
+const SIDES = new Set([...SIDES_OF, 'rs', 'ws', 'inside', 'outside', 'back', 'front']);

@@ -46,6 +46,7 @@ import {
   readRowsOnceMore,
   readWorkEven,
 } from './read-rows.ts';
+import { takeSideOut } from './read-seam.ts';
 import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
@@ -249,16 +250,6 @@ function readTurn(cursor: Cursor): Step | null {
   if (takeAny(cursor, 'join') !== null)
     return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
   return readNotMade(cursor, from);
-}
-
-/** `right side out`, `inside out`: what is made is turned like a sock, and no row is begun. */
-function takeSideOut(cursor: Cursor): boolean {
-  const start = cursor.at;
-  const side = takeAny(cursor, 'right', 'wrong', 'rs', 'ws');
-  if (side !== null) takeAny(cursor, 'side');
-  if ((side !== null || takeAny(cursor, 'inside') !== null) && takeAny(cursor, 'out') !== null) return true;
-  cursor.at = start;
-  return false;
 }
 
 /** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */

@@ -121,8 +121,12 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   ) {
     chains = peek(cursor).value;
     cursor.at += 3;
-  } else if (chainFirst && peek(cursor, 1).kind === 'number' && SPACE_WORDS.has(wordAt(cursor, 2))) {
-    // `ch3 sp`.
+  } else if (
+    chainFirst &&
+    peek(cursor, 1).kind === 'number' &&
+    SPACE_WORDS.has(wordAt(cursor, peek(cursor, 2).kind === 'dash' ? 3 : 2))
+  ) {
+    // `ch3 sp`, `ch3-sp`.
     chains = peek(cursor, 1).value;
     cursor.at += 2;
   } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor)) {

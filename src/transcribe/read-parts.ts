@@ -205,11 +205,21 @@ function leavesRest({ lines }: TranscribedPart): boolean {
   return lines.slice(0, 2).some(({ text }) => LEAVES_REST.test(text));
 }
 
-/** `Do not fasten off.` at its end: what comes next goes on from it. */
+/** `Do not fasten off.` at its end, `Turn the seam to the inside.` behind it: what comes next goes on from it. */
 function staysOnHook({ lines }: TranscribedPart): boolean {
-  const last = lines.at(-1)?.text ?? '';
-  return /\b(?:do not|don[’']t) (?:fasten off|(?:cut|break)(?: the)? yarn)\b[^.]*\.?$/i.test(last);
+  const end = lines.slice(-3).map(({ text }) => text);
+  const said = end.findLastIndex((text) => STAYS.test(text));
+  const behind = [
+    (end[said] ?? '').replace(STAYS, ''),
+    ...end.slice(said + 1).map((text) => text.replace(/^note: */i, '')),
+  ];
+  return said >= 0 && behind.every((text) => text === '' || TURNED.test(text));
 }
+
+/** To the end of its sentence, with what is said before it. */
+const STAYS = /^.*\b(?:do not|don[’']t) (?:fasten off|(?:cut|break)(?: the)? yarn)\b[^.]*\.?\s*/i;
+/** A sentence of how the piece is turned, in which nothing is worked. */
+const TURNED = /^turn\b[^.]*\.?$/i;
 
 function thingIn(title: string): string {
   const found = [...title.matchAll(THINGS)].at(-1)?.[0];

@@ -49,6 +49,22 @@ describe('a brim worked sideways', () => {
     });
   });
 
+  test.each([
+    'Turn the seam to the inside.',
+    'Turn the brim so that the seam is on the inside.',
+    'Turn so the seam lies at the back.',
+    'Turn the band right side out.',
+  ])('is still on the hook: %s', (turned) => {
+    const turn = { 'Do not cut yarn.': `Do not cut yarn. ${turned}` };
+    expect(workedText(hat(turn)).codes).toEqual([]);
+    expect(workedText(hat({ ...turn, '(12 sc)': '(13 sc)' })).codes).toContain('count/mismatch');
+  });
+
+  test('is not, where more is said to be worked', () => {
+    const more = { 'Do not cut yarn.': 'Do not cut yarn. Turn the seam to the inside, 3 sc in next st.' };
+    expect(workedText(hat(more)).codes).not.toEqual([]);
+  });
+
   test('is called by its heading without the strokes about it', () =>
     expect(transcribe({ file: 'hat.txt', text: hat() }).parts.map(({ name }) => name)).toEqual([
       'Brim',
