@@ -64,7 +64,7 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     case 'same':
       return place.asJoin && worker.into === null
         ? passed(worker, (sites?.length ?? 0) > 0 ? 0 : -1)
-        : sameSite(worker, place.what, place.span);
+        : (spaceOfSame(worker, place.what) ?? sameSite(worker, place.what, place.span));
     case 'just-made':
       if (!worker.rowBegun && closedBy(worker) === (place.closedBy ?? closedBy(worker)))
         return sameSite(worker, place.what, place.span);
@@ -143,6 +143,18 @@ function passed(worker: Worker, index: number): Site | null {
   if (index < 0) return null;
   passPlace(worker, index);
   return worker.sites?.[index] ?? null;
+}
+
+/** `sl st in next 3 dc and in ch-3 sp of same block`: the space that stands with the stitch just worked into, ahead of it. */
+function spaceOfSame(worker: Worker, what: What): Site | null {
+  const { sites, last, next } = worker;
+  const at = sites?.[last];
+  if (what.kind !== 'space' || what.of === undefined || at === undefined) return null;
+  if (worker.into !== null || at.space !== NONE || at.group === NONE) return null;
+  return passed(
+    worker,
+    sites?.findIndex((site, i) => i >= next && site.group === at.group && isA(site, what)) ?? -1,
+  );
 }
 
 function sameSite(worker: Worker, what: What, span: Span): Site | null {

@@ -6,6 +6,8 @@ import type { Step, StitchName, WorkStep } from './tree.ts';
 /** What the blocks of a text are made of. */
 export interface BlockShape {
   readonly stitch: string;
+  /** What the pattern calls the one that a row begins with. */
+  readonly begins: string;
   /** The chain a row begins with, which of its chains is worked into first, and how many after that one. */
   readonly chains: number;
   readonly nth: number;
@@ -35,7 +37,7 @@ function beginningBlock(chain: Step, work: Step, last: Step, shape: BlockShape):
   const from = work.place?.kind === 'from-hook' && isOnly(work.place.nth, shape.nth);
   const next =
     last.place?.kind === 'next' && isOnly(last.place.n, shape.more) && last.place.what.kind === 'ch';
-  return from && next ? named('beg block', null, chain, last) : null;
+  return from && next ? named(shape.begins, null, chain, last) : null;
 }
 
 function nextBlock(slip: Step, chain: Step, work: Step, shape: BlockShape): Step | null {

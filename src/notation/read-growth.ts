@@ -32,10 +32,28 @@ function readOfEach(cursor: Cursor): Growth | null {
   if (verb === null) return null;
   if (verb === 'increases' || verb === 'decreases') takeAny(cursor, 'by');
   const adds = readNumber(cursor);
-  const more = takeAny(cursor, 'more') !== null;
+  const before = takeOneOf(cursor, COMPARING);
   const of = takeGrown(cursor);
-  if (adds === null || of === undefined || (verb === 'has' && !more)) return null;
-  return takeBothSides(cursor, adds) ? { adds: LOSES.has(verb) ? negated(adds) : adds, of } : null;
+  // `one more block` as much as `one block more`.
+  const compared = before ?? takeOneOf(cursor, COMPARING);
+  if (adds === null || of === undefined || (verb === 'has' && compared === null)) return null;
+  takeThanBefore(cursor);
+  const fewer = compared !== null && compared !== 'more';
+  // What grows by fewer, or loses more, says no one thing.
+  if (fewer && verb !== 'has') return null;
+  return takeBothSides(cursor, adds) ? { adds: LOSES.has(verb) || fewer ? negated(adds) : adds, of } : null;
+}
+
+/** `than the one before`, `than the last`: against which row, which goes without saying. */
+function takeThanBefore(cursor: Cursor): void {
+  if (wordAt(cursor) !== 'than') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  takeAny(cursor, 'one', 'row', 'rnd', 'round');
+  const last = takeAny(cursor, 'last', 'previous', 'before', 'below') !== null;
+  takeOneOf(cursor, ROWS);
+  if (!last) cursor.at = start;
 }
 
 /** `, 2 on each side of the center`: the half of it, said once more. False where it is another number. */

@@ -38,6 +38,7 @@ import {
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
+import { readPutIn } from './read-put-in.ts';
 import {
   readInPattern,
   readMeasured,
@@ -90,6 +91,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
   ...entries(['putting'], readManner),
+  ...entries(['insert', 'inserting', 'slip', 'slipping', 'tuck', 'tucking'], readPutIn),
   ...entries(['placing'], readLastWorked),
   ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),

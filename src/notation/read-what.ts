@@ -216,9 +216,18 @@ export function takeBelow(cursor: Cursor): void {
     takeAny(cursor, 'the');
     const before = takeAny(cursor, 'previous', 'prev', 'last') !== null;
     const row = takeAny(cursor, 'row', 'rnd', 'round') !== null;
+    if (row && !before && takeReached(cursor)) return;
     if (row && (before || takeAny(cursor, 'before', 'below') !== null)) return;
   }
   cursor.at = start;
+}
+
+/** The number of the row below, behind "Row"; false, the cursor where it was, where it is another's. */
+function takeReached(cursor: Cursor): boolean {
+  const { kind, value } = peek(cursor);
+  if (kind !== 'number' || value !== cursor.reached || peek(cursor, 1).kind === 'open') return false;
+  cursor.at += 1;
+  return true;
 }
 
 const ROWS = new Set(['row', 'rnd', 'round']);

@@ -3,7 +3,7 @@
 import type { FullName } from '../notation/lexicon.ts';
 import type { BlockShape } from '../notation/read-blocks.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { impliedBlocks } from './implied-blocks.ts';
+import { type Described, impliedBlocks } from './implied-blocks.ts';
 import { type ImpliedSpecial, impliedSpecials } from './implied-specials.ts';
 
 export interface AllImplied {
@@ -13,10 +13,15 @@ export interface AllImplied {
   readonly fullNames: readonly FullName[];
 }
 
-export function allImplied(texts: readonly string[], terms: Terms, described: readonly string[]): AllImplied {
+export function allImplied(
+  texts: readonly string[],
+  terms: Terms,
+  described: readonly Described[],
+): AllImplied {
+  const names = described.map(({ name }) => name);
   const blocks = impliedBlocks(texts, terms, described);
   return {
-    specials: [...impliedSpecials(texts, terms, described), ...(blocks?.specials ?? [])],
+    specials: [...impliedSpecials(texts, terms, names), ...(blocks?.specials ?? [])],
     blocks: blocks?.shape ?? null,
     fullNames: (blocks?.specials ?? []).map(({ name, fullName }) => ({ full: fullName, name })),
   };

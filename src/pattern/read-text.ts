@@ -28,7 +28,15 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
   const terms = termsOf(root);
   if (terms === null) return { parts: new Map(), specials: new Map(), implied: [], diagnostics: [] };
   const described = keysOf(root, 'special');
-  const { specials: implied, blocks, fullNames } = allImplied(workTexts(root), terms, described);
+  const {
+    specials: implied,
+    blocks,
+    fullNames,
+  } = allImplied(
+    workTexts(root),
+    terms,
+    described.map((name) => ({ name, work: workOf(root, name) })),
+  );
   const context = {
     file,
     terms,
@@ -58,7 +66,7 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     const path: YamlPath = given?.kind === 'map' ? ['special', name, 'work'] : ['special', name];
     const text = textAt(file, root, path, diagnostics);
     if (text === null) continue;
-    const read = readPhrase(text, context);
+    const read = readPhrase(text, { ...context, blocks: null });
     specials.set(name, read.steps);
     for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
   }
@@ -74,6 +82,11 @@ export function readTexts(file: string, root: YamlNode): ReadTexts {
     for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
   }
   return { parts, specials, implied, diagnostics };
+}
+
+/** How the file describes a special stitch, either way it may be written. */
+function workOf(root: YamlNode, name: string): string {
+  return textOf(root, ['special', name]) ?? textOf(root, ['special', name, 'work']) ?? '';
 }
 
 /** The words of all parts, for what they tell together. */

@@ -31,7 +31,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     widthMm: millimetres(width),
     heightMm: millimetres(height),
   }));
-  const described = transcript.specials.map(({ name }) => name);
+  const described = transcript.specials.map(({ name, work }) => ({ name, work: work?.text ?? '' }));
   const work = transcript.parts.map(({ lines }) => joinTexts(lines, '\n'));
   const implied = allImplied(
     work.map(({ text }) => text),
@@ -43,7 +43,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     terms: terms.value,
     sizes: Math.max(1, sizes.length),
     sizeNames: sizes.map(({ name }) => name),
-    specials: [...described, ...implied.specials.map(({ name }) => name)],
+    specials: [...described.map(({ name }) => name), ...implied.specials.map(({ name }) => name)],
     blocks: implied.blocks,
     fullNames: [
       ...transcript.specials.flatMap(({ name, fullName }) =>
@@ -57,7 +57,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   const diagnostics: Diagnostic[] = [...transcript.questions];
   const given = transcript.specials.flatMap(({ name, fullName, work: words, how, span }): Special[] => {
     if (words === null) return [];
-    const read = readPhrase(words, context);
+    const read = readPhrase(words, { ...context, blocks: null });
     for (const diagnostic of read.diagnostics) diagnostics.push(diagnostic);
     return [{ name, fullName: fullName ?? name, steps: read.steps, how, span }];
   });

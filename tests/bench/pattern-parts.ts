@@ -58,6 +58,10 @@ export function specialsOf(
   terms: Terms,
   described: readonly string[],
 ): Pick<Context, 'specials' | 'blocks'> {
-  const { specials, blocks } = allImplied(texts, terms, described);
+  const { specials, blocks } = allImplied(
+    texts,
+    terms,
+    described.map((name) => ({ name, work: '' })),
+  );
   return { specials: [...described, ...specials.map(({ name }) => name)], blocks };
 }
