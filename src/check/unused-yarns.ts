@@ -14,10 +14,14 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
   const main =
     first !== undefined && MAIN.has(first.letter) && sizes.some(({ fabric }) => fabric.yarn.includes(0));
   const finishing = (pattern.finishing ?? []).join(' ');
+  const stripes = pattern.notes.filter((note) => ROWS.test(note));
   return pattern.yarns
     .filter(
       ({ letter }, i) =>
-        !yarns.has(letter) && !sewnWith(letter, finishing) && !(i === 0 && (yarns.size === 0 || main)),
+        !yarns.has(letter) &&
+        !sewnWith(letter, finishing) &&
+        !stripes.some((rows) => isStriped(letter, rows)) &&
+        !(i === 0 && (yarns.size === 0 || main)),
     )
     .map(({ letter }) => {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
@@ -26,6 +30,13 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
 }
 
 const MAIN = new Set(['MC', 'M']);
+
+const ROWS = /^(?:rows?|rnds?|rounds?)\b/i;
+
+/** `Rows 16-30: Color B` in a list of stripes. */
+function isStriped(letter: string, rows: string): boolean {
+  return new RegExp(`[:\\s]${letter}\\b[^:]*$`).test(rows);
+}
 
 /** `Sew the shoulder seams with CC`: it is not bought for nothing. */
 function sewnWith(letter: string, finishing: string): boolean {

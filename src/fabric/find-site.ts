@@ -19,7 +19,7 @@ export function reach(worker: Worker): number {
 
 /** Whether a place is of the sort meant. */
 export function isA(site: Site, what: What): boolean {
-  if (site.kind === 'unknown' && site.corner && what.kind === 'corner') return true;
+  if (site.kind === 'unknown' && site.corner) return what.kind === 'corner' || what.kind === 'space';
   if (site.kind === 'unknown') return what.kind === 'st' || what.kind === 'stitch' || what.kind === 'special';
   switch (what.kind) {
     case 'st':

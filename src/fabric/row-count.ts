@@ -161,6 +161,7 @@ function differs(
   sizeIndex: number,
 ): number | null {
   const { what } = entry;
+  if (entry.sides !== undefined) return sidesDiffer(entry, stated, made, said, sizeIndex);
   const namesSpecial = stated.entries.some((other) => other.what?.kind === 'special');
   const is = madeOf(what, made);
   // Counted a side at a time; corners that stand as stitches of their own are in none of the sides.
@@ -192,6 +193,22 @@ function differs(
     return null;
   if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
   return apart[0] ?? is;
+}
+
+/** Two short sides and two long ones are all there are, with the corners or without; null where they are. */
+function sidesDiffer(
+  entry: StatedEntry,
+  stated: StatedCount,
+  { stitches, cornerStitches }: RowCount,
+  said: number,
+  sizeIndex: number,
+): number | null {
+  const other = stated.entries.find(({ sides }) => sides !== undefined && sides !== entry.sides);
+  const beside = other === undefined ? null : numberForSize(other.n, sizeIndex);
+  // Told once, at the short sides; of one length alone nothing is known.
+  if (beside === null || entry.sides === 'long') return null;
+  const both = 2 * (said + beside);
+  return both === stitches || both + cornerStitches === stitches ? null : stitches / 2 - beside;
 }
 
 /**
@@ -239,6 +256,8 @@ export function statedStitches(stated: StatedCount | null, sizeIndex: number): n
   for (const entry of stated.entries) {
     const value = numberForSize(entry.n, sizeIndex);
     if (value === null) return null;
+    // A side is a share of what there is in all.
+    if (entry.perSide === true || entry.sides !== undefined) continue;
     if (isTotal(entry)) return value;
     // How a row is shaped says nothing of how many there are.
     if (SAYS_NOTHING.has(entry.what?.kind ?? '')) continue;

@@ -3,8 +3,11 @@
  * it goes into, out. Whatever it borders, pieces sewn together or two layers at once, its words say how many there are.
  */
 
-import type { EvenlyStep, Step } from '../notation/tree.ts';
-import { NONE } from './fabric.ts';
+import { isThing, type StatedCount, type StatedEntry } from '../notation/line.ts';
+import { numberForSize } from '../notation/number-for-size.ts';
+import type { EvenlyStep, GroupStep, Step, WorkStep } from '../notation/tree.ts';
+import { groupOf } from './builder.ts';
+import { type Group, NONE } from './fabric.ts';
 import { passPlace } from './find-site.ts';
 import { makeInto, makeStitch } from './make-stitch.ts';
 import { howMany } from './place-sites.ts';
@@ -15,43 +18,137 @@ import { valueFor } from './worker.ts';
 
 /** Sides and corners of a closed piece: fewer are an edge of something else. */
 const FEWEST_SIDES = 3;
+const MOST_SIDES = 12;
 /** More than any border has: a slip of the pen in a number is not laid out. */
 const MOST_PLACES = 20_000;
+const BLOCK = /\b(?:block|tile)$/i;
 
 /** Null for a round that is told in any other way. */
-export function statedBorder(worker: Worker, steps: readonly Step[]): Site[] | null {
-  const [sides, more] = steps.filter(({ kind }) => !BESIDE.has(kind));
-  if (more !== undefined || (sides?.kind !== 'repeat' && sides?.kind !== 'bracket')) return null;
-  if (sides.stop.kind !== 'times' || (sides.kind === 'repeat' && sides.lastPassEnds !== null)) return null;
-  const { body, stop } = sides;
-  const passes = howMany(worker, stop.n) + (stop.more ? 1 : 0);
-  if (passes < FEWEST_SIDES || !body.some(isSide) || !body.some(isCorner)) return null;
-  if (!body.every((step) => isSide(step) || isCorner(step))) return null;
-  const places = body.reduce((n, step) => n + placesOf(worker, step), 0);
-  if (places * passes > MOST_PLACES) return null;
-  const pass = body.flatMap((step) => sitesOf(worker, step));
-  return Array.from({ length: passes }, () => pass).flat();
+export function statedBorder(
+  worker: Worker,
+  steps: readonly Step[],
+  stated: StatedCount | null,
+): Site[] | null {
+  const parts = partsOf(worker, steps);
+  if (parts === null || !parts.every((step) => isSide(step) || isCorner(step))) return null;
+  const sides = parts.filter(isSide);
+  if (sides.length < FEWEST_SIDES || sides.length === parts.length) return null;
+  const lengths = sideLengths(worker, sides, parts.filter(isCorner), stated);
+  if (lengths === null || lengths.reduce((sum, n) => sum + n, 0) > MOST_PLACES) return null;
+  const place = plainSite('unknown', NONE, '');
+  let nth = -1;
+  return parts.flatMap((step) => {
+    if (!isSide(step)) return [{ ...place, corner: true }];
+    nth += 1;
+    return Array.from({ length: lengths[nth] ?? 0 }, () => place);
+  });
 }
 
 const BESIDE: ReadonlySet<Step['kind']> = new Set(['yarn', 'note', 'chain', 'join', 'turn', 'fasten off']);
+
+/** Sides and corners in the order they come, each pass of the repeat written out; null where nothing is repeated. */
+function partsOf(worker: Worker, steps: readonly Step[]): Step[] | null {
+  const parts: Step[] = [];
+  let repeats = 0;
+  for (const step of steps) {
+    if (BESIDE.has(step.kind)) continue;
+    if (step.kind !== 'repeat' && step.kind !== 'bracket') {
+      parts.push(step);
+      continue;
+    }
+    if (step.stop.kind !== 'times' || (step.kind === 'repeat' && step.lastPassEnds !== null)) return null;
+    const passes = howMany(worker, step.stop.n) + (step.stop.more ? 1 : 0);
+    if (passes > MOST_SIDES) return null;
+    for (let n = 0; n < passes; n += 1) parts.push(...step.body);
+    repeats += 1;
+  }
+  return repeats === 1 ? parts : null;
+}
 
 function isSide(step: Step): step is EvenlyStep {
   return step.kind === 'evenly' && step.edge === 'row ends';
 }
 
-function isCorner(step: Step): boolean {
+function isCorner(step: Step): step is WorkStep | GroupStep {
   if (step.kind !== 'work' && step.kind !== 'group') return false;
-  return step.place?.kind === 'next' && step.place.what.kind === 'corner';
+  const { place } = step;
+  // `(3 ch, 1 tr, 2 ch, 2 tr) into same sp`: the corner that the yarn was joined in.
+  if (step.kind === 'group' && place?.kind === 'same') return true;
+  if (place?.kind !== 'next' || place.n !== null) return false;
+  return place.what.kind === 'corner' || (place.what.kind === 'space' && place.what.corner);
 }
 
-function placesOf(worker: Worker, step: Step): number {
-  return step.kind === 'evenly' ? (valueFor(worker, step.n.values) ?? 0) : 1;
+/** How many stitches go along each side; null where nothing says so. */
+function sideLengths(
+  worker: Worker,
+  sides: readonly EvenlyStep[],
+  corners: readonly (WorkStep | GroupStep)[],
+  stated: StatedCount | null,
+): number[] | null {
+  const each = sides[0]?.side?.each ?? 'counted';
+  if (sides.some(({ side }) => (side?.each ?? 'counted') !== each)) return null;
+  const n = sides.map((step) => valueFor(worker, step.n.values) ?? 0);
+  if (each === 'counted') return n;
+  if (each === 'block') {
+    const blocks = blocksAlong(worker);
+    return blocks === null || sides.length !== 4
+      ? null
+      : n.map((one, i) => one * (blocks[i % 2 === 0 ? 0 : 1] ?? 0));
+  }
+  return stated === null ? null : toldLengths(worker, sides.length, corners, stated);
 }
 
-function sitesOf(worker: Worker, step: Step): Site[] {
-  const place = plainSite('unknown', NONE, '');
-  if (step.kind !== 'evenly') return [{ ...place, corner: true }];
-  return Array.from({ length: placesOf(worker, step) }, () => place);
+/** The blocks along two neighbouring sides of a piece worked from corner to corner, by its rows. */
+function blocksAlong({ builder, rowRanges, pieceFirst }: Worker): readonly [number, number] | null {
+  const rows = rowRanges.slice(pieceFirst).map(({ first, end }) => {
+    const blocks = new Set<Group>();
+    for (let i = first; i < end; i += 1) {
+      const group = groupOf(builder, i);
+      if (group?.special != null && BLOCK.test(group.special)) blocks.add(group);
+    }
+    return blocks.size;
+  });
+  const counts = rows.filter((n) => n > 0);
+  const widest = Math.max(0, ...counts);
+  const first = counts[0];
+  const last = counts[counts.length - 1];
+  return first === 1 && last === 1 ? [widest, counts.length + 1 - widest] : null;
+}
+
+/** The sides that a count tells: `116 on each short side and 154 on each long side`, `135 on each side`. */
+function toldLengths(
+  { sizeIndex }: Worker,
+  sides: number,
+  corners: readonly (WorkStep | GroupStep)[],
+  { entries }: StatedCount,
+): number[] | null {
+  const said = (find: (entry: StatedEntry) => boolean): number | null => {
+    const entry = entries.find(find);
+    return entry === undefined ? null : numberForSize(entry.n, sizeIndex);
+  };
+  const even = said(({ perSide, what }) => perSide === true && (what === null || !isThing(what)));
+  const [short, long] = [said((entry) => entry.sides === 'short'), said((entry) => entry.sides === 'long')];
+  const told =
+    even !== null
+      ? Array.from({ length: sides }, () => even)
+      : short !== null && long !== null && sides === 4
+        ? [short, long, short, long]
+        : null;
+  const total = said((entry) => entry.perSide !== true && entry.sides === undefined);
+  if (told === null || total === null) return null;
+  const [corner] = corners.slice(-1);
+  const inCorner = corner === undefined ? 0 : stitchesOf(corner, sizeIndex);
+  const sum = told.reduce((all, n) => all + n, 0);
+  // Half of each corner is told with either side of it, unless only the other way makes up what there is in all.
+  const between = sum !== total && sum + inCorner * corners.length === total;
+  const lengths = between ? told : told.map((n) => n - inCorner);
+  return lengths.every((n) => n > 0) ? lengths : null;
+}
+
+function stitchesOf(step: WorkStep | GroupStep, size: number): number {
+  if (step.kind === 'group')
+    return step.body.reduce((n, each) => n + (each.kind === 'work' ? stitchesOf(each, size) : 0), 0);
+  return step.times === null ? 1 : (numberForSize(step.times, size) ?? 0);
 }
 
 /** One stitch in each of the places of a side; null where the places are those of a real edge. */
@@ -59,17 +156,19 @@ export function workStatedSide(worker: Worker, step: EvenlyStep): boolean | null
   if (worker.sites?.[worker.next]?.kind !== 'unknown') return null;
   // Joined at a corner, with the side worked before it: the corner comes last.
   if (worker.sites[0]?.corner === true && worker.next === 0) worker.sites.push(...worker.sites.splice(0, 1));
-  const n = valueFor(worker, step.n.values) ?? 0;
-  for (let i = 0; i < n; i += 1) {
+  // A side that is not counted by its step goes up to the next corner.
+  const counted = (step.side?.each ?? 'counted') === 'counted';
+  const most = counted ? (valueFor(worker, step.n.values) ?? 0) : MOST_PLACES;
+  for (let made = 0; made < most; made += 1) {
     const site = worker.sites[worker.next];
-    if (site === undefined) return null;
+    if (site === undefined || site.corner) return !counted && made > 0 ? true : null;
     const { stitch } = step;
     const special = stitch.kind === 'special' ? worker.specials.get(stitch.name) : undefined;
-    const made =
+    const worked =
       stitch.kind === 'stitch'
         ? makeStitch(worker, stitch.id, [site], 0, step.span)
         : special !== undefined && makeInto(worker, special.steps, site, special.name, worker.workSteps);
-    if (!made) return false;
+    if (!worked) return false;
     passPlace(worker, worker.next);
   }
   return true;

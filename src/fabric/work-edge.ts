@@ -105,6 +105,7 @@ function standOnRow(
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
   const stated = workStatedSide(worker, step);
   if (stated !== null) return stated;
+  if (step.side !== undefined) return stuck(worker, { kind: 'no edge', edge: 'sides', span: step.span });
   if (!workAlong(worker, { ...step, kind: 'along' })) return false;
   const sites = worker.sites ?? [];
   const along = sites.flatMap((site, i) => (i >= worker.next && isOwed(site) ? [i] : []));

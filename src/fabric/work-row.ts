@@ -162,7 +162,10 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
     if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);
     return;
   }
-  worker.sites = (worker.round || worker.edging ? statedBorder(worker, plan.steps) : null) ?? start.sites;
+  worker.sites =
+    (worker.round || worker.edging
+      ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null)
+      : null) ?? start.sites;
   worker.next = 0;
   worker.last = worker.round ? 0 : -1;
 }

@@ -11,3 +11,12 @@ export type Edge =
   | 'opening'
   /** Loops left free by stitches worked in one loop only. */
   | 'unused loops';
+
+/** `in each dc along the edge, working 1 tr into each 2-ch sp at every join`; `along the edge of each block`. */
+export interface BorderSide {
+  /** A stitch or a block of the side; `counted` where the step says how many in all. */
+  readonly each: 'stitch' | 'block' | 'counted';
+  readonly said: string;
+  /** `work along the last side in the same way`: the words are all of the step's. */
+  readonly again?: true;
+}

@@ -56,6 +56,8 @@ export interface StatedEntry {
   readonly what: What | Thing | null;
   /** `12 dc each side`: so many between two corners. */
   readonly perSide?: true;
+  /** `116 on each short side`: of two sides like it, the other two being of the other length. */
+  readonly sides?: 'short' | 'long';
   readonly span: Span;
 }
 

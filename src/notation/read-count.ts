@@ -9,6 +9,7 @@ import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.
 import type { Num } from './num.ts';
 import { readCountedChain } from './read-chain.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
+import { readSidesOf } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
@@ -189,10 +190,12 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (whole !== null) return [{ n, what, span: spanSince(cursor, from) }, whole];
     const over = peek(cursor).kind === 'close';
     if (!over) takeSaid(cursor);
-    const side = !over && readPerSide(cursor);
-    const ends = !over && !side && readAtEnds(cursor);
+    const sides = over ? null : readSidesOf(cursor);
+    const side = !over && sides === null && readPerSide(cursor);
+    const ends = !over && sides === null && !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
-    entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
+    if (sides !== null) entries.push({ n, what, sides, span });
+    else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
     const { kind, text } = peek(cursor);
     const joins = JOINING_SIGNS.has(text);
     if (joins) cursor.at += 1;

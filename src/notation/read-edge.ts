@@ -20,7 +20,7 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
   const stitch = n === null ? null : readStitchName(cursor);
   if (n !== null && stitch !== null && takeAny(cursor, 'evenly') !== null) {
     takeAny(cursor, 'spaced');
-    const edge = readEdge(cursor);
+    const edge = readEdge(cursor) ?? takeBareEdge(cursor);
     // `(2 in each row end)` behind it is read with the stitch.
     if (edge !== null && !(edge === 'row ends' && tellsEach(cursor)))
       return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
@@ -48,8 +48,22 @@ export function readEvenlyAfter(
   const start = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'spaced');
-  const edge = readEdge(cursor);
+  const edge = readEdge(cursor) ?? takeBareEdge(cursor);
   if (edge !== null) return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `along edge`, `along each edge to next corner`: of a stated number, one side. */
+function takeBareEdge(cursor: Cursor): Edge | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'along', 'across', 'down', 'up') !== null) {
+    takeAny(cursor, 'the', 'each', 'next', 'this');
+    if (takeAny(cursor, 'edge') !== null) {
+      if (!takeWords(cursor, 'to', 'next', 'corner')) takeWords(cursor, 'to', 'the', 'next', 'corner');
+      if (atBoundary(cursor)) return 'row ends';
+    }
+  }
   cursor.at = start;
   return null;
 }

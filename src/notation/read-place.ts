@@ -10,6 +10,7 @@ import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-pla
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
+import { takeOfWhole } from './read-piece-sides.ts';
 import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
 import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
@@ -177,6 +178,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (what === null) return backTo(cursor, start);
     // `any dc of Round 7`: there it makes no odds which, so it is the first.
     const ofRow = what.kind === 'stitch' ? readOfRow(cursor) : null;
+    if (ofRow === null) takeOfWhole(cursor);
     const span = spanSince(cursor, from);
     if (ofRow !== null) return { kind: 'next', n: null, what, each: false, here: true, ofRow, span };
     return { kind: 'any', what, span };

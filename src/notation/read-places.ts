@@ -5,6 +5,7 @@ import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
+import { readBorderSide, SIDE_WORDS } from './read-border-side.ts';
 import { readCounts } from './read-chain.ts';
 import { readSoManyEach } from './read-each-row.ts';
 import { readEvenlyAfter } from './read-edge.ts';
@@ -32,6 +33,8 @@ export function readPlaces(
   leading: Loop | null,
 ): readonly Step[] | null {
   const led = wordAt(cursor);
+  const side = SIDE_WORDS.has(led) ? readBorderSide(cursor, from, stitch, times) : null;
+  if (side !== null) return [side];
   if (led === 'in' || led === 'into') return readPlacesIn(cursor, from, stitch, times, leading);
   const steps: WorkStep[] = [];
   takeAny(cursor, 'loosely', 'firmly', 'tightly');

@@ -16,6 +16,7 @@ import {
   wordAt,
 } from './cursor.ts';
 import { readAtEnd } from './read-at-end.ts';
+import { readSideAgain } from './read-border-side.ts';
 import { readChain } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
@@ -293,7 +294,7 @@ function readSameAs(cursor: Cursor): Step | null {
 function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
-  const ring = readRing(cursor, from);
+  const ring = readRing(cursor, from) ?? readSideAgain(cursor, from);
   if (ring !== null) return ring;
   if (takeWords(cursor, 'on', 'these') || takeWords(cursor, 'over', 'these')) {
     // `work on these 4 sts only`: the rest of the row below is left.

@@ -6,11 +6,13 @@ import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './curs
 import type { StatedCount } from './line.ts';
 import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
+import { lastSide } from './read-border-side.ts';
 import { readEndingCount, readStatedCount } from './read-count.ts';
 import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
+import { readSameStitch } from './read-work.ts';
 import { sharePlace } from './share-place.ts';
-import type { GroupStep, JoinStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
+import type { GroupStep, JoinStep, NoteStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -69,7 +71,8 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     }
     if (takeAny(cursor, 'and', 'then', 'now') !== null) continue;
     const at = cursor.at;
-    const read = readStep(cursor);
+    const same = kind === 'number' ? readSameStitch(cursor, steps[steps.length - 1]) : null;
+    const read = same !== null ? [same] : readStep(cursor);
     if (read !== null) for (const step of read) addStep(cursor, steps, step);
     // Whatever happens, the reader moves on.
     if (cursor.at === at) cursor.at += 1;
@@ -108,6 +111,10 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
     return;
   }
   const before = steps[steps.length - 1];
+  if (step.kind === 'note' && step.sideAgain === true) {
+    putSideAgain(cursor, steps, step);
+    return;
+  }
   const anew = step.kind === 'join' ? joinsAnew(cursor, steps, step) : null;
   if (anew !== null) {
     steps.push(anew);
@@ -121,7 +128,8 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   const shared = step.kind === 'work' && step.place !== null && before !== undefined;
   const group = shared && isBare(before) ? sharePlace(steps, step) : null;
   const ring = step.kind === 'work' ? chainClosed(steps, step) : null;
-  if (group !== null) steps.push(group);
+  // `1 dc into each tr, 1 dc, 2 ch, 1 dc into each corner sp`: put together it may belong to what stands before it.
+  if (group !== null) putStep(cursor, steps, group);
   else if (ring !== null) steps.push(ring);
   else if (step.kind === 'shape') shapeLast(cursor, steps, step);
   else if (before?.kind === 'work' && isSpacesOnTheWay(before, step)) {
@@ -148,6 +156,20 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
         'phrase/unread',
         { file: cursor.context.file, span: step.span },
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
+      ),
+    );
+}
+
+/** The side that a repeat before it goes along, worked once more. */
+function putSideAgain(cursor: Cursor, steps: Step[], step: NoteStep): void {
+  const side = lastSide(steps, step);
+  if (side !== null) steps.push(side);
+  else
+    cursor.faults.push(
+      diagnose(
+        'phrase/unread',
+        { file: cursor.context.file, span: step.span },
+        { words: step.text, expected: 'a repeat with a side of the border before it,' },
       ),
     );
 }

@@ -8,12 +8,12 @@ import type { Num } from './num.ts';
 import { readNumberedChain } from './read-chain.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
-import { leadsToPlace } from './read-place.ts';
+import { leadsToPlace, readPlace } from './read-place.ts';
 import { readPlaces, workStep } from './read-places.ts';
 import { readTimes } from './read-stop.ts';
 import { ANY_STITCH, CHAIN_WORDS, isAmount } from './read-what.ts';
 import { readStitchName, readYarnBehind } from './read-yarn.ts';
-import type { Loop, Place, Step, StitchName } from './tree.ts';
+import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
 /** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
 export function readWorkStep(cursor: Cursor): readonly Step[] | null {
@@ -35,6 +35,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const looped = readStitchWithLoop(cursor);
   const stitch = looped?.stitch ?? readStitchName(cursor);
   if (stitch === null) return null;
+  if (peek(cursor).kind === 'open') takeWay(cursor);
   const told = leadingLoop ?? looped?.loop ?? null;
   // Most steps end behind the stitch, or have a place next: no other word need be looked for.
   if (atBoundary(cursor)) return [workStep(cursor, from, stitch, times, told ?? 'both', null)];
@@ -53,6 +54,28 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const all = readAndEach(cursor, from, readTogether(cursor, from, steps));
   const worked = yarn ?? readYarnBehind(cursor);
   return worked === null || all === null ? all : [worked, ...all];
+}
+
+/** `(dc worked from left to right)` behind crab stitch: how it goes in any case. */
+function takeWay(cursor: Cursor): void {
+  const start = cursor.at;
+  while (peek(cursor).kind !== 'close' && peek(cursor).kind !== 'end') cursor.at += 1;
+  const way = wordAt(cursor, -3) === 'left' && wordAt(cursor, -2) === 'to' && wordAt(cursor, -1) === 'right';
+  if (way) cursor.at += 1;
+  else cursor.at = start;
+}
+
+/** `3 into each corner sp` behind `1 dc into each dc`: as many of the same stitch. Null where it is no such thing. */
+export function readSameStitch(cursor: Cursor, before: Step | undefined): WorkStep | null {
+  const led = wordAt(cursor, 1);
+  if ((led !== 'in' && led !== 'into') || before?.kind !== 'work' || before.place === null) return null;
+  const from = cursor.at;
+  const times = readNumber(cursor);
+  const place = times === null ? null : (readPlace(cursor)?.place ?? null);
+  if (times !== null && place !== null && 'what' in place && atBoundary(cursor))
+    return workStep(cursor, from, before.stitch, times, before.loop, place);
+  cursor.at = from;
+  return null;
 }
 
 /** `scblo` is `sc` in the back loop only. */

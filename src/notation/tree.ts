@@ -5,7 +5,7 @@
 
 import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
-import type { Edge } from './edge.ts';
+import type { BorderSide, Edge } from './edge.ts';
 import type { Multiple, Num } from './num.ts';
 
 /** A stitch of the table, or one the pattern defines under `special`. */
@@ -318,6 +318,8 @@ export interface EvenlyStep {
   readonly stitch: StitchName;
   readonly n: Num;
   readonly edge: Edge;
+  /** Along a side that has more than row ends: what each of the `n` go into, and the words for it. */
+  readonly side?: BorderSide;
   readonly span: Span;
 }
 
@@ -385,6 +387,8 @@ export interface NoteStep {
   readonly addsOf?: string;
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };
+  /** `work along the last side in the same way`, before the side of the repeat before it stands for it. */
+  readonly sideAgain?: true;
   /** Two edges are closed by it: the chain before it only lifts the hook to them. */
   readonly seam?: true;
   /** `with RS facing`: the side the row is worked from. */

@@ -31,9 +31,12 @@ export function printSkipped(counts: Counts, skipped: number | null, voice: Voic
 
 /** `37 sts`, `24 dc, 4 ch-2 sps`, without brackets. */
 export function printStated(stated: StatedCount, voice: Voice): string {
-  return stated.entries
-    .map((entry) => printEntry(entry.n, entry.what, voice) + (entry.perSide ? ' each side' : ''))
-    .join(', ');
+  return stated.entries.map((entry) => printEntry(entry.n, entry.what, voice) + sideWords(entry)).join(', ');
+}
+
+function sideWords({ perSide, sides }: StatedCount['entries'][number]): string {
+  if (sides !== undefined) return ` each ${sides} side`;
+  return perSide ? ' each side' : '';
 }
 
 function printEntry(n: Num, what: StatedCount['entries'][number]['what'], voice: Voice): string {

@@ -167,6 +167,9 @@ function printYarn(step: YarnStep, voice: Voice): string {
 
 function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
   const name = printName(step.stitch, isMany(step.n, voice.numbers), voice);
+  if (step.side?.again === true) return ownWords(step.side.said, voice);
+  if (step.side !== undefined)
+    return `${printNumber(step.n, voice.numbers)} ${name} ${ownWords(step.side.said, voice)}`;
   const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
   const spread = voice.spreads.get(step);
   if (spread === undefined) return total;

@@ -108,12 +108,20 @@ export const workFaults = {
     why: `A maker could not tell which stitch of the ${special} is meant.`,
     try: `name one that is there, such as "first dc of next ${special}".`,
   }),
-  'place/no-edge': ({ row, edge }: { readonly row: string; readonly edge: string }): Wording => ({
-    severity: 'error',
-    message: `${row} goes along ${edge === 'foundation' ? 'the foundation chain' : edge === 'last row' ? 'the last row' : edge}, and there ${edge === 'opening' ? 'is no one hole that chains went over' : 'are none left to go along'}`,
-    why: 'Only a flat piece that begins with a chain has two sides and a foundation.',
-    try: 'check the order: last row, one side, foundation, other side.',
-  }),
+  'place/no-edge': ({ row, edge }: { readonly row: string; readonly edge: string }): Wording =>
+    edge === 'sides'
+      ? {
+          severity: 'error',
+          message: `${row} goes along the sides of joined pieces, and how many stitches those are is not said`,
+          why: 'What was sewn or worked together has no edge of its own here to be counted.',
+          try: 'say how many there are in all and along each side: "(540 sts, 116 along each short side and 154 along each long side)".',
+        }
+      : {
+          severity: 'error',
+          message: `${row} goes along ${edge === 'foundation' ? 'the foundation chain' : edge === 'last row' ? 'the last row' : edge}, and there ${edge === 'opening' ? 'is no one hole that chains went over' : 'are none left to go along'}`,
+          why: 'Only a flat piece that begins with a chain has two sides and a foundation.',
+          try: 'check the order: last row, one side, foundation, other side.',
+        },
   'stitch/legs': ({
     stitch,
     legs,

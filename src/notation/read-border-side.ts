@@ -1,0 +1,144 @@
+/**
+ * A side of a border whose length is not told in stitches: `1 tr in each dc along the edge, working 1 tr into each 2-ch sp
+ * either side of every join` round squares sewn together, `3 sc along the edge of each block` of blocks from corner to corner.
+ */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import type { Num } from './num.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import { EDGE_WORDS } from './read-piece-sides.ts';
+import { readWhat } from './read-what.ts';
+import { readStitchName } from './read-yarn.ts';
+import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
+
+/** What the place of a stitch begins with where it may be a side. */
+export const SIDE_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'along', 'down']);
+
+const INTO = new Set(['in', 'into']);
+const ALONG = new Set(['along', 'down', 'across']);
+const BLOCK_WORDS = new Set(['block', 'tile', 'blocks', 'tiles']);
+const JOIN_WORDS = new Set(['join', 'joins', 'seam', 'seams', 'joining', 'joinings']);
+
+/** What stands behind a stitch's name; null with the cursor where it was when it is no such side. */
+export function readBorderSide(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+): EvenlyStep | null {
+  const each = wordAt(cursor, 1) === 'each' && INTO.has(wordAt(cursor));
+  if (!each && !ALONG.has(wordAt(cursor)) && wordAt(cursor, 1) !== 'the') return null;
+  const start = cursor.at;
+  const sort = takeBlockSide(cursor) ? 'block' : each && takeJoinedSide(cursor) ? 'stitch' : null;
+  if (sort === null) {
+    cursor.at = start;
+    return null;
+  }
+  const said = textSince(cursor, start);
+  const span = spanSince(cursor, from);
+  return {
+    kind: 'evenly',
+    stitch,
+    n: times ?? { values: [1], span },
+    edge: 'row ends',
+    side: { each: sort, said },
+    span,
+  };
+}
+
+/** `along the edge of each block`, `in the side of each block`, `in each block along the side`; `to the next corner`. */
+function takeBlockSide(cursor: Cursor): boolean {
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'each');
+  let block = false;
+  if (takeOneOf(cursor, EDGE_WORDS) !== null)
+    block =
+      takeAny(cursor, 'of') !== null &&
+      takeAny(cursor, 'each', 'every') !== null &&
+      takeOneOf(cursor, BLOCK_WORDS) !== null;
+  else block = takeOneOf(cursor, BLOCK_WORDS) !== null && (wordAt(cursor, -2) === 'each' || takeEdge(cursor));
+  if (block) {
+    takeEdge(cursor);
+    takeToCorner(cursor);
+    if (atBoundary(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `along the edge`, `along the side`. */
+function takeEdge(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeOneOf(cursor, ALONG) !== null) {
+    takeAny(cursor, 'the', 'each', 'this', 'next');
+    takeAny(cursor, 'long', 'short');
+    if (takeOneOf(cursor, EDGE_WORDS) !== null) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+function takeToCorner(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'to') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'next');
+    if (takeAny(cursor, 'corner') !== null) return;
+  }
+  cursor.at = start;
+}
+
+/** `in each dc along the side, working 1 tr into each 2-ch sp either side of every join`: nothing without the joins. */
+function takeJoinedSide(cursor: Cursor): boolean {
+  cursor.at += 2;
+  if (readWhat(cursor) === null || !takeEdge(cursor)) return false;
+  takeToCorner(cursor);
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  takeAny(cursor, 'and');
+  takeAny(cursor, 'working', 'with', 'plus', 'also');
+  if (isNumber(cursor) && readNumber(cursor) !== null) {
+    takeAny(cursor, 'st', 'sts');
+    if (!INTO.has(wordAt(cursor)) && readStitchName(cursor) === null) return false;
+  }
+  if (takeOneOf(cursor, INTO) === null) return false;
+  while (!atBoundary(cursor)) cursor.at += 1;
+  return JOIN_WORDS.has(wordAt(cursor, -1)) && atBoundary(cursor);
+}
+
+const LAST = new Set(['last', 'remaining', 'rem', 'fourth', '4th', 'final', 'other']);
+const SAME = new Set(['same', 'way', 'manner', 'match', 'correspond', 'likewise', 'before', 'set']);
+
+/** `along the last side in the same way` behind "work". */
+export function readSideAgain(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  takeOneOf(cursor, ALONG);
+  takeAny(cursor, 'the');
+  const last = takeOneOf(cursor, LAST) !== null || peek(cursor).kind === 'ordinal';
+  if (last && peek(cursor).kind === 'ordinal') cursor.at += 1;
+  if (last && takeOneOf(cursor, EDGE_WORDS) !== null) {
+    takeAny(cursor, 'in', 'to', 'as');
+    takeAny(cursor, 'the');
+    if (takeOneOf(cursor, SAME) !== null) {
+      takeOneOf(cursor, SAME);
+      if (atBoundary(cursor))
+        return {
+          kind: 'note',
+          text: textSince(cursor, from),
+          sideAgain: true,
+          span: spanSince(cursor, from),
+        };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** The side of the repeat before it, once more with other words; null where there is none. */
+export function lastSide(steps: readonly Step[], { text, span }: NoteStep): EvenlyStep | null {
+  const repeat = steps.findLast((step) => step.kind === 'repeat' || step.kind === 'bracket');
+  const side = repeat?.body.findLast((step) => step.kind === 'evenly');
+  if (side === undefined) return null;
+  return { ...side, side: { each: 'counted', ...side.side, said: text, again: true }, span };
+}

@@ -1,0 +1,44 @@
+/** Words for the sides of a piece, and for the piece itself: `along each short side`, `of the blanket`. */
+
+import type { Cursor } from './cursor.ts';
+import { takeAny, takeOneOf, wordAt } from './cursor.ts';
+import type { StatedEntry } from './line.ts';
+
+export const EDGE_WORDS: ReadonlySet<string> = new Set(['side', 'sides', 'edge', 'edges']);
+
+const LENGTHS: ReadonlyMap<string, 'short' | 'long'> = new Map([
+  ['short', 'short'],
+  ['shorter', 'short'],
+  ['long', 'long'],
+  ['longer', 'long'],
+]);
+
+/** `along each short side`, `on the long edges` behind a number in a count; null with the cursor where it was. */
+export function readSidesOf(cursor: Cursor): NonNullable<StatedEntry['sides']> | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'on', 'along', 'per', 'for') !== null || wordAt(cursor) === 'each') {
+    takeAny(cursor, 'each', 'the', 'both');
+    const length = LENGTHS.get(wordAt(cursor));
+    if (length !== undefined) {
+      cursor.at += 1;
+      if (takeOneOf(cursor, EDGE_WORDS) !== null) return length;
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+const PIECES = new Set(
+  `blanket afghan throw cushion pillow square motif piece work shawl cover panel coverlet bedspread cloth`.split(
+    ' ',
+  ),
+);
+
+/** `of the blanket` behind `any corner 2-ch sp`: whose it is goes without saying. */
+export function takeOfWhole(cursor: Cursor): void {
+  if (wordAt(cursor) !== 'of') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'your', 'joined');
+  if (takeOneOf(cursor, PIECES) === null) cursor.at = start;
+}
