@@ -186,7 +186,7 @@ function bracketUnder(
   const part = fabric.parts[parts[0] ?? 0];
   const repeat = repeats?.find((each) => each.part === part?.name);
   if (part === undefined || repeat === undefined) return [];
-  return repeatBracket(fabric, layout, part.firstRow, repeat, bottomMm);
+  return repeatBracket(fabric, layout, repeat, bottomMm);
 }
 
 /** `Eelgrass Square: Square and Edging`; just the title where the pattern's one part needs no name. */

@@ -42,7 +42,7 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   if (labels.laidOutArrows)
     entries.push(mark('round laid out straight, and its direction', arrowShapes(ROW_ARROW, 'ink')));
   if (labels.wallLine) entries.push(mark('top of the last round of the ring', wallSample()));
-  if (input.bracket) entries.push(mark('one repeat over the foundation, and how often', bracketSample()));
+  if (input.bracket) entries.push(mark('one repeat, and how often it is worked', bracketSample()));
   if (labels.roundArrow) entries.push(mark('direction of the rounds', arrowShapes(ROUND_ARROW, 'ink')));
   entries.push(...yarnEntries(input));
   if (secondInk)

@@ -3,6 +3,7 @@
 import { type Column, gapAfter } from './columns.ts';
 import type { Corner } from './corners.ts';
 import type { RowBends } from './find-bends.ts';
+import { isBare } from './heads.ts';
 import type { Point } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
 import { keepApart, type Wishes } from './pool-adjacent.ts';
@@ -320,6 +321,8 @@ function wishesAlong(
   });
   const held = holdBends(spreading, wish, gap);
   const weight = fillWishes(wish, gap);
+  // Chains that are no stitch of a row make way for its first stitch.
+  if (!closed && columns[0] !== undefined && isBare(columns[0])) weight[0] = NO_WISH_WEIGHT;
   for (const k of held) weight[k] = HELD_WEIGHT;
   if (spreading.bends.wave) evenOut(wish, held);
   if (closed && spreading.endsEven) evenEnds(spreading, wish);

@@ -384,14 +384,18 @@ describe('the bracket under one repeat', () => {
     ['shells-spikes', '6 ch, 4 times'],
     ['v-stitch', '3 ch, 7 times'],
     ['moss-stitch', '2 ch, 15 times'],
+    // Their first rows are plain: a later one has the repeat.
+    ['basketweave', 'Row 2: 6 sts, 3 times'],
+    ['crossed-dc', 'Row 2: 2 sts, 11 times'],
+    ['spike-houndstooth', 'Row 3: 2 sts, 12 times'],
   ])('of %s says over how many chains, and how often: %s', (kind, words) => {
     const texts = textsFor(kind);
     expect(texts).toContain(words);
-    expect(texts).toContain('one repeat over the foundation, and how often');
+    expect(texts).toContain('one repeat, and how often it is worked');
   });
 
   test.each(['granny-square', 'sleeve-shaping', 'chevron', 'ball'])(
-    'is left out where nothing repeats over a straight foundation: %s',
+    'is left out where nothing repeats in a straight line: %s',
     (kind) => {
       expect(textsFor(kind).some((words) => / times$/.test(words))).toBe(false);
     },
