@@ -28,6 +28,7 @@ export function leftFault(
   if (sites === null || worker.leaves || isLoop(line, steps)) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
   if (left === 0 || (worker.round && closesOver(worker, steps, left))) return null;
+  if (line.stated !== null && stopsShort(worker, steps, left)) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
   const { start, end } = line.span;
   const last = steps[steps.length - 1]?.span.end ?? end;
@@ -57,6 +58,15 @@ function closesOver(worker: Worker, steps: readonly Step[], left: number): boole
   if (before?.kind !== 'repeat' && before?.kind !== 'bracket') return false;
   const skips = before.body.filter((step) => step.kind === 'skip');
   return skips.length === 1 && skips.every(({ n }) => howMany(worker, n) === left);
+}
+
+/** `1 tr in each st to last 5 sts, turn. 59 sts.`: an armhole; the count that is told bears out that they are left. */
+function stopsShort(worker: Worker, steps: readonly Step[], left: number): boolean {
+  const work = steps.filter(({ kind }) => kind !== 'note');
+  const [last, turn] = work.slice(-2);
+  if (turn?.kind !== 'turn' || last?.kind !== 'work' || last.place?.kind !== 'each') return false;
+  const { stop } = last.place;
+  return stop.kind === 'leaving' && howMany(worker, stop.n) === left;
 }
 
 /**

@@ -273,7 +273,7 @@ function inOrder(plans: readonly Plan[]): Plan[] {
 /** The row that `rep last 2 rows` comes to at its ith; for "work even" the last row with one stitch in each. */
 function lastRow(
   history: readonly Line[],
-  { last = 1, even, inStitch }: RepeatRowsStep,
+  { last = 1, even, inStitch, atEdge }: RepeatRowsStep,
   i: number,
 ): Line | undefined {
   const source = history[history.length - last + (i % last)];
@@ -295,9 +295,21 @@ function lastRow(
     place,
     loop: 'both',
     skipped: null,
+    ...(atEdge === undefined
+      ? {}
+      : { shaping: { does: atEdge.does, n: atEdge.n, where: shapedEnd(history.at(-1), i) } }),
     span: worked.span,
   };
   return { ...source, steps: [...before, each, ...after], stated: null };
+}
+
+/**
+ * An edge lies where a row ends and where the next one begins, by turns. The row before turned at it where it left the
+ * rest to the other side of a neck; otherwise it began or joined there.
+ */
+function shapedEnd(before: Line | undefined, i: number): 'start' | 'end' {
+  const left = before?.steps.some(({ kind }) => kind === 'leave') === true;
+  return left === (i % 2 === 0) ? 'start' : 'end';
 }
 
 /** Of a row that begins with a decrease the stitch it is made of. */

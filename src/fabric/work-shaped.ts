@@ -61,14 +61,19 @@ function placesOf(
 function gains({ where }: Shaping, n: number, places: number): readonly number[] | null {
   if (where === 'evenly') return places === 0 || n > places ? null : spread(places + n, places);
   if (places < 2) return null;
-  return Array.from({ length: places }, (_, i) => (i === 0 || i === places - 1 ? 1 + n : 1));
+  return Array.from({ length: places }, (_, i) => (isShaped(where, i, places, 1) ? 1 + n : 1));
 }
 
 /** How many places each stitch takes: two together for each that is lost. */
 function losses({ where }: Shaping, n: number, places: number): readonly number[] | null {
-  const lost = where === 'evenly' ? n : 2 * n;
+  const lost = where === 'each end' ? 2 * n : n;
   const made = places - lost;
   if (made < lost || made < 1) return null;
   if (where === 'evenly') return spread(places, made);
-  return Array.from({ length: made }, (_, i) => (i < n || i >= made - n ? 2 : 1));
+  return Array.from({ length: made }, (_, i) => (isShaped(where, i, made, n) ? 2 : 1));
+}
+
+/** Whether the ith of so many is one of the n at an end that is shaped. */
+function isShaped(where: Shaping['where'], i: number, of: number, n: number): boolean {
+  return (where !== 'end' && i < n) || (where !== 'start' && i >= of - n);
 }

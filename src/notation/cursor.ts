@@ -41,6 +41,14 @@ export interface Context {
   readonly yarnNames?: readonly YarnName[];
 }
 
+/** What is said of rows that form a pattern. One for all lines of a text. */
+export interface Pattern {
+  /** How many rows form it, where a line before has said so; for `cont in patt`. */
+  rows: number | null;
+  /** Which row was labelled `Patt row`; 0 where none was. */
+  row: number;
+}
+
 export interface Cursor {
   readonly mapped: MappedText;
   readonly tokens: readonly Token[];
@@ -68,8 +76,7 @@ export interface Cursor {
   scope: readonly number[] | null;
   /** The highest row or round that is numbered in the lines before. */
   readonly reached: number;
-  /** How many rows form the pattern, where a line before has said so; for `cont in patt`. One for all lines of a text. */
-  readonly patt: { rows: number | null };
+  readonly patt: Pattern;
   /** What a count at the end says of chains: `(24 tr, counting the 3 missed ch as 1 tr)`. */
   counting: Counts | null;
   /** `82 sc` of `82 sc evenly around the edge (2 in the end of each row)`: how many the row is to have. */

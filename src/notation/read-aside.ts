@@ -26,6 +26,11 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   const growth = readBracketedGrowth(cursor);
   if (growth !== null) return [growth];
+  if (isRowsSoFar(cursor)) {
+    while (peek(cursor).kind !== 'close') cursor.at += 1;
+    cursor.at += 1;
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  }
   const left = LEAVING.has(wordAt(cursor, 1)) ? readLeft(cursor, from) : null;
   if (left !== null) return left;
   // What begins with one of these is work, whatever follows.
@@ -50,6 +55,31 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
+
+/** `(27 rows worked, 30 cm)`: how far the work has come. */
+function isRowsSoFar(cursor: Cursor): boolean {
+  if (peek(cursor, 1).kind !== 'number' || !ROWS.has(wordAt(cursor, 2))) return false;
+  for (let ahead = 3; ; ahead += 1) {
+    const { kind } = peek(cursor, ahead);
+    if (kind === 'close') return true;
+    if (kind !== 'comma' && kind !== 'number' && !SO_FAR.has(wordAt(cursor, ahead))) return false;
+  }
+}
+
+const ROWS = new Set(['rows', 'rnds', 'rounds']);
+const SO_FAR = new Set([
+  'worked',
+  'made',
+  'done',
+  'in',
+  'all',
+  'total',
+  'or',
+  'about',
+  'cm',
+  'ins',
+  'inches',
+]);
 
 const WORKING = new Set(['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat']);
 

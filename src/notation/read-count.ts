@@ -156,6 +156,8 @@ function endsRow(cursor: Cursor): boolean {
   const word = wordAt(cursor, ahead);
   if (word === 'do') return wordAt(cursor, ahead + 1) === 'not';
   if (word === 'fo') return true;
+  // `Work on these sts only.`
+  if (word === 'work') return wordAt(cursor, ahead + 2) === 'these';
   if (word === 'fasten') return wordAt(cursor, ahead + 1) === 'off';
   return word === 'turn' || word === 'join';
 }

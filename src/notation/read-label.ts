@@ -30,6 +30,7 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     readOrdinalLabel(cursor) ??
     readBareNumber(cursor) ??
     readNext(cursor) ??
+    readPattRow(cursor) ??
     readLast(cursor) ??
     readNamed(cursor);
   if (label === null) {
@@ -301,6 +302,22 @@ function readNext(cursor: Cursor): Label | null {
   cursor.at += 1;
   const span = spanSince(cursor, from);
   return n === null ? { kind: 'next', unit, word, span } : { kind: 'next', unit, word, n, span };
+}
+
+/** `Patt row:`, the row that the pattern is made of: its number is the next one. */
+function readPattRow(cursor: Cursor): Label | null {
+  const from = cursor.at;
+  const named = takeAny(cursor, 'patt', 'pattern') !== null;
+  const unit = named && peek(cursor, 1).kind === 'colon' ? unitAt(cursor) : null;
+  if (unit === null) {
+    cursor.at = from;
+    return null;
+  }
+  const word = asWritten(cursor);
+  cursor.at += 1;
+  cursor.patt.rows = 1;
+  cursor.patt.row = cursor.reached + 1;
+  return { kind: 'next', unit, word, span: spanSince(cursor, from) };
 }
 
 /** `Last round –`, `Final row –`: a name that a dash may end as well as a colon. */

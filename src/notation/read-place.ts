@@ -325,6 +325,8 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
         : { kind: 'passed', what: skipped, n, span: spanSince(cursor, from) }
       : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
+  // `next free st` beside a neck.
+  takeAny(cursor, 'free', 'unworked');
   // "sc in next": one stitch.
   const bare = n === null && atBoundary(cursor) && wordAt(cursor, -1) === 'next';
   const what = readWhat(cursor) ?? (n === null && !bare ? null : ANY_STITCH);

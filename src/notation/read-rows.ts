@@ -1,19 +1,10 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import {
-  peek,
-  skipToBoundary,
-  spanOf,
-  spanSince,
-  takeAny,
-  takeOneOf,
-  takeWords,
-  textSince,
-  wordAt,
-} from './cursor.ts';
+import { peek, spanOf, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { Unit } from './line.ts';
 import type { Num } from './num.ts';
+import { takeEndingSide, takeMeasured } from './read-measured.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readTimes } from './read-stop.ts';
 import { readStitchName } from './read-yarn.ts';
@@ -53,11 +44,18 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   return { kind: 'repeat rows', unit, rows, until, span: spanSince(cursor, from) };
 }
 
-/** `last row`, `last 2 rnds`, `these 2 rows`, `the last row`. */
+/** `patt` before "row", where the row labelled so is the last of those with a label. */
+function takePattRow(cursor: Cursor): string | null {
+  if (cursor.patt.row === 0 || cursor.patt.row !== cursor.reached) return null;
+  return takeAny(cursor, 'patt', 'pattern');
+}
+
+/** `last row`, `last 2 rnds`, `these 2 rows`, `the last row`, `the patt row`. */
 function readLastRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
   takeAny(cursor, 'the');
-  const named = takeAny(cursor, 'last', 'these', 'previous', 'prev');
+  const named =
+    takeAny(cursor, 'last', 'these', 'previous', 'prev') ?? takeAny(cursor, 'this') ?? takePattRow(cursor);
   const n = named === null || !isNumber(cursor) ? 1 : peek(cursor).value || 1;
   if (named !== null && isNumber(cursor)) cursor.at += 1;
   const unit = unitAt(cursor);
@@ -108,7 +106,6 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
         span: spanSince(cursor, from),
       };
     }
-    const label = { kind: 'label' } as const;
     if (n === null)
       return {
         kind: 'repeat rows',
@@ -117,13 +114,25 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
         last: 1,
         even: true,
         ...named,
-        until: label,
+        until: evenUntil(cursor),
         span: spanSince(cursor, from),
       };
   }
   cursor.at = start;
   return null;
 }
+
+/** `until armhole measures 22 cm`, `until it matches the back`: of a part of the piece its whole height says nothing, and one row stands for them. */
+function evenUntil(cursor: Cursor): RepeatRowsStep['until'] {
+  const whole = WHOLE.has(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
+  const measured = wordAt(cursor) === 'until' && takeMeasured(cursor);
+  if (!measured) return { kind: 'label' };
+  const endingWith = readEndingWith(cursor);
+  if (endingWith === null) takeEndingSide(cursor);
+  return whole ? { kind: 'height', endingWith } : { kind: 'label' };
+}
+
+const WHOLE = new Set(['work', 'piece', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square']);
 
 /** `2`, `2 and 3`, `2-5`, `2, 3 and 4`, `14 (14, 16)` for each size. */
 function readRowNumbers(cursor: Cursor): Num[] {
@@ -218,43 +227,6 @@ function isTimes(cursor: Cursor, ahead: number): boolean {
   );
 }
 
-/** `until piece measures 60"`, `until work measures 15 cm`, `to desired length`: the size says how many rows that is. */
-function takeMeasured(cursor: Cursor): boolean {
-  const from = cursor.at;
-  if (takeAny(cursor, 'to') !== null) {
-    takeAny(cursor, 'the');
-    if (
-      takeAny(cursor, 'desired', 'required') !== null &&
-      takeAny(cursor, 'length', 'height', 'size') !== null
-    )
-      return true;
-  } else if (takeAny(cursor, 'until') !== null) {
-    takeAny(cursor, 'the', 'your');
-    takeOneOf(cursor, PIECES);
-    takeAny(cursor, 'is');
-    if (takeWords(cursor, 'as', 'long', 'as')) {
-      takeAny(cursor, 'you');
-      if (takeAny(cursor, 'required', 'desired', 'wanted', 'like') !== null) return true;
-      cursor.at = from;
-      return false;
-    }
-    const measured = takeAny(cursor, 'measures', 'measure', 'about') !== null;
-    takeAny(cursor, 'approximately', 'about', 'approx');
-    if (measured && isNumber(cursor)) {
-      skipToBoundary(cursor);
-      // The stop of `6.5 in` and the mark of `60"` belong to the measure.
-      if (peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'number' && peek(cursor, 1).glued) {
-        cursor.at += 1;
-        skipToBoundary(cursor);
-      }
-      return true;
-    }
-    if (measured) cursor.at = from;
-  }
-  cursor.at = from;
-  return false;
-}
-
 /** `until piece measures 15 cm` at the end of a row that goes on to a height; null where the row is no such one. */
 export function readMeasured(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
@@ -304,20 +276,6 @@ export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
   return null;
 }
 
-const PIECES = new Set([
-  'piece',
-  'work',
-  'it',
-  'panel',
-  'scarf',
-  'blanket',
-  'strip',
-  'square',
-  'length',
-  'edging',
-  'band',
-]);
-
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
@@ -331,7 +289,9 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
     takeWords(cursor, 'for', 'pattern') ||
     takeMeasured(cursor)
   ) {
-    return { kind: 'height', endingWith: readEndingWith(cursor) };
+    const endingWith = readEndingWith(cursor);
+    if (endingWith === null) takeEndingSide(cursor);
+    return { kind: 'height', endingWith };
   }
   const total = readTotal(cursor);
   if (total !== null) return total;

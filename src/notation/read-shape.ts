@@ -1,15 +1,16 @@
-/** What a row gains or loses, told after it: `inc 6 sts evenly around`, `dec 1 st at each end of row`. */
+/** What a row gains or loses, told after it: `inc 6 sts evenly around`, `dec 1 st at each end of row`, `dec 1 st at neck edge on next 8 rows`. */
 
 import type { Cursor } from './cursor.ts';
 import { spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { readAtOneEdge } from './read-garment.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
-import type { ShapeStep } from './tree.ts';
+import type { RepeatRowsStep, ShapeStep } from './tree.ts';
 
 const SHAPE_WORDS = new Set(['inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing']);
 
 /** Null with the cursor where it was when "inc" or "dec" is a stitch here. */
-export function readShape(cursor: Cursor): ShapeStep | null {
+export function readShape(cursor: Cursor): ShapeStep | RepeatRowsStep | null {
   const from = cursor.at;
   const word = takeOneOf(cursor, SHAPE_WORDS);
   const n = word !== null && isNumber(cursor) ? readNumber(cursor) : null;
@@ -25,7 +26,10 @@ export function readShape(cursor: Cursor): ShapeStep | null {
     takeAny(cursor, 'row', 'round', 'rnd');
     return { kind: 'shape', does, n, where: 'evenly', span: spanSince(cursor, from) };
   }
-  if (takeAny(cursor, 'at') !== null && takeAny(cursor, 'each', 'both') !== null) {
+  const at = takeAny(cursor, 'at') !== null;
+  const oneEdge = at ? readAtOneEdge(cursor, from, does, n) : null;
+  if (oneEdge !== null) return oneEdge;
+  if (at && takeAny(cursor, 'each', 'both') !== null) {
     const ends = takeAny(cursor, 'end', 'ends') !== null;
     if (ends && takeAny(cursor, 'of') !== null) {
       takeAny(cursor, 'the', 'this');

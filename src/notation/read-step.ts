@@ -20,6 +20,7 @@ import { readSideAgain } from './read-border-side.ts';
 import { readChain } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
+import { readPartOfRow, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
@@ -31,11 +32,9 @@ import {
   readLeave,
   readMakerNote,
   readManner,
-  readNotMade,
   readSentence,
   readTail,
   skipStep,
-  takeFoldedUp,
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
@@ -48,12 +47,12 @@ import {
   readRowsOnceMore,
   readWorkEven,
 } from './read-rows.ts';
-import { takeSideOut } from './read-seam.ts';
 import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
 import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
 import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
+import { readTurn } from './read-turn.ts';
 import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readWithYarn, readYarnAhead } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
@@ -84,7 +83,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['work', 'make'], readWork),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
   ...entries(['on', 'along'], readFarEdge),
-  ...entries(['the'], readLastGoes),
+  ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor)),
   ...entries(['last'], readLastWorked),
   ...entries(MAKER_WORDS, readMakerNote),
   ...entries(['if', 'there', 'optional', 'optionally'], readSentence),
@@ -93,7 +92,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
   ...entries(['putting'], readManner),
   ...entries(['insert', 'inserting', 'slip', 'slipping', 'tuck', 'tucking'], readPutIn),
-  ...entries(['placing'], readLastWorked),
+  ...entries(['placing'], (cursor) => readLastWorked(cursor) ?? readMakerNote(cursor)),
   ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'end', 'finishing'], readEnding),
@@ -144,7 +143,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
     const next = wordAt(cursor, 1);
     if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next))
       cursor.at += 1;
-    if (reader === undefined || reader === readLastGoes) reportUnknownWord(cursor);
+    if (reader === undefined || token.text === 'the') reportUnknownWord(cursor);
     else {
       // The word is known, what it is used for here is not.
       skipStep(cursor);
@@ -218,8 +217,10 @@ function takeAlongEdge(cursor: Cursor): void {
   const start = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the', 'this');
+  const middle = takeAny(cursor, 'centre', 'center') !== null;
   takeOneOf(cursor, WHICH_EDGE);
-  if (takeAny(cursor, 'edge', 'side') === null || !atBoundary(cursor)) cursor.at = start;
+  const edge = takeAny(cursor, 'edge', 'side') !== null || middle;
+  if (!edge || !atBoundary(cursor)) cursor.at = start;
 }
 
 const WHICH_EDGE = new Set([
@@ -229,31 +230,15 @@ const WHICH_EDGE = new Set([
   'upper',
   'foundation',
   'inner',
+  'neck',
+  'armhole',
+  'front',
+  'back',
   'long',
   'short',
   'next',
   'last',
 ]);
-
-function readTurn(cursor: Cursor): Step | null {
-  const from = cursor.at;
-  if (takeAny(cursor, 'turn') !== null) {
-    const span = spanSince(cursor, from);
-    takeAny(cursor, 'your', 'the');
-    takeAny(cursor, 'work', 'piece');
-    if (takeSideOut(cursor) || takeFoldedUp(cursor))
-      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-    return { kind: 'turn', what: 'turn', span };
-  }
-  if (takeAny(cursor, "don't", 'don’t') === null && !takeWords(cursor, 'do', 'not')) return null;
-  if (takeAny(cursor, 'turn') !== null)
-    return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
-  if (takeWords(cursor, 'fasten', 'off') || takeWords(cursor, 'cut', 'yarn'))
-    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  if (takeAny(cursor, 'join') !== null)
-    return { kind: 'turn', what: 'do not join', span: spanSince(cursor, from) };
-  return readNotMade(cursor, from);
-}
 
 /** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */
 function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
@@ -341,8 +326,9 @@ function isCertain({ last, until }: RepeatRowsStep): boolean {
 /** `with B`; `with 3 sc in each corner` and `with last dc in top of tch` say what "working" says. */
 function readWith(cursor: Cursor): Step | readonly Step[] | null {
   const next = peek(cursor, 1).kind;
-  if (next === 'number' || next === 'open') return readCorners(cursor);
-  return wordAt(cursor, 1) === 'last' ? readLastWorked(cursor) : readWithYarn(cursor);
+  if (next === 'number' || next === 'open') return readCorners(cursor) ?? readWithHook(cursor);
+  if (wordAt(cursor, 1) === 'last') return readLastWorked(cursor);
+  return readWithYarn(cursor) ?? (wordAt(cursor, 1) === 'a' ? readWithHook(cursor) : null);
 }
 
 /** `working 3 dc in each corner sp`: what the stitch before it makes where it meets those. */

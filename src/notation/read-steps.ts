@@ -80,10 +80,11 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
   return { steps, markAt, stated, closedByMark: false };
 }
 
-/** Whether the last step goes into each place there is, or closes the round. */
+/** Whether the last step goes into each place there is, closes the round or turns. */
 function goesToEnd(steps: readonly Step[]): boolean {
   const last = steps[steps.length - 1];
   if (last?.kind === 'join') return !last.ring;
+  if (last?.kind === 'turn') return true;
   if (last?.kind === 'work' && last.stitch.kind === 'stitch' && last.stitch.id === 'sl-st')
     return last.times === null && last.place?.kind === 'first' && last.place.n === null;
   return last?.kind === 'work' && last.place?.kind === 'each' && last.place.stop.kind === 'end';

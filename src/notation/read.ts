@@ -34,7 +34,7 @@ export function readInstructions(
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
   let reached = 0;
-  const patt = { rows: null };
+  const patt = { rows: null, row: 0 };
   for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
     const cursor = cursorOn({
       mapped,
@@ -94,7 +94,7 @@ export function readPhrase(
     offered: new Map(),
     unit: 'row',
     reached: 0,
-    patt: { rows: null },
+    patt: { rows: null, row: 0 },
     readSteps,
   });
   const hooked = hookedStitch(mapped.text, context.terms);

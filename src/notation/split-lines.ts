@@ -31,7 +31,7 @@ export function* lineTokens(
         offered: new Map(),
         unit,
         reached: 0,
-        patt: { rows: null },
+        patt: { rows: null, row: 0 },
         readSteps,
       }),
     );

@@ -214,9 +214,9 @@ export interface WorkStep {
 
 export interface Shaping {
   readonly does: 'inc' | 'dec';
-  /** In all for "evenly", at each end otherwise. */
+  /** In all for "evenly", at each end or at the one named otherwise. */
   readonly n: Num;
-  readonly where: 'evenly' | 'each end';
+  readonly where: 'evenly' | 'each end' | 'start' | 'end';
 }
 
 export interface ChainStep {
@@ -333,6 +333,8 @@ export interface RepeatRowsStep {
   /** `work even`: one stitch of the last row's kind, or of the one named, in each, whatever that row did. */
   readonly even?: true;
   readonly inStitch?: StitchName;
+  /** `dec 1 st at neck edge on each of next 8 rows`: what each of those rows gains or loses at one of its ends. */
+  readonly atEdge?: { readonly does: 'inc' | 'dec'; readonly n: Num; readonly edge: string };
   /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
   readonly more?: { readonly n: Num; readonly stitch: string };
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */

@@ -9,7 +9,7 @@ export interface NamedLines {
 }
 
 const AS_FOR =
-  /^(?:(?:work|make|begin|start)\s+)?(?:(?:exactly\s+)?(?:the\s+)?same as|as(?:\s+given)?\s+for|as)\s+(?:the\s+)?(?!rows?\b|rnds?\b|rounds?\b|foll|above|before)([\p{L}][\p{L} ]*?)(?:,?\s+(?:until|(?:up\s+)?to(?:\s+and\s+including)?|through)\s+(.+?))?\s*[.:]?$/iu;
+  /^(?:(?:work|make|begin|start)\s+)?(?:(?:exactly\s+)?(?:the\s+)?same as|as(?:\s+given)?\s+for|as)\s+(?:the\s+)?(?!rows?\b|rnds?\b|rounds?\b|foll|above|before)([\p{L}][\p{L} ]*?)(?:,?\s+(?:until|(?:up\s+)?to(?:\s+and\s+including)?|through)\s+(.+?))?(?:,?\s+(?:and\s+)?(?:revers(?:e|ing)\s+(?:all\s+|the\s+)?shapings?|(?:then\s+)?turn(?:ing)?\s+(?:the\s+)?(?:piece|work|it)\s+over))?\s*[.:]?$/iu;
 
 /** Null for a line that says nothing of another piece; its lines null where it is not plain which are meant. */
 export function linesAsked(
@@ -24,6 +24,36 @@ export function linesAsked(
   return { lines: end === null ? null : part.lines.slice(0, end) };
 }
 
+const FINISH =
+  /^(?:finish|complete)\s+(?:(?:it\s+)?to\s+(?:match|correspond\s+with)|as(?:\s+given)?\s+for)\s+(?:the\s+)?([\p{L} ]+?)(?:,?\s+revers(?:e|ing)\s+(?:all\s+|the\s+)?shapings?)?\s*\.?$/iu;
+
+/** `Finish to match the first side.` */
+export function asksToMatch(text: string): boolean {
+  return FINISH.test(text);
+}
+
+/** `Finish to match the first side.`: what stands there behind its first row, which this side has already; null where it is no such line. */
+export function linesToMatch(text: string, parts: readonly NamedLines[]): readonly WorkLine[] | null {
+  const words = FINISH.exec(text)?.[1]?.toLowerCase();
+  const part = words === undefined ? undefined : parts.findLast(({ name }) => name.toLowerCase() === words);
+  const first = part?.lines.findIndex(({ kind }) => kind !== 'note') ?? -1;
+  return part === undefined || first < 0 ? null : part.lines.slice(first + 1);
+}
+
+const NAMED_ROW =
+  /^work\s+(?:the\s+)?(?:in\s+)?(patt(?:ern)?\s+row)\s+as(?:\s+given)?\s+for\s+(?:the\s+)?([\p{L} ]+?)\s+(\d+)\s+times\b/iu;
+
+/** `Work the patt row as given for Back 26 times`: that row of the other piece, and how often it comes again. */
+export function rowAsked(
+  text: string,
+  parts: readonly NamedLines[],
+): { readonly line: WorkLine; readonly again: number } | null {
+  const [, row, words, times] = NAMED_ROW.exec(text) ?? [];
+  const part = parts.findLast(({ name }) => name.toLowerCase() === words?.toLowerCase());
+  const line = part?.lines.find((each) => /^patt(?:ern)?\s+row\s*:/i.test(each.text.text));
+  return row === undefined || line === undefined ? null : { line, again: Number(times) - 1 };
+}
+
 /** How many of the lines come before what is named. */
 function endOf(lines: readonly WorkLine[], until: string): number | null {
   const row = /^(?:(?:the\s+)?end of\s+)?(?:row|rnd|round)\s+(\d+)$/i.exec(until)?.[1];
@@ -31,6 +61,7 @@ function endOf(lines: readonly WorkLine[], until: string): number | null {
     const at = lines.findIndex((line) => line.number === Number(row) && !isRange(line));
     return at < 0 ? null : at + 1;
   }
+  if (/^\*+$/.test(until)) return starred(lines, until);
   const shaping = SHAPED.exec(until);
   if (shaping === null) return null;
   const [, where, decreases] = shaping;
@@ -45,6 +76,14 @@ function endOf(lines: readonly WorkLine[], until: string): number | null {
     .slice(last + 1)
     .findIndex(({ text }) => !/^rep(?:eat)?\s+(?:the\s+)?last\b/i.test(text.text));
   return first + (again < 0 ? section.length : last + 1 + again);
+}
+
+/** `to **`: the stars stand before a line or behind one. */
+function starred(lines: readonly WorkLine[], stars: string): number | null {
+  const before = lines.findIndex(({ text }) => text.text.startsWith(`${stars} `));
+  if (before >= 0) return before;
+  const behind = lines.findIndex(({ text }) => text.text.endsWith(` ${stars}`));
+  return behind < 0 ? null : behind + 1;
 }
 
 /** `all armhole decreases are complete`, `increases have been worked`. */

@@ -4,7 +4,7 @@ import { STITCHES } from '../stitches/table.ts';
 
 /** Words an instruction begins with, besides the names of stitches. */
 const VERBS =
-  `ch chs chain sk skip miss turn do join joining with using change fasten fo break cut rep repeat work working make
+  `ch chs chain sk skip miss turn do join rejoin joining with using change fasten fo break cut rep repeat work working make
    begin beginning beg start starting place pm pull in into inc increase dec decrease continue cont magic from attach
    drop carry rs ws slip then next foundation as for`.split(/\s+/);
 

@@ -90,6 +90,10 @@ export function headingBefore(text: string, apart: boolean): { heading: PartHead
 /** `ch = chain`: a list of abbreviations is no work. */
 const ENTRY = /^[^\s=]{1,14}(?: [^\s=]{1,10}){0,2}\s*=\s/;
 
+/** `Work as given for Left Front, and turn the piece over.` */
+const WORKED_AS =
+  /(?:^|[.!]\s+)(?:work|make)\s+(?:exactly\s+)?(?:the\s+)?(?:same\s+)?as\s+(?:given\s+)?for\b/i;
+
 function isShort(text: string): boolean {
   return text !== '' && text.length <= 60 && text.split(' ').length <= 8;
 }
@@ -113,6 +117,7 @@ function leadsToWork(lines: readonly TextLine[], from: number, ofStitches: boole
     const { text } = line.text;
     if (
       rowLabel(text) !== null ||
+      WORKED_AS.test(text) ||
       (ofStitches ? opensWork(text) : (isInstruction(text) && !ENTRY.test(text)) || opensWork(text))
     )
       return true;

@@ -2,8 +2,8 @@
 
 import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans, type Span } from '../source/span.ts';
-import { linesAsked, type NamedLines } from './as-other-part.ts';
-import { insertedText, joinTexts } from './mapped-pieces.ts';
+import { linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
+import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
@@ -55,14 +55,27 @@ export function readParts(
   return { parts, pieces, ofHeadings };
 }
 
-/** A piece that begins as another does has the other's rows; where it is not plain which, the words are read as work. */
+/** A piece that begins or ends as another does has the other's rows; where it is not plain which, the words are read as work. */
 function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft {
-  const [first, ...rest] = draft.lines;
-  const asked = first === undefined ? null : linesAsked(first.text.text, before);
-  if (first === undefined || asked === null) return draft;
-  const lines: WorkLine[] =
-    asked.lines === null ? [{ ...first, kind: 'instruction' }] : [{ ...first, kind: 'note' }, ...asked.lines];
-  return { ...draft, lines: [...lines, ...rest] };
+  const first = draft.lines.findIndex(
+    (line) => line.kind !== 'note' || linesAsked(line.text.text, before) !== null,
+  );
+  const lines = draft.lines.flatMap((line, i): readonly WorkLine[] => {
+    const asked = i === first ? linesAsked(line.text.text, before) : null;
+    if (asked !== null)
+      return asked.lines === null ? [{ ...line, kind: 'instruction' }] : [asNote(line), ...asked.lines];
+    const matched = linesToMatch(line.text.text, before);
+    if (matched !== null) return [asNote(line), ...matched];
+    const row = rowAsked(line.text.text, before);
+    if (row === null) return [line];
+    const again = insertedText(`Repeat the last row ${row.again} more times.`, fileOffset(line.text, 0));
+    return [asNote(line), row.line, { ...line, text: again, kind: 'instruction' }];
+  });
+  return { ...draft, lines };
+}
+
+function asNote(line: WorkLine): WorkLine {
+  return { ...line, kind: 'note' };
 }
 
 /** `brown`, `in brown`, `colour B`, `yarn B`: the letter of the yarn a heading names; null where it is none of the list. */
@@ -134,12 +147,22 @@ function lastNumber(line: WorkLine): number {
 }
 
 /** Words on the way stand as a note of the part, so that they keep their place among the rows. */
-function lineText(line: WorkLine, yarns: readonly TranscribedYarn[]): MappedText {
+function lineText(written: WorkLine, yarns: readonly TranscribedYarn[]): MappedText {
+  const line = { ...written, text: withoutStars(written.text) };
   if (line.kind !== 'note' || /^notes?\s*:/i.test(line.text.text)) return line.text;
   // `Change to White.` by itself is work where the list has a white.
   const colour = /^(?:change|switch) to (.+?)\.?$/i.exec(line.text.text)?.[1];
   if (colour !== undefined && yarnNamed(colour, yarns) !== null) return line.text;
   return joinTexts([insertedText('Note: ', fileOffset(line.text, 0)), line.text], '');
+}
+
+/** `** Work straight`, `56 htr. **`: stars that another piece is told to go on to, and no repeat. */
+function withoutStars(words: MappedText): MappedText {
+  const { text } = words;
+  if (text.split('*').length !== 3) return words;
+  const start = /^\*\*\s+/.exec(text)?.[0].length ?? 0;
+  const end = /\s+\*\*$/.exec(text)?.index ?? text.length;
+  return start === 0 && end === text.length ? words : sliceText(words, start, end);
 }
 
 const ONTO_NAME =
@@ -196,7 +219,7 @@ function goesRoundOn(first: string, { lines }: TranscribedPart): boolean {
 
 /** `Skip next 18 sts and join yarn`, `Join yarn in next st`: next to where the piece before stopped. */
 const BESIDE =
-  /^(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?(?:next|cent(?:re|er)|middle|following)\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\bin(?:to)? (?:the )?next\b)/i;
+  /^(?:next row: )?(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?(?:next|cent(?:re|er)|middle|following)\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\b(?:in(?:to)?|to) (?:the )?next\b)/i;
 
 const LEAVES_REST = /\b(?:un-?worked|on these .{1,30}\bonly)\b/i;
 

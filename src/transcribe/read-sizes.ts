@@ -24,6 +24,12 @@ export function readSizes(items: readonly Item[]): SizesRead {
       if (listed.behind !== '') rest.push(item);
       continue;
     }
+    const fitted = sizes.length === 0 ? fittedIn(text) : null;
+    if (fitted !== null) {
+      sizes = fitted.map((name) => ({ name, width: null, height: null, span: item.span }));
+      rest.push(item);
+      continue;
+    }
     const named = namedSize(text);
     if (named !== null) {
       const known = sizes.findIndex(({ name }) => name.toLowerCase() === named.name.toLowerCase());
@@ -96,6 +102,17 @@ function namedSize(text: string): { name: string; sides: ReturnType<typeof sides
   if (name === undefined || said === undefined || !SIZE_WORD.test(name.trim())) return null;
   const sides = sidesIn(said);
   return { name: name.trim(), sides, whole: sides !== null && !/\bor\b|\bcirc|\bto fit\b/i.test(said) };
+}
+
+const FITTED =
+  /\bto fit (?:(?:a )?(?:bust|chest|bust\/chest|head|hips?|waist)(?: of)? )(\d[\d.]*(?:\s*[-–]\s*\d[\d.]*)?)\s*[([]([\d.,:;\s–-]+)[)\]]\s*(cm|in|ins|mm|")/i;
+
+/** `To fit bust 81 (86:91:97) cm`: where sizes have no names they are called by what they fit. */
+function fittedIn(text: string): string[] | null {
+  const [, first, others, unit] = FITTED.exec(text) ?? [];
+  if (first === undefined || others === undefined || unit === undefined) return null;
+  const shown = unit === '"' || unit === 'ins' ? 'in' : unit.toLowerCase();
+  return [first, ...others.split(/[,:;]/)].map((amount) => `${amount.replace(/\s+/g, '')} ${shown}`);
 }
 
 /** `15 (20, 30) cm square`: a side for each size. */

@@ -115,18 +115,18 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
 }
 
-/** Of a single size whose rows say themselves how long it grows, and whose height nothing else tells. */
+/** Of sizes whose rows say themselves how long the piece grows, and whose height nothing else tells. */
 function withRows(
   transcript: Transcript,
   sizes: readonly Size[],
   parts: readonly Part[],
   work: readonly MappedText[],
 ): readonly Size[] {
-  const [only, more] = sizes;
-  const told = transcript.gauge !== null && only?.heightMm != null;
-  if (only === undefined || more !== undefined || told) return sizes;
   const texts = work.map(({ text }) => text);
-  return [{ ...only, rows: rowsTold(transcript, parts, texts) }];
+  return sizes.map((size, i) => {
+    const told = transcript.gauge !== null && size.heightMm !== null;
+    return told ? size : { ...size, rows: rowsTold(transcript, parts, texts, i) };
+  });
 }
 
 /** A row that joins another piece on the way cannot be worked, whichever of its words were stumbled over. */

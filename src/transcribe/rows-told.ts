@@ -6,7 +6,8 @@ import { parseMeasure } from '../units.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Transcript } from './transcript.ts';
 
-const UNTIL = /\buntil\b[^.;]*?\bmeasures?\b\s*(?:approx(?:imately|\.)?|about)?\s*(\d[^;,]*)/i;
+const UNTIL =
+  /\buntil\b[^.;]*?\bmeasures?\b\s*(?:approx(?:imately|\.)?|about)?\s*(\d[\d.]*\s*[([][\d.,:\s]+[)\]][^;,]*|\d[^;,]*)/i;
 const ROWS =
   /(\d{1,3}(?:\.\d+)?)\s*(?:rows?|rnds?|rounds?)\b[^.;]*?(?:=|\bto\b|\bover\b|\bmeasures?\b|\bin\b)/i;
 
@@ -15,12 +16,13 @@ export function rowsTold(
   transcript: Transcript,
   parts: readonly Part[],
   texts: readonly string[],
+  sizeIndex = 0,
 ): number | null {
   const perMm = rowsPerMm(transcript);
   if (perMm === null) return null;
   for (const [i, { instructions }] of parts.entries()) {
-    const open = openEnd(instructions.lines, 0);
-    const length = millimetresIn(UNTIL.exec(texts[i] ?? '')?.[1] ?? '');
+    const open = openEnd(instructions.lines, sizeIndex);
+    const length = millimetresIn(ofSize(UNTIL.exec(texts[i] ?? '')?.[1] ?? '', sizeIndex));
     if (open === null || length === null) continue;
     const wanted = Math.max(open.from, Math.round(length * perMm));
     for (let away = 0; away <= 2 * open.cycle; away += 1) {
@@ -29,6 +31,14 @@ export function rowsTold(
     }
   }
   return null;
+}
+
+/** `34 (35:36:37) cm`: the length of one size. */
+function ofSize(words: string, sizeIndex: number): string {
+  const [, first, others, unit] = /^(\d[\d.]*)\s*[([]([\d.,:\s]+)[)\]]\s*([a-z"]+)/i.exec(words) ?? [];
+  if (first === undefined || others === undefined || unit === undefined) return words;
+  const amount = [first, ...others.split(/[,:]/)][sizeIndex];
+  return amount === undefined ? '' : `${amount.trim()} ${unit}`;
 }
 
 /** `8 rows to 10 cm`, in the gauge or in words about it that count no stitches. */

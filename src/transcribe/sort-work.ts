@@ -3,6 +3,7 @@
 import { tellsChoice } from '../notation/told-choice.ts';
 import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
+import { asksToMatch } from './as-other-part.ts';
 import { isAssembly, sentencesOf } from './assembly-lines.ts';
 import {
   foundationAt,
@@ -120,6 +121,10 @@ function sortSentence(
   }
   if (begun && FINISHING.test(text) && !ahead.rows) {
     put(walk, 'finishing', itemOf(line, line.text));
+    return;
+  }
+  if (begun && asksToMatch(text)) {
+    addWork(walk, line, 'note', null);
     return;
   }
   const works = isInstruction(text) && !isColourHabit(text) && !tellsChoice(text);

@@ -5,6 +5,7 @@ import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
 import { saysBracketsAreLarger, sizesInRows } from './assumed-sizes.ts';
 import { notesAgainstRows } from './notes-against-rows.ts';
+import { splitParagraphs } from './paragraphs.ts';
 import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
 import { readGauge } from './read-gauge.ts';
@@ -26,7 +27,7 @@ import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
-  const sorted = sortLines(unwrap(tidyLines(source.text)).map(withoutStops));
+  const sorted = sortLines(splitParagraphs(unwrap(tidyLines(source.text)).map(withoutStops)));
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];

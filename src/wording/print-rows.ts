@@ -9,7 +9,9 @@ import type { Voice } from './voice.ts';
 
 export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
   const again = againWords(step, voice);
-  const { until } = step;
+  const { until, atEdge } = step;
+  if (atEdge !== undefined && until.kind === 'times')
+    return `${again} on each of next ${printAmountOfRows(step, until.n, voice)}`;
   if (voice.rowsInLabel) return `${again}${endingWords(step, voice)}`;
   switch (until.kind) {
     case 'label':
@@ -30,10 +32,15 @@ function printAmountOfRows({ unit }: RepeatRowsStep, n: Num, voice: Voice): stri
 }
 
 /** `rep Rows 2 and 3`, `rep last 2 rows`, `work even`. */
-function againWords({ unit, rows, last, even, inStitch, more }: RepeatRowsStep, voice: Voice): string {
+function againWords(
+  { unit, rows, last, even, inStitch, more, atEdge }: RepeatRowsStep,
+  voice: Voice,
+): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
   if (more !== undefined)
     return `continue in this way, working ${printNumber(more.n, voice.numbers)} more ${printStitch(more.stitch, false, voice)} after every increase`;
+  if (atEdge !== undefined)
+    return `${atEdge.does} ${printNumber(atEdge.n, voice.numbers)} ${isMany(atEdge.n, voice.numbers) ? 'sts' : 'st'} at ${atEdge.edge} edge`;
   if (even === true) {
     const words = voice.terms === 'UK' ? 'work straight' : 'work even';
     return inStitch === undefined ? words : `${words} in ${printName(inStitch, false, voice)}`;

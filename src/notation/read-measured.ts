@@ -1,0 +1,104 @@
+/** How high a piece is to be: `until piece measures 60"`, `until work measures 34 (35, 36) cm`, `to desired length`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, peek, skipToBoundary, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { isNumber, readNumber } from './read-number.ts';
+
+/** `until piece measures 60"`, `until work measures 15 cm`, `to desired length`: the size says how many rows that is. */
+export function takeMeasured(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (takeAny(cursor, 'to') !== null) {
+    takeAny(cursor, 'the');
+    if (
+      takeAny(cursor, 'desired', 'required') !== null &&
+      takeAny(cursor, 'length', 'height', 'size') !== null
+    )
+      return true;
+  } else if (takeAny(cursor, 'until') !== null) {
+    takeAny(cursor, 'the', 'your');
+    takeOneOf(cursor, PIECES);
+    takeAny(cursor, 'is');
+    if (takeWords(cursor, 'as', 'long', 'as')) {
+      takeAny(cursor, 'you');
+      if (takeAny(cursor, 'required', 'desired', 'wanted', 'like') !== null) return true;
+      cursor.at = from;
+      return false;
+    }
+    const measured = takeAny(cursor, 'measures', 'measure', 'about') !== null;
+    takeAny(cursor, 'approximately', 'about', 'approx');
+    if (measured && isNumber(cursor)) {
+      takeOfSizes(cursor);
+      skipToBoundary(cursor);
+      // The stop of `6.5 in` and the mark of `60"` belong to the measure.
+      if (peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'number' && peek(cursor, 1).glued) {
+        cursor.at += 1;
+        skipToBoundary(cursor);
+      }
+      return true;
+    }
+    if (takeAny(cursor, 'matches', 'match') !== null || takeSameLength(cursor)) {
+      skipToBoundary(cursor);
+      return true;
+    }
+    if (measured) cursor.at = from;
+  }
+  cursor.at = from;
+  return false;
+}
+
+/** `34 (35:36:37) cm`: brackets that hold the other sizes' lengths; any other are words behind the first. */
+function takeOfSizes(cursor: Cursor): void {
+  const from = cursor.at;
+  const faults = cursor.faults.length;
+  const n = readNumber(cursor);
+  if (n !== null && n.values.length === cursor.context.sizes && cursor.faults.length === faults) return;
+  cursor.at = from;
+  cursor.faults.length = faults;
+}
+
+/** `is the same length as the back`, `is as long as the back`. */
+function takeSameLength(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'the');
+  if (takeWords(cursor, 'same', 'length', 'as') || takeWords(cursor, 'as', 'long', 'as')) return true;
+  cursor.at = from;
+  return false;
+}
+
+/** `, ending after a WS row`, `, ending with a right side row`: on which side the last row lies. */
+export function takeEndingSide(cursor: Cursor): void {
+  const from = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
+    takeAny(cursor, 'with', 'on', 'after');
+    takeAny(cursor, 'a', 'the');
+    const short = takeAny(cursor, 'rs', 'ws') !== null;
+    if (!short && takeAny(cursor, 'right', 'wrong') !== null) takeAny(cursor, 'side');
+    const side = cursor.at > from && SIDES.has(wordAt(cursor, -1));
+    if (side && takeAny(cursor, 'row', 'rnd', 'round') !== null && atBoundary(cursor)) return;
+  }
+  cursor.at = from;
+}
+
+const SIDES = new Set(['rs', 'ws', 'side', 'right', 'wrong']);
+
+const PIECES = new Set([
+  'piece',
+  'work',
+  'it',
+  'panel',
+  'scarf',
+  'blanket',
+  'strip',
+  'square',
+  'length',
+  'edging',
+  'band',
+  'armhole',
+  'armholes',
+  'neck',
+  'front',
+  'back',
+  'sleeve',
+  'side',
+]);
