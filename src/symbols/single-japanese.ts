@@ -2,7 +2,8 @@
 
 import type { Shape } from '../scene/scene.ts';
 import { single } from './single.ts';
-import { drawn, line, type Pen, type StitchSymbol } from './stitch-symbol.ts';
+import { drawn, FOOT_GAP_U, line, type Pen, type StitchSymbol } from './stitch-symbol.ts';
+import { stemPath } from './tall-stitch.ts';
 
 const HALF_WIDE_U = 0.27;
 const HALF_HIGH_U = 0.3;
@@ -28,4 +29,9 @@ export function saltireOn(from: number): (lengthU: number, pen: Pen) => Shape[] 
   };
 }
 
-export const singleJapanese: StitchSymbol = { ...single, draw: saltireOn(0.1) };
+/** Worked together its legs are a plain wedge: a cross on each would be no cross aslant. */
+const leg = (lengthU: number, bulgeU: number | null, pen: Pen): Shape[] => [
+  drawn(stemPath(FOOT_GAP_U, lengthU, bulgeU ?? 0), pen),
+];
+
+export const singleJapanese: StitchSymbol = { ...single, draw: saltireOn(0.1), leg };

@@ -2,6 +2,7 @@
 
 import type { Shape } from '../scene/scene.ts';
 import { drawn, FOOT_GAP_U, line, type Pen, type StitchSymbol } from './stitch-symbol.ts';
+import { bulgeAt, stemPath } from './tall-stitch.ts';
 
 const ARM_U = 0.58;
 const ARMS_BELOW_U = 0.5;
@@ -15,10 +16,12 @@ const upright = (lengthU: number, from: number, pen: Pen): Shape[] => {
 };
 
 /** Part-worked: the cross tick shorter, so that the ticks of two legs that meet stay apart. */
-const leg = (lengthU: number, pen: Pen): Shape[] => {
-  const tick = ARM_U * 0.36;
+const leg = (lengthU: number, bulgeU: number | null, pen: Pen): Shape[] => {
+  const tick = ARM_U * (bulgeU === null ? 0.36 : 0.2);
   const at = FOOT_GAP_U + (lengthU - FOOT_GAP_U) * 0.42;
-  return [drawn([...line(0, -FOOT_GAP_U, 0, -lengthU), ...line(-tick, -at, tick, -at)], pen)];
+  const bulge = bulgeU ?? 0;
+  const x = bulgeAt(at, FOOT_GAP_U, lengthU, bulge);
+  return [drawn([...stemPath(FOOT_GAP_U, lengthU, bulge), ...line(x - tick, -at, x + tick, -at)], pen)];
 };
 
 /** The cross on top of something `from` units high. */
@@ -30,6 +33,6 @@ export const single: StitchSymbol = {
   heightU: 0.86,
   widthU: 0.84,
   draw: crossOn(FOOT_GAP_U),
-  leg: (lengthU, _bulgeU, pen) => leg(lengthU, pen),
+  leg,
   barred: false,
 };

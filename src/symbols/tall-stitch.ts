@@ -46,7 +46,8 @@ export function topBar(lengthU: number, pen: Pen): Shape {
   return drawn(line(-BAR_U / 2, -lengthU, BAR_U / 2, -lengthU), pen);
 }
 
-function stemPath(from: number, lengthU: number, bulgeU: number): PathPart[] {
+/** From a foot to a head, bowed to one side in a cluster. */
+export function stemPath(from: number, lengthU: number, bulgeU: number): PathPart[] {
   if (bulgeU === 0) return line(0, -from, 0, -lengthU);
   // A cubic reaches three quarters of its controls' distance.
   const out = bulgeU / 0.75;
@@ -58,7 +59,7 @@ function stemPath(from: number, lengthU: number, bulgeU: number): PathPart[] {
 }
 
 /** How far a bulging stem is from the straight one at a height; the parabola that its cubic lies close to. */
-function bulgeAt(y: number, from: number, lengthU: number, bulgeU: number): number {
+export function bulgeAt(y: number, from: number, lengthU: number, bulgeU: number): number {
   const t = (y - from) / (lengthU - from);
   return bulgeU * 4 * t * (1 - t);
 }
