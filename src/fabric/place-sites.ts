@@ -125,12 +125,17 @@ export function singleSite(worker: Worker, place: Place): Site | null {
 
 /** Whether the skipped stitches stand in the row they are said to stand in. */
 function standThere(worker: Worker, { what, ofRow, span }: Extract<Place, { kind: 'passed' }>): boolean {
-  const node = worker.sites?.[worker.passed[0] ?? -1]?.node ?? -1;
-  const row = worker.rowRanges.find(({ first, end }) => node >= first && node < end)?.number ?? null;
+  const row = rowOfSite(worker, worker.passed[0] ?? -1);
   if (ofRow === undefined || row === ofRow) return true;
   const [sort, there] = [describeWhat(what, worker.terms), row === null ? 'elsewhere' : `in Rnd ${row}`];
   const wanted = `first skipped ${sort} of Rnd ${ofRow}`;
   return stuck(worker, { kind: 'not there', wanted, found: `${sort} skipped ${there}`, nth: 1, span });
+}
+
+/** The number of the row that made a place; null for none of the part's own. */
+export function rowOfSite({ sites, rowRanges }: Worker, index: number): number | null {
+  const node = sites?.[index]?.node ?? -1;
+  return rowRanges.find(({ first, end }) => node >= first && node < end)?.number ?? null;
 }
 
 /** The stitch that closed the last space of the round below, where the work stands on it. */

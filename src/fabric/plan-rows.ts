@@ -17,6 +17,8 @@ export interface PlanSetting {
   /** Rows or rounds in all, for what goes on to height; null when the size does not say. */
   readonly rows: number | null;
   readonly part: number;
+  /** Number of the last row of the piece it goes on from, which its own may count on from. */
+  readonly before: number;
 }
 
 type Plan = Omit<RowPlan, 'part' | 'partHasFoundation'>;
@@ -77,7 +79,8 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
       const restarts = first === 1 && (last === 0 || unit !== lastUnit);
-      if (first !== last + 1 && !restarts && !listed && !unsure) {
+      const goesOn = last === 0 && first === setting.before + 1;
+      if (first !== last + 1 && !restarts && !goesOn && !listed && !unsure) {
         const names = { row: rowName(label.word, first), expected: rowName(label.word, last + 1) };
         faults.push(diagnose('row/out-of-order', { file: setting.file, span: label.span }, names));
       }

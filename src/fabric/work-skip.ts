@@ -1,9 +1,11 @@
 /** `sk next 2 ch`, `sk first st`, `sk next shell`: places passed without being worked. */
 
+import { describeWhat } from '../notation/describe-what.ts';
 import type { SkipStep } from '../notation/tree.ts';
 import { findFirst, findLast, findNext, passChain, passPlace } from './find-site.ts';
-import { howMany } from './place-sites.ts';
+import { howMany, rowOfSite } from './place-sites.ts';
 import type { Worker } from './worker.ts';
+import { stuck, valueFor } from './worker.ts';
 
 export function workSkip(worker: Worker, step: SkipStep): boolean {
   const n = howMany(worker, step.n);
@@ -25,12 +27,25 @@ export function workSkip(worker: Worker, step: SkipStep): boolean {
   }
   for (let i = 0; i < n; i += 1) {
     const index = findNext(worker, step.what, step.span);
-    if (index < 0) return false;
+    if (index < 0 || !standsThere(worker, step, index)) return false;
     worker.passed = i === 0 ? [index] : [...worker.passed, index];
     if (step.what.kind === 'ch') skipChain(worker, index);
     else skipTo(worker, index, step.what.kind === 'special');
   }
   return true;
+}
+
+/** Whether a place that is skipped is in the row it is said to be in. */
+function standsThere(worker: Worker, { what, ofRow, span }: SkipStep, index: number): boolean {
+  const said = ofRow === undefined ? null : valueFor(worker, ofRow.values);
+  const row = said === null ? null : rowOfSite(worker, index);
+  if (said === row || said === null) return true;
+  const sort = describeWhat(what, worker.terms);
+  const [wanted, found] = [
+    `${sort} of Row ${said}`,
+    `${sort} ${row === null ? 'elsewhere' : `of Row ${row}`}`,
+  ];
+  return stuck(worker, { kind: 'not there', wanted, found, nth: index + 1, span });
 }
 
 /** Past one chain without working it. */

@@ -1,9 +1,9 @@
 /** Stitches that are skipped: `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`, `skip next 8 sc for thumb`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { skipStep } from './read-note.ts';
-import { readNumber } from './read-number.ts';
+import { isNumber, readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import type { NoteStep, SkipStep } from './tree.ts';
 
@@ -17,6 +17,7 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   // `the center 19 sts` between two shoulders come next where one of them is done.
   const middle = said === null && takeAny(cursor, 'center', 'centre', 'middle', 'following') !== null;
   const n = isAmount(cursor) ? readNumber(cursor) : null;
+  const left = takeOneOf(cursor, LEFT) !== null;
   const what = readWhat(cursor);
   if ((what === null || middle) && n === null) {
     cursor.at = from;
@@ -24,12 +25,20 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   }
   takePurpose(cursor);
   takeOnRound(cursor);
+  const stands = ofRow(cursor, left);
   if (takeAny(cursor, 'behind') !== null) {
     // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
-  const skip: SkipStep = { kind: 'skip', n, what: what ?? ANY_STITCH, pick, span: spanSince(cursor, from) };
+  const skip: SkipStep = {
+    kind: 'skip',
+    n,
+    what: what ?? ANY_STITCH,
+    pick,
+    ...stands,
+    span: spanSince(cursor, from),
+  };
   return wordAt(cursor) === 'and' ? [skip, ...readSkippedToo(cursor)] : skip;
 }
 
@@ -60,6 +69,20 @@ function takeOnRound(cursor: Cursor): void {
   const round = takeAny(cursor, 'ring', 'circle', 'round', 'rnd') !== null;
   if (!round || !atBoundary(cursor)) cursor.at = start;
 }
+
+/** `of Row 42 (45, 48)` behind stitches that are skipped, `left unworked on Row 9` too: which row they stand in. */
+function ofRow(cursor: Cursor, left: boolean): Pick<SkipStep, 'ofRow'> {
+  const start = cursor.at;
+  if (!left && takeAny(cursor, 'left') !== null) takeAny(cursor, 'unworked', 'free');
+  const led = takeAny(cursor, 'of', 'on', 'in', 'from') !== null && takeOneOf(cursor, ROWS) !== null;
+  const n = led && isNumber(cursor) ? readNumber(cursor) : null;
+  if (n !== null && (atBoundary(cursor) || wordAt(cursor) === 'and')) return { ofRow: n };
+  cursor.at = start;
+  return {};
+}
+
+const LEFT = new Set(['unworked', 'un-worked', 'free', 'remaining', 'rem']);
+const ROWS = new Set(['row', 'rnd', 'round']);
 
 /** `for thumb`, `for back neck`: what the stitches that are skipped will be. */
 function takePurpose(cursor: Cursor): void {

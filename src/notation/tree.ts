@@ -7,38 +7,14 @@ import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
 import type { BorderSide, Edge } from './edge.ts';
 import type { Multiple, Num } from './num.ts';
+import type { What } from './what.ts';
+
+export type { What } from './what.ts';
 
 /** A stitch of the table, or one the pattern defines under `special`. */
 export type StitchName =
   | { readonly kind: 'stitch'; readonly id: string; readonly span: Span }
   | { readonly kind: 'special'; readonly name: string; readonly span: Span };
-
-/** What sort of place is meant. */
-export type What =
-  | { readonly kind: 'st' }
-  /** `alone` for `single tr`: one that belongs to no special stitch. */
-  | { readonly kind: 'stitch'; readonly id: string; readonly alone?: true }
-  | { readonly kind: 'special'; readonly name: string }
-  /** `of` in `each of 2 ch`: a chain of a space of that many. */
-  | { readonly kind: 'ch'; readonly of?: number }
-  /** A chain space; `chains` null is "sp" of any length. `corner` is a space at a corner. */
-  | {
-      readonly kind: 'space';
-      readonly chains: number | null;
-      readonly corner: boolean;
-      /** `side sp`: one that is at no corner. */
-      readonly side?: true;
-      /** Of a special stitch: `ch-2 sp of next shell`. */
-      readonly of?: string;
-    }
-  /** Whichever comes next: `each dc and ch-1 sp`. */
-  | { readonly kind: 'any-of'; readonly of: readonly What[] }
-  /** Several stitches in one place, special or not: `between groups`. */
-  | { readonly kind: 'group'; readonly size?: number }
-  | { readonly kind: 'marked' }
-  /** "corner" alone: the middle stitch or the space of the next corner; `of` in `center sc of each corner`. */
-  | { readonly kind: 'corner'; readonly of?: string }
-  | { readonly kind: 'row-end' };
 
 /** Which place, and how many. */
 export type Place =
@@ -231,6 +207,8 @@ export interface SkipStep {
   readonly n: Num | null;
   readonly what: What;
   readonly pick: 'next' | 'first' | 'last';
+  /** `of Row 42`: the row they are said to stand in. */
+  readonly ofRow?: Num;
   readonly span: Span;
 }
 

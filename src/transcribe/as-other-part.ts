@@ -1,6 +1,9 @@
 /** `Work as for Back until all armhole decreases are complete` in, the lines of the other piece that it asks for out. */
 
+import type { MappedText } from '../source/mapped-text.ts';
+import { sliceText } from './mapped-pieces.ts';
 import type { WorkLine } from './sorted-lines.ts';
+import { upToRow, withCount } from './up-to-row.ts';
 
 /** A piece as it was sorted, under the name it has by now. */
 export interface NamedLines {
@@ -9,19 +12,31 @@ export interface NamedLines {
 }
 
 const AS_FOR =
-  /^(?:(?:work|make|begin|start)\s+)?(?:(?:exactly\s+)?(?:the\s+)?same as|as(?:\s+given)?\s+for|as)\s+(?:the\s+)?(?!rows?\b|rnds?\b|rounds?\b|foll|above|before)([\p{L}][\p{L} ]*?)(?:,?\s+(?:until|(?:up\s+)?to(?:\s+and\s+including)?|through)\s+(.+?))?(?:,?\s+(?:and\s+)?(?:revers(?:e|ing)\s+(?:all\s+|the\s+)?shapings?|(?:then\s+)?turn(?:ing)?\s+(?:the\s+)?(?:piece|work|it)\s+over))?\s*[.:]?$/iu;
+  /^(?:(?:work|make|begin|start)\s+)?(?:(?:exactly\s+)?(?:the\s+)?same as|as(?:\s+given)?\s+for|as)\s+(?:the\s+)?(?!rows?\b|rnds?\b|rounds?\b|foll|above|before)([\p{L}][\p{L} ]*?)(?:,?\s+(?:until|(?:up\s+)?to(?:\s+and\s+including)?|(?:up\s+)?through)\s+(.+?))?(?:,?\s+(?:and\s+)?(?:revers(?:e|ing)\s+(?:all\s+|the\s+)?shapings?|(?:then\s+)?turn(?:ing)?\s+(?:the\s+)?(?:piece|work|it)\s+over))?(?:\s*[.:;,–-]\s*(\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s+[a-z][a-z0-9 ]*\)?))?\s*[.:]?$/iu;
 
-/** Null for a line that says nothing of another piece; its lines null where it is not plain which are meant. */
+/** Whether a line says that a piece is worked as one of those with these names. */
+export function asksForOther(text: string, parts: readonly { readonly name: string | null }[]): boolean {
+  const words = AS_FOR.exec(text)?.[1]?.toLowerCase();
+  return words !== undefined && parts.some(({ name }) => name?.toLowerCase() === words);
+}
+
+/** Null for a line that says nothing of another piece, its count at the end aside; its lines null where it is not plain which are meant. */
 export function linesAsked(
-  text: string,
+  asking: MappedText,
   parts: readonly NamedLines[],
 ): { readonly lines: readonly WorkLine[] | null } | null {
-  const [, words, until] = AS_FOR.exec(text) ?? [];
+  const [, words, until, count] = AS_FOR.exec(asking.text) ?? [];
   const part = parts.findLast(({ name }) => name.toLowerCase() === words?.toLowerCase());
   if (part === undefined) return null;
-  if (until === undefined) return { lines: part.lines };
-  const end = endOf(part.lines, until);
-  return { lines: end === null ? null : part.lines.slice(0, end) };
+  const lines = until === undefined ? part.lines : (upToRow(part.lines, until) ?? upTo(part.lines, until));
+  if (lines === null || count === undefined) return { lines };
+  return { lines: withCount(lines, sliceText(asking, asking.text.lastIndexOf(count), asking.text.length)) };
+}
+
+/** Null where it is not plain what is named. */
+function upTo(lines: readonly WorkLine[], until: string): readonly WorkLine[] | null {
+  const end = endOf(lines, until);
+  return end === null ? null : lines.slice(0, end);
 }
 
 const FINISH =
@@ -56,11 +71,6 @@ export function rowAsked(
 
 /** How many of the lines come before what is named. */
 function endOf(lines: readonly WorkLine[], until: string): number | null {
-  const row = /^(?:(?:the\s+)?end of\s+)?(?:row|rnd|round)\s+(\d+)$/i.exec(until)?.[1];
-  if (row !== undefined) {
-    const at = lines.findIndex((line) => line.number === Number(row) && !isRange(line));
-    return at < 0 ? null : at + 1;
-  }
   if (/^\*+$/.test(until)) return starred(lines, until);
   const shaping = SHAPED.exec(until);
   if (shaping === null) return null;
@@ -95,8 +105,4 @@ const INCREASING = /\binc\b|\b2 [a-z]{2,4} in\b/i;
 /** `Shape Armholes` heads the armhole decreases. */
 function heads({ kind, text }: WorkLine, where: string): boolean {
   return kind === 'note' && text.text.toLowerCase().includes(where.toLowerCase().replace(/s$/, ''));
-}
-
-function isRange({ text }: WorkLine): boolean {
-  return /^\D*\d+\s*(?:[–-]|to|and)\s*\d/.test(text.text);
 }

@@ -2,8 +2,9 @@
 
 import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans, type Span } from '../source/span.ts';
-import { linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
+import { asksForOther, linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
+import { rowLabel } from './row-labels.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
@@ -58,10 +59,10 @@ export function readParts(
 /** A piece that begins or ends as another does has the other's rows; where it is not plain which, the words are read as work. */
 function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft {
   const first = draft.lines.findIndex(
-    (line) => line.kind !== 'note' || linesAsked(line.text.text, before) !== null,
+    (line) => line.kind !== 'note' || linesAsked(line.text, before) !== null,
   );
   const lines = draft.lines.flatMap((line, i): readonly WorkLine[] => {
-    const asked = i === first ? linesAsked(line.text.text, before) : null;
+    const asked = i === first ? linesAsked(line.text, before) : null;
     if (asked !== null)
       return asked.lines === null ? [{ ...line, kind: 'instruction' }] : [asNote(line), ...asked.lines];
     const matched = linesToMatch(line.text.text, before);
@@ -75,7 +76,13 @@ function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft 
 }
 
 function asNote(line: WorkLine): WorkLine {
-  return { ...line, kind: 'note' };
+  return { ...line, text: stopped(line.text), kind: 'note' };
+}
+
+/** A note without a full stop would go on in the line behind it. */
+function stopped(words: MappedText): MappedText {
+  if (/[.:!?]$/.test(words.text)) return words;
+  return joinTexts([words, insertedText('.', fileOffset(words, words.text.length - 1) + 1)], '');
 }
 
 /** `brown`, `in brown`, `colour B`, `yarn B`: the letter of the yarn a heading names; null where it is none of the list. */
@@ -109,7 +116,8 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
     const opening = draft.lines.find(({ number }) => number !== null);
     const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
     const on = opening === undefined ? isNextRow(draft, before) : goesOn(opening, reached);
-    if (before !== undefined && draft.make === 1 && on) {
+    const anew = asksForOther(draft.lines[0]?.text.text ?? '', joined);
+    if (before !== undefined && draft.make === 1 && on && !anew) {
       const heading: WorkLine[] =
         draft.heading === null
           ? []
@@ -177,7 +185,8 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   if (before === undefined) return null;
   const opening = draft.lines.slice(0, 2).map(({ text }) => text.text);
   const [first = ''] = opening;
-  if (BESIDE.test(first) && before.onto !== null && leavesRest(before)) return before.onto;
+  if (BESIDE.test(first.slice(rowLabel(first)?.end ?? 0)) && before.onto !== null && leavesRest(before))
+    return before.onto;
   if (opening.some((text) => FROM_NOTHING.test(text))) return null;
   // A chain by itself, longer than any that only turns.
   const chain = /^(?:with [^,]{1,20}, )?(?:ch|chain)\s*(\d+)|^(?:with [^,]{1,20}, )?(\d+)\s*ch\b/i.exec(
