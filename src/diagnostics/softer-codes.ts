@@ -22,6 +22,7 @@ export const SOFTER_CODES = [
   'row/no-join',
   'row/no-ring',
   'row/no-turn',
+  'row/open-length',
   'row/twice',
   'chain/unstated',
   'file/lost-letters',

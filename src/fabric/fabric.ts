@@ -109,6 +109,8 @@ export interface FabricRow {
   readonly bySpace: Readonly<Record<number, number>>;
   /** The count as the pattern states it, without brackets, or null. */
   readonly stated: string | null;
+  /** How many rows like it there are is left to the maker. */
+  readonly open?: true;
 }
 
 export interface FabricPart {

@@ -40,3 +40,17 @@ export function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: numb
   const row = rows[i % rows.length];
   return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
 }
+
+/** `rep Rows 2 to 5 for the length required`, where nothing else says how long that is. */
+export function isLeftOpen({ until }: RepeatRowsStep, rows: number | null): boolean {
+  return rows === null && until.kind === 'height' && until.said !== undefined;
+}
+
+/** The rows that repeat, once through, and on to the one that they are to end with. */
+export function onceThrough(rep: RepeatRowsStep, sizeIndex: number): number {
+  const cycle = Math.max(1, rep.last ?? rep.rows.length);
+  const ending = rep.until.kind === 'height' ? rep.until.endingWith : null;
+  for (let rows = cycle; ending !== null && rows < 2 * cycle; rows += 1)
+    if (repeatedRow(rep, rows - 1, sizeIndex) === ending) return rows;
+  return cycle;
+}

@@ -7,7 +7,7 @@ import { numberForSize } from '../notation/number-for-size.ts';
 import type { RepeatRowsStep, Step, StitchName, WorkStep } from '../notation/tree.ts';
 import { stitchById } from '../stitches/table.ts';
 import { grownLine } from './grown-line.ts';
-import { repeatedRow } from './open-end.ts';
+import { isLeftOpen, onceThrough, repeatedRow } from './open-end.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -151,6 +151,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           checksCount: isCounted(line, numbers, i),
           rows: numbers.length,
           meant: source.stated,
+          ...(isLeftOpen(rep, setting.rows) ? { open: true } : {}),
         });
         byNumber.set(number, { ...source, steps });
       }
@@ -350,6 +351,17 @@ function rowNumbers(
   }
   const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
   if (open) {
+    if (rep !== null && isLeftOpen(rep, setting.rows)) {
+      const number = onceThrough(rep, sizeIndex);
+      faults.push(
+        diagnose(
+          'row/open-length',
+          { file: setting.file, span: rep.span, sizes: [setting.size] },
+          { rows: number },
+        ),
+      );
+      return range(from, from + number - 1);
+    }
     if (setting.rows === null) {
       const row = label?.kind === 'numbered' ? rowName(label.word, from) : 'this';
       faults.push(

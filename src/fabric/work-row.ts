@@ -45,6 +45,8 @@ export interface RowPlan {
   readonly rows?: number;
   /** Of a row that repeats another: the count stated where it is written. */
   readonly meant?: StatedCount | null;
+  /** How many rows its line works is left to the maker. */
+  readonly open?: true;
   readonly part: number;
   readonly partHasFoundation: boolean;
 }
@@ -265,6 +267,7 @@ function finish(
     line: plan.lineIndex,
     ...pick(made),
     stated: account.stated,
+    ...(plan.open === true ? { open: true } : {}),
   };
   const nextTop: Top = foundation
     ? {

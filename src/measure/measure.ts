@@ -27,5 +27,8 @@ export function measure(pattern: Pattern, fabric: Fabric): Measures {
     { heightsMm, widths: rowWidths(fabric), edgings },
     stitchMm,
   );
+  // Of rows that are left to the maker nobody knows the length, nor what it takes.
+  if (fabric.rows.some(({ open }) => open === true))
+    return { widthMm, heightMm: null, aroundMm, yarn: [], stitches };
   return { widthMm, heightMm, aroundMm, yarn: yarnUse(pattern, fabric, stitchMm), stitches };
 }

@@ -6,6 +6,7 @@ import type { Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { takeEndingSide, takeMeasured } from './read-measured.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
+import { readOpenLength } from './read-open-length.ts';
 import { readTimes } from './read-stop.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
@@ -31,8 +32,12 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   if (lastRows !== null) return lastRows;
   const byOrdinal = readOrdinalRows(cursor, from);
   if (byOrdinal !== null) return byOrdinal;
+  if (wordAt(cursor) === 'from' && unitAt(cursor, 1) !== null) cursor.at += 1;
   const unit = unitAt(cursor) ?? (wordAt(cursor) === 'r' ? cursor.unit : null);
-  if (unit === null || !isNumber(cursor, 1)) return null;
+  if (unit === null || !isNumber(cursor, 1)) {
+    cursor.at = start;
+    return null;
+  }
   cursor.at += 1;
   const rows = readRowNumbers(cursor);
   if (rows.length === 0) {
@@ -183,14 +188,17 @@ function readRowOfSizes(cursor: Cursor): Num | null {
 function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   const start = cursor.at;
   const rows: Num[] = [];
-  takeAny(cursor, 'the', 'from');
+  takeAny(cursor, 'from');
+  takeAny(cursor, 'the');
   while (peek(cursor).kind === 'ordinal') {
     const token = peek(cursor);
     const span = spanOf(cursor, token);
     cursor.at += 1;
     const ranged = wordAt(cursor) === 'to' || peek(cursor).kind === 'dash';
-    const last = ranged && peek(cursor, 1).kind === 'ordinal' ? peek(cursor, 1).value : token.value;
-    if (last > token.value) cursor.at += 2;
+    // `from the 2nd to the 5th row`.
+    const to = wordAt(cursor, 1) === 'the' ? 2 : 1;
+    const last = ranged && peek(cursor, to).kind === 'ordinal' ? peek(cursor, to).value : token.value;
+    if (last > token.value) cursor.at += to + 1;
     const end = Math.min(last, token.value + LARGEST_NUMBER);
     for (let row = token.value; row <= end; row += 1) rows.push({ values: [row], span });
     const joined = wordAt(cursor) === 'and' || peek(cursor).kind === 'comma' || peek(cursor).text === '&';
@@ -217,6 +225,8 @@ function isCount(cursor: Cursor, ahead: number): boolean {
 const AFTER_ROWS = new Set([
   ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'],
   'consecutively',
+  'for',
+  'as',
 ]);
 
 /** `2 and 3 twelve more times`: the number after the list belongs to "times". */
@@ -279,6 +289,8 @@ export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
 function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
+  const said = readOpenLength(cursor);
+  if (said !== null) return { kind: 'height', endingWith: readEndingWith(cursor), said };
   if (
     takeWords(cursor, 'to', 'height') ||
     takeWords(cursor, 'to', 'size') ||
@@ -328,7 +340,7 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
 function readEndingWith(cursor: Cursor): number | null {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
-  if (takeAny(cursor, 'ending', 'end') !== null) {
+  if (takeAny(cursor, 'ending', 'end', 'finishing') !== null) {
     takeAny(cursor, 'with', 'on', 'after');
     takeAny(cursor, 'a', 'the');
     if (peek(cursor).kind === 'ordinal' && unitAt(cursor, 1) !== null) {

@@ -321,7 +321,8 @@ export interface RepeatRowsStep {
     | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
     /** `until 24 rows have been worked`. */
     | { readonly kind: 'total'; readonly n: Num; readonly endingWith: number | null }
-    | { readonly kind: 'height'; readonly endingWith: number | null };
+    /** `said` where it is left to the maker: `for the length required`, `until back matches front`. */
+    | { readonly kind: 'height'; readonly endingWith: number | null; readonly said?: string };
   readonly span: Span;
 }
 

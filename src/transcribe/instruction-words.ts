@@ -92,6 +92,8 @@ export function isColourHabit(text: string): boolean {
 /** Words that speak to the maker about the work rather than say what to work. */
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;
+  // `Rep 2nd and 3rd rows until the back is as long as the front`.
+  if (REPEATS_ROWS.test(text)) return false;
   return (
     words > 3 &&
     /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(
@@ -99,6 +101,8 @@ export function isProse(text: string): boolean {
     )
   );
 }
+
+const REPEATS_ROWS = /^rep(?:eat)?\b[^.;]*\b(?:rows?|rnds?|rounds?)\b[^.;]*\b(?:until|till)\b/i;
 
 function beginsAsInstruction(text: string): boolean {
   const found = /^[*([{†‡\s]*(?:\d+\s*(?:x\s*)?)?([a-z]+)/i.exec(text);

@@ -2,6 +2,7 @@
 
 import type { Num } from '../notation/num.ts';
 import type { RepeatRowsStep } from '../notation/tree.ts';
+import { ownWords } from './own-words.ts';
 import { form, printName, printStitch } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printTimes } from './print-stop.ts';
@@ -22,7 +23,7 @@ export function printRepeatRows(step: RepeatRowsStep, voice: Voice): string {
     case 'total':
       return `${again} until ${printAmountOfRows(step, until.n, voice)} have been worked${endingWords(step, voice)}`;
     case 'height':
-      return `${again} to height${endingWords(step, voice)}`;
+      return `${again} ${until.said === undefined ? 'to height' : ownWords(until.said, voice)}${endingWords(step, voice)}`;
   }
 }
 

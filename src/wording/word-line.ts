@@ -30,7 +30,7 @@ export function wordLine(
   const open = repeatsOpenly(line, steps);
   const [work] = works;
   if (open && numbers !== 'all' && work !== undefined && work.rows.length === 0) return null;
-  const ranges = open ? rangesOf(works) : null;
+  const ranges = open && !works.some(isLeftOpen) ? rangesOf(works) : null;
   const label =
     ranges === null ? printLabel(line, voice) : printRange(ranges[0].unit, ranges, line.side, voice);
 
@@ -64,6 +64,11 @@ function skipsLine({ label, sizes }: Line, size: number): boolean {
 function repeatsOpenly(line: Line, steps: readonly Step[]): boolean {
   if (line.label === null) return steps.some((step) => step.kind === 'repeat rows');
   return line.label.kind === 'numbered' && line.label.to === 'on';
+}
+
+/** How many rows there are was not said, so no numbers are printed for them. */
+function isLeftOpen({ fabric, rows }: LineWork): boolean {
+  return rows.some((row) => fabric.rows[row]?.open === true);
 }
 
 function rangesOf(works: readonly LineWork[]): [RowRange, ...RowRange[]] | null {

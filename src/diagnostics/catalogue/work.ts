@@ -66,6 +66,12 @@ export const workFaults = {
     why: 'It cannot be told how many rows to work.',
     try: 'give the size a height: (with a gauge) or rows:.',
   }),
+  'row/open-length': ({ rows }: { readonly rows: number }): Wording => ({
+    severity: 'note',
+    message: `how often these rows are repeated is left to the maker; ${rows === 1 ? 'one row of them is' : `${rows} rows of them are`} worked here`,
+    why: 'The stitches are checked once through; the length and the yarn for it are not reckoned.',
+    try: 'nothing need be done; a height for the size, with a gauge, or its rows would tell more.',
+  }),
   'row/too-many': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
     severity: 'error',
     message: `the rows from ${row} on are more than can be worked; ${limit.toLocaleString('en')} is the most`,
