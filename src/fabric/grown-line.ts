@@ -1,25 +1,27 @@
 /** Two rows of one shape in, the one that comes so many rows after them out: each number goes on as it grew. */
 
 import type { Line } from '../notation/line.ts';
-import type { RepeatRowsStep } from '../notation/tree.ts';
+import type { RepeatRowsStep, Step } from '../notation/tree.ts';
 
 type More = NonNullable<RepeatRowsStep['more']>;
 
-/** Null where the two do not differ just as it is said: by so many of that stitch, and in nothing else. */
+/** On each side of the middle. */
+const SIDES = 2;
+
+/** Null where the two do not differ just as it is said: by so many of that stitch or group, and in nothing else. */
 export function grownLine(last: Line, before: Line, times: number, more: More): Line | null {
   const found = { grown: 0 };
   const steps = grown(last.steps, before.steps, { times, more, found, inside: null });
-  return steps === undefined || found.grown === 0
-    ? null
-    : { ...last, steps: steps as Line['steps'], stated: null };
+  const enough = 'group' in more ? found.grown === SIDES : found.grown > 0;
+  return steps === undefined || !enough ? null : { ...last, steps: steps as Line['steps'], stated: null };
 }
 
 interface Growing {
   readonly times: number;
   readonly more: More;
   readonly found: { grown: number };
-  /** The stitch of the step that is looked into. */
-  readonly inside: string | null;
+  /** The step that is looked into: a stitch, or what is repeated. */
+  readonly inside: Step | null;
 }
 
 /** Undefined where two parts of the rows are not of one shape. */
@@ -33,13 +35,13 @@ function grown(now: unknown, then: unknown, growing: Growing): unknown {
   }
   const [here, there] = [Object.entries(now), new Map(Object.entries(then))];
   if (here.length !== there.size) return undefined;
-  const stitch = 'kind' in now && now.kind === 'work' ? stitchOf(now) : growing.inside;
+  const inside = isStep(now) ? now : growing.inside;
   const made: Record<string, unknown> = {};
   for (const [key, value] of here) {
     if (!there.has(key)) return undefined;
     if (key === 'span') made[key] = value;
-    else if (key === 'values') made[key] = goneOn(value, there.get(key), { ...growing, inside: stitch });
-    else made[key] = grown(value, there.get(key), { ...growing, inside: stitch });
+    else if (key === 'values') made[key] = goneOn(value, there.get(key), { ...growing, inside });
+    else made[key] = grown(value, there.get(key), { ...growing, inside });
     if (made[key] === undefined) return undefined;
   }
   return made;
@@ -51,12 +53,24 @@ function goneOn(now: unknown, then: unknown, { times, more, found, inside }: Gro
   if (now.every((value, i) => value === then[i])) return now;
   const by = more.n.values;
   const as = now.every((value, i) => value - then[i] === (by.length === 1 ? by[0] : by[i]));
-  if (!as || inside !== more.stitch) return undefined;
+  if (!as || inside === null || !isMeant(inside, more)) return undefined;
   found.grown += 1;
   return now.map((value, i) => value + times * (value - then[i]));
 }
 
-function stitchOf(step: object): string | null {
-  const { stitch } = step as { stitch?: { id?: string } };
-  return stitch?.id ?? null;
+function isStep(node: object): node is Step {
+  const { kind } = node as { kind?: unknown };
+  return kind === 'work' || kind === 'bracket' || kind === 'repeat';
+}
+
+/** A stitch whose number may grow, or a bracket round one group and nothing else that is a stitch. */
+function isMeant(step: Step, more: More): boolean {
+  if (!('group' in more))
+    return step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === more.stitch;
+  if (step.kind !== 'bracket' && step.kind !== 'repeat') return false;
+  const [work, other] = step.body.filter(({ kind }) => kind !== 'chain');
+  if (work?.kind !== 'work' || other !== undefined || work.stitch.kind !== 'stitch') return false;
+  const { group } = more;
+  const size = work.times?.values[0] ?? 1;
+  return group === null || (work.stitch.id === group.stitch && size === group.size);
 }

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
+import { readMoreGroups } from './read-more-groups.ts';
 import { readNumber } from './read-number.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, RepeatRowsStep, Step } from './tree.ts';
@@ -22,7 +23,10 @@ export function readGrowing(cursor: Cursor): readonly Step[] | null {
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   const working = on && takeAny(cursor, 'working', 'with', 'making', 'adding') !== null;
   const n = working ? readNumber(cursor) : null;
-  const stitch = n !== null && takeAny(cursor, 'more') !== null ? readStitchName(cursor) : null;
+  const more = n !== null && takeAny(cursor, 'more', 'extra', 'additional') !== null;
+  const groups = more ? readMoreGroups(cursor, n) : null;
+  if (groups !== null) return [growing(cursor, from, groups)];
+  const stitch = more ? readStitchName(cursor) : null;
   const after = takeAny(cursor, 'after', 'between', 'before') !== null;
   takeAny(cursor, 'each', 'every', 'the');
   if (n === null || stitch?.kind !== 'stitch' || !after || takeOneOf(cursor, INCREASES) === null) {
@@ -34,17 +38,15 @@ export function readGrowing(cursor: Cursor): readonly Step[] | null {
     cursor.at = from;
     return null;
   }
-  const rep: RepeatRowsStep = {
-    kind: 'repeat rows',
-    unit: cursor.unit,
-    rows: [],
-    last: 1,
-    more: { n, stitch: stitch.id },
-    until: { kind: 'label' },
-    span: spanSince(cursor, from),
-  };
+  const rep = growing(cursor, from, { n, stitch: stitch.id });
   const gained = readGained(cursor);
   return gained === null ? [rep] : [rep, gained];
+}
+
+function growing(cursor: Cursor, from: number, more: NonNullable<RepeatRowsStep['more']>): RepeatRowsStep {
+  const until = { kind: 'label' } as const;
+  const span = spanSince(cursor, from);
+  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last: 1, more, until, span };
 }
 
 /** `like this`, `in this way`, `as established`. */

@@ -314,7 +314,7 @@ export interface RepeatRowsStep {
   /** `dec 1 st at neck edge on each of next 8 rows`: what each of those rows gains or loses at one of its ends. */
   readonly atEdge?: { readonly does: 'inc' | 'dec'; readonly n: Num; readonly edge: string };
   /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
-  readonly more?: { readonly n: Num; readonly stitch: string };
+  readonly more?: MoreStitches | MoreGroups;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }
@@ -324,6 +324,17 @@ export interface RepeatRowsStep {
     /** `said` where it is left to the maker: `for the length required`, `until back matches front`. */
     | { readonly kind: 'height'; readonly endingWith: number | null; readonly said?: string };
   readonly span: Span;
+}
+
+export interface MoreStitches {
+  readonly n: Num;
+  readonly stitch: string;
+}
+
+/** `one more group of 3 tr on each side of the center`: how often a bracket is worked; null for groups of anything. */
+export interface MoreGroups {
+  readonly n: Num;
+  readonly group: { readonly size: number; readonly stitch: string } | null;
 }
 
 /** `working 3 dc in each corner sp`, before it is given to the stitch it belongs to. */

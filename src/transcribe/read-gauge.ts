@@ -10,6 +10,9 @@ import type { TranscribedGauge } from './transcript.ts';
 
 const COUNT = '(\\d{1,3}(?:[.,]\\d+)?|\\d{1,3}\\s*½)';
 
+/** `9 groups of 3tr = 20 cm` counts groups. */
+const NOT_OF_GROUP = '(?<!\\b(?:groups?|grps?|clusters?|shells?|fans?|sets?|pairs?) of )(?<!\\d)';
+
 export interface GaugeRead {
   readonly gauge: TranscribedGauge | null;
   /** Lines that tell something else: `Gauge is not critical.` */
@@ -29,7 +32,7 @@ function gaugeIn(items: readonly Item[], terms: Terms): TranscribedGauge | null 
   const [first, last] = [items[0], items.at(-1)];
   if (first === undefined || last === undefined) return null;
   const words = items.map(({ text }) => text.text).join(' ');
-  const counted = new RegExp(`${COUNT}\\s*(${stitchWords(terms)})\\b`, 'i').exec(words);
+  const counted = new RegExp(`${NOT_OF_GROUP}${COUNT}\\s*(${stitchWords(terms)})\\b`, 'i').exec(words);
   const rows = new RegExp(`${COUNT}\\s*(?:rows?|rnds?|rounds?)\\b`, 'i').exec(words);
   if (counted?.[1] === undefined || rows?.[1] === undefined) return null;
   const over = measureBehind(words, counted) ?? findMeasure(words, ['cm', 'in']);

@@ -38,6 +38,12 @@ function againWords(
   voice: Voice,
 ): string {
   const noun = unit === 'row' ? voice.phrases.row : voice.phrases.round;
+  if (more !== undefined && 'group' in more) {
+    const { group, n } = more;
+    const noun = isMany(n, voice.numbers) ? 'groups' : 'group';
+    const of = group === null ? '' : ` of ${group.size} ${printStitch(group.stitch, false, voice)}`;
+    return `continue in this way, working ${printNumber(n, voice.numbers)} more ${noun}${of} on each side`;
+  }
   if (more !== undefined)
     return `continue in this way, working ${printNumber(more.n, voice.numbers)} more ${printStitch(more.stitch, false, voice)} after every increase`;
   if (atEdge !== undefined)

@@ -1,0 +1,63 @@
+/** Rows that grow by groups: `working one more group of 3 tr on each side of the center on every row`. */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, nameHere, peek, takeAny, takeOneOf } from './cursor.ts';
+import type { Num } from './num.ts';
+import { isNumber, readNumber } from './read-number.ts';
+import type { MoreGroups } from './tree.ts';
+
+/** What stands behind `one more`; null, the cursor where it was, where no group is named or it is not said on which sides. */
+export function readMoreGroups(cursor: Cursor, n: Num): MoreGroups | null {
+  const start = cursor.at;
+  const before = readGroupSize(cursor);
+  if (before !== null && peek(cursor).kind === 'dash') cursor.at += 1;
+  const named = takeOneOf(cursor, GROUPS) !== null;
+  const behind = named && before === null && takeAny(cursor, 'of') !== null ? readGroupSize(cursor) : null;
+  const bare = peek(cursor, -1).text === 'of';
+  if (named && !bare && takeEachSide(cursor) && atBoundary(cursor)) return { n, group: before ?? behind };
+  cursor.at = start;
+  return null;
+}
+
+/** `3tr`, `3-tr`, `3 tr`: how many of which stitch. */
+function readGroupSize(cursor: Cursor): MoreGroups['group'] {
+  const start = cursor.at;
+  const size = isNumber(cursor) ? (readNumber(cursor)?.values[0] ?? null) : null;
+  if (size !== null && peek(cursor).kind === 'dash') cursor.at += 1;
+  const found = size === null ? null : nameHere(cursor);
+  if (size !== null && found?.named.kind === 'stitch') {
+    cursor.at += found.length;
+    return { size, stitch: found.named.id };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `on each side of the center on every row`, `each side`, `at both sides of the 2ch-sp in each row`. */
+function takeEachSide(cursor: Cursor): boolean {
+  const every = takeEveryRow(cursor);
+  takeAny(cursor, 'on', 'at', 'to', 'along');
+  if (takeAny(cursor, 'each', 'either', 'both') === null) return false;
+  if (takeAny(cursor, 'side', 'sides', 'half', 'halves') === null) return false;
+  if (takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    // The middle, whatever it is called: a sp, a spine, a marker.
+    const middle = cursor.at;
+    while (!atBoundary(cursor) && !ROW_LEADS.has(peek(cursor).text)) cursor.at += 1;
+    if (cursor.at === middle) return false;
+  }
+  if (!every) takeEveryRow(cursor);
+  return true;
+}
+
+function takeEveryRow(cursor: Cursor): boolean {
+  const start = cursor.at;
+  takeAny(cursor, 'on', 'in');
+  if (takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null) return true;
+  cursor.at = start;
+  return false;
+}
+
+const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters']);
+const ROWS = new Set(['row', 'rnd', 'round', 'time']);
+const ROW_LEADS = new Set(['on', 'in', 'each', 'every']);
