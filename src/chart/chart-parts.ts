@@ -1,7 +1,7 @@
 /** A fabric in, its charts out: one scene for each piece, what is worked onto its edges included. */
 
 import type { Fabric } from '../fabric/fabric.ts';
-import { boundsOf } from '../scene/bounds.ts';
+import { around, boundsOf } from '../scene/bounds.ts';
 import type { Scene, Shape } from '../scene/scene.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
 import { SYMBOLS, type SymbolSetName } from '../symbols/symbols.ts';
@@ -115,9 +115,10 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
 
-  const bracket = bracketUnder(piece, options, boundsOf(shapes, book.all())?.bottom ?? 0);
+  const above = boundsOf(shapes, book.all());
+  const bracket = bracketUnder(piece, options, above?.bottom ?? 0);
   shapes.push({ kind: 'group', transform: null, data: { labels: 'repeat' }, shapes: bracket });
-  const bounds = boundsOf(shapes, book.all()) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const bounds = around(above, boundsOf(bracket)) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const chartWidth = bounds.right - bounds.left;
   const drawn = rowIndices.map((row): [number, number] => [
     fabric.rows[row]?.first ?? 0,

@@ -156,17 +156,17 @@ function changesOf(fabric: Fabric, own: RowWidths, under: RowWidths): Change[] {
     plain = 0;
   };
   const stitches = own.lying.filter(({ chain }) => !chain);
+  const placed = stitches.map(({ stitch }) => placeIn(fabric, under, stitch));
   for (let k = 0; k < stitches.length; ) {
     const first = stitches[k];
-    const place = first && placeIn(fabric, under, first.stitch);
+    const place = placed[k];
     if (!first || !place) {
       k += 1;
       before = null;
       continue;
     }
     let end = k + 1;
-    while (end < stitches.length && isSame(place, placeIn(fabric, under, stitches[end]?.stitch ?? -1)))
-      end += 1;
+    while (end < stitches.length && isSame(place, placed[end] ?? null)) end += 1;
     const last = stitches[end - 1] ?? first;
     if (before)
       note(

@@ -167,14 +167,19 @@ function leaveTheFlat(
     course.track = edge();
     return;
   }
-  const sides = new Set(
-    columns.flatMap(({ footing, element }) =>
-      footing === null || element.kind !== 'stitch' ? [] : [footing.side],
-    ),
-  );
-  const [side] = sides;
-  if (sides.size === 1 && (side === SIDE.left || side === SIDE.right))
-    course.track = sideTrack(placed, side === SIDE.right);
+  const side = sideOfAll(columns);
+  if (side === SIDE.left || side === SIDE.right) course.track = sideTrack(placed, side === SIDE.right);
+}
+
+/** The one side of the piece that all stitches of a row are worked into; null where there is none. */
+function sideOfAll(columns: RowReading['columns']): number | null {
+  let side: number | null = null;
+  for (const { footing, element } of columns) {
+    if (footing === null || element.kind !== 'stitch') continue;
+    if (footing.side === null || (side !== null && footing.side !== side)) return null;
+    side = footing.side;
+  }
+  return side;
 }
 
 /** Chains that lead to the first row along a side stand beside its first stitch. */

@@ -161,6 +161,12 @@ function paintUse(
 /** Fewer uses than this are not worth a group of their own. */
 const FEWEST_IN_LINE = 3;
 
+function addTo<T>(lists: Map<string, T[]>, key: string, one: T): void {
+  const list = lists.get(key);
+  if (list === undefined) lists.set(key, [one]);
+  else list.push(one);
+}
+
 /**
  * Upright symbols at one height, as in most rows, share a group that says the height; each then says only where along it.
  * Words in one face and size share a group that says those.
@@ -172,12 +178,12 @@ function paintInLines(parent: Container, shapes: readonly Shape[], painter: Pain
   for (const shape of shapes) {
     if (shape.kind === 'text') {
       const face = JSON.stringify(fontAttributes(shape));
-      faces.set(face, [...(faces.get(face) ?? []), shape]);
+      addTo(faces, face, shape);
       continue;
     }
     const line = shape.kind === 'use' ? lineOf(shape.transform) : null;
     if (shape.kind !== 'use' || line === null) others.push(shape);
-    else lines.set(line, [...(lines.get(line) ?? []), shape]);
+    else addTo(lines, line, shape);
   }
   for (const [line, uses] of lines) {
     if (uses.length < FEWEST_IN_LINE) {

@@ -1,7 +1,7 @@
 /** Shapes in, the rectangle they fill out, strokes included; null for nothing drawn. */
 
 import type { Scene, Shape, Transform } from './scene.ts';
-import { applied, joined, UNMOVED } from './transforms.ts';
+import { joined, UNMOVED } from './transforms.ts';
 
 export interface Bounds {
   readonly left: number;
@@ -30,6 +30,17 @@ export function boundsOf(shapes: readonly Shape[], symbols: Scene['symbols'] = {
   return box.bounds();
 }
 
+/** The rectangle round both. */
+export function around(a: Bounds | null, b: Bounds | null): Bounds | null {
+  if (a === null || b === null) return a ?? b;
+  return {
+    left: Math.min(a.left, b.left),
+    top: Math.min(a.top, b.top),
+    right: Math.max(a.right, b.right),
+    bottom: Math.max(a.bottom, b.bottom),
+  };
+}
+
 /** Grows as points are put in. */
 class Box {
   left = Number.POSITIVE_INFINITY;
@@ -38,13 +49,27 @@ class Box {
   bottom = Number.NEGATIVE_INFINITY;
 
   add(transform: Transform, x: number, y: number, around: number): void {
-    const [atX, atY] = applied(transform, x, y);
-    const room =
-      around * Math.max(Math.hypot(transform[0], transform[1]), Math.hypot(transform[2], transform[3]));
-    this.left = Math.min(this.left, atX - room);
-    this.right = Math.max(this.right, atX + room);
-    this.top = Math.min(this.top, atY - room);
-    this.bottom = Math.max(this.bottom, atY + room);
+    const [a, b, c, d, e, f] = transform;
+    const room = around === 0 ? 0 : around * Math.max(Math.hypot(a, b), Math.hypot(c, d));
+    this.grow(a * x + c * y + e, b * x + d * y + f, room);
+  }
+
+  /** The four corners of what is placed by two transforms, the inner one first: no transform is made for them. */
+  addPlaced([a, b, c, d, e, f]: Transform, inner: Transform, { left, top, right, bottom }: Bounds): void {
+    for (let corner = 0; corner < 4; corner += 1) {
+      const x = corner % 2 === 0 ? left : right;
+      const y = corner < 2 ? top : bottom;
+      const atX = inner[0] * x + inner[2] * y + inner[4];
+      const atY = inner[1] * x + inner[3] * y + inner[5];
+      this.grow(a * atX + c * atY + e, b * atX + d * atY + f, 0);
+    }
+  }
+
+  private grow(x: number, y: number, room: number): void {
+    if (x - room < this.left) this.left = x - room;
+    if (x + room > this.right) this.right = x + room;
+    if (y - room < this.top) this.top = y - room;
+    if (y + room > this.bottom) this.bottom = y + room;
   }
 
   bounds(): Bounds | null {
@@ -80,9 +105,7 @@ function addShape(
     }
     case 'use': {
       const own = symbolBounds(shape.symbol);
-      if (own === null) return;
-      const placed = joined(transform, shape.transform);
-      for (const x of [own.left, own.right]) for (const y of [own.top, own.bottom]) box.add(placed, x, y, 0);
+      if (own !== null) box.addPlaced(transform, shape.transform, own);
       return;
     }
     case 'group': {
