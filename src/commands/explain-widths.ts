@@ -45,7 +45,7 @@ export function widthsText(compiled: CompiledPattern, width: number): string | n
   const lines = [
     ...multiples.map(({ part, size, of, plus, from, stitches, proved }) => {
       const any = of === 1 ? 'any number of chains' : `any multiple of ${said({ of, plus })} chains`;
-      const inStitches = of === 1 || stitches.of === 0 ? '' : ` (a multiple of ${said(stitches)} stitches)`;
+      const inStitches = of === 1 || stitches.of <= 1 ? '' : ` (a multiple of ${said(stitches)} stitches)`;
       return `${part}${size === null ? '' : `, size ${size},`} comes out over ${any}${inStitches}, from ${from} up: ${proved ? 'proved for every width' : 'at every width tried, not proved'}.`;
     }),
     ...growths.map(({ part, from, cycle, adds }) => {

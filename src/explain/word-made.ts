@@ -12,7 +12,8 @@ const MOST_RUNS = 6;
 export function wordStitches(account: RowAccount, terms: Terms): string | null {
   if (account.foundation) return wordFoundation(account.steps);
   const { skippedChains, steps, made, broken } = account;
-  const skipped = skippedChains === null ? [] : [`the ${skippedChains.chains} skipped ch are 1`];
+  const counted = skippedChains !== null && skippedChains.made.stitches > 0;
+  const skipped = counted ? [`the ${skippedChains.chains} skipped ch are 1`] : [];
   const words = steps.flatMap((step) => {
     const n = step.made.stitches;
     if (n === 0) return [];

@@ -109,12 +109,13 @@ function stepsOfRow(worker: Worker, { firstSpace, broken }: Ended): RowSteps {
 /** Chains before the row's first stitch of which one counts, with the space that may lie between the two. */
 function chainsSkipped(worker: Worker, firstSpace: number): RowAccount['skippedChains'] {
   const { builder, countedStart, rowFirst, ledger } = worker;
-  if (countedStart < 0 || countedStart >= rowFirst) return null;
+  const counted = countedStart >= 0 && countedStart < rowFirst;
+  if (!counted && worker.skippedSpace === 0) return null;
   const { sites } = ledger[0] ?? worker;
   let chains = 0;
   while (hasFlag(builder, sites?.[chains]?.node ?? NONE, FLAG.turningChain)) chains += 1;
   const spaces = builder.spaces.slice(firstSpace).filter(({ first }) => first < rowFirst).length;
-  return { chains, made: { stitches: 1, spaces } };
+  return { chains, made: { stitches: counted ? 1 : 0, spaces } };
 }
 
 function stepAccount(

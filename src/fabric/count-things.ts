@@ -239,17 +239,41 @@ export function beginsAs(name: string, { stretch }: Counted): boolean {
   const { builder, first, end } = stretch;
   let at = first;
   while (at < end && countedId(builder, at) === null) at += 1;
-  const [run] = runsOf(stretch);
-  const whole = wholeOf(name, stretch);
-  if (run === undefined || whole === null || whole.length < 2 || kindId(builder, at) !== 'ch') return false;
-  return (run.group?.special ?? null) === null && run.ids.join(' ') === whole.join(' ');
+  const whole = groupNamed(name, stretch);
+  if (at === end || whole === undefined || kindId(builder, at) !== 'ch' || groupOf(builder, at)?.special)
+    return false;
+  const made = makeUp(builder, whole.first, whole.end, whole.first);
+  const begun = makeUp(builder, at, end, first).slice(0, made.length);
+  const feet = new Set(begun.flatMap(({ id, foot }) => (id === 'ch' ? [] : [foot])));
+  const alike =
+    made.length > 1 && begun.length === made.length && made.every(({ id }, i) => id === begun[i]?.id);
+  return alike && feet.size === 1;
+}
+
+/** Counted stitches and the chains between them, one after the other. */
+function makeUp(
+  builder: Builder,
+  from: number,
+  end: number,
+  rowFirst: number,
+): { readonly id: string; readonly foot: number }[] {
+  const made: { id: string; foot: number }[] = [];
+  for (let i = from; i < end; i += 1) {
+    const id = countedId(builder, i);
+    const between = kindId(builder, i) === 'ch' && !hasFlag(builder, i, FLAG.turningChain);
+    if (id !== null || between) made.push({ id: id ?? 'ch', foot: footOf(builder, i, rowFirst) });
+  }
+  return made;
+}
+
+function groupNamed(name: string, { builder }: RowStretch): Group | undefined {
+  return builder.groups.find(({ special }) => special !== null && plainName(special) === plainName(name));
 }
 
 /** The stitches of a special stitch of the pattern; null where it describes none of that name. */
-function wholeOf(name: string, { builder }: RowStretch): readonly string[] | null {
-  const whole = builder.groups.find(
-    ({ special }) => special !== null && plainName(special) === plainName(name),
-  );
+function wholeOf(name: string, stretch: RowStretch): readonly string[] | null {
+  const { builder } = stretch;
+  const whole = groupNamed(name, stretch);
   if (whole === undefined) return null;
   const ids: string[] = [];
   for (let i = whole.first; i < whole.end; i += 1) {

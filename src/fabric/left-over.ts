@@ -25,10 +25,11 @@ export function leftFault(
   { file, size }: { readonly file: string; readonly size: string },
 ): Diagnostic | null {
   const { sites, next, lastWasSpace } = belowState(worker);
-  if (sites === null || worker.leaves || isLoop(line, steps)) return null;
+  const said = worker.leaves ? worker.leavesSaid : null;
+  if (sites === null || (worker.leaves && said === null) || isLoop(line, steps)) return null;
   const left = unworked(sites, next, sites.length, lastWasSpace);
-  if (left === 0 || (worker.round && closesOver(worker, steps, left))) return null;
-  if (line.stated !== null && stopsShort(worker, steps, left)) return null;
+  if (left === (said ?? 0) || (worker.round && closesOver(worker, steps, left))) return null;
+  if (said === null && line.stated !== null && stopsShort(worker, steps, left)) return null;
   const below = lastWasSpace ? countSpaces(sites, 0, sites.length) : countOwed(sites, 0, sites.length);
   const { start, end } = line.span;
   const last = steps[steps.length - 1]?.span.end ?? end;
@@ -40,6 +41,7 @@ export function leftFault(
     {
       row: rowSubject(label),
       left,
+      said,
       below,
       unit: lastWasSpace ? 'space' : 'stitch',
       used: wordUsed(account),

@@ -13,6 +13,10 @@ export interface ChainHabit {
 const SAYS =
   /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s*|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
 
+/** `The 2 ch at the beginning of a row counts as a 1-ch sp`: no stitch, but a space. */
+const SAYS_SPACE =
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(?:counts?|stands?)\s+(?:as|for)\s+(?:an?\s+|1\s+|one\s+|the\s+|first\s+)*(?:ch[ -]?(\d+)|(\d+)[ -]?ch)[ -]?sp/gi;
+
 export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
   const habits = new Map<number, ChainHabit>();
   for (const note of notes) {
@@ -27,6 +31,8 @@ export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap
         if (as !== null) habits.set(length, { as, plusChains: Number(plus ?? plusUk ?? 0) });
       }
     }
+    for (const [, after, before, chains, chainsUk] of note.matchAll(SAYS_SPACE))
+      habits.set(Number(after ?? before), { as: null, plusChains: Number(chains ?? chainsUk) });
   }
   return habits;
 }

@@ -38,14 +38,25 @@ function isAlongChain(step: Step | undefined): boolean {
 /** Works them on the chain alone; the row below waits, and no chain of it may be left out. */
 export function workBack(worker: Worker, [chain, ...back]: readonly Step[]): boolean {
   if (chain?.kind !== 'chain') return false;
-  const { sites, next, last, lastWasSpace, limit, into, countedStart, chainAssumed, builder } = worker;
+  const { sites, next, last, lastWasSpace, limit, into, countedStart, skippedSpace, chainAssumed, builder } =
+    worker;
   const first = builder.kind.length;
   worker.sites = null;
   worker.into = null;
   worker.limit = Number.POSITIVE_INFINITY;
   worker.rowBegun = false;
   const done = workChain(worker, chain, back) && worker.workSteps(worker, back) && wholeChain(worker, back);
-  Object.assign(worker, { sites, next, last, lastWasSpace, limit, into, countedStart, chainAssumed });
+  Object.assign(worker, {
+    sites,
+    next,
+    last,
+    lastWasSpace,
+    limit,
+    into,
+    countedStart,
+    skippedSpace,
+    chainAssumed,
+  });
   worker.rowBegun = true;
   // They are all worked or stood up on: none is a space of the row.
   for (let i = first; i < builder.kind.length && kindId(builder, i) === 'ch'; i += 1) {

@@ -151,6 +151,8 @@ export function skippedChains(
       span,
     };
   }
+  // `(3 missed ch count as 1-ch sp)`.
+  if (counts !== null && counts.as === null) worker.skippedSpace = Math.min(counts.plusChains, nth - 1);
   if (!does) return;
   const as = counts?.as === undefined || counts.as === null || counts.as === 'st' ? row.legOf : counts.as;
   // Chains nearest the hook beyond the stitch's height are a space: dc and ch 2 of `8th ch from hook`.

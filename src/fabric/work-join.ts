@@ -74,7 +74,8 @@ export function topSites(worker: Worker): Site[] {
   if (worker.countedStart >= 0) {
     const id = worker.builder.stitchIds[worker.builder.countsAs[worker.countedStart] ?? 0] ?? '';
     top.unshift({ ...plainSite('stitch', worker.countedStart, id), isChain: true }, ...startSpace(worker));
-  }
+  } else if (worker.skippedSpace > 0)
+    top.unshift(...spaceOver(worker, worker.rowFirst - worker.skippedSpace, worker.rowFirst));
   return top;
 }
 
@@ -86,8 +87,12 @@ function startSpace(worker: Worker): Site[] {
   let end = first;
   while (end < rowFirst && kindId(builder, end) === 'ch' && hasFlag(builder, end, FLAG.turningChain))
     end += 1;
-  if (end === first) return [];
-  builder.spaces.push({ row: worker.row, first, end, corner: false });
+  return end === first ? [] : spaceOver(worker, first, end);
+}
+
+/** A space over chains made before the row. */
+function spaceOver({ builder, row }: Worker, first: number, end: number): Site[] {
+  builder.spaces.push({ row, first, end, corner: false });
   const space = builder.spaces.length - 1;
   return Array.from({ length: end - first }, (_, i) => ({
     ...plainSite('chain', first + i, 'ch'),

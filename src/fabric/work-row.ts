@@ -135,6 +135,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   const side = start?.side ?? plan.statedSide ?? 'RS';
   worker.rowFirst = worker.builder.kind.length;
   worker.countedStart = NONE;
+  worker.skippedSpace = 0;
   worker.travelled = below?.travelled ?? false;
   worker.passed = [];
   worker.rowBegun = false;
@@ -153,6 +154,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
   worker.leaves = endsSpiral(plan);
+  worker.leavesSaid = null;
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =

@@ -96,6 +96,7 @@ function workStep(
       return true;
     case 'leave':
       worker.leaves = true;
+      worker.leavesSaid = step.n === undefined ? null : valueFor(worker, step.n.values);
       return true;
     // What a row does at its end, and whole rows, are seen to by the row; notes work nothing.
     case 'turn':

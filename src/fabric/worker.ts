@@ -73,6 +73,8 @@ export interface Worker {
   rowFirst: number;
   /** A chain before row 1's first stitch that counts as one of the row's stitches, or -1. */
   countedStart: number;
+  /** How many skipped chains stand for a space and no stitch before it: `(3 missed ch count as 1-ch sp)`. */
+  skippedSpace: number;
   /** Whether a stitch other than a chain or a travelling slip stitch has been made in it. */
   rowBegun: boolean;
   /** Whether the row has closed with a join: what follows moves along its new top. */
@@ -123,6 +125,8 @@ export interface Worker {
   rowLoop: Loop;
   /** The row says that it stops short. */
   leaves: boolean;
+  /** How many stitches it is said to leave; null where that is not said. */
+  leavesSaid: number | null;
   /** A round along the edges of a flat piece. */
   edging: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
@@ -185,6 +189,7 @@ export interface Mark {
   readonly limit: number;
   readonly travelled: boolean;
   readonly countedStart: number;
+  readonly skippedSpace: number;
   readonly rowBegun: boolean;
   readonly joined: boolean;
   readonly yarn: number;
@@ -225,6 +230,7 @@ export function newWorker(
     limit: Number.POSITIVE_INFINITY,
     travelled: false,
     countedStart: -1,
+    skippedSpace: 0,
     row: 0,
     direction: 'left',
     rowFirst: 0,
@@ -254,6 +260,7 @@ export function newWorker(
     travel: new Set(),
     rowLoop: 'both',
     leaves: false,
+    leavesSaid: null,
     edging: false,
     round: false,
     foundation: null,
@@ -272,6 +279,7 @@ export function markWorker(worker: Worker): Mark {
     limit,
     travelled,
     countedStart,
+    skippedSpace,
     rowBegun,
     joined,
     yarn,
@@ -288,6 +296,7 @@ export function markWorker(worker: Worker): Mark {
     limit,
     travelled,
     countedStart,
+    skippedSpace,
     rowBegun,
     joined,
     yarn,

@@ -72,6 +72,12 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     stitch = readStitchName(cursor);
     if (stitch === null) cursor.at = with_;
   }
+  // `join into a ring with ss in first ch`: where a ring is closed is known.
+  if ((ring || place?.kind === 'ring') && leadsToPlace(cursor)) {
+    const behind = cursor.at;
+    const closes = readPlace(cursor)?.place ?? null;
+    if (closes?.kind !== 'first' || closes.what.kind !== 'ch') cursor.at = behind;
+  }
   if (plain && place === null) {
     cursor.at = from;
     return null;

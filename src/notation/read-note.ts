@@ -251,9 +251,16 @@ export function readLeave(cursor: Cursor): Step {
   cursor.at += 1;
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'last', 'remaining', 'rem', 'other') !== null) {
-    if (isAmount(cursor)) readNumber(cursor);
-    if (readWhat(cursor) !== null && atBoundary(cursor))
-      return { kind: 'leave', span: spanSince(cursor, from) };
+    const n = isAmount(cursor) ? readNumber(cursor) : null;
+    const what = readWhat(cursor)?.kind;
+    const unworked = takeAny(cursor, 'unworked') !== null;
+    // `for back neck`.
+    if (unworked && wordAt(cursor) === 'for') skipStep(cursor);
+    if (what !== undefined && atBoundary(cursor)) {
+      const span = spanSince(cursor, from);
+      const counted = n !== null && (what === 'st' || what === 'stitch');
+      return counted ? { kind: 'leave', n, span } : { kind: 'leave', span };
+    }
   }
   cursor.at = from;
   skipStep(cursor);

@@ -63,7 +63,7 @@ type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 /** What a maker does with the work in hand, or is told of it, with no stitch worked. */
 const MAKER_WORDS =
   `place pm pull move weave draw thread gather mark remove sm stuff rotate making being taking cut block sew hide trim
-   close secure press steam spray soak rinse fold note darn knot tie`.split(/\s+/);
+   close secure press steam spray soak rinse wet seam bring fold note darn knot tie`.split(/\s+/);
 
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([

@@ -293,5 +293,7 @@ const LONGEST_HEADING = 5;
 function unitOf(text: string): Unit {
   if (/\b(?:rnds?|rounds?)\b/i.test(text)) return 'round';
   if (/\brows?\b/i.test(text)) return 'row';
-  return /\b(?:ring|circle|mr|around|join)\b/i.test(text) ? 'round' : 'row';
+  if (/\b(?:ring|circle|mr|around)\b/i.test(text)) return 'round';
+  // What is turned is no round, though its yarn is joined.
+  return /\bjoin\b/i.test(text) && !/\bturn\b/i.test(text) ? 'round' : 'row';
 }

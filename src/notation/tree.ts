@@ -367,6 +367,8 @@ export interface ShapeStep extends Shaping {
 /** `leave rem sts unworked`: the row may stop short. */
 export interface LeaveStep {
   readonly kind: 'leave';
+  /** `leaving last 11 sts unworked`: how many. */
+  readonly n?: Num;
   readonly span: Span;
 }
 

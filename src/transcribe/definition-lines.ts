@@ -28,7 +28,7 @@ const AS_A_ROW =
 const ROW_NAME = /^R\d|\b(?:colou?r|yarn)\s+[A-Z]\b/;
 /** Where the work stands rather than what is worked. */
 const PLACES =
-  /^(?:ring|start|foundation|base|set ?up|beginning|chain|ch|row|rnd|round|edge|joining|turning ch(?:ain)?)$/i;
+  /^(?:to (?:begin|start)|ring|start|foundation|base|set ?up|beginning|chain|ch|row|rnd|round|edge|joining|turning ch(?:ain)?)$/i;
 
 /** Null for any other line. Among the rows, whose words `rows` are, a word has to be used to be one of them. */
 export function definitionIn(text: string, rows: string, amongRows: boolean): Definition | null {

@@ -37,7 +37,9 @@ export function deriveWork(words: MappedText, context: DeriveContext): Derived |
 function candidatesIn(words: MappedText): MappedText[] {
   const { text } = words;
   const cuts: [number, number][] = [[0, text.length]];
-  for (const found of text.matchAll(/[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)/g)) {
+  for (const found of text.matchAll(
+    /[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)|(?<=^[A-Za-z][A-Za-z -]{2,24})\.\s+/g,
+  )) {
     // What stands before a comma may be the first half of the work.
     if (found[0].startsWith(',') && BEGINS_WORK.test(text)) continue;
     cuts.push([found.index + found[0].length, text.length]);

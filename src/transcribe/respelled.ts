@@ -19,7 +19,7 @@ const FORMS: readonly Form[] = [
   {
     // `2 dc, 2 ch, 2 dc, all in the same place`.
     found:
-      /()^([^().;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?)\b/gi,
+      /()^([^.;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?|[sdh]?[dt]?[ct]r?)\b/gi,
     instead: (match) => `(${match[2]}) in same st`,
   },
   // `sc 2 sts together`.

@@ -5,6 +5,8 @@ import type { TranscribedYarn } from './transcript.ts';
 
 const LETTERED =
   /^(?:(?:(?:[Mm]ain|[Bb]order|[Ee]dging|[Cc]ontrast(?:ing)?|[Ss]econd|[Tt]hird)\s+)?(?:[Yy]arn|[Cc]olou?r|[Cc]ol\.?|[Ss]hade|[Cc]ontrast)\s+)?([A-Z]|MC|CC\d?|C\d|M)\s*(?:[:=)]|[–—-](?=\s)|\s(?=\())\s*/;
+/** `Color A, yellow: 40 yards`. */
+const NAMED_BEHIND = /^(?:[Yy]arn|[Cc]olou?r|[Ss]hade)\s+([A-Z]|CC\d?)\s*,\s*(?=[\p{L} ]+[:,–—-])/u;
 const LETTER_IN =
   /(?:^|[:;,(]\s*|\s[–—-]\s+|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 /** `cream (MC)`, `four contrasts (A, B, C and D)`. */
@@ -22,7 +24,7 @@ export interface Lettered {
 
 /** `Yarn A: reed`, `MC – cream`, `Cotton in cream (MC)`, `Main colour: cream`; null for a line with no letter. */
 export function letteredYarn(text: string): Lettered | null {
-  const first = LETTERED.exec(text);
+  const first = LETTERED.exec(text) ?? NAMED_BEHIND.exec(text);
   if (first?.[1] !== undefined) return { letter: first[1], words: text.slice(first[0].length) };
   const bracketed = IN_BRACKETS.exec(text)?.[1];
   if (bracketed !== undefined) return { letter: bracketed, words: withoutRole(text) };

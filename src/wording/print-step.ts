@@ -65,7 +65,7 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'shape':
       return printShaping(step, voice);
     case 'leave':
-      return `leave ${voice.form === 'full' ? 'remaining' : 'rem'} ${voice.phrases.st.many} unworked`;
+      return `leave ${step.n === undefined ? (voice.form === 'full' ? 'remaining' : 'rem') : `last ${printNumber(step.n, voice.numbers)}`} ${voice.phrases.st.many} unworked`;
     case 'evenly':
       return printEvenly(step, voice, depth);
     case 'repeat rows':

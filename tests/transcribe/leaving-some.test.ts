@@ -19,3 +19,13 @@ test('a tail that is left leaves no stitches, and nothing is left in silence', (
   expect(strip(', leaving a long tail')).toContain('row/unworked');
   expect(strip('')).toContain('row/unworked');
 });
+
+test('the number that a row says it leaves has to be left', () => {
+  const rows = (left: number) =>
+    workedText(
+      `Neck\nUS terms\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (12 sc)\nRow 2: Ch 1, sc in next 9 sts, turn, leaving last ${left} sts unworked for the neck. (9 sc)\n`,
+    ).codes;
+  expect(rows(3)).toEqual([]);
+  expect(rows(2)).toEqual(['row/unworked']);
+  expect(rows(4)).toEqual(['row/unworked']);
+});

@@ -3,11 +3,14 @@
 import type { Wording } from '../diagnostic.ts';
 
 export const workFaults = {
-  'row/unworked': ({ row, left, below, unit, used }: Unworked): Wording => ({
+  'row/unworked': ({ row, left, said, below, unit, used }: Unworked): Wording => ({
     severity: 'error',
-    message: `${row} leaves ${left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked`,
+    message: `${row} leaves ${left === 0 ? 'none' : left} of the ${below} ${unit === 'space' ? 'spaces' : 'stitches'} below unworked${said === null ? '' : `, but says that it leaves ${said}`}`,
     why: `${used === null ? `It uses ${below - left}` : sentence(used)}. A row has to account for all of the row below, or makers will wonder where to stop.`,
-    try: `work or skip the ${left === 1 ? 'one' : left} left, or change how far the row goes.`,
+    try:
+      said === null
+        ? `work or skip the ${left === 1 ? 'one' : left} left, or change how far the row goes.`
+        : `change how far the row goes, or leave ${left}.`,
   }),
   'row/used-up': ({ row, wanted, below, used }: UsedUp): Wording => ({
     severity: 'error',
@@ -238,6 +241,8 @@ interface TooFew extends RowOnly {
 
 interface Unworked extends RowOnly {
   readonly left: number;
+  /** How many the row says it leaves; null where it says none. */
+  readonly said: number | null;
   readonly below: number;
   readonly unit: 'stitch' | 'space';
   /** `the repeat uses 6, 8 times = 48; the ends use 2 + 5: 55`; null for a row without a repeat. */
