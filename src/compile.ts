@@ -18,8 +18,9 @@ import type { ChartsByTerms, CompiledPattern, CompiledSize } from './compiled.ts
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
-import type { Worked } from './fabric/work.ts';
+import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
+import { foldings, withFoldings } from './fold-part.ts';
 import { measure } from './measure/measure.ts';
 import { partRepeats } from './part-repeats.ts';
 import type { Pattern } from './pattern/pattern.ts';
@@ -96,7 +97,7 @@ function compileRead(
     for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
     effort += made.effort;
     planned.push({ index, plan, readings: made.readings });
-    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, made, () => multiples());
+    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, plan, made, () => multiples());
     sizes.push(compiled);
     worked.push({
       index,
@@ -146,18 +147,22 @@ function compiledSize(
   pattern: Pattern,
   index: number,
   slug: string,
-  { fabric, accounts }: Worked,
+  plan: SizePlan,
+  worked: Worked,
   multiples: () => readonly PartMultiple[],
 ): CompiledSize {
+  const { fabric, accounts } = worked;
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
   const yarnInk = Object.fromEntries(
     pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
   );
   const repeats = once(() => partRepeats(fabric, accounts, multiples(), size.name));
+  const folded = (part: string) =>
+    foldings({ pattern, sizeIndex: index, plan, worked, multiples: multiples() }, part);
   const chartsFor = (leftHanded: boolean): ChartsByTerms => {
-    const draw = (terms: 'US' | 'UK'): readonly PartChart[] =>
-      chartParts(fabric, {
+    const draw = (terms: 'US' | 'UK'): readonly PartChart[] => {
+      const options = {
         terms,
         title: pattern.title,
         key: true,
@@ -165,7 +170,9 @@ function compiledSize(
         leftHanded,
         symbols: pattern.symbols,
         repeats: repeats(),
-      });
+      };
+      return withFoldings(chartParts(fabric, options), options, folded);
+    };
     const us = once(() => draw('US'));
     const uk = once(() => draw('UK'));
     return {

@@ -1,5 +1,6 @@
 /** What a booklet is made of: one pattern in one dialect, for one size or for several at once. */
 
+import type { FoldedChart } from '../chart/part-chart.ts';
 import type { PartSchematic } from '../chart/schematic.ts';
 import type { YarnUse } from '../measure/measures.ts';
 import type { Pattern } from '../pattern/pattern.ts';
@@ -22,6 +23,8 @@ export interface BookletChart {
   readonly part: string;
   /** Key included. */
   readonly scene: Scene;
+  /** The same with a window of what repeats, the least left out first; taken where the whole would pass one sheet. */
+  readonly folded: readonly FoldedChart[];
 }
 
 export interface BookletInput {

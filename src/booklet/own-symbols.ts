@@ -6,7 +6,11 @@ export function withOwnSymbols(scene: Scene, prefix: string): Scene {
   const symbols = Object.fromEntries(
     Object.entries(scene.symbols).map(([name, shapes]) => [`${prefix}-${name}`, shapes]),
   );
-  return { ...scene, symbols, shapes: scene.shapes.map((shape) => renamed(shape, prefix)) };
+  return { ...scene, symbols, shapes: renamedShapes(scene.shapes, prefix) };
+}
+
+export function renamedShapes(shapes: readonly Shape[], prefix: string): Shape[] {
+  return shapes.map((shape) => renamed(shape, prefix));
 }
 
 function renamed(shape: Shape, prefix: string): Shape {
@@ -15,7 +19,7 @@ function renamed(shape: Shape, prefix: string): Shape {
       return { ...shape, symbol: `${prefix}-${shape.symbol}` };
     case 'group':
     case 'link':
-      return { ...shape, shapes: shape.shapes.map((inner) => renamed(inner, prefix)) };
+      return { ...shape, shapes: renamedShapes(shape.shapes, prefix) };
     case 'path':
     case 'circle':
     case 'text':

@@ -14,12 +14,15 @@ export function withReadableLabels(scene: Scene, scale: number): Scene {
   return { ...scene, shapes: scene.shapes.map((shape) => readable(shape, scale)) };
 }
 
-function readable(shape: Shape, scale: number): Shape {
+function readable(shape: Shape, scale: number, amongStitches = true): Shape {
   switch (shape.kind) {
     case 'text':
-      return enlarged(shape, scale);
-    case 'group':
-      return { ...shape, shapes: shape.shapes.map((inner) => readable(inner, scale)) };
+      return enlarged(shape, scale, amongStitches);
+    case 'group': {
+      // What is said of repeats stands under the stitches or beside them.
+      const among = amongStitches && shape.data?.labels !== 'repeat';
+      return { ...shape, shapes: shape.shapes.map((inner) => readable(inner, scale, among)) };
+    }
     case 'path':
     case 'circle':
     case 'use':
@@ -29,8 +32,9 @@ function readable(shape: Shape, scale: number): Shape {
 }
 
 /** Grown about its middle, away from the chart where it stands at an edge. */
-function enlarged(text: Extract<Shape, { kind: 'text' }>, scale: number): Shape {
-  const most = text.align === 'middle' ? text.sizeMm * MOST_IN_PLACE : Number.POSITIVE_INFINITY;
+function enlarged(text: Extract<Shape, { kind: 'text' }>, scale: number, amongStitches: boolean): Shape {
+  const most =
+    amongStitches && text.align === 'middle' ? text.sizeMm * MOST_IN_PLACE : Number.POSITIVE_INFINITY;
   const sizeMm = Math.min(Math.max(text.sizeMm, LEAST_MM / scale), most);
   return { ...text, sizeMm, y: text.y + (sizeMm - text.sizeMm) * HALF_FIGURE };
 }

@@ -8,6 +8,7 @@ import { SYMBOLS, type SymbolSetName } from '../symbols/symbols.ts';
 import { alternativeText } from './alternative.ts';
 import { drawStitch } from './draw-stitch.ts';
 import { stitchRows } from './elements.ts';
+import { type Fold, rowFoldMark, windowWords } from './fold.ts';
 import { chartKey } from './key.ts';
 import { labelRows } from './labels.ts';
 import { emptyLayout, type Layout } from './layout.ts';
@@ -29,13 +30,15 @@ export interface ChartOptions {
   readonly leftHanded?: boolean;
   /** What of each part repeats, marked under it. */
   readonly repeats?: readonly Repeat[];
+  /** Drawn with a window of what repeats. */
+  readonly fold?: Fold;
   /** Whether the key is drawn below. */
   readonly key: boolean;
   /** Colours of yarns by letter; a yarn too pale for paper keeps the chart's own inks. */
   readonly yarnInk?: Readonly<Record<string, string>>;
 }
 
-export function chartParts(fabric: Fabric, options: ChartOptions): PartChart[] {
+export function chartParts(fabric: Fabric, options: ChartOptions): Omit<PartChart, 'folded'>[] {
   const rows = stitchRows(fabric);
   // One yarn's colour would say nothing that the two inks do not.
   const severalYarns = fabric.yarns.length > 1;
@@ -117,8 +120,12 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
 
   const above = boundsOf(shapes, book.all());
   const bracket = bracketUnder(piece, options, above?.bottom ?? 0);
-  shapes.push({ kind: 'group', transform: null, data: { labels: 'repeat' }, shapes: bracket });
-  const bounds = around(above, boundsOf(bracket)) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const over = options.fold?.up ? rowFoldMark(fabric, placed.rows, options.fold.up, above?.left ?? 0) : [];
+  shapes.push(
+    marked('repeat', bracket, options.fold?.across ? 'across' : null),
+    marked('repeat', over, 'up'),
+  );
+  const bounds = around(above, boundsOf([...bracket, ...over])) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const chartWidth = bounds.right - bounds.left;
   const drawn = rowIndices.map((row): [number, number] => [
     fabric.rows[row]?.first ?? 0,
@@ -136,6 +143,7 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
           terms: options.terms,
           labels,
           bracket: bracket.length > 0,
+          folded: { across: options.fold?.across != null, up: over.length > 0 },
           bareRing: placed.bareRing,
           yarnInks: piece.yarnInks,
           secondInk,
@@ -179,13 +187,21 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   };
 }
 
+/** What stands beside the stitches; `fold` where it says that something is drawn once for many. */
+function marked(labels: string, shapes: readonly Shape[], fold: string | null): Shape {
+  const data = fold === null || shapes.length === 0 ? { labels } : { labels, fold };
+  return { kind: 'group', transform: null, data, shapes };
+}
+
 function bracketUnder(
   { fabric, layout, parts }: PieceChart,
-  { repeats }: ChartOptions,
+  { repeats, fold }: ChartOptions,
   bottomMm: number,
 ): Shape[] {
   const part = fabric.parts[parts[0] ?? 0];
-  const repeat = repeats?.find((each) => each.part === part?.name);
+  const repeat = fold?.across
+    ? { ...fold.across, words: windowWords(fold.across) }
+    : repeats?.find((each) => each.part === part?.name);
   if (part === undefined || repeat === undefined) return [];
   return repeatBracket(fabric, layout, repeat, bottomMm);
 }

@@ -17,6 +17,8 @@ export interface KeyInput {
   readonly labels: Labels;
   /** One repeat is marked. */
   readonly bracket: boolean;
+  /** Stitches, or rows, are drawn once for many. */
+  readonly folded: { readonly across: boolean; readonly up: boolean };
   readonly bareRing: boolean;
   /** By the fabric's own numbering of yarns; null for those drawn in the chart's two inks. */
   readonly yarnInks: readonly (YarnInk | null)[];

@@ -8,7 +8,7 @@ import { arrowShapes, startMark } from './arrow.ts';
 import { loopMark } from './foot-marks.ts';
 import type { KeyEntry, KeyInput } from './key-entry.ts';
 import { KEY_MM, U_MM } from './metrics.ts';
-import { bracketSample } from './repeat-bracket.ts';
+import { bracketSample, upBracketSample } from './repeat-bracket.ts';
 import type { SymbolBook } from './symbol-book.ts';
 import { wallSample } from './wall-line.ts';
 
@@ -42,7 +42,14 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   if (labels.laidOutArrows)
     entries.push(mark('round laid out straight, and its direction', arrowShapes(ROW_ARROW, 'ink')));
   if (labels.wallLine) entries.push(mark('top of the last round of the ring', wallSample()));
-  if (input.bracket) entries.push(mark('one repeat, and how often it is worked', bracketSample()));
+  if (input.bracket) {
+    const words = input.folded.across
+      ? 'drawn once: work what stands over it as often as it says'
+      : 'one repeat, and how often it is worked';
+    entries.push(mark(words, bracketSample()));
+  }
+  if (input.folded.up)
+    entries.push(mark('rows drawn once: work them up to the row it says', upBracketSample()));
   if (labels.roundArrow) entries.push(mark('direction of the rounds', arrowShapes(ROUND_ARROW, 'ink')));
   entries.push(...yarnEntries(input));
   if (secondInk)

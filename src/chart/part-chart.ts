@@ -7,4 +7,12 @@ export interface PartChart {
   readonly part: string;
   /** Its key is drawn in it, in the terms asked for. */
   readonly scene: Scene;
+  /** The same with a window of what repeats, for paper that the whole does not fit: the least left out first. */
+  readonly folded: readonly FoldedChart[];
+}
+
+export interface FoldedChart {
+  readonly scene: Scene;
+  /** What is not drawn stitch for stitch. */
+  readonly words: string;
 }

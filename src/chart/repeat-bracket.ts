@@ -17,6 +17,8 @@ export interface Repeat {
   readonly places: number;
   /** How often it is worked. */
   readonly times: number;
+  /** Said instead of the chains and how often. */
+  readonly words?: string;
 }
 
 const DOWN_MM = 2.4;
@@ -53,7 +55,7 @@ export function repeatBracket(fabric: Fabric, layout: Layout, repeat: Repeat, bo
       kind: 'text',
       x: (left + right) / 2,
       y: y + LABEL_MM.size * 1.15,
-      text: wordsOf(repeat),
+      text: repeat.words ?? wordsOf(repeat),
       sizeMm: LABEL_MM.size,
       face: 'text',
       align: 'middle',
@@ -86,6 +88,23 @@ export function bracketSample(): Shape[] {
         ['L', -3, TICK_MM / 2],
         ['L', 3, TICK_MM / 2],
         ['L', 3, -TICK_MM / 2],
+      ],
+      stroke: { ink: 'ink', widthMm: LINE_MM },
+      fill: 'none',
+    },
+  ];
+}
+
+/** The same beside rows. */
+export function upBracketSample(): Shape[] {
+  return [
+    {
+      kind: 'path',
+      parts: [
+        ['M', TICK_MM / 2, -2],
+        ['L', -TICK_MM / 2, -2],
+        ['L', -TICK_MM / 2, 2],
+        ['L', TICK_MM / 2, 2],
       ],
       stroke: { ink: 'ink', widthMm: LINE_MM },
       fill: 'none',

@@ -15,7 +15,8 @@ import type { Verb } from './verb.ts';
 
 export const booklet: Verb = {
   name: 'booklet',
-  takes: 'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--left-handed] [--out FILE]',
+  takes:
+    'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--left-handed] [--whole-charts] [--out FILE]',
   about: 'one size of one pattern as a PDF to print',
   least: 1,
   most: 1,
@@ -28,13 +29,21 @@ export const booklet: Verb = {
       about: "the terms, abbreviated or in full words (the pattern's own)",
     },
     { name: 'left-handed', value: null, about: 'with the charts drawn for left-handed makers' },
+    {
+      name: 'whole-charts',
+      value: null,
+      about: 'with every stitch of a large chart drawn, over as many sheets as it takes',
+    },
     { name: 'out', value: 'FILE', about: 'the file to write (named after pattern, size and paper)' },
   ],
   teaches: `Sets one size of a pattern as a booklet, with its chart and its measures, and writes it as a PDF.
 
   npm run -s rowfold -- booklet patterns/my-square --size small
   npm run -s rowfold -- booklet patterns/my-square --size small --paper Letter --terms uk-full --out square.pdf
-  npm run -s rowfold -- booklet patterns/my-square --size small --left-handed`,
+  npm run -s rowfold -- booklet patterns/my-square --size small --left-handed
+
+A chart that would pass one sheet is drawn with a window of what repeats, and says how often to work it;
+--whole-charts draws it stitch for stitch over sheets to lay together.`,
   run: async ({ paths, flags, values }, terminal) => {
     const paper = oneOf('paper', values.get('paper') ?? 'A4', Object.keys(PAPERS), isPaper);
     const terms = values.get('terms');
@@ -66,6 +75,7 @@ export const booklet: Verb = {
       dialect: dialect?.value ?? own,
       paper: paper.kind === 'known' ? paper.value : 'A4',
       leftHanded: flags.has('left-handed'),
+      wholeCharts: flags.has('whole-charts'),
     } as const;
     const named = bookletFileName(
       compiled.slug,

@@ -18,15 +18,18 @@ export interface RowWord {
 /** The number of each sort of stitch; shared by the rows that are compared. */
 export type Alphabet = Map<string, number>;
 
-/** All rows of a fabric. Markers are left out: they change nothing that is worked. */
-export function rowWords(fabric: Fabric, alphabet: Alphabet): RowWord[] {
+/**
+ * All rows of a fabric. Markers are left out: they change nothing that is worked. With `byStep` a place is told from the
+ * place of the stitch before also near the ends of a row, so that the same work at an end has the same number.
+ */
+export function rowWords(fabric: Fabric, alphabet: Alphabet, byStep = false): RowWord[] {
   const atCorners = cornerSpaces(fabric);
   return fabric.rows.map((row, index) => {
     const stitches: number[] = [];
     const corners: number[] = [];
     const into = new Map<number, number>();
     for (let i = row.first; i < row.end; i += 1) {
-      const sort = `${itself(fabric, i)} ${whereInto(fabric, i, index, into)}`;
+      const sort = `${itself(fabric, i)} ${whereInto(fabric, i, index, into, byStep)}`;
       const known = alphabet.get(sort) ?? alphabet.size;
       alphabet.set(sort, known);
       if (((fabric.flags[i] ?? 0) & FLAG.corner) !== 0 || atCorners.has(i)) corners.push(i - row.first);
@@ -55,7 +58,13 @@ function itself(fabric: Fabric, i: number): string {
  * same number; or by how far it is from the nearer end of the row below where that is less, as where a row begins and
  * where a round comes back to its start. `into` remembers the last place by how many rows below it is.
  */
-function whereInto(fabric: Fabric, i: number, row: number, into: Map<number, number>): string {
+function whereInto(
+  fabric: Fabric,
+  i: number,
+  row: number,
+  into: Map<number, number>,
+  byStep: boolean,
+): string {
   const told: string[] = [];
   for (const target of targets(fabric, i)) {
     const ofRow = fabric.row[target] ?? 0;
@@ -70,7 +79,7 @@ function whereInto(fabric: Fabric, i: number, row: number, into: Map<number, num
     into.set(below, target);
     const { first, end } = fabric.rows[ofRow] ?? { first: 0, end: 0 };
     const [fromStart, fromEnd] = [target - first, end - 1 - target];
-    if (Math.abs(step) <= Math.min(fromStart, fromEnd)) told.push(`${below}: ${step}`);
+    if (byStep || Math.abs(step) <= Math.min(fromStart, fromEnd)) told.push(`${below}: ${step}`);
     else told.push(fromStart < fromEnd ? `${below}: start ${fromStart}` : `${below}: end ${fromEnd}`);
   }
   return `${fabric.where[i]} ${told.join(', ')}`;

@@ -87,7 +87,8 @@ function comesRound(rows: readonly RowWord[], cycle: number): boolean {
   });
 }
 
-function overChains(part: Part, foundation: Foundation, chains: number): Part {
+/** The part over so many foundation chains, its counts left unstated. */
+export function overChains(part: Part, foundation: Foundation, chains: number): Part {
   const { span } = foundation.chain;
   const step: Step = { ...foundation.chain, n: { values: [chains], span } };
   const lines = part.instructions.lines.map((line, i) => ({

@@ -17,6 +17,8 @@ export interface BookletChoice {
   readonly paper: PaperName;
   /** With its charts drawn for left-handed makers. */
   readonly leftHanded?: boolean;
+  /** Stitch for stitch over as many sheets as it takes, where charts are otherwise drawn with a window of what repeats. */
+  readonly wholeCharts?: boolean;
 }
 
 /** Left-handed or not: without a chart a booklet is the same for both hands. */
@@ -27,12 +29,13 @@ export function bookletHands(size: CompiledSize): readonly boolean[] {
 export async function bookletFile(
   compiled: CompiledPattern,
   size: CompiledSize,
-  { dialect, paper, leftHanded = false }: BookletChoice,
+  choice: BookletChoice,
 ): Promise<Uint8Array> {
+  const { dialect, paper, leftHanded } = choice;
   const { pattern } = compiled;
   if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
   const { pages, outline } = layOutBooklet(
-    bookletInput(pattern, size, dialect, leftHanded),
+    bookletInput(pattern, size, choice),
     paper,
     bookletRuler().measureText,
   );
@@ -54,15 +57,14 @@ export async function bookletFile(
 export function bookletInput(
   pattern: Pattern,
   size: CompiledSize,
-  dialect: DialectKey,
-  leftHanded = false,
+  { dialect, leftHanded = false, wholeCharts = false }: Omit<BookletChoice, 'paper'>,
 ): BookletInput {
-  const charts = leftHanded ? size.leftHandedCharts : size.charts;
+  const charts = (leftHanded ? size.leftHandedCharts : size.charts)[DIALECTS[dialect].terms];
   return {
     pattern: sentencesIn(pattern, dialect),
     sizes: [{ name: size.size.name, ...size.measures, schematics: size.schematics }],
     words: size.words[dialect],
-    charts: charts[DIALECTS[dialect].terms],
+    charts: wholeCharts ? charts.map(({ part, scene }) => ({ part, scene, folded: [] })) : charts,
     leftHanded,
     cover: coverOf(pattern, size),
   };

@@ -216,7 +216,10 @@ describe('what a booklet holds', () => {
   });
 
   test('a chart too wide to read upright is printed on a sheet turned on its side', async () => {
-    const input = { ...shellBooklet(), charts: [{ part: 'Square', scene: chartScene(90, 40, 4) }] };
+    const input = {
+      ...shellBooklet(),
+      charts: [{ part: 'Square', scene: chartScene(90, 40, 4), folded: [] }],
+    };
     const { pages } = await readPdf(await bookletBytes(input, 'A4'));
     const turned = pages.filter((page) => page.widthPt > page.heightPt);
     expect(turned).toHaveLength(1);

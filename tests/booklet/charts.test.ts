@@ -11,7 +11,7 @@ import { fixedWidth } from './fixed-width.ts';
 import { bareBooklet, chartScene } from './sample-input.ts';
 
 function pagesWith(...scenes: readonly Scene[]): readonly Scene[] {
-  const charts = scenes.map((scene, index) => ({ part: `Part ${index + 1}`, scene }));
+  const charts = scenes.map((scene, index) => ({ part: `Part ${index + 1}`, scene, folded: [] }));
   return layOutBooklet({ ...bareBooklet(), charts }, 'A4', fixedWidth).pages;
 }
 
@@ -102,7 +102,7 @@ const PAPER_NAMES = Object.values(PAPERS).map(({ name }) => name);
 describe.each(PAPER_NAMES)('a chart over several sheets of %s', (paper) => {
   const chart = chartScene(130, 160, 4);
   const pages = layOutBooklet(
-    { ...bareBooklet(), charts: [{ part: 'Square', scene: chart }] },
+    { ...bareBooklet(), charts: [{ part: 'Square', scene: chart, folded: [] }] },
     paper,
     fixedWidth,
   ).pages;

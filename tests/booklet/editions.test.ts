@@ -19,6 +19,7 @@ const compiled = file?.compiled;
 const pattern = compiled?.pattern;
 if (compiled === undefined || !pattern) throw new Error('no pattern');
 const { sizes } = compiled;
+const US = { dialect: 'us' } as const;
 
 function textsOf(scene: Scene): string[] {
   return walkShapes(scene.shapes).flatMap(({ shape }) => (shape.kind === 'text' ? [shape.text] : []));
@@ -37,7 +38,7 @@ function acrossOf(pages: readonly Scene[]): number[] {
 
 describe.each(Object.values(PAPERS).map(({ name }) => name))('on %s', (paper) => {
   test.each(sizes)('the booklet of $size.name has its measures in centimetres and inches', (size) => {
-    const { pages } = layOutBooklet(bookletInput(pattern, size, 'us'), paper, fixedWidth);
+    const { pages } = layOutBooklet(bookletInput(pattern, size, US), paper, fixedWidth);
     const texts = pages.flatMap(textsOf);
     const wanted = size.schematics.flatMap(({ scene }) => textsOf(scene));
     expect(wanted.some((text) => / cm$/.test(text))).toBe(true);
@@ -48,8 +49,8 @@ describe.each(Object.values(PAPERS).map(({ name }) => name))('on %s', (paper) =>
   test('a booklet of all sizes has the measures of each, under its name', () => {
     const [first] = sizes;
     if (first === undefined) throw new Error('no size');
-    const all = sizes.flatMap((size) => bookletInput(pattern, size, 'us').sizes);
-    const { pages } = layOutBooklet({ ...bookletInput(pattern, first, 'us'), sizes: all }, paper, fixedWidth);
+    const all = sizes.flatMap((size) => bookletInput(pattern, size, US).sizes);
+    const { pages } = layOutBooklet({ ...bookletInput(pattern, first, US), sizes: all }, paper, fixedWidth);
     const texts = pages.flatMap(textsOf);
     for (const { name, schematics } of all) {
       expect(texts.filter((text) => text.startsWith(`${name}: `))).toHaveLength(schematics.length);
@@ -61,7 +62,8 @@ describe.each(Object.values(PAPERS).map(({ name }) => name))('on %s', (paper) =>
     const [size] = sizes;
     if (size === undefined) throw new Error('no size');
     const [right, left] = [false, true].map(
-      (leftHanded) => layOutBooklet(bookletInput(pattern, size, 'us', leftHanded), paper, fixedWidth).pages,
+      (leftHanded) =>
+        layOutBooklet(bookletInput(pattern, size, { dialect: 'us', leftHanded }), paper, fixedWidth).pages,
     );
     const [ofRight, ofLeft] = [acrossOf(right ?? []), acrossOf(left ?? [])];
     expect(ofLeft.length).toBeGreaterThan(100);

@@ -161,7 +161,7 @@ export function shellBooklet(): BookletInput {
       ].map(([abbr, meaning]) => ({ abbr: abbr ?? '', meaning: meaning ?? '' })),
       specials: [{ name: 'Shell', how: '5 dc in same st. Counts as one shell.' }],
     },
-    charts: [{ part: 'Square', scene: chartScene(37, 30, 4) }],
+    charts: [{ part: 'Square', scene: chartScene(37, 30, 4), folded: [] }],
     cover: patchworkScene(),
     leftHanded: false,
   };
@@ -253,7 +253,7 @@ export function grannyBooklet(): BookletInput {
       abbreviations: [],
       specials: [],
     },
-    charts: [{ part: 'Square', scene: chartScene(12, 12, 6) }],
+    charts: [{ part: 'Square', scene: chartScene(12, 12, 6), folded: [] }],
   };
 }
 
@@ -330,8 +330,8 @@ export function longBooklet(): BookletInput {
       })),
     },
     charts: [
-      { part: 'Blanket', scene: chartScene(90, 60, 4) },
-      { part: 'Border of the blanket', scene: chartScene(130, 160, 4) },
+      { part: 'Blanket', scene: chartScene(90, 60, 4), folded: [] },
+      { part: 'Border of the blanket', scene: chartScene(130, 160, 4), folded: [] },
     ],
   };
 }

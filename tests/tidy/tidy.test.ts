@@ -27,6 +27,7 @@ const ORDER = [
   'booklet',
   'paint',
   'part-repeats.ts',
+  'fold-part.ts',
   'compiled.ts',
   'compile.ts',
   'site',

@@ -13,13 +13,15 @@ import { type Bookmark, moved, type Sheet } from '../strip.ts';
 
 export interface SheetChart {
   readonly title: string;
+  /** What is not drawn stitch for stitch. */
+  readonly note: string | null;
   /** Without its key. */
   readonly scene: Scene;
   readonly entries: readonly KeyEntry[];
 }
 
 export function wholeSheet(
-  { title, scene, entries }: SheetChart,
+  { title, note, scene, entries }: SheetChart,
   plan: Extract<ChartPlan, { kind: 'sheet' }>,
   bookmark: Bookmark,
   paper: PaperName,
@@ -34,7 +36,7 @@ export function wholeSheet(
     kind: 'sheet',
     orientation: plan.orientation,
     shapes: [
-      ...sheetHeading(title, null),
+      ...sheetHeading(title, note),
       scaledShapes(scene.shapes, plan.scale, xMm, yMm),
       moved(key.shapes, 0, yMm + drawnMm + KEY_GAP_MM),
     ],

@@ -6,7 +6,7 @@ import { type ChartPlan, KEY_GAP_MM, planChart } from '../chart-plan.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import { finderMap, silhouetteOf } from '../finder-map.ts';
 import { layKey } from '../lay-key.ts';
-import { withOwnSymbols } from '../own-symbols.ts';
+import { renamedShapes, withOwnSymbols } from '../own-symbols.ts';
 import { GAP, TYPE } from '../page-grid.ts';
 import type { PaperName } from '../paper.ts';
 import { withReadableLabels } from '../readable-labels.ts';
@@ -23,55 +23,102 @@ export function charts(
   paper: PaperName,
   setting: Setting,
 ): Flowing[] {
-  return entries.flatMap((chart, index) =>
-    chartBlock(
-      { ...chart, scene: withOwnSymbols(chart.scene, `chart${index + 1}`) },
-      entries.length > 1,
-      index === 0 ? heading : null,
-      paper,
-      setting,
-    ),
-  );
+  return entries.flatMap((chart, index) => {
+    const first = index === 0;
+    const head = [
+      ...(first ? wideHeading(heading, setting) : []),
+      ...(entries.length > 1 ? caption(chart.part, setting) : []),
+    ];
+    const title = [first ? heading : null, entries.length > 1 || !first ? chart.part : null]
+      .filter((word) => word !== null)
+      .join(': ');
+    const bookmark: Bookmark = first ? { title: heading, level: 1 } : { title: chart.part, level: 2 };
+    return chartBlock({ title, bookmark, head, prefix: `chart${index + 1}` }, chart, paper, setting);
+  });
 }
 
-/** `heading` opens the section, with the first chart only. */
+/** How a chart is introduced, and what its symbols are called by. */
+interface Opening {
+  readonly title: string;
+  readonly bookmark: Bookmark;
+  readonly head: readonly Strip[];
+  readonly prefix: string;
+}
+
 function chartBlock(
+  { title, bookmark, head: opening, prefix }: Opening,
   chart: BookletChart,
-  named: boolean,
-  heading: string | null,
   paper: PaperName,
   setting: Setting,
 ): Flowing[] {
-  const { drawing, entries } = splitKey(chart.scene);
-  const head = [
-    ...(heading ? wideHeading(heading, setting) : []),
-    ...(named ? caption(chart.part, setting) : []),
-  ];
-  const plan = planChart(drawing, paper, stackHeight(head) + GAP.afterHeading, (widthMm) =>
-    entries.length > 0 ? KEY_GAP_MM + layKey(entries, widthMm).heightMm : 0,
-  );
-  const scene = plan.kind === 'too large' ? drawing : withReadableLabels(drawing, plan.scale);
-  const title = [heading, named || !heading ? chart.part : null].filter((word) => word !== null).join(': ');
-  const bookmark: Bookmark = heading ? { title: heading, level: 1 } : { title: chart.part, level: 2 };
-  const key = keyStrips(entries, drawing.symbols, setting);
+  const { drawing, entries, plan, head, words } = chooseDrawing(chart, opening, paper, setting);
+  const named = withOwnSymbols(drawing, prefix);
+  const scene = plan.kind === 'too large' ? named : withReadableLabels(named, plan.scale);
+  const ownEntries = entries.map((entry) => ({ ...entry, shapes: renamedShapes(entry.shapes, prefix) }));
+  const key = keyStrips(ownEntries, named.symbols, setting);
   switch (plan.kind) {
     case 'in text':
       return keepTogether([...head, figure(scene, plan.scale, setting), ...key]);
     case 'sheet':
-      return [wholeSheet({ title, scene, entries }, plan, bookmark, paper)];
+      return [wholeSheet({ title, note: words, scene, entries: ownEntries }, plan, bookmark, paper)];
     case 'sheets':
       return [
-        ...keepTogether([
-          ...head,
-          ...sheetsNote(plan, setting),
-          ...sheetsMap(drawing, plan, setting),
-          ...key,
-        ]),
-        ...tileSheets({ title, scene, entries }, plan, paper),
+        ...keepTogether([...head, ...sheetsNote(drawing, plan, setting), ...key]),
+        ...tileSheets({ title, note: words, scene, entries: ownEntries }, plan, paper),
       ];
     case 'too large':
       return keepTogether([...head, ...tooLargeNote(plan.sheets, setting)]);
   }
+}
+
+interface Chosen {
+  readonly drawing: Scene;
+  readonly entries: readonly KeyEntry[];
+  readonly plan: ChartPlan;
+  readonly head: readonly Strip[];
+  /** What is not drawn stitch for stitch. */
+  readonly words: string | null;
+}
+
+/** The whole where it goes on one sheet; else with a window of what repeats, as little left out as brings it there. */
+function chooseDrawing(
+  chart: BookletChart,
+  head: readonly Strip[],
+  paper: PaperName,
+  setting: Setting,
+): Chosen {
+  const planned = (scene: Scene, words: string | null): Chosen => {
+    const introduced = words === null ? head : [...head, ...foldedNote(words, setting)];
+    const { drawing, entries } = splitKey(scene);
+    const plan = planChart(drawing, paper, stackHeight(introduced) + GAP.afterHeading, (widthMm) =>
+      entries.length > 0 ? KEY_GAP_MM + layKey(entries, widthMm).heightMm : 0,
+    );
+    return { drawing, entries, plan, head: introduced, words };
+  };
+  let best = planned(chart.scene, null);
+  if (sheetsOf(best.plan) === 1) return best;
+  for (const { scene, words } of chart.folded) {
+    const tried = planned(scene, words);
+    if (sheetsOf(tried.plan) < sheetsOf(best.plan)) best = tried;
+    if (sheetsOf(best.plan) === 1) break;
+  }
+  return best;
+}
+
+function sheetsOf(plan: ChartPlan): number {
+  switch (plan.kind) {
+    case 'in text':
+    case 'sheet':
+      return 1;
+    case 'sheets':
+      return plan.across * plan.down;
+    case 'too large':
+      return plan.sheets;
+  }
+}
+
+function foldedNote(words: string, setting: Setting): Strip[] {
+  return note(`${words} The chart of every stitch stands on the page of the pattern.`, setting);
 }
 
 function caption(text: string, setting: Setting): Strip[] {
@@ -99,12 +146,14 @@ function keyStrips(entries: readonly KeyEntry[], symbols: Scene['symbols'], sett
   return [{ kind: 'strip', spaceBeforeMm: KEY_GAP_MM, keepWithNext: false, symbols, ...key }];
 }
 
-function sheetsNote({ across, down }: { across: number; down: number }, setting: Setting): Strip[] {
+function sheetsNote(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>, setting: Setting): Strip[] {
+  const { across, down } = plan;
+  if (across * down === 1) return note('The chart follows on a sheet of its own.', setting);
   const text =
     `The chart follows on ${across * down} sheets, ${across} across and ${down} down, as this map shows. At a broken ` +
     'line another sheet joins, the one whose number stands beside it; up to the thin line beyond, the stitches are ' +
     'drawn on both sheets. Cut one of the two along its broken line and lay it on the other, cross on cross.';
-  return note(text, setting);
+  return [...note(text, setting), ...sheetsMap(drawing, plan, setting)];
 }
 
 function tooLargeNote(sheets: number, setting: Setting): Strip[] {

@@ -23,6 +23,7 @@ export function tileSheets(
 ): Sheet[] {
   const grid = pageGrid(paper, plan.orientation);
   const silhouette = silhouetteOf(scene);
+  const several = plan.across * plan.down > 1;
   return Array.from({ length: plan.across * plan.down }, (_, index) => {
     const column = index % plan.across;
     const row = Math.floor(index / plan.across);
@@ -54,13 +55,13 @@ export function tileSheets(
     return {
       kind: 'sheet',
       orientation: plan.orientation,
-      shapes: sheetHeading(title, note),
+      shapes: sheetHeading(title, several ? note : null),
       underPage: [
         drawn,
         ...mask(frame, grid.widthMm, grid.heightMm),
-        ...cornerMarks(frame),
+        ...(several ? cornerMarks(frame) : []),
         ...beside.flatMap((neighbour) => joinMarks(frame, neighbour)),
-        mapAtHead(silhouette, plan, index, grid),
+        ...(several ? [mapAtHead(silhouette, plan, index, grid)] : []),
       ],
       symbols: scene.symbols,
     };
