@@ -12,7 +12,9 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
   // A main colour is what is worked in until another is named; a letter has to be.
   const [first] = pattern.yarns;
   const main =
-    first !== undefined && MAIN.has(first.letter) && sizes.some(({ fabric }) => fabric.yarn.includes(0));
+    first !== undefined &&
+    (MAIN.has(first.letter) || !isLettered(first.letter, pattern)) &&
+    sizes.some(({ fabric }) => fabric.yarn.includes(0));
   const finishing = (pattern.finishing ?? []).join(' ');
   const stripes = pattern.notes.filter((note) => ROWS.test(note));
   return pattern.yarns
@@ -27,6 +29,12 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
       const span = pattern.places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
       return diagnose('yarn/unused', { file: pattern.source.file, span }, { letter });
     });
+}
+
+/** `One ball in rose, oddments of green`: a letter that only this house gives a yarn is none that rows would name. */
+function isLettered(letter: string, { places, source }: Publication['pattern']): boolean {
+  const { start, end } = places.get(`yarn.${letter}`) ?? { start: 0, end: 0 };
+  return new RegExp(`\\b${letter}\\b`).test(source.text.slice(start, end));
 }
 
 const MAIN = new Set(['MC', 'M']);

@@ -104,6 +104,24 @@ export function usedUp(worker: Worker): boolean {
   return unworked(sites, next, sites.length, lastWasSpace) === 0;
 }
 
+/**
+ * `1 dc into each of next 12 dc, turn, leaving the rest. (28 dc)` and a row in the same words that states its count: it
+ * leaves some too, though that is not said again.
+ */
+export function leavesAsBefore(worker: Worker, { line, steps }: Pick<Row, 'line' | 'steps'>): boolean {
+  const says = steps.some(({ kind }) => kind === 'leave');
+  if (!says && worker.leftAs === null) return false;
+  const words = wordsOf(steps);
+  const same = worker.leftAs === words;
+  worker.leftAs = says || same ? words : null;
+  return !says && same && line.label !== null;
+}
+
+function wordsOf(steps: readonly Step[]): string {
+  const work = steps.filter(({ kind }) => kind !== 'note' && kind !== 'leave' && kind !== 'fasten off');
+  return JSON.stringify(work, (key: string, value: unknown) => (key === 'span' ? undefined : value));
+}
+
 /** The most slip stitches that ease the step at the end of a spiral. */
 const MOST_EASING = 3;
 

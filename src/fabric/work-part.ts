@@ -36,6 +36,8 @@ interface Ground {
   lost: Cause | null;
   /** What may have left the work otherwise than it is here: a fault of the next row may be only an echo. */
   suspect: Cause | null;
+  /** The first row, where it does not make what it states: the chain it stands on may be the wrong one. */
+  chain: Cause | null;
   /** The row that the top is known from by its stated count alone. */
   basis: Cause | null;
 }
@@ -62,7 +64,7 @@ export function workPart(
     faults.every((fault) => fault.severity !== 'error') &&
     part.instructions.lines.every((line) => line.readable);
   const top = from === null ? null : topFor(from, plans[0]?.steps ?? []);
-  const ground: Ground = { top, doubt: null, lost: null, suspect: null, basis: null };
+  const ground: Ground = { top, doubt: null, lost: null, suspect: null, chain: null, basis: null };
   let pending: readonly Step[] = [];
   const warned = new Set<number>();
   const hung: HungRow[] = [];
@@ -100,7 +102,7 @@ export function workPart(
       }
       const mark = markBuilder(worker.builder);
       const worked = workRow(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
-      const cause = echoOf(worked, ground);
+      const cause = echoOf(worked, ground, piece);
       if (cause !== null) {
         whole = false;
         backToMark(worker.builder, mark);
@@ -138,6 +140,7 @@ function goOn(
 ): void {
   const cause: Cause = { label: piece.label, off: worked.off ?? 0 };
   const { doubt } = ground;
+  if (cause.off !== 0 && ground.top !== null && ground.top.side === null) ground.chain = cause;
   const silent = doubt !== null && !isBroken(worked) && (!piece.checksCount || piece.line.stated === null);
   // `Sc in each st around` on a row that misses its count: what was in doubt before is so still.
   const same = silent && worked.top?.stitches === ground.top?.stitches;
@@ -155,9 +158,15 @@ function goOn(
 }
 
 /** What the faults of a row are only an echo of; null where they are its own, or it has none. */
-function echoOf(worked: RowWorked, { suspect, doubt, basis }: Ground): Cause | null {
+function echoOf(
+  worked: RowWorked,
+  { suspect, doubt, basis, chain }: Ground,
+  { steps }: RowPlan,
+): Cause | null {
   if (worked.unknown) return basis ?? suspect ?? { label: '', off: 0 };
   if (!isBroken(worked)) return null;
+  if (chain !== null && steps.some((step) => step.kind === 'along' && step.edge === 'foundation'))
+    return chain;
   if (doubt !== null && worked.unsure) return doubt.of;
   if (suspect === null) return null;
   // A row that can be worked and is off the other way has a fault of its own.
@@ -216,6 +225,7 @@ function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
   worker.row = row;
   worker.foundation = from?.foundation ?? null;
   worker.rowBegun = false;
+  worker.leftAs = null;
   // Ranges are found by row index, so those of other pieces stay, but only this piece's are its edges.
   worker.pieceFirst = from?.pieceFirst ?? row;
 }

@@ -11,7 +11,7 @@ import { keepAccount } from './account-row.ts';
 import { mismatch, softCountFaults } from './count-faults.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
-import { endsSpiral, leftFault, usedUp } from './left-over.ts';
+import { endsSpiral, leavesAsBefore, leftFault, usedUp } from './left-over.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
@@ -153,8 +153,8 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.top = null;
   worker.ledger.length = 0;
   worker.rowLoop = 'both';
-  worker.leaves = endsSpiral(plan);
   worker.leavesSaid = null;
+  worker.leaves = endsSpiral(plan) || leavesAsBefore(worker, plan);
   worker.direction = side === 'RS' ? 'left' : 'right';
   worker.round = start?.round ?? false;
   worker.edging =

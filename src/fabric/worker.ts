@@ -127,6 +127,8 @@ export interface Worker {
   leaves: boolean;
   /** How many stitches it is said to leave; null where that is not said. */
   leavesSaid: number | null;
+  /** The words of the row before, where it said that it left some: the same words leave some again. */
+  leftAs: string | null;
   /** A round along the edges of a flat piece. */
   edging: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
@@ -261,6 +263,7 @@ export function newWorker(
     rowLoop: 'both',
     leaves: false,
     leavesSaid: null,
+    leftAs: null,
     edging: false,
     round: false,
     foundation: null,

@@ -13,6 +13,7 @@ import { readSidesOf } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
+import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
 import type { What } from './tree.ts';
 
@@ -257,7 +258,12 @@ function readCountedWhat(
   if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
   const what = readThing(cursor) ?? readWhat(cursor);
   if (what?.kind === 'space') skipNoun(cursor);
-  if (what !== null || !opened || !before.some(isKnown)) return what;
+  if (what !== null || !opened) return what;
+  if (wasReported(cursor)) {
+    cursor.at += 1;
+    return { kind: 'named', word: wordAt(cursor, -1) };
+  }
+  if (!before.some(isKnown)) return what;
   return readNamedThing(cursor);
 }
 

@@ -15,6 +15,7 @@ import { readScope } from './read-scope.ts';
 import { readSteps } from './read-steps.ts';
 import { workedOnce } from './read-unsaid.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
+import { leaveOutEchoes } from './reported-words.ts';
 import { closed, lineTokens } from './split-lines.ts';
 import { splitRepeats } from './split-repeats.ts';
 import { tokenise } from './tokens.ts';
@@ -195,6 +196,7 @@ function readLine(cursor: Cursor): Line | null {
     );
   }
   const readable = cursor.faults.length === before;
+  if (!readable) leaveOutEchoes(cursor, before);
   const side = read?.side ?? facingSide(steps);
   const line = { label: read?.label ?? null, side, steps, stated, readable, span };
   return !readable && read === null && steps.length === 0 && isProse(cursor)
