@@ -85,7 +85,8 @@ function standOnRow(
 ): boolean {
   const { builder, sites } = worker;
   const range = worker.rowRanges.slice(worker.pieceFirst).findLast((row) => row.number === number);
-  const on = sites?.[0]?.node ?? -1;
+  // Round an opening, stitches of one row and chains of the next lie side by side.
+  const on = (sites?.[worker.next] ?? sites?.[0])?.node ?? -1;
   if (range !== undefined && on >= range.first && on < range.end) return true;
   if (range === undefined || worker.rowBegun || sites === null) {
     const of = `${describeWhat(what, worker.terms)} of ${unit === 'row' ? 'Row' : 'Rnd'} ${number}`;

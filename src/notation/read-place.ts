@@ -338,7 +338,7 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
     const stop = readStop(cursor);
     if (stop !== null) return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
-  const ofRow = what.kind === 'stitch' || what.kind === 'st' ? readOfRow(cursor) : null;
+  const ofRow = what.kind === 'stitch' || what.kind === 'st' || what.kind === 'ch' ? readOfRow(cursor) : null;
   const next = { kind: 'next', n, what, each, span: spanSince(cursor, from) } as const;
   return ofRow === null ? next : { ...next, ofRow };
 }
