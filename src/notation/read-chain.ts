@@ -178,7 +178,7 @@ export function readCountedChain(cursor: Cursor): Counts | null {
     return null;
   }
   cursor.at += found.length;
-  return { as: found.named.id, plusChains: 0, throughout: false, span: spanSince(cursor, from) };
+  return { as: found.named.id, plusChains: 0, throughout: true, span: spanSince(cursor, from) };
 }
 
 /** `a`, `1`, `one` before what something counts as, or nothing. */

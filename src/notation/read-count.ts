@@ -31,7 +31,10 @@ export function readStatedCount(
   const { kind, text: word } = peek(cursor);
   const opened = kind === 'open';
   // Asked before each step of a row: what no count begins with is turned away first.
-  if (opened && peek(cursor, 1).kind !== 'dash' && !isNumber(cursor, 1)) return null;
+  // `(back to 15 sc)`.
+  const returned = opened && wordAt(cursor, 1) === 'back' && wordAt(cursor, 2) === 'to' ? 2 : 0;
+  const ahead = peek(cursor, 1 + returned);
+  if (opened && ahead.kind !== 'dash' && !isNumber(cursor, 1 + returned)) return null;
   if (kind === 'word' && !TELLERS.has(word) && !(worked && isNumber(cursor))) return null;
   const from = cursor.at;
   const ofRow = opened ? null : takeAfterRow(cursor);
@@ -45,7 +48,7 @@ export function readStatedCount(
   // After the join of a round nothing is worked, so a number there counts.
   const closes = before === 'stop' || (joined && (before === 'semicolon' || before === 'comma'));
   if (!led && !(worked && closes)) return null;
-  if (marked && !told) cursor.at += 1;
+  if (marked && !told) cursor.at += 1 + returned;
   // `turn -- 24 sc`.
   if (marked && peek(cursor).kind === 'dash' && peek(cursor, -1).kind === 'dash' && peek(cursor).glued)
     cursor.at += 1;
@@ -157,9 +160,10 @@ function endsRow(cursor: Cursor): boolean {
   const word = wordAt(cursor, ahead);
   if (word === 'do') return wordAt(cursor, ahead + 1) === 'not';
   if (word === 'fo') return true;
+  if (word === 'cut') return wordAt(cursor, ahead + 1) === 'yarn' || wordAt(cursor, ahead + 2) === 'yarn';
   // `Work on these sts only.`
   if (word === 'work') return wordAt(cursor, ahead + 2) === 'these';
-  if (word === 'fasten') return wordAt(cursor, ahead + 1) === 'off';
+  if (word === 'fasten' || word === 'break') return wordAt(cursor, ahead + 1) === 'off';
   return word === 'turn' || word === 'join';
 }
 

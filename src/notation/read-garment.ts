@@ -6,7 +6,7 @@ import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
 import { readWhat } from './read-what.ts';
-import type { AlongStep, NoteStep, RepeatRowsStep } from './tree.ts';
+import type { AlongStep, LeaveStep, NoteStep, RepeatRowsStep } from './tree.ts';
 
 /** `turn the welt on its side and work along the long edge thus`: the next stitches go into the ends of its rows. Null for any other turn. */
 export function readSideways(cursor: Cursor, from: number): AlongStep | null {
@@ -59,15 +59,30 @@ export function readPartOfRow(cursor: Cursor): NoteStep | null {
     const named = takeAny(cursor, 'form', 'are', 'make', 'become') !== null;
     takeAny(cursor, 'the');
     takeAny(cursor, 'back', 'front', 'left', 'right');
-    if (named && takeOneOf(cursor, PARTS_OF_ROW) !== null && atBoundary(cursor))
+    if (takeAny(cursor, 'of') !== null) takeAny(cursor, 'the');
+    if (
+      named &&
+      takeOneOf(cursor, PARTS_OF_ROW) !== null &&
+      (atBoundary(cursor) || peek(cursor).kind === 'open')
+    )
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
   cursor.at = from;
   return null;
 }
 
+/** `stop there` within a row: the rest of the row below is left. */
+export function readStopThere(cursor: Cursor): LeaveStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  if (takeAny(cursor, 'there', 'here') !== null && atBoundary(cursor))
+    return { kind: 'leave', span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
 const WHICH_STITCHES = new Set(['centre', 'center', 'middle', 'remaining', 'rem', 'other', 'last', 'first']);
-const PARTS_OF_ROW = new Set(['neck', 'shoulder', 'shoulders', 'armhole', 'neckline']);
+const PARTS_OF_ROW = new Set(['neck', 'shoulder', 'shoulders', 'armhole', 'neckline', 'opening']);
 
 /** `with 4.00 mm hook`, `using a 5 mm hook`: which hook; null where no hook is named. */
 export function readWithHook(cursor: Cursor): NoteStep | null {

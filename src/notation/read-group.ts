@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readAside } from './read-aside.ts';
 import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
@@ -167,6 +167,26 @@ function readForEach(cursor: Cursor): Stop | null {
   return null;
 }
 
+/** `*…*, do that 4 times`, `*…* repeat that to the last sc`, `*…* keep going from * to * to the end`. */
+function takeThatAgain(cursor: Cursor): boolean {
+  const from = cursor.at;
+  const parted = peek(cursor).kind === 'comma';
+  if (parted) cursor.at += 1;
+  // `*…*, 4 times`.
+  if (parted && peek(cursor).kind === 'number' && TIMES.has(wordAt(cursor, 1))) return true;
+  const word = takeOneOf(cursor, AGAIN);
+  if (word === 'keep') {
+    takeAny(cursor, 'going', 'repeating', 'doing');
+    if (takeAny(cursor, 'this', 'that') !== null) return true;
+    if (takeAny(cursor, 'from') !== null && takeMark(cursor) && readToMark(cursor, '*')) return true;
+  } else if (word !== null && takeAny(cursor, 'that', 'this') !== null) return true;
+  cursor.at = from;
+  return false;
+}
+
+const TIMES = new Set(['times', 'x']);
+const AGAIN = new Set(['do', 'repeat', 'rep', 'work', 'keep']);
+
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {
   const word = wordAt(cursor);
@@ -218,7 +238,9 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   if (body.closedByMark) {
     cursor.marked = body.steps;
     const at = cursor.at;
-    const times = readTimes(cursor, at) ?? readEndStop(cursor);
+    const again = takeThatAgain(cursor);
+    const times = readTimes(cursor, cursor.at) ?? (again ? readStop(cursor) : readEndStop(cursor));
+    if (times === null) cursor.at = at;
     if (cursor.faults.length > before) return null;
     if (times === null) return body.steps;
     return [{ kind: 'bracket', body: body.steps, stop: times, span: spanSince(cursor, from) }];

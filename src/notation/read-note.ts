@@ -15,6 +15,8 @@ export function skipStep(cursor: Cursor): null {
     const { kind } = peek(cursor);
     if (kind === 'end') return null;
     if (depth === 0 && atBoundary(cursor) && !inDecimal(cursor)) return null;
+    // The asterisk that closes a repeat is none of the step before it.
+    if (depth === 0 && kind === 'mark' && cursor.depth > 0) return null;
     if (kind === 'open') depth += 1;
     if (kind === 'close') depth -= 1;
     cursor.at += 1;
@@ -40,6 +42,7 @@ export function readMakerNote(cursor: Cursor): Step {
   skipStep(cursor);
   takeApart(cursor);
   takeEachLong(cursor);
+  if (cursor.tokens[from]?.text === 'fold') takeSlipped(cursor);
   if (FINISHING.has(cursor.tokens[from]?.text ?? '')) takeRemark(cursor);
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
@@ -78,6 +81,20 @@ const WORK_WORDS = new Set(
 );
 /** What would be a step of its own behind the comma. */
 const MAKER_TASKS = new Set(['stuff', 'place', 'change', 'with', 'using', 'cut', 'do']);
+
+/** `, 8 sl sts` behind an edge folded and closed: how many the seam has. */
+function takeSlipped(cursor: Cursor): void {
+  const start = cursor.at;
+  if (peek(cursor).kind === 'comma' && peek(cursor, 1).kind === 'number') {
+    cursor.at += 2;
+    const found = nameHere(cursor);
+    if (found?.named.kind === 'stitch' && found.named.id === 'sl-st') {
+      cursor.at += found.length;
+      if (atBoundary(cursor)) return;
+    }
+  }
+  cursor.at = start;
+}
 
 /** `, 7 stitches apart`, `, about 4 sts between them` behind eyes that are placed: how far from each other. */
 function takeApart(cursor: Cursor): void {

@@ -49,7 +49,8 @@ function read(cursor: Cursor, from: number): Place | null {
   if (passed?.kind === 'passed' && passed.n !== undefined && passed.what.kind !== 'ch' && nth !== null)
     return { kind: 'passed', what: passed.what, nth, of: passed.n, span: passed.span };
   cursor.at = behindOf;
-  const chained = what === null || what.kind === 'ch';
+  // `3rd st of ch-5`: a stitch of a chain is one of its chains.
+  const chained = what === null || what.kind === 'ch' || (what.kind === 'st' && namesChain(cursor));
   const chain =
     chained && nth !== null
       ? ((what === null && !namesChain(cursor) ? null : readChainName(cursor)) ?? readPlainChain(cursor))

@@ -233,7 +233,10 @@ const AFTER_ROWS = new Set([
 function isTimes(cursor: Cursor, ahead: number): boolean {
   const word = wordAt(cursor, ahead);
   return (
-    word === 'times' || word === 'time' || (word === 'more' && wordAt(cursor, ahead + 1).startsWith('time'))
+    word === 'times' ||
+    word === 'time' ||
+    (word === 'more' &&
+      (wordAt(cursor, ahead + 1).startsWith('time') || UNITS.has(wordAt(cursor, ahead + 1))))
   );
 }
 
@@ -275,6 +278,19 @@ export function readInPattern(cursor: Cursor): RepeatRowsStep | null {
     return null;
   }
   return { kind: 'repeat rows', unit: cursor.unit, rows: [], last, until, span: spanSince(cursor, from) };
+}
+
+/** `12 more rounds`, `so 7 more rows` behind `same as Rnd 6`: how many the label has; null where none are told so. */
+export function readMoreRows(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  takeAny(cursor, 'so');
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  if (n !== null && takeAny(cursor, 'more') !== null && takeOneOf(cursor, UNITS) !== null) {
+    takeWords(cursor, 'in', 'all');
+    return { kind: 'note', text: textSince(cursor, from), rows: n, span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
 }
 
 /** `then Row 2 once`, `then 2nd row once more` behind rows that are repeated; null when it does not say how often. */

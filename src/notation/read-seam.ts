@@ -14,7 +14,9 @@ export function readSeam(cursor: Cursor, from: number): NoteStep | null {
   const start = cursor.at;
   takeAny(cursor, 'through');
   const both = takeAny(cursor, 'both') !== null;
-  const edges = both ? takeAny(cursor, 'layers', 'thicknesses', 'edges') !== null : takeTwoEdges(cursor);
+  const edges = both
+    ? takeAny(cursor, 'layers', 'thicknesses', 'edges', 'sides') !== null
+    : takeTwoEdges(cursor);
   takeAny(cursor, 'together');
   takeWords(cursor, 'all', 'the', 'way');
   const end = takeAny(cursor, 'across', 'along') !== null;

@@ -45,6 +45,25 @@ export function readRing(cursor: Cursor, from: number): Step | null {
   return null;
 }
 
+/** `Magic ring with 8 sc in it`: what goes into it in the same breath; null where the ring stands alone. */
+export function readRingWith(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  const ring = takeAny(cursor, 'ring', 'circle', 'loop') !== null && takeAny(cursor, 'with') !== null;
+  const times = ring && isNumber(cursor) ? readNumber(cursor) : null;
+  const stitch = times === null ? null : readStitchName(cursor);
+  if (stitch !== null && takeAny(cursor, 'in', 'into', 'inside') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'it', 'ring') !== null) {
+      const span = spanSince(cursor, from);
+      const place = { kind: 'ring', magic: true, span } as const;
+      return { kind: 'work', stitch, times, place, loop: 'both', skipped: null, span };
+    }
+  }
+  cursor.at = from;
+  return null;
+}
+
 /** `1 round of dc around edge`, `a round of sc`: one in each stitch. */
 export function readRoundOf(cursor: Cursor, from: number): Step | null {
   const start = cursor.at;

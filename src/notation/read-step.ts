@@ -20,7 +20,7 @@ import { readSideAgain } from './read-border-side.ts';
 import { readChain } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
-import { readPartOfRow, readWithHook } from './read-garment.ts';
+import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
@@ -39,9 +39,11 @@ import {
 import { isNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
+import { readMakeSure, readRemark } from './read-remark.ts';
 import {
   readInPattern,
   readMeasured,
+  readMoreRows,
   readPattern,
   readRepeatRows,
   readRowsOnceMore,
@@ -49,7 +51,14 @@ import {
 } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
-import { readLeadingIn, readRing, readRoundOf, readStart, readTimesFirst } from './read-start.ts';
+import {
+  readLeadingIn,
+  readRing,
+  readRingWith,
+  readRoundOf,
+  readStart,
+  readTimesFirst,
+} from './read-start.ts';
 import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readTurn } from './read-turn.ts';
@@ -63,7 +72,9 @@ type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 /** What a maker does with the work in hand, or is told of it, with no stitch worked. */
 const MAKER_WORDS =
   `place pm pull move weave draw thread gather mark remove sm stuff rotate making being taking cut block sew hide trim
-   close secure press steam spray soak rinse wet seam bring fold note darn knot tie`.split(/\s+/);
+   close secure press steam spray soak rinse wet seam bring fold note darn knot tie pin pinning damp`.split(
+    /\s+/,
+  );
 
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
@@ -80,13 +91,18 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['following'], readColourOrder),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
-  ...entries(['work', 'make'], readWork),
+  ...entries(['work'], readWork),
+  ...entries(['make'], (cursor) => readMakeSure(cursor) ?? readWork(cursor)),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
   ...entries(['on', 'along'], readFarEdge),
-  ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor)),
+  ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor) ?? readSameAs(cursor)),
   ...entries(['last'], readLastWorked),
   ...entries(MAKER_WORDS, readMakerNote),
-  ...entries(['if', 'there', 'optional', 'optionally'], readSentence),
+  ...entries(
+    ['if', 'there', 'optional', 'optionally'],
+    (cursor) => readSentence(cursor) ?? readRemark(cursor),
+  ),
+  ...entries(['try', 'mine', 'here', 'count', 'yours'], readRemark),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
@@ -101,6 +117,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),
   ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
   ...entries(['until'], readMeasured),
+  ...entries(['magic', 'adjustable'], readRingWith),
+  ...entries(['stop'], readStopThere),
   ...entries(['these'], readPattern),
   ...entries(['cont', 'continue'], (cursor) => readGrowing(cursor) ?? readContinue(cursor)),
   ...entries(['carry'], (cursor) => readGrowing(cursor) ?? readChange(cursor)),
@@ -118,6 +136,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   // No word for shaping is shorter than "inc".
   const shape = token.text.length > 2 ? readShape(cursor) : null;
   if (shape !== null) return readTrailing(cursor, from, [shape]);
+  const more = token.kind === 'number' || token.text === 'so' ? readMoreRows(cursor) : null;
+  if (more !== null) return [more];
   const timed = token.kind === 'number' ? readTimesFirst(cursor) : null;
   if (timed !== null) return timed;
   const ahead = token.kind === 'word' ? readYarnAhead(cursor) : null;
@@ -270,6 +290,7 @@ function readContinue(cursor: Cursor): Step | null {
 /** `same as Row 2`. */
 function readSameAs(cursor: Cursor): Step | null {
   const from = cursor.at;
+  takeAny(cursor, 'the');
   const rows = takeWords(cursor, 'same', 'as') ? readRepeatRows(cursor, from) : null;
   if (rows === null) cursor.at = from;
   return rows;

@@ -190,15 +190,29 @@ export function takeTch(cursor: Cursor): boolean {
 /** `3 sts remain` after "until". */
 function readRemain(cursor: Cursor, from: number): Stop | null {
   const start = cursor.at;
+  const there = takeThereAre(cursor);
   const n = isNumber(cursor) ? readNumber(cursor) : null;
   const what = n === null ? null : readWhat(cursor);
-  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null;
+  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null || (there && wordAt(cursor) === 'left');
   if (n !== null && what !== null && said) {
     takeAny(cursor, 'left');
     return { kind: 'leaving', n, what, span: spanSince(cursor, from) };
   }
   cursor.at = start;
   return null;
+}
+
+/** `there are`, `theres`, `you have` before what is left. */
+function takeThereAre(cursor: Cursor): boolean {
+  const from = cursor.at;
+  const short = takeAny(cursor, 'theres', "there's", 'there’s') !== null;
+  const verb = !short && takeAny(cursor, 'there', 'you') !== null;
+  if (short || (verb && takeAny(cursor, 'are', 'is', 'have') !== null)) {
+    takeAny(cursor, 'only', 'just');
+    return true;
+  }
+  cursor.at = from;
+  return false;
 }
 
 /** `1 st before`, `last dc before`, `2 sts before`: how many are left before the place; null when none stands here. */

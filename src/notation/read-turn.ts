@@ -13,7 +13,7 @@ export function readTurn(cursor: Cursor): Step | null {
     const span = spanSince(cursor, from);
     const sideways = readSideways(cursor, from);
     if (sideways !== null) return sideways;
-    takeAny(cursor, 'your', 'the');
+    takeAny(cursor, 'your', 'the', 'it');
     takeAny(cursor, 'work', 'piece');
     if (takeSideOut(cursor) || takeFoldedUp(cursor))
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };

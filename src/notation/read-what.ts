@@ -8,7 +8,7 @@ import type { What } from './tree.ts';
 export const ANY_STITCH: What = { kind: 'st' };
 
 const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
-const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops', 'arch', 'arches']);
+const SPACE_WORDS = new Set('sp sps space spaces lp lps loop loops arch arches gap gaps'.split(' '));
 export const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);

@@ -179,6 +179,7 @@ function readLine(cursor: Cursor): Line | null {
   const stated =
     counted ?? (cursor.spreadOver !== null && all.filter(makes).length === 1 ? cursor.spreadOver : null);
   const written = cursor.faults.length > before ? workedOnce(cursor, before, all, stated !== null) : all;
+  holdRows(cursor, read?.label ?? null, written);
   const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
@@ -202,6 +203,22 @@ function readLine(cursor: Cursor): Line | null {
   return !readable && read === null && steps.length === 0 && isProse(cursor)
     ? { ...line, prose: true }
     : line;
+}
+
+/** `Rounds 8 to 19. Same as Round 7, 12 more rounds`: the label has to name as many. */
+function holdRows(cursor: Cursor, label: Label | null, steps: readonly Step[]): void {
+  const said = steps.find((step) => step.kind === 'note' && step.rows !== undefined);
+  if (said?.kind !== 'note' || said.rows === undefined) return;
+  const numbered = label?.kind === 'numbered' ? label : null;
+  const first = numbered?.from.values[0] ?? Number.NaN;
+  const last = numbered?.to === 'on' ? Number.NaN : (numbered?.to?.values[0] ?? first);
+  const rows = last - first + 1;
+  if (said.rows.values[0] === rows) return;
+  const facts = {
+    words: said.text,
+    expected: Number.isNaN(rows) ? 'a label with as many rows' : `${rows}, as many as the label names,`,
+  };
+  cursor.faults.push(diagnose('phrase/unread', { file: cursor.context.file, span: said.span }, facts));
 }
 
 /** Makes stitches, and does more than move the hook along. */

@@ -372,10 +372,11 @@ export interface LeaveStep {
   readonly span: Span;
 }
 
-/** Words to the maker that work no stitch: `place marker in first st`, `pull ring closed`. Kept as written. */
+/** Words to the maker that work no stitch: `place marker in first st`; `12 more rounds` has `rows`. Kept as written. */
 export interface NoteStep {
   readonly kind: 'note';
   readonly text: string;
+  readonly rows?: Num;
   /** `each rnd adds 8 sts`: how many more than the round before it is said to have; `addsOf` the special stitch counted. */
   readonly adds?: Num;
   readonly addsOf?: string;

@@ -70,7 +70,8 @@ export function foundationAt(text: string): number {
   return opensWork(text) ? (LEADING.exec(text)?.[0].length ?? 0) : 0;
 }
 
-const LEADING = /^(?:commence|start|begin)\s+(?:with|by making)\s+(?=\d|ch\b|chain\b)/i;
+const LEADING =
+  /^(?:(?:commence|start|begin)\s+(?:with|by making)|to (?:begin|start),?)\s+(?=\d|ch\b|chain\b)/i;
 const FOUNDATION =
   /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
 const BEHIND_FOUNDATION =

@@ -38,7 +38,7 @@ export function readParts(
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
     const span = joinSpans(heading ?? written.lines[0]?.span ?? first.span, last.span);
-    const lines = draft.lines.map((line) => lineText(line, yarns));
+    const lines = withFirstRound(draft.lines).map((line) => lineText(line, yarns));
     if (yarn !== null && !saysYarn(draft)) {
       lines.unshift(insertedText(`With ${yarn}.`, (heading ?? first.span).start));
       ofHeadings.add(yarn);
@@ -152,6 +152,17 @@ function lastNumber(line: WorkLine): number {
     line.text.text.slice(0, 60),
   )?.[1];
   return range === undefined ? line.number : Math.max(line.number, Number(range));
+}
+
+/** `Magic ring with 8 sc in it.` before `Rnd 2`: what goes into the ring is the first round. */
+function withFirstRound(lines: readonly WorkLine[]): readonly WorkLine[] {
+  const first = lines.findIndex(({ kind }) => kind !== 'note');
+  const [line, next] = [lines[first], lines.slice(first + 1).find(({ kind }) => kind !== 'note')];
+  const unit = /^(?:row|rnd|round)\b/i.exec(next?.text.text ?? '')?.[0];
+  if (line?.kind !== 'instruction' || next?.number !== 2 || unit === undefined) return lines;
+  if (!/^(?:magic|adjustable) (?:ring|circle|loop) with \d/i.test(line.text.text)) return lines;
+  const text = joinTexts([insertedText(`${unit} 1: `, fileOffset(line.text, 0)), line.text], '');
+  return lines.with(first, { ...line, text, number: 1 });
 }
 
 /** Words on the way stand as a note of the part, so that they keep their place among the rows. */

@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
 import { saysBracketsAreLarger, sizesInRows } from './assumed-sizes.ts';
+import { withColons } from './comma-labels.ts';
 import { notesAgainstRows } from './notes-against-rows.ts';
 import { splitParagraphs } from './paragraphs.ts';
 import { capitalised } from './part-headings.ts';
@@ -27,7 +28,7 @@ import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
-  const sorted = sortLines(splitParagraphs(unwrap(tidyLines(source.text)).map(withoutStops)));
+  const sorted = sortLines(splitParagraphs(unwrap(tidyLines(source.text)).map(withoutStops)).map(withColons));
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];

@@ -1,9 +1,10 @@
 /** Lines as they were pasted in; lines that were only broken to fit a page or an email joined again out. */
 
+import { fileOffset } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
 import { findHeading } from './headings.ts';
 import { isInstruction } from './instruction-words.ts';
-import { joinTexts } from './mapped-pieces.ts';
+import { insertedText, joinTexts } from './mapped-pieces.ts';
 import { rowLabel } from './row-labels.ts';
 import type { TextLine } from './tidy-lines.ts';
 
@@ -75,9 +76,12 @@ function together(group: readonly TextLine[]): TextLine {
   const [first, last] = [group[0], group.at(-1)];
   if (first === undefined || last === undefined) throw new Error('no lines to put together');
   if (group.length === 1) return first;
-  const text = joinTexts(
-    group.map((line) => line.text),
-    ' ',
-  );
+  const texts = group.map((line) => line.text);
+  // `last row` on a line of its own has no number that would end it.
+  const end = first.text.text.length - 1;
+  const head = /^(?:the )?(?:last|final) (?:row|rnd|round)$/i.test(first.text.text)
+    ? [joinTexts([first.text, insertedText(':', fileOffset(first.text, end))], '')]
+    : [first.text];
+  const text = joinTexts([...head, ...texts.slice(1)], ' ');
   return { ...first, text, cells: [text], span: joinSpans(first.span, last.span) };
 }

@@ -68,3 +68,12 @@ test.each([
 ])('nothing false is told of %s, which was kept back', (name) => {
   expect(toldOf('fourth', name)).toBe(`fourth/${name}\n  truly: clean`);
 });
+
+test.each(['frost-star', 'my-first-scarf'])('nothing is told of %s but what is left out', (name) => {
+  expect(toldOf('fourth', name)).not.toMatch(/\n {2}(?:error|warning) /);
+});
+
+test('of a slipover in paragraphs only its wrong count is told', () => {
+  const told = toldOf('fourth', 'heathland-slipover').split('\n').slice(2);
+  expect(told).toEqual(['  error count/mismatch, line 13: Row 98 makes 62 htr, but 66 is stated']);
+});

@@ -1,0 +1,32 @@
+/** Sentences that talk to the maker between rows: `Try it on, it should reach your toes.`, `Mine was 13 inches tall.`, `Make sure it isn't twisted.` */
+
+import type { Cursor } from './cursor.ts';
+import { nameHere, peek, spanSince, textSince, wordAt } from './cursor.ts';
+import type { NoteStep } from './tree.ts';
+
+/** Words without which no work is told. */
+const WORK =
+  /^(?:each|next|every|same|sts?|stitch|stitches|rows?|rnds?|rounds?|turn|join|rejoin|attach|rep|repeat|sk|skip|miss|work|fasten|cont|continue|inc|dec)$/;
+/** A chain is spoken of by these, and worked with none of them before it. */
+const SPOKEN_OF = new Set(['the', 'those', 'these', 'your', 'that', 'this']);
+
+/** The whole sentence; null where a stitch or a place in it may be work, or where no sentence begins. */
+export function readRemark(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  const before = peek(cursor, -1).kind;
+  if (from > 0 && before !== 'stop' && before !== 'close') return null;
+  for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    const spoken = SPOKEN_OF.has(wordAt(cursor, -1));
+    if (kind === 'mark' || WORK.test(wordAt(cursor)) || (!spoken && nameHere(cursor) !== null)) {
+      cursor.at = from;
+      return null;
+    }
+    cursor.at += 1;
+  }
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `Make sure those chains aren't twisted`; null for anything made. */
+export function readMakeSure(cursor: Cursor): NoteStep | null {
+  return wordAt(cursor, 1) === 'sure' ? readRemark(cursor) : null;
+}
