@@ -6,6 +6,7 @@ import { stitchById } from '../stitches/table.ts';
 import { NONE } from './fabric.ts';
 import type { Site } from './site.ts';
 
+import { plainName } from './special-name.ts';
 /** The top of the piece as the last row left it. */
 export interface Top {
   readonly sites: readonly Site[];
@@ -100,7 +101,13 @@ export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
   // A block or shell that rises from a space starts the row there.
   const rises =
     then !== undefined && then.kind === 'work' && then.stitch.kind === 'special' && intoSpace(then);
-  const moves = then !== undefined && (then.kind === 'chain' || same || rises);
+  // `beg cl` with no place goes where they have come to.
+  const begins =
+    then?.kind === 'work' &&
+    then.place === null &&
+    then.stitch.kind === 'special' &&
+    plainName(then.stitch.name) !== then.stitch.name;
+  const moves = then !== undefined && (then.kind === 'chain' || same || rises || begins);
   const anchor = anchorStep(steps);
   return new Set([...(moves ? leading : []), ...(anchor === null ? [] : [anchor])]);
 }

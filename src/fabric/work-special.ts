@@ -5,11 +5,13 @@ import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { closeGroup, kindId, openGroup } from './builder.ts';
 import { FLAG, NONE } from './fabric.ts';
+import { passPlace } from './find-site.ts';
 import { within } from './ledger.ts';
 import { makeInto } from './make-stitch.ts';
 import { eachGoesOn, howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { plainSite } from './site.ts';
+import { plainName } from './special-name.ts';
 import type { SpecialWork, Worker } from './worker.ts';
 import { valueFor } from './worker.ts';
 
@@ -119,6 +121,21 @@ function workOwnChain(worker: Worker, special: SpecialWork): boolean {
   worker.next = sites === null ? 0 : next;
   worker.last = last;
   return done;
+}
+
+/**
+ * `sl st in next ch-2 sp, beg cl`: what begins a round and is described as worked into the same place goes where the
+ * slip stitches came to. Null for anything else.
+ */
+export function whereItBegins(worker: Worker, { stitch }: WorkStep): Site | null {
+  if (stitch.kind !== 'special' || plainName(stitch.name) === stitch.name) return null;
+  if (!worker.travelled || worker.rowBegun || worker.last !== 0) return null;
+  const steps = worker.specials.get(stitch.name)?.steps ?? [];
+  const placed = steps.find((step) => 'place' in step && step.place !== null);
+  const same = placed !== undefined && 'place' in placed && placed.place?.kind === 'same';
+  const site = same ? worker.sites?.[0] : undefined;
+  if (site !== undefined) passPlace(worker, 0);
+  return site ?? null;
 }
 
 function movesAlong(step: Step): boolean {

@@ -24,7 +24,7 @@ import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
 import { workShaped } from './work-shaped.ts';
 import { skipTo, workSkip } from './work-skip.ts';
-import { chainJustMade, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
+import { chainJustMade, whereItBegins, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
 import { workYarn } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -137,7 +137,8 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
   const own = workFromNothing(worker, step, times);
   if (own !== null) return own;
   if (place === null) {
-    if (worker.into !== null) return repeatAt(worker, step, times, worker.into);
+    const here = worker.into ?? whereItBegins(worker, step);
+    if (here !== null) return repeatAt(worker, step, times, here);
     for (let n = 0; n < times; n += 1) if (!workNext(worker, step, 1, { kind: 'st' })) return false;
     return true;
   }

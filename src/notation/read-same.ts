@@ -1,7 +1,7 @@
 /** Which stitch is meant by one worked before: `same st as joining`, `same st as last sc made`, `top of last sc made`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, spanSince, takeAny, takeWords } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeWords } from './cursor.ts';
 import { isNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
@@ -13,9 +13,13 @@ export function readAsJoin(cursor: Cursor): boolean {
     takeAny(cursor, 'the', 'last');
     if (takeAny(cursor, 'joining', 'join', 'ss') !== null) {
       if (takeAny(cursor, 'ss') === null) takeWords(cursor, 'sl', 'st');
+      takeOfRoundBelow(cursor);
       return true;
     }
-    if (takeWords(cursor, 'sl', 'st') || takeWords(cursor, 'slip', 'stitch')) return true;
+    if (takeWords(cursor, 'sl', 'st') || takeWords(cursor, 'slip', 'stitch')) {
+      takeOfRoundBelow(cursor);
+      return true;
+    }
     if (takeAny(cursor, 'first') !== null) {
       if (isNumber(cursor)) cursor.at += 1;
       const first = readWhat(cursor)?.kind;
@@ -27,6 +31,21 @@ export function readAsJoin(cursor: Cursor): boolean {
   }
   cursor.at = start;
   return false;
+}
+
+/** `of round 1`, `at the end of the last rnd` behind the stitch that joined: the round below, which is the one just done. */
+function takeOfRoundBelow(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') !== null) takeWords(cursor, 'the', 'end');
+  if (takeAny(cursor, 'of', 'in', 'from') !== null) {
+    takeAny(cursor, 'the');
+    const before = takeAny(cursor, 'last', 'previous', 'prev') !== null;
+    const round = takeAny(cursor, 'rnd', 'round') !== null;
+    const numbered = !before && peek(cursor).kind === 'number' && peek(cursor).value === cursor.reached;
+    if (round && numbered) cursor.at += 1;
+    if (round && (before || numbered)) return;
+  }
+  cursor.at = start;
 }
 
 /** `as last sc made`, which "same st" says by itself. */

@@ -77,3 +77,10 @@ test('of a slipover in paragraphs only its wrong count is told', () => {
   const told = toldOf('fourth', 'heathland-slipover').split('\n').slice(2);
   expect(told).toEqual(['  error count/mismatch, line 13: Row 98 makes 62 htr, but 66 is stated']);
 });
+
+test.each(['corner-cushion', 'flower-brooch', 'triangle-shawl'])(
+  'nothing false is told of the flat %s',
+  (name) => {
+    expect(toldOf('fifth', name)).toBe(`fifth/${name}\n  truly: clean`);
+  },
+);
