@@ -136,7 +136,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   // No word for shaping is shorter than "inc".
   const shape = token.text.length > 2 ? readShape(cursor) : null;
   if (shape !== null) return readTrailing(cursor, from, [shape]);
-  const more = token.kind === 'number' || token.text === 'so' ? readMoreRows(cursor) : null;
+  const more = wordAt(cursor, 1) === 'more' || token.text === 'so' ? readMoreRows(cursor) : null;
   if (more !== null) return [more];
   const timed = token.kind === 'number' ? readTimesFirst(cursor) : null;
   if (timed !== null) return timed;
