@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { listedBalls } from '../measure/yarn-use.ts';
+import { ALLOWANCE, listedBalls } from '../measure/yarn-use.ts';
 import type { Yarn } from '../pattern/pattern.ts';
 import { type Publication, placeOf } from './publication.ts';
 import { usedNames, WHICHEVER } from './used-names.ts';
@@ -42,7 +42,8 @@ function togetherEnough(
     (sum, yarn) => sum + (listedBalls(yarn, index) ?? 0) * (yarn.ballLengthM ?? 0),
     0,
   );
-  return used.reduce((sum, { lengthM }) => sum + lengthM, 0) <= listed;
+  // What is kept in hand of each is for its own leftovers: of all together it cannot be told who has them.
+  return used.reduce((sum, { lengthM }) => sum + lengthM, 0) / ALLOWANCE <= listed;
 }
 
 interface Short {

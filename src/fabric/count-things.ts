@@ -115,7 +115,7 @@ function countTogether(
   if (size !== null || found === said) return found;
   // `10 groups` of (sc, ch 1, dc).
   const brackets = bracketsOf(stretch).size;
-  return brackets === 0 ? found : brackets;
+  return brackets > 0 && Math.abs(brackets - said) <= Math.abs(found - said) ? brackets : found;
 }
 
 function isGathered(each: string, size: number | null, id: string | null): boolean {
@@ -223,7 +223,7 @@ function countPicots({ builder, first, end }: RowStretch, said: number): number 
 }
 
 /** Halves of a special stitch at the ends of the row: 3 dc in one place where the whole has 5. */
-function halvesOf(name: string, { stretch }: Counted): number {
+export function halvesOf(name: string, { stretch }: Counted): number {
   const runs = runsOf(stretch);
   const whole = wholeOf(name, stretch) ?? usualRun(runs)?.ids ?? [];
   const [first] = runs;

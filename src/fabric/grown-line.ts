@@ -8,12 +8,39 @@ type More = NonNullable<RepeatRowsStep['more']>;
 /** On each side of the middle. */
 const SIDES = 2;
 
-/** Null where the two do not differ just as it is said: by so many of that stitch or group, and in nothing else. */
-export function grownLine(last: Line, before: Line, times: number, more: More): Line | null {
+/**
+ * Null where the two do not differ just as it is said: by so many of that stitch or group, and in nothing else. How a
+ * round begins before its first chain, at which corner and in which yarn, may differ. Groups may be told without their
+ * number, `3 tr in each ch-1 sp to corner`: `counted` where a count tells whether they grow.
+ */
+export function grownLine(
+  last: Line,
+  before: Line,
+  times: number,
+  more: More,
+  counted: boolean,
+): Line | null {
   const found = { grown: 0 };
-  const steps = grown(last.steps, before.steps, { times, more, found, inside: null });
-  const enough = 'group' in more ? found.grown === SIDES : found.grown > 0;
-  return steps === undefined || !enough ? null : { ...last, steps: steps as Line['steps'], stated: null };
+  const [now, then] = [cut(last.steps), cut(before.steps)];
+  const steps = grown(now.round, then.round, { times, more, found, inside: null });
+  const enough = 'group' in more ? found.grown >= SIDES || (found.grown === 0 && counted) : found.grown > 0;
+  if (steps === undefined || !enough) return null;
+  const lead = now.lead.some(isYarn) ? then.lead : now.lead;
+  return { ...last, steps: [...lead, ...(steps as Line['steps'])], stated: null };
+}
+
+/** What stands before the first chain, and the round itself, without the yarn that is cut at its end. */
+function cut(steps: Line['steps']): { readonly lead: Line['steps']; readonly round: Line['steps'] } {
+  const first = Math.max(
+    0,
+    steps.findIndex(({ kind }) => kind === 'chain'),
+  );
+  const end = steps.findLastIndex((step) => !isYarn(step)) + 1;
+  return { lead: steps.slice(0, first), round: steps.slice(first, end) };
+}
+
+function isYarn({ kind }: Step): boolean {
+  return kind === 'yarn' || kind === 'fasten off';
 }
 
 interface Growing {

@@ -37,6 +37,13 @@ export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap
   return habits;
 }
 
+/** `At the beginning, 3 ch counts as the first tr.` behind a half shell: it is said of the rows that begin so. */
+export function saidOfStarts(specials: readonly { readonly how: string | null }[]): readonly string[] {
+  return specials.flatMap(({ how }) => (how !== null && AT_START.test(how) ? [how] : []));
+}
+
+const AT_START = /\bat the (?:beginning|start)\b/i;
+
 /** A sentence of it among the rows holds from there on. */
 export function noteChains(worker: Worker, text: string): void {
   if (!/\b(?:counts?|stands? for)\b/i.test(text)) return;

@@ -8,6 +8,7 @@ import type { RepeatRowsStep, Step } from '../notation/tree.ts';
 import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
 import { isLeftOpen, onceThrough, repeatedRow } from './open-end.ts';
+import { otherSide } from './other-side.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -50,9 +51,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
   for (const [lineIndex, line] of lines.entries()) {
     if (line.sizes !== undefined && !line.sizes.includes(setting.sizeIndex)) continue;
     const { label } = line;
-    const rep = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+    const said = line.steps.find((step): step is RepeatRowsStep => step.kind === 'repeat rows');
+    const side = said?.otherSide === true ? otherSide(said, history) : null;
+    const rep = side ?? said;
     const unit: Unit | null = label === null || label.kind === 'named' ? (rep?.unit ?? null) : label.unit;
-    const repAt = rep === undefined ? -1 : line.steps.indexOf(rep);
+    const repAt = said === undefined ? -1 : line.steps.indexOf(said);
     const before = line.steps.slice(0, Math.max(0, repAt));
     const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
@@ -87,7 +90,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       // From a number that is told the count goes on.
       unsure = false;
     }
-    if (rep?.more !== undefined) {
+    if (rep?.otherSide === true && side === null) {
+      const facts = { words: 'the other side', expected: 'a row along the ends of the rows before it,' };
+      faults.push(diagnose('phrase/unread', { file: setting.file, span: rep.span }, facts));
+      plans.push(unreadPlan(line, lineIndex, unit, numbers));
+    } else if (rep?.more !== undefined) {
       const grown = grownRows(rep, line, numbers.length, history);
       if (grown === null) {
         const facts = { words: 'a row that grows', expected: GROWS };
@@ -104,7 +111,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
             number,
             line: { ...line, stated },
             lineIndex,
-            steps: source.steps,
+            steps: i < grown.length - 1 ? source.steps : [...source.steps, ...after],
             statedSide: null,
             checksCount: stated !== null,
             rows: grown.length,
@@ -237,7 +244,7 @@ function grownRows(
   const counts = stated?.each?.length ?? rows;
   if (more === undefined || label?.kind !== 'numbered' || counts !== rows) return null;
   if (before === undefined || last === undefined || !before.readable || !last.readable) return null;
-  const grown = Array.from({ length: rows }, (_, i) => grownLine(last, before, i + 1, more));
+  const grown = Array.from({ length: rows }, (_, i) => grownLine(last, before, i + 1, more, stated !== null));
   return grown.every((line) => line !== null) ? grown : null;
 }
 

@@ -12,6 +12,7 @@ import {
   alongSides,
   beginsAs,
   countThing,
+  halvesOf,
   type RowStretch,
   standApart,
   takesHalves,
@@ -115,7 +116,7 @@ export function differences(
     const said = numberForSize(entry.n, sizeIndex);
     if (said === null) continue;
     const wrong = isThing(entry.what)
-      ? thingDiffers(entry.what, made, said)
+      ? thingDiffers(entry.what, made, said, entry.perSide === true)
       : differs({ ...entry, what: entry.what }, stated, made, said, sizeIndex);
     if (wrong === null) continue;
     found.push({ what: (n) => describeCounted(entry.what, n, terms), stated: said, made: wrong });
@@ -147,9 +148,14 @@ export function countedByHalves(stated: StatedCount, made: RowCount, sizeIndex: 
   });
 }
 
-function thingDiffers(thing: Thing, made: RowCount, said: number): number | null {
-  const is = countThing(thing, made, said);
-  return is === null || is === said ? null : is;
+/** Along each side those at the corners may be counted or not. */
+function thingDiffers(thing: Thing, made: RowCount, said: number, perSide: boolean): number | null {
+  const sides = perSide ? Math.max(1, made.corners) : 1;
+  const is = countThing(thing, made, said * sides);
+  if (is === null || is === said * sides) return null;
+  const inner = (said + 2) * sides;
+  if (sides > 1 && countThing(thing, made, inner) === inner) return null;
+  return is % sides === 0 ? is / sides : is;
 }
 
 /** How many there are of what an entry speaks of, where that is not what it says; null where it is right. */
@@ -192,7 +198,8 @@ function differs(
   if (what?.kind === 'special' && BLOCK.test(what.name) && countThing({ kind: 'block' }, made, said) === said)
     return null;
   if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
-  return apart[0] ?? is;
+  const [alone = is] = apart;
+  return Math.abs(alone - said) < Math.abs(is - said) ? alone : is;
 }
 
 /** Two short sides and two long ones are all there are, with the corners or without; null where they are. */
@@ -286,6 +293,15 @@ function isTotal(entry: StatedEntry): boolean {
   return entry.what === null || entry.what.kind === 'st';
 }
 
+/** By its name; a half shell that the row never names by its ends as they are written out, `3 ch, 2 tr in first dc`. */
+function specialsOf(name: string, made: RowCount): number {
+  const named = made.groups[plainName(name)] ?? 0;
+  const whole = HALF.exec(name)?.[1];
+  return whole === undefined || named > 0 ? named : halvesOf(whole, made);
+}
+
+const HALF = /^half[ -](.+)$/i;
+
 function madeOf(what: What | null, made: RowCount): number {
   if (what === null) return made.stitches;
   switch (what.kind) {
@@ -294,7 +310,7 @@ function madeOf(what: What | null, made: RowCount): number {
     case 'stitch':
       return made.byStitch[what.id] ?? 0;
     case 'special':
-      return made.groups[plainName(what.name)] ?? 0;
+      return specialsOf(what.name, made);
     case 'ch':
       return made.chains;
     case 'space':

@@ -8,7 +8,7 @@ import { emptyBuilder } from './builder.ts';
 import { circularSpecials } from './circular-specials.ts';
 import type { Fabric, FabricPart, FabricRow } from './fabric.ts';
 import { finishFabric } from './finish-fabric.ts';
-import { chainHabits, everyChainInNotes } from './notes-chains.ts';
+import { chainHabits, everyChainInNotes, saidOfStarts } from './notes-chains.ts';
 import type { PartEnd } from './part-end.ts';
 import { partShape } from './part-shape.ts';
 import { noteTaken } from './shared-top.ts';
@@ -57,7 +57,10 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
   const worker = newWorker(pattern.specials, pattern.terms, sizeIndex, plan.repeats, workSteps);
   const first = pattern.yarns[0];
   if (first !== undefined) yarnIndex(worker, first.letter);
-  for (const [chains, habit] of chainHabits(pattern.notes ?? [], pattern.terms))
+  for (const [chains, habit] of chainHabits(
+    [...saidOfStarts(pattern.specials), ...(pattern.notes ?? [])],
+    pattern.terms,
+  ))
     worker.throughout.set(chains, habit);
   worker.everyChain = everyChainInNotes(pattern.notes ?? []);
   for (const [offset, counts] of plan.readings?.settled ?? []) worker.settled.set(offset, counts);

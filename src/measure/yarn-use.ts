@@ -17,7 +17,7 @@ import { timesMade } from './times-made.ts';
 const YARN_PER_SC_WIDTH = 10.6;
 /** Tail and allowance: common practice, from memory. */
 const TAIL_MM = 150;
-const ALLOWANCE = 1.1;
+export const ALLOWANCE = 1.1;
 const ROWS_CARRIED = 2;
 
 export function yarnUse(pattern: Pattern, fabric: Fabric, stitchMm: number): YarnUse[] {

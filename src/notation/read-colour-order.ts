@@ -2,6 +2,8 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { readNumber } from './read-number.ts';
+import { readYarnLetter } from './read-yarn-name.ts';
 import type { Step } from './tree.ts';
 
 const SEQUENCES = new Set(['sequence', 'pattern', 'order', 'scheme']);
@@ -13,7 +15,7 @@ const OF_COLOURS = new Set(['color', 'colour', 'stripe', 'striping']);
 export function readColourOrder(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
-  if (takeSequence(cursor))
+  if (takeStripes(cursor) || takeSequence(cursor))
     return {
       kind: 'yarn',
       action: 'change',
@@ -24,6 +26,38 @@ export function readColourOrder(cursor: Cursor): Step | null {
     };
   cursor.at = from;
   return null;
+}
+
+/** `the stripes of 2 rows A, 2 rows B and 2 rows C as set`, `to stripes as established` behind "keeping". */
+function takeStripes(cursor: Cursor): boolean {
+  const start = cursor.at;
+  takeAny(cursor, 'the', 'to', 'in', 'with');
+  takeAny(cursor, 'the', 'same');
+  const named = takeAny(cursor, 'stripe', 'stripes', 'striping') !== null;
+  takeOneOf(cursor, SEQUENCES);
+  const of = named && takeAny(cursor, 'of') !== null;
+  if (named && (!of || takeEachStripe(cursor))) {
+    if (takeAny(cursor, 'as') !== null) takeAny(cursor, 'set', 'established', 'before', 'given');
+    takeAny(cursor, 'correct', 'throughout');
+    if (atBoundary(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `2 rows A, 2 rows in B and 1 row C`: each so many rows of a yarn that is listed. */
+function takeEachStripe(cursor: Cursor): boolean {
+  for (;;) {
+    const rows = readNumber(cursor) !== null && takeOneOf(cursor, ROWS) !== null;
+    takeAny(cursor, 'in', 'of');
+    const letter = rows ? readYarnLetter(cursor) : null;
+    if (letter === null || !cursor.context.yarns.includes(letter)) return false;
+    const joined = peek(cursor).kind === 'comma' ? 1 : 0;
+    const ahead = wordAt(cursor, joined) === 'and' ? joined + 1 : joined;
+    if (ahead === 0 || peek(cursor, ahead).kind !== 'number' || !ROWS.has(wordAt(cursor, ahead + 1)))
+      return true;
+    cursor.at += ahead;
+  }
 }
 
 /** `color every 2 rows in color sequence`, `colours each round as set` behind "changing"; the cursor stays where that is not so. */

@@ -69,7 +69,11 @@ export function readStatedCount(
   if (dashed && peek(cursor).kind === 'dash') cursor.at += 1;
   const span = spanSince(cursor, from);
   const [only, more] = entries;
-  if (opened && only?.what?.kind === 'rows' && more === undefined && peek(cursor).kind !== 'end') {
+  const ofRows = opened && only?.what?.kind === 'rows' && more === undefined && peek(cursor).kind !== 'end';
+  // `You will have 36 groups along each side. [432 tr]`.
+  const again = told && peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'open';
+  if (again) cursor.at += 1;
+  if (ofRows || again) {
     const count = readStatedCount(cursor, worked, joined, toEnd);
     if (count !== null)
       return {
@@ -199,6 +203,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (!over) takeSaid(cursor);
     const sides = over ? null : readSidesOf(cursor);
     const side = !over && sides === null && readPerSide(cursor);
+    if (side) takeSaid(cursor);
     const ends = !over && sides === null && !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
     if (sides !== null) entries.push({ n, what, sides, span });

@@ -6,6 +6,7 @@ import type { Edge } from './edge.ts';
 import type { Num } from './num.ts';
 import { FOUNDATION_WORDS, takeFarSide, takeOpening } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
+import { readMatching } from './read-matching.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { unitAt } from './read-rows.ts';
@@ -72,6 +73,8 @@ function takeBareEdge(cursor: Cursor): Edge | null {
 export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep | NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
+  const matching = readMatching(cursor, from);
+  if (matching !== null) return matching;
   const evenlyFirst = wordAt(cursor) === 'evenly';
   if (evenlyFirst) cursor.at += 1;
   const n = isNumber(cursor) ? readNumber(cursor) : null;

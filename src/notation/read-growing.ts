@@ -21,6 +21,7 @@ export function readGrowing(cursor: Cursor): readonly Step[] | null {
     takeAny(cursor, 'continue', 'cont') !== null;
   if (on) takeThisWay(cursor);
   if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (on) takeAny(cursor, 'but');
   const working = on && takeAny(cursor, 'working', 'with', 'making', 'adding') !== null;
   const n = working ? readNumber(cursor) : null;
   const more = n !== null && takeAny(cursor, 'more', 'extra', 'additional') !== null;

@@ -1,7 +1,7 @@
 /** Rows that grow by groups: `working one more group of 3 tr on each side of the center on every row`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, takeAny, takeOneOf } from './cursor.ts';
+import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { MoreGroups } from './tree.ts';
@@ -14,7 +14,8 @@ export function readMoreGroups(cursor: Cursor, n: Num): MoreGroups | null {
   const named = takeOneOf(cursor, GROUPS) !== null;
   const behind = named && before === null && takeAny(cursor, 'of') !== null ? readGroupSize(cursor) : null;
   const bare = peek(cursor, -1).text === 'of';
-  if (named && !bare && takeEachSide(cursor) && atBoundary(cursor)) return { n, group: before ?? behind };
+  const ends = named && !bare && takeEachSide(cursor) && (atBoundary(cursor) || wordAt(cursor) === 'and');
+  if (ends) return { n, group: before ?? behind };
   cursor.at = start;
   return null;
 }
@@ -36,9 +37,12 @@ function readGroupSize(cursor: Cursor): MoreGroups['group'] {
 /** `on each side of the center on every row`, `each side`, `at both sides of the 2ch-sp in each row`. */
 function takeEachSide(cursor: Cursor): boolean {
   const every = takeEveryRow(cursor);
-  takeAny(cursor, 'on', 'at', 'to', 'along');
-  if (takeAny(cursor, 'each', 'either', 'both') === null) return false;
-  if (takeAny(cursor, 'side', 'sides', 'half', 'halves') === null) return false;
+  if (!takeBetweenCorners(cursor)) {
+    takeAny(cursor, 'on', 'at', 'to', 'along');
+    if (takeAny(cursor, 'each', 'either', 'both', 'all') === null) return false;
+    if (wordAt(cursor, -1) === 'all' && isNumber(cursor)) readNumber(cursor);
+    if (takeAny(cursor, 'side', 'sides', 'half', 'halves') === null) return false;
+  }
   if (takeAny(cursor, 'of') !== null) {
     takeAny(cursor, 'the');
     // The middle, whatever it is called: a sp, a spine, a marker.
@@ -50,14 +54,23 @@ function takeEachSide(cursor: Cursor): boolean {
   return true;
 }
 
+/** `between the corners`: along each side of a round. */
+function takeBetweenCorners(cursor: Cursor): boolean {
+  if (wordAt(cursor) !== 'between') return false;
+  const the = wordAt(cursor, 1) === 'the' || wordAt(cursor, 1) === 'each' ? 1 : 0;
+  if (!wordAt(cursor, 1 + the).startsWith('corner')) return false;
+  cursor.at += 2 + the;
+  return true;
+}
+
 function takeEveryRow(cursor: Cursor): boolean {
   const start = cursor.at;
-  takeAny(cursor, 'on', 'in');
+  takeAny(cursor, 'on', 'in', 'of', 'for');
   if (takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null) return true;
   cursor.at = start;
   return false;
 }
 
-const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters']);
+const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters', 'set', 'sets']);
 const ROWS = new Set(['row', 'rnd', 'round', 'time']);
 const ROW_LEADS = new Set(['on', 'in', 'each', 'every']);

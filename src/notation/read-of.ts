@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import { readChainName, readPlainChain } from './read-chain-name.ts';
-import { readOfCorner } from './read-corner.ts';
+import { middleAlone, readOfCorner } from './read-corner.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
 import { readPassedSeveral } from './read-passed.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
@@ -34,6 +34,7 @@ function read(cursor: Cursor, from: number): Place | null {
   // `sl st in 3rd ch`: of the chain that the round began with.
   if (what?.kind === 'ch' && nth !== null && atBoundary(cursor))
     return { kind: 'of-chain', nth, chains: null, where: 'beginning', span: spanSince(cursor, from) };
+  if (center && what?.kind === 'stitch' && atBoundary(cursor)) return middleAlone(cursor, what, from);
   if (takeAny(cursor, 'of', 'in', 'at') === null) return null;
   if (what === null || what.kind === 'st' || what.kind === 'stitch') {
     const ahead = cursor.at;

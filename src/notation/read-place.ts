@@ -124,11 +124,14 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'nxt', 'following', 'foll') !== null) return readNext(cursor, from, false);
   const rest = readRemaining(cursor, from);
   if (rest !== null) return rest;
-  if (takeAny(cursor, 'base') !== null || takeWords(cursor, 'st', 'at', 'base')) {
-    // `at base of ch`: where the turning chain stands.
+  if (takeAny(cursor, 'base') !== null || takeStitchAtBase(cursor)) {
+    // `at base of ch`, `in same st at base of 3 ch`: where the turning chain stands.
     if (takeAny(cursor, 'of') === null) return backTo(cursor, start);
     takeAny(cursor, 'the');
-    const chain = readChainName(cursor) !== null || takeAny(cursor, 'ch', 'chain') !== null;
+    const chain =
+      readChainName(cursor) !== null ||
+      readPlainChain(cursor) !== null ||
+      takeAny(cursor, 'ch', 'chain') !== null;
     return chain
       ? { kind: 'same', what: ANY_STITCH, asJoin: true, span: spanSince(cursor, from) }
       : backTo(cursor, start);
@@ -169,6 +172,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     // `first 3 ch of first loop`: the next ones there are.
     if (end === 'first' && what.kind === 'ch' && takeOfSpace(cursor))
       return { kind: 'next', n, what, each: false, span: spanSince(cursor, from) };
+    if (what.kind === 'row-end') takeOfSide(cursor);
     takeBelow(cursor);
     return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
   }
@@ -253,6 +257,27 @@ function readEndOfRow(cursor: Cursor, from: number): Place | null {
   if (which === 'each') return { kind: 'each', what, stop: readStop(cursor) ?? allOf(what, span), span };
   if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
   return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
+}
+
+/** `st at the base`, `same st at base`; the cursor stays where the base is not named. */
+function takeStitchAtBase(cursor: Cursor): boolean {
+  const start = cursor.at;
+  takeAny(cursor, 'same', 'first');
+  if (takeAny(cursor, 'st', 'stitch') !== null && takeAny(cursor, 'at') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'base') !== null) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `of one long side`, `on the left edge` behind a row's end: the side that is come to. */
+function takeOfSide(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'of', 'on', 'at', 'along') === null) return;
+  takeAny(cursor, 'the', 'one', 'a', 'either');
+  takeAny(cursor, 'long', 'short', 'left', 'right');
+  if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
 }
 
 /** `of the brim` behind a row's end: the piece in hand is the only one with rows to go along. */

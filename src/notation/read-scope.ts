@@ -27,6 +27,8 @@ export function readScope(cursor: Cursor): Scope | null {
     if (peek(cursor).kind === 'comma') cursor.at += 1;
     takeAny(cursor, 'and', 'or');
   }
+  // `Adult size only`.
+  if (sizes.length > 0) takeAny(cursor, 'size', 'sizes');
   const only = takeAny(cursor, 'only') !== null;
   if (sizes.length === 0 || !(only || said)) {
     cursor.at = from;

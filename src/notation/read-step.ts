@@ -37,6 +37,7 @@ import {
   skipStep,
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
+import { readOtherSide } from './read-other-side.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark } from './read-remark.ts';
@@ -276,7 +277,7 @@ function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
       return null;
     }
   } else takeAny(cursor, 'for');
-  const rows = readRepeatRows(cursor, from);
+  const rows = readRepeatRows(cursor, from) ?? readOtherSide(cursor, from, word !== 'as');
   if (rows === null) cursor.at = from;
   return rows;
 }
@@ -300,7 +301,7 @@ function readSameAs(cursor: Cursor): Step | null {
 function readWork(cursor: Cursor): Step | readonly Step[] | null {
   const from = cursor.at;
   cursor.at += 1;
-  const ring = readRing(cursor, from) ?? readSideAgain(cursor, from);
+  const ring = readRing(cursor, from) ?? readOtherSide(cursor, from, false) ?? readSideAgain(cursor, from);
   if (ring !== null) return ring;
   if (takeWords(cursor, 'on', 'these') || takeWords(cursor, 'over', 'these')) {
     // `work on these 4 sts only`: the rest of the row below is left.

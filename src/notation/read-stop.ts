@@ -1,5 +1,6 @@
 /** Where a repeat or "each" ends: `across`, `around`, `5 more times`, `to last 6 sts`, `to next corner sp`. */
 
+import { readMiddleOfCorner } from './corner-words.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
@@ -118,6 +119,8 @@ function readTo(cursor: Cursor, from: number): Stop | null {
     takeOfRow(cursor);
     return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
   }
+  const middle = readMiddleOfCorner(cursor);
+  if (middle !== null) return { kind: 'before', what: middle, span: spanSince(cursor, from) };
   takeAny(cursor, 'within');
   takeAny(cursor, 'the');
   const less = readLess(cursor);

@@ -301,7 +301,7 @@ export interface EvenlyStep {
   readonly span: Span;
 }
 
-/** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`. */
+/** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3` */
 export interface RepeatRowsStep {
   readonly kind: 'repeat rows';
   readonly unit: 'row' | 'round';
@@ -315,6 +315,8 @@ export interface RepeatRowsStep {
   readonly atEdge?: { readonly does: 'inc' | 'dec'; readonly n: Num; readonly edge: string };
   /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
   readonly more?: MoreStitches | MoreGroups;
+  /** `work the other side in the same way`: the rows of one side, once more. */
+  readonly otherSide?: true;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
   readonly until:
     | { readonly kind: 'label' }

@@ -72,6 +72,8 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
       words.text,
     );
   if (sentence !== null) end = sentence.index;
+  const where = AT_ROW_ENDS.exec(words.text.slice(start, end));
+  if (where !== null) end = start + where.index;
   const aside =
     /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(
       words.text.slice(start, end),
@@ -95,6 +97,10 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
   if (withPlace !== null && isWork(withPlace, context)) return withPlace;
   return isWork(said, context) ? said : null;
 }
+
+/** `3 tr in same st at the beginning or end of a row`: where it is worked is told by the rows. */
+const AT_ROW_ENDS =
+  /,?\s+(?:worked\s+)?at\s+(?:(?:the|each|either|both)\s+)?(?:beginning|start|end)s?(?:\s+(?:or|and)\s+(?:(?:at\s+)?the\s+)?(?:beginning|start|end))?(?:\s+of\s+(?:a|the|each|every)\s+rows?)?\.?$/i;
 
 function insertedPlace(core: MappedText, at: number): MappedText {
   const before = trimText(sliceText(core, 0, at));

@@ -121,11 +121,22 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
       const heading: WorkLine[] =
         draft.heading === null
           ? []
-          : [{ text: draft.heading.text, kind: 'note', number: null, span: draft.heading.span }];
+          : [
+              { text: draft.heading.text, kind: 'note', number: null, span: draft.heading.span },
+              ...forAllSizes(draft.heading),
+            ];
       joined[joined.length - 1] = { ...before, lines: [...before.lines, ...heading, ...draft.lines] };
     } else joined.push(draft);
   }
   return joined;
+}
+
+/** `Sides (both sizes)`: what a heading above it said of one size ends there. */
+function forAllSizes({ text, span }: Pick<WorkLine, 'text' | 'span'>): WorkLine[] {
+  const found = /\(((?:both|all) sizes)\)/i.exec(text.text);
+  if (found?.[1] === undefined) return [];
+  const at = found.index + 1;
+  return [{ text: sliceText(text, at, at + found[1].length), kind: 'instruction', number: null, span }];
 }
 
 /** `Shape top:` and then `Next rnd:` with nothing but numberless rows, where the piece before is still on the hook. */
@@ -138,12 +149,16 @@ function isNextRow({ lines }: PartDraft, before: PartDraft | undefined): boolean
   return /^next (?:row|rnd|round)\b/i.test(first.text.text);
 }
 
-/** `Row 7` after row 6; `Rnds 7 (8, 9)-16 (18, 20)` where some size has come to 8. */
+/** `Row 7` after row 6; `Rnds 7 (8, 9)-16 (18, 20)`, `Rnds 7-16 (8-18)` where some size has come to 8. */
 function goesOn({ number, text }: WorkLine, reached: number): boolean {
   if (number === null || number <= 1) return false;
-  const others = /^\D*\d+\s*\(([\d\s,:/]+)\)/.exec(text.text.slice(0, 60))?.[1]?.match(/\d+/g) ?? [];
+  const others = OTHER_SIZES.exec(text.text.slice(0, 60))?.[1]?.match(FIRST_NUMBERS) ?? [];
   return [number, ...others.map(Number)].includes(reached + 1);
 }
+
+const OTHER_SIZES = /^\D*\d+(?:\s*[–-]\s*\d+)?\s*\(([\d\s,:/–-]+)\)/;
+/** Of `8-18, 9-20` those that a range begins with. */
+const FIRST_NUMBERS = /(?<![\d–-])\d+/g;
 
 /** The number a label ends with: 12 for `Rnds 5-12:`. */
 function lastNumber(line: WorkLine): number {
