@@ -23,7 +23,7 @@ export function rowWidths(fabric: Fabric): number[] {
       const each = spaceWidth(fabric, space, centres) / (space.end - space.first);
       for (let i = space.first; i < space.end; i += 1) widths[i] = each;
     }
-    let at = 0;
+    let at = foundation ? 0 : madeBefore(fabric, index, spacesOf.get(index) ?? [], centres);
     for (let i = row.first; i < row.end; i += 1) {
       const width = widths[i] ?? 0;
       centres[i] = at + width / 2;
@@ -31,6 +31,27 @@ export function rowWidths(fabric: Fabric): number[] {
     }
     return at;
   });
+}
+
+/** What foundation chains give the row on them: the stitch they count as, and the space beside it or instead of it. */
+function madeBefore(
+  { flags, rows }: Fabric,
+  index: number,
+  spaces: readonly Space[],
+  centres: Float64Array,
+): number {
+  const row = rows[index];
+  if (row === undefined) return 0;
+  let stitches = row.stitches;
+  for (let i = row.first; i < row.end; i += 1) if (((flags[i] ?? 0) & FLAG.counted) !== 0) stitches -= 1;
+  let at = Math.max(0, stitches);
+  for (const space of spaces) {
+    if (space.first >= row.first) continue;
+    const chains = space.end - space.first;
+    centres.fill(at + chains / 2, space.first, space.end);
+    at += chains;
+  }
+  return at;
 }
 
 function spacesByRow(fabric: Fabric): ReadonlyMap<number, readonly Space[]> {

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { schematics } from '../../src/chart/schematic.ts';
 import { compilePattern } from '../../src/compile.ts';
 import { outlines } from '../../src/measure/outlines.ts';
+import { patternText } from '../fabric/work-text.ts';
 import { textsOf } from './work-text.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -42,6 +43,30 @@ describe('the outline of a piece', () => {
     if (!first || !gauge) throw new Error('no row 1 or no gauge');
     expect(outline?.points[0]?.widthMm).toBeCloseTo((first.stitches * gauge.overMm) / gauge.stitches, 5);
   });
+});
+
+test.each([
+  [
+    'the skipped chains count as a stitch',
+    'Dc in 4th ch from hook (skipped 3 ch count as dc), dc in each ch across, turn. (20 dc)',
+    'Ch 3 (counts as dc), sk first dc, dc in each dc across, turn. (20 dc)',
+  ],
+  [
+    'the skipped chains stand for a space',
+    'Sc in 4th ch from hook (skipped 3 ch count as ch-1 sp), *ch 1, sk next ch, sc in next ch; rep from * across, turn. (10 sc)',
+    'Ch 2 (counts as ch-1 sp), *sc in next ch-1 sp, ch 1, sk next sc; rep from * to last sp, sc in last sp, turn. (10 sc)',
+  ],
+])('a straight piece is as wide at its start as at its end where %s', (_what, first, second) => {
+  const text = patternText({ work: `Ch 22.\nRow 1: ${first}\nRow 2: ${second}\nRows 3-10: Rep Row 2.` });
+  const { pattern, sizes, diagnostics } = compilePattern({ file: 'straight', text }, 'x');
+  const fabric = sizes[0]?.fabric;
+  expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
+  if (pattern === null || fabric === undefined) throw new Error('no fabric');
+  const gauge = { stitches: 10, rows: 10, overMm: 100, of: null, hookMm: null, after: null };
+  const [outline] = outlines({ ...pattern, gauge: pattern.gauge ?? gauge }, fabric);
+  const widths = outline?.points.map(({ widthMm }) => widthMm) ?? [];
+  expect(widths.length).toBeGreaterThan(1);
+  expect(new Set(widths.map((width) => width.toFixed(3))).size).toBe(1);
 });
 
 describe('a drawing of it', () => {
