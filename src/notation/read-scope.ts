@@ -13,7 +13,7 @@ export interface Scope {
 export function readScope(cursor: Cursor): Scope | null {
   const from = cursor.at;
   const names = cursor.context.sizeNames ?? [];
-  if (names.length < 2) return null;
+  if (names.length < 2 || NO_SIZES.has(wordAt(cursor))) return null;
   const every = takeAny(cursor, 'all', 'both') !== null && takeAny(cursor, 'sizes') !== null;
   if (every) return closed(cursor, from, { sizes: null });
   cursor.at = from;
@@ -36,6 +36,9 @@ export function readScope(cursor: Cursor): Scope | null {
   }
   return closed(cursor, from, { sizes: sizes.toSorted((a, b) => a - b) });
 }
+
+/** What nearly every line begins with. */
+const NO_SIZES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ch', 'next']);
 
 /** A heading ends at a colon or at the end of its line. */
 function closed(cursor: Cursor, from: number, scope: Scope): Scope | null {

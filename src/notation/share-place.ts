@@ -21,6 +21,8 @@ export function sharePlace(steps: Step[], last: WorkStep): GroupStep | null {
     if (step === undefined || !isLaidDown(step)) break;
     before.unshift(step);
   }
+  // Two at least make a half, but for what is said to go there.
+  if (before.length < (last.shares === true ? 1 : 2)) return null;
   const { shares: _, ...own } = last;
   const end: LaidDown = { ...own, place: null };
   const whole = [...before, end];
