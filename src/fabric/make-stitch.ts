@@ -1,6 +1,6 @@
 /** Makes stitches at places: single ones, decreases with their legs, special stitches and brackets. */
 
-import type { Step } from '../notation/tree.ts';
+import type { Step, StitchName } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { stitchById } from '../stitches/table.ts';
 import { addFlag, addStitch, closeGroup, kindId, MOST_STITCHES, openGroup } from './builder.ts';
@@ -53,6 +53,13 @@ function closesPicot({ builder, into, rowFirst }: Worker, { kind, node }: Site):
   while (start > rowFirst && kindId(builder, start - 1) === 'ch') start -= 1;
   const onChains = start < builder.kind.length && (node === start || node === start - 1);
   return onChains || (into !== null && kind === 'chain');
+}
+
+/** Works a stitch of the table or one of the pattern's own into one place; false where the pattern describes none of that name. */
+export function makeNamed(worker: Worker, stitch: StitchName, site: Site, span: Span): boolean {
+  if (stitch.kind === 'stitch') return makeStitch(worker, stitch.id, [site], 0, span);
+  const special = worker.specials.get(stitch.name);
+  return special !== undefined && makeInto(worker, special.steps, site, special.name, worker.workSteps);
 }
 
 /** Works a special stitch's steps, or a bracket's, into one place. */

@@ -9,7 +9,7 @@ import type { EvenlyStep, GroupStep, Step, WorkStep } from '../notation/tree.ts'
 import { groupOf } from './builder.ts';
 import { type Group, NONE } from './fabric.ts';
 import { passPlace } from './find-site.ts';
-import { makeInto, makeStitch } from './make-stitch.ts';
+import { makeNamed } from './make-stitch.ts';
 import { howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { plainSite } from './site.ts';
@@ -162,13 +162,7 @@ export function workStatedSide(worker: Worker, step: EvenlyStep): boolean | null
   for (let made = 0; made < most; made += 1) {
     const site = worker.sites[worker.next];
     if (site === undefined || site.corner) return !counted && made > 0 ? true : null;
-    const { stitch } = step;
-    const special = stitch.kind === 'special' ? worker.specials.get(stitch.name) : undefined;
-    const worked =
-      stitch.kind === 'stitch'
-        ? makeStitch(worker, stitch.id, [site], 0, step.span)
-        : special !== undefined && makeInto(worker, special.steps, site, special.name, worker.workSteps);
-    if (!worked) return false;
+    if (!makeNamed(worker, step.stitch, site, step.span)) return false;
     passPlace(worker, worker.next);
   }
   return true;

@@ -6,7 +6,7 @@ import type { Span } from '../source/span.ts';
 import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
-import { makeInto, makeStitch } from './make-stitch.ts';
+import { makeNamed } from './make-stitch.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
@@ -115,13 +115,7 @@ export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
     const site = sites[i];
     if (site === undefined) continue;
     for (let n = 0; n < (counts[nth] ?? 0); n += 1) {
-      const { stitch } = step;
-      const special = stitch.kind === 'special' ? worker.specials.get(stitch.name) : undefined;
-      const made =
-        stitch.kind === 'stitch'
-          ? makeStitch(worker, stitch.id, [site], 0, step.span)
-          : special !== undefined && makeInto(worker, special.steps, site, special.name, worker.workSteps);
-      if (!made) return false;
+      if (!makeNamed(worker, step.stitch, site, step.span)) return false;
     }
     passPlace(worker, i);
   }
