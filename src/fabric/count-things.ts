@@ -4,25 +4,12 @@ import type { Thing } from '../notation/line.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, firstTarget, groupOf, hasFlag, kindId } from './builder.ts';
+import { countGathered } from './count-gathered.ts';
 import type { Group } from './fabric.ts';
 import { FLAG, INTO } from './fabric.ts';
+import type { RowStretch } from './row-stretch.ts';
 import { footOf } from './site.ts';
 import { plainName } from './special-name.ts';
-
-/** Where a row lies in the builder. */
-export interface RowStretch {
-  readonly builder: Builder;
-  readonly first: number;
-  readonly end: number;
-  /** A foundation chain that counts as its first stitch, or -1. */
-  readonly countedStart: number;
-  /** How often its repeats were worked in all. */
-  readonly passes: number;
-  /** The row's number, where it has one. */
-  readonly number: number | null;
-  /** How many rows the line works that it is the last of. */
-  readonly rows: number;
-}
 
 interface Counted {
   readonly stitches: number;
@@ -45,6 +32,8 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
       return countBlocks(made, said);
     case 'picot':
       return countPicots(made.stretch, said);
+    case 'gathered':
+      return countGathered(thing.word, made.stretch, said);
     case 'half':
       return halvesOf(thing.special, made);
     case 'rows':

@@ -8,6 +8,7 @@ import type { Into } from './fabric.ts';
 import { FLAG, INTO, LOOP, NONE } from './fabric.ts';
 import { within } from './ledger.ts';
 import type { Site } from './site.ts';
+import { plainName } from './special-name.ts';
 import type { Worker } from './worker.ts';
 import { stuck } from './worker.ts';
 
@@ -76,7 +77,7 @@ export function makeInto(
     return stuck(worker, { kind: 'too many', span });
   }
   // Inside a special stitch a bracket is part of it, not a thing of its own.
-  const opens = special !== null || !inSpecial;
+  const opens = special === null ? !inSpecial : !begunBy(worker, special);
   if (opens) worker.group = openGroup(worker.builder, special);
   const opened = worker.group;
   worker.into = site;
@@ -87,6 +88,12 @@ export function makeInto(
   worker.into = into;
   worker.inSpecial = inSpecial;
   return done;
+}
+
+/** A beginning puff stitch that is `ch 2, puff st` is one puff stitch, which has the name that begins the round. */
+function begunBy({ builder, group }: Worker, special: string): boolean {
+  const outer = builder.groups[group]?.special ?? null;
+  return outer !== null && outer !== special && plainName(outer) === special;
 }
 
 /** The middle stitch, or the space, of what was made from `first` on is a corner of the piece. */

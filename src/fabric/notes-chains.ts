@@ -11,7 +11,7 @@ export interface ChainHabit {
 
 /** `5 ch, which stand for 1 tr and the 2 ch of the first sp`, too. In `ch 3 counts as a dc, ch 1 never counts` the second chain begins a saying of its own. */
 const SAYS =
-  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s*|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|(?:is|are)(?:n[’']t| not| never)? counted|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s*|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
 
 /** `The 2 ch at the beginning of a row counts as a 1-ch sp`: no stitch, but a space. */
 const SAYS_SPACE =
@@ -52,14 +52,14 @@ export function noteChains(worker: Worker, text: string): void {
 }
 
 const OF_ALL =
-  /\b(?:turning|beginning|starting|beg|t-?)[ -]?(?:chains?|ch)s?\b(?!\s*-?\s*\d)(?:[^.;\d]*?)\b(does not|do not|doesn[’']t|don[’']t|never)?\s*counts?\b/i;
+  /\b(?:turning|beginning|starting|beg|t-?)[ -]?(?:chains?|ch)s?\b(?!\s*-?\s*\d)(?:[^.;\d]*?)\b(?:(does not|do not|doesn[’']t|don[’']t|never)?\s*counts?|(?:is|are)(n[’']t| not| never)? (?:counted|included))\b/i;
 /** A sentence with exceptions says nothing of all. */
 export const EXCEPTIONS = /\b(?:unless|except|otherwise|apart from|but)\b/i;
 
-/** "Turning chains count as a stitch", "the beginning ch does not count"; null where a sentence says neither of all. */
+/** "Turning chains count as a stitch", "the beginning ch does not count", "turning chains are not counted"; null where a sentence says neither of all. */
 export function everyChainCounts(sentence: string): boolean | null {
   const found = EXCEPTIONS.test(sentence) ? null : OF_ALL.exec(sentence);
-  return found === null ? null : found[1] === undefined;
+  return found === null ? null : (found[1] ?? found[2]) === undefined;
 }
 
 /** The same of all a pattern's notes; null also where they say both. */

@@ -8,16 +8,9 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import {
-  alongSides,
-  beginsAs,
-  countThing,
-  halvesOf,
-  type RowStretch,
-  standApart,
-  takesHalves,
-} from './count-things.ts';
+import { alongSides, beginsAs, countThing, halvesOf, standApart, takesHalves } from './count-things.ts';
 import { FLAG } from './fabric.ts';
+import type { RowStretch } from './row-stretch.ts';
 import { chainsAcross } from './site.ts';
 import { plainName } from './special-name.ts';
 

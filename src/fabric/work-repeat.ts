@@ -154,15 +154,15 @@ function toEnd(
     return comesOut();
   }
   const last = again(worker, step, start, ends.length, work);
-  if ((failed === null || leftOver(worker) === 0) && comesOut() && landsAnew(worker, last, following))
-    return true;
+  const comesTo = failed === null || leftOver(worker) === 0;
+  if (comesTo && comesOut() && landsAnew(worker, last, following)) return true;
   // The first pass itself cannot be worked: what is wrong in it says more than that it does not come out.
   const wrong = worker.trouble;
   if (failed !== null && (!isShort(failed) || ends.length === 0)) {
     restore(worker, last);
     return stuck(worker, failed);
   }
-  if (failed === null && wrong !== null && !isShort(wrong)) {
+  if (comesTo && wrong !== null && !isShort(wrong)) {
     restore(worker, last);
     return stuck(worker, wrong);
   }

@@ -45,6 +45,8 @@ export function describeThing(thing: Thing, many: boolean, names: ThingNames): s
     case 'block':
     case 'picot':
       return many ? pluralName(thing.kind) : thing.kind;
+    case 'gathered':
+      return many ? pluralName(thing.word) : thing.word;
     case 'rows':
       return many ? 'rows' : 'row';
     case 'half':

@@ -25,6 +25,8 @@ export type Thing =
   | { readonly kind: 'block' }
   /** `5 picots` that the pattern does not describe. */
   | { readonly kind: 'picot' }
+  /** `16 cl`, `6 popcorns` that the pattern does not describe by that name alone. */
+  | { readonly kind: 'gathered'; readonly word: GatheredWord }
   /** `2 half shells`. */
   | { readonly kind: 'half'; readonly special: string }
   /** `24 rows`, at the end of rows that are repeated. */
@@ -34,12 +36,16 @@ export type Thing =
   /** `1 handle`: only the maker's eye can count it. */
   | { readonly kind: 'named'; readonly word: string };
 
+/** Stitches of several legs, by the words they have in a count. */
+export type GatheredWord = 'cluster' | 'bobble' | 'popcorn' | 'puff';
+
 const THINGS: ReadonlySet<string> = new Set<Thing['kind']>([
   'together',
   'shaping',
   'square',
   'block',
   'picot',
+  'gathered',
   'half',
   'rows',
   'shape',

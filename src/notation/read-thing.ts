@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import type { Thing } from './line.ts';
+import type { GatheredWord, Thing } from './line.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { isNearKnown } from './report-unread.ts';
 
@@ -11,6 +11,13 @@ const CLUSTERS = new Set(['cluster', 'clusters']);
 const INCREASES = new Set(['increase', 'increases', 'incs']);
 const DECREASES = new Set(['decrease', 'decreases', 'decs']);
 const PICOTS = new Set(['picot', 'picots']);
+/** Words for stitches of several legs. */
+const GATHERED: ReadonlyMap<string, GatheredWord> = new Map([
+  ...(['cl', 'cls', 'clus', 'cluster', 'clusters'] as const).map((word) => [word, 'cluster'] as const),
+  ...(['bobble', 'bobbles', 'bob', 'bobs'] as const).map((word) => [word, 'bobble'] as const),
+  ...(['popcorn', 'popcorns', 'pc', 'pcs'] as const).map((word) => [word, 'popcorn'] as const),
+  ...(['puff', 'puffs'] as const).map((word) => [word, 'puff'] as const),
+]);
 const BLOCKS = new Set(['block', 'blocks', 'tile', 'tiles']);
 const OPEN = new Set(['open', 'empty']);
 const FILLED = new Set(['solid', 'filled', 'closed', 'full']);
@@ -68,6 +75,7 @@ const NO_THINGS = new Set([
 /** What a thing may begin with. */
 const THING_WORDS: ReadonlySet<string> = new Set([
   ...['half', 'pattern', 'patt'],
+  ...GATHERED.keys(),
   ...[GROUPS, CLUSTERS, INCREASES, DECREASES, PICOTS, BLOCKS, OPEN, FILLED, SQUARES, SHAPES, ROWS].flatMap(
     (words) => [...words],
   ),
@@ -140,7 +148,7 @@ function readTogether(cursor: Cursor): Thing | null {
     cursor.at += 1;
     return { kind: 'together', word, size, id: takeStitch(cursor) };
   }
-  cursor.at = from + 1;
+  cursor.at = group ? from + 1 : from;
   return group ? { kind: 'together', word, size: null, id: null } : null;
 }
 
@@ -182,6 +190,12 @@ function readWord(cursor: Cursor): Thing | null {
   if (takeOneOf(cursor, INCREASES) !== null) return { kind: 'shaping', does: 'inc' };
   if (takeOneOf(cursor, DECREASES) !== null) return { kind: 'shaping', does: 'dec' };
   if (takeOneOf(cursor, PICOTS) !== null) return { kind: 'picot' };
+  const gathered = GATHERED.get(wordAt(cursor));
+  if (gathered !== undefined) {
+    cursor.at += 1;
+    takeAny(cursor, 'st', 'sts', 'stitch', 'stitches');
+    return { kind: 'gathered', word: gathered };
+  }
   if (takeOneOf(cursor, BLOCKS) !== null) return { kind: 'block' };
   if (takeOneOf(cursor, ROWS) !== null) return { kind: 'rows' };
   takeAny(cursor, 'pattern', 'patt');

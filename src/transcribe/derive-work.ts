@@ -75,7 +75,7 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
   const where = AT_ROW_ENDS.exec(words.text.slice(start, end));
   if (where !== null) end = start + where.index;
   const aside =
-    /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as .*|not counted.*)\)?\.?$/i.exec(
+    /(?:[,;]|\s[–-])?\s*\(?(?:[a-z-]+\s+(?:made|complete|completed)|counts? as [^()]*|not counted[^()]*)\)?\.?$/i.exec(
       words.text.slice(start, end),
     );
   // `sl st in last sc made`, `in the top of the dc just made`: a place.
@@ -187,17 +187,27 @@ function roundStem(text: string, terms: Terms): string | null {
 
 /** `4 dc in next st, drop loop from hook, insert hook in first of these 4 dc, draw dropped loop through, ch 1 to close`. */
 const POPCORN =
-  /\b(\d) ([a-z]+) in (?:the )?(?:same|next|one|indicated|specified) (?:st|stitch|sp|space)(?: indicated)?[,;.] (?:drop|remove|take)\b[^,;.]*[,;.] insert (?:the )?hook\b[^,;.]*\b(?:first|1st)(?: of (?:the |these )?(\d))? ([a-z]+)\b[^,;.]*[,;.] (?:(?:pick up|catch|grab)\b[^,;.]*?(?:,| and) (?:then )?)?(?:draw|pull)\b[^,;.]*\bthrough\b(?: [a-z ]*)?(?:[,;] ch 1 to (?:close|secure|fasten)(?: \([^()]*\bnot count[^()]*\))?)?\.?$/i;
+  /\b(\d) ([a-z]+) in (?:the )?(?:same|next|one|indicated|specified) (?:st|stitch|sp|space)(?: indicated)?[,;.] (?:drop|remove|take)\b[^,;.]*[,;.] insert (?:the )?hook\b[^,;.]*\b(?:(?:first|1st)(?: of (?:the |these )?(\d))? ([a-z]+)|top of (?:the )?(?:beg(?:inning)? )?(?:ch[- ]?(\d)|(\d)[- ]?ch))\b[^,;.]*[,;.] (?:(?:pick up|catch|grab|place|put)\b[^,;.]*?(?:,| and) (?:then )?)?(?:draw|pull)\b[^,;.]*\bthrough\b(?: [a-z ]*)?(?:[,;] ch 1 to (?:close|secure|fasten)(?: \([^()]*\bnot count[^()]*\))?)?\.?$/i;
 
 /** Whole stitches drawn together through the first of them; null where the numbers or the stitches do not agree. */
 function popcornIn(text: string, terms: Terms): string | null {
-  const [, n, legs, of, first] = POPCORN.exec(text.trim()) ?? [];
+  const [, n, legs, of, first, chain, chains] = POPCORN.exec(text.trim()) ?? [];
   const leg = legs === undefined ? null : stitchNamed(legs, terms);
   const whole = STITCHES.find((stitch) => leg !== null && stitch.id === `${leg.id}${n}-popcorn`);
-  const agrees = leg === stitchNamed(first ?? '', terms) || /^st(?:itch)?$/i.test(first ?? '');
+  // Where a chain stands for the first of them the loop is drawn through its top.
+  const begun = BEGUN_ON_CHAIN.exec(text.trim());
+  const stands = begun?.[1] ?? begun?.[2];
+  const agrees =
+    stands === undefined
+      ? leg === stitchNamed(first ?? '', terms) || /^st(?:itch)?$/i.test(first ?? '')
+      : stands === (chain ?? chains);
   if (whole === undefined || !agrees || (of !== undefined && of !== n)) return null;
-  return `${termsOf(whole, terms).abbr} in same st`;
+  const stitch = `${termsOf(whole, terms).abbr} in same st`;
+  return stands === undefined ? stitch : `ch ${stands}, ${stitch}`;
 }
+
+/** `Ch 3 (counts as dc), `. */
+const BEGUN_ON_CHAIN = /^(?:ch(?:ain)? ?(\d)|(\d) ?ch)(?: \([^()]*\))?, /i;
 
 /** What is done at each place, and how often: the bracket around "insert", or what stands from `*` to "rep from *". */
 function legsIn(text: string): { body: string; times: number } | null {

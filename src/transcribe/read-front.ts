@@ -26,6 +26,9 @@ export function readSkill(items: readonly Item[]): { skill: Given<Skill>; item: 
   return null;
 }
 
+/** Under any other heading a country is only where something is from. */
+const OF_TERMS = /\b(?:terms?|terminology|language|abbreviations?|names)\b/i;
+
 export function readStatedTerms(items: readonly Item[]): TranscribedTerms | null {
   for (const item of items) {
     const stated = statedTerms(item.text.text);
@@ -38,7 +41,7 @@ export function readStatedTerms(items: readonly Item[]): TranscribedTerms | null
         span,
       };
     }
-    const named = item.heading === null ? null : namedTerms(item.text.text);
+    const named = OF_TERMS.test(item.heading ?? '') ? namedTerms(item.text.text) : null;
     if (named !== null) return { value: named, told: 'stated', by: item.text.text, span: item.span };
   }
   return null;

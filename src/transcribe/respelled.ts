@@ -22,6 +22,18 @@ const FORMS: readonly Form[] = [
       /()^([^.;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?|[sdh]?[dt]?[ct]r?)\b/gi,
     instead: (match) => `(${match[2]}) in same st`,
   },
+  {
+    // `Ch 3, then work 4 dc in same sp. The ch 3 counts as a dc.`: what is said of the chain stands behind it.
+    found:
+      /()^(ch(?:ain)?\s*\d+|\d+\s*ch)\b([^.]*)\.\s+(?:the|this)\s+(?:beg(?:inning)?\s+|first\s+)?(?:\d+\s*)?ch(?:ain)?(?:[- ]?\d+)?\s+(counts?\s+as\s+[^.()]+|(?:does\s+not|is\s+not|doesn.t)\s+count[^.()]*)\.?$/gi,
+    instead: (match) => `${match[2]} (${match[4]})${match[3]}`,
+  },
+  {
+    // `Ch 2, then work a puff st`, `Ch 3 (counts as dc) and make 4 more dc`.
+    found:
+      /(^(?:ch(?:ain)?\s*\d+|\d+\s*ch)(?:\s*\([^()]*\))?),?\s+(?:(?:and\s+then|and|then)\s+(?:work\s+|make\s+)?|(?:work|make)\s+)(?:an?\s+)?(?:(\d+)\s+more\s+)?/gi,
+    instead: (match) => (match[2] === undefined ? ', ' : `, ${match[2]} `),
+  },
   // `sc 2 sts together`.
   {
     found: /(?<![a-z\d])()([a-z]+)\s+(?:the\s+)?(?:next\s+)?(\d)\s+st(?:s|itches)\s+tog(?:ether)?\b/gi,

@@ -234,6 +234,10 @@ function termsOf(sorted: SortedLines): TermsRead {
     ...buckets.kept,
     ...sorted.headings,
     ...buckets.specials,
+    // `Difficulty: easy (US terms)`.
+    ...buckets.skill,
+    ...buckets.gauge,
+    ...buckets.materials,
   ]);
   const work = [
     ...parts.flatMap(({ lines }) => lines.filter(({ kind }) => kind !== 'note').map(({ text }) => text)),

@@ -40,6 +40,36 @@ describe('stitches in one place are counted by their groups', () => {
   });
 });
 
+describe('stitches of several legs are counted by the one word for them', () => {
+  const round = (stitch: string) =>
+    `${RING}Rnd 1: Ch 2 (does not count as a st), [${stitch} in ring, ch 2] 6 times, join with sl st in first st.`;
+  test.each([
+    ['3-dc cl', '6 cl', []],
+    ['3-dc cl', '6 clusters, 6 ch-2 sps', []],
+    ['3-dc cl', '5 cl', wrong('Rnd 1', '6 clusters', '5 is')],
+    ['5-dc popcorn', '6 popcorns', []],
+    ['5-dc popcorn', '6 pc', []],
+    ['5-dc popcorn', '7 pc', wrong('Rnd 1', '6 popcorns', '7 is')],
+    ['3-dc cl', '6 popcorns', wrong('Rnd 1', '0 popcorns', '6 is')],
+    ['dc3tog', '6 bobbles', []],
+    ['dc3tog', '7 bobbles', wrong('Rnd 1', '6 bobbles', '7 is')],
+    ['4-dc bobble', '5 bobbles', wrong('Rnd 1', '6 bobbles', '5 is')],
+    ['3-hdc puff', '6 puff sts', []],
+    ['3-hdc puff', '1 puff', wrong('Rnd 1', '6 puffs', '1 is')],
+    ['2 dc', '6 puffs', wrong('Rnd 1', '0 puffs', '6 is')],
+  ])('%s: %s', (stitch, stated, faults) => {
+    expect(said(`${round(stitch)} (${stated})`)).toEqual(faults);
+  });
+
+  test('with the first of them written out', () => {
+    const begun = (n: number) =>
+      `${RING}Rnd 1: Ch 2, dc2tog in ring, ch 2, [3-dc cl in ring, ch 2] 5 times, join with sl st in first st. (${n} cl)`;
+    expect(said(begun(6))).toEqual([]);
+    expect(said(begun(5))).toEqual([]);
+    expect(said(begun(7))).toEqual(wrong('Rnd 1', '5 clusters', '7 is'));
+  });
+});
+
 describe('petals are counted by their brackets', () => {
   const petals =
     'Rnd 1: 6 sc in magic ring, join with sl st in first sc. (6 sc)\nRnd 2: *(sl st, ch 2, 3 dc, ch 2, sl st) in next st; rep from * around.';

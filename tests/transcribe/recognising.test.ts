@@ -76,8 +76,17 @@ describe('the terms', () => {
     ['(American terms)', 'US'],
     ['Terms: UK', 'UK'],
     ['US terms (UK in brackets)', 'US'],
+    ['Difficulty: Easy/Intermediate (US terms)', 'US'],
+    ['Skill level: beginner, UK terms', 'UK'],
   ])('"%s" states %s, whatever the words', (line, value) => {
     expect(front(line).terms).toMatchObject({ value, told: 'stated' });
+  });
+
+  test('are not told by where something is from', () => {
+    const from = (line: string) => read(`Mat\n\n${line}\n\nRow 1: Ch 3 (counts as dc), dc in each st.`).terms;
+    expect(from('Notes: I found this lovely yarn in the UK.').value).toBe('US');
+    expect(from('Materials: a ball of British wool').value).toBe('US');
+    expect(from('Notes: written in UK terms.').value).toBe('UK');
   });
 
   test('that nothing tells are asked for', () => {

@@ -54,6 +54,11 @@ describe('what turning chains count as is a rule wherever it stands before the r
     ['Turning chains count as a stitch.', 16],
     ['The turning chain does not count as a stitch.', 15],
     ['Ch 3 never counts as a st.', 15],
+    ['Turning chains are not counted as stitches.', 15],
+    ['Turning chains aren’t included in the stitch count.', 15],
+    ['The turning chain is counted as a stitch.', 16],
+    ['Ch 3 is not counted as a stitch.', 15],
+    ['Ch 3 is counted as a dc.', 16],
   ])('%s', (rule, count) => {
     expect(workedText(scarf(rule, count))).toMatchObject({ codes: [] });
     expect(workedText(scarf(`Instructions\n${rule}`, count))).toMatchObject({ codes: [] });
