@@ -12,9 +12,6 @@ import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
 
-/** What the place of a stitch begins with where it may be a side. */
-export const SIDE_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'along', 'down']);
-
 const INTO = new Set(['in', 'into']);
 const ALONG = new Set(['along', 'down', 'across']);
 const BLOCK_WORDS = new Set(['block', 'tile', 'blocks', 'tiles']);

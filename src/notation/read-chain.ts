@@ -2,7 +2,7 @@
 
 import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Multiple, Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { ChainStep } from './tree.ts';
@@ -78,6 +78,8 @@ function takePlusSign(cursor: Cursor): boolean {
  */
 export function readCounts(cursor: Cursor): Counts | null {
   const from = cursor.at;
+  // Asked behind each chain, and nearly always a comma stands there.
+  if (atBoundary(cursor)) return null;
   const opened = peek(cursor).kind === 'open';
   if (opened) cursor.at += 1;
   const inner = cursor.at;

@@ -28,14 +28,9 @@ export function readStatedCount(
   joined = false,
   toEnd = false,
 ): StatedCount | null {
-  const { kind, text: word } = peek(cursor);
-  const opened = kind === 'open';
-  // Asked before each step of a row: what no count begins with is turned away first.
-  // `(back to 15 sc)`.
-  const returned = opened && wordAt(cursor, 1) === 'back' && wordAt(cursor, 2) === 'to' ? 2 : 0;
-  const ahead = peek(cursor, 1 + returned);
-  if (opened && ahead.kind !== 'dash' && !isNumber(cursor, 1 + returned)) return null;
-  if (kind === 'word' && !TELLERS.has(word) && !(worked && isNumber(cursor))) return null;
+  if (!mayBeCount(cursor, worked)) return null;
+  const opened = peek(cursor).kind === 'open';
+  const returned = opened ? wordsBack(cursor) : 0;
   const from = cursor.at;
   const ofRow = opened ? null : takeAfterRow(cursor);
   const told = !opened && takeTold(cursor);
@@ -95,6 +90,21 @@ export function readStatedCount(
     cursor.at = end;
   }
   return ofRow === null ? { entries, text, span } : { entries, text, ofRow, span };
+}
+
+/** Asked before each step of a row: what no count begins with is turned away first. */
+export function mayBeCount(cursor: Cursor, worked: boolean): boolean {
+  const { kind, text } = peek(cursor);
+  if (kind === 'word') return TELLERS.has(text) || (worked && isNumber(cursor));
+  if (kind === 'mark') return false;
+  if (kind !== 'open') return true;
+  const inner = 1 + wordsBack(cursor);
+  return peek(cursor, inner).kind === 'dash' || isNumber(cursor, inner);
+}
+
+/** The words before the number of `(back to 15 sc)`. */
+function wordsBack(cursor: Cursor): number {
+  return wordAt(cursor, 1) === 'back' && wordAt(cursor, 2) === 'to' ? 2 : 0;
 }
 
 /** `ending with 35 blocks` behind rows that are repeated: what the last of them makes. */

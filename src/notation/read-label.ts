@@ -381,8 +381,17 @@ function skipRemark(cursor: Cursor): void {
 /** `Rnds` is `Rnd` for one of them; `ROW` stays as it is. */
 function asWritten(cursor: Cursor): string {
   const token = peek(cursor);
-  return capital(cursor.mapped.text.slice(token.start, token.end)).replace(/s$/i, '');
+  const said = cursor.mapped.text.slice(token.start, token.end);
+  return ONE_ROW.get(said) ?? capital(said).replace(/s$/i, '');
 }
+
+/** What nearly every label begins with. */
+const ONE_ROW: ReadonlyMap<string, string> = new Map(
+  ['Row', 'Rnd', 'Round'].flatMap((word) => [
+    [word, word],
+    [`${word}s`, word],
+  ]),
+);
 
 function capital(word: string): string {
   return word.slice(0, 1).toUpperCase() + word.slice(1);

@@ -70,7 +70,9 @@ export function isNumberOrSkip(cursor: Cursor, ahead = 0): boolean {
 /** True when a number stands `ahead` tokens on. */
 export function isNumber(cursor: Cursor, ahead = 0): boolean {
   const token = peek(cursor, ahead);
-  return token.kind === 'number' || (token.kind === 'word' && WORDS.has(token.text));
+  if (token.kind === 'number') return true;
+  // Half the words of a row have two letters, and no number has so few.
+  return token.kind === 'word' && token.text.length > 2 && WORDS.has(token.text);
 }
 
 /** Reads a number with the sizes that may follow it in brackets, or null when none stands here. */

@@ -356,6 +356,7 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
   const bare = n === null && atBoundary(cursor) && wordAt(cursor, -1) === 'next';
   const what = readWhat(cursor) ?? (n === null && !bare ? null : ANY_STITCH);
   if (what === null) return backTo(cursor, start);
+  if (atBoundary(cursor)) return { kind: 'next', n, what, each, span: spanSince(cursor, from) };
   const below = readBelow(cursor);
   if (below !== null)
     return { kind: 'below', n, ...below, pick: 'next', what, span: spanSince(cursor, from) };

@@ -5,7 +5,7 @@ import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
-import { readBorderSide, SIDE_WORDS } from './read-border-side.ts';
+import { readBorderSide } from './read-border-side.ts';
 import { readCounts } from './read-chain.ts';
 import { readSoManyEach } from './read-each-row.ts';
 import { readEvenlyAfter } from './read-edge.ts';
@@ -22,6 +22,13 @@ import { takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
+/** Whether a side of a border may stand here, asked before each place: `in each block`, `along the edge`. */
+function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
+  if (!into) return led === 'along' || led === 'down';
+  const next = wordAt(cursor, 1);
+  return next === 'each' || next === 'the';
+}
+
 const UNDER = new Set(['along', 'across', 'on']);
 
 /** The places after a stitch: none, one, or several joined by "and". */
@@ -33,9 +40,10 @@ export function readPlaces(
   leading: Loop | null,
 ): readonly Step[] | null {
   const led = wordAt(cursor);
-  const side = SIDE_WORDS.has(led) ? readBorderSide(cursor, from, stitch, times) : null;
+  const into = led === 'in' || led === 'into';
+  const side = mayBeSide(cursor, led, into) ? readBorderSide(cursor, from, stitch, times) : null;
   if (side !== null) return [side];
-  if (led === 'in' || led === 'into') return readPlacesIn(cursor, from, stitch, times, leading);
+  if (into) return readPlacesIn(cursor, from, stitch, times, leading);
   const steps: WorkStep[] = [];
   takeAny(cursor, 'loosely', 'firmly', 'tightly');
   if (isOverRow(cursor, stitch)) return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];

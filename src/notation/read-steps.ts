@@ -7,11 +7,12 @@ import type { StatedCount } from './line.ts';
 import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
 import { lastSide } from './read-border-side.ts';
-import { readEndingCount, readStatedCount } from './read-count.ts';
+import { mayBeCount, readEndingCount, readStatedCount } from './read-count.ts';
 import { readEachCount } from './read-growing.ts';
 import { readStep } from './read-step.ts';
 import { readSameStitch } from './read-work.ts';
 import { sharePlace } from './share-place.ts';
+import type { TokenKind } from './tokens.ts';
 import type { GroupStep, JoinStep, NoteStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
@@ -58,18 +59,11 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       continue;
     }
     if (until !== 'line' && until !== 'bracket' && isRepeatFrom(cursor, until)) break;
-    if (until === 'line') {
-      const joined = steps[steps.length - 1]?.kind === 'join';
-      const count: StatedCount | null =
-        stated === null
-          ? (readEachCount(cursor, steps) ??
-            (steps[steps.length - 1]?.kind === 'repeat rows' ? readEndingCount(cursor) : null) ??
-            readStatedCount(cursor, steps.length > 0, joined, goesToEnd(steps)))
-          : null;
-      stated ??= count;
-      if (count !== null) continue;
+    if (until === 'line' && stated === null) {
+      stated = readCountHere(cursor, steps, kind);
+      if (stated !== null) continue;
     }
-    if (takeAny(cursor, 'and', 'then', 'now') !== null) continue;
+    if (kind === 'word' && takeAny(cursor, 'and', 'then', 'now') !== null) continue;
     const at = cursor.at;
     const same = kind === 'number' ? readSameStitch(cursor, steps[steps.length - 1]) : null;
     const read = same !== null ? [same] : readStep(cursor);
@@ -78,6 +72,20 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     if (cursor.at === at) cursor.at += 1;
   }
   return { steps, markAt, stated, closedByMark: false };
+}
+
+/** What the row is said to come to, where that is told here. */
+function readCountHere(cursor: Cursor, steps: readonly Step[], kind: TokenKind): StatedCount | null {
+  const last = steps[steps.length - 1]?.kind;
+  if (kind === 'open') {
+    const each = readEachCount(cursor, steps);
+    if (each !== null) return each;
+  } else if (last === 'repeat rows') {
+    const ending = readEndingCount(cursor);
+    if (ending !== null) return ending;
+  }
+  if (!mayBeCount(cursor, steps.length > 0)) return null;
+  return readStatedCount(cursor, steps.length > 0, last === 'join', goesToEnd(steps));
 }
 
 /** Whether the last step goes into each place there is, closes the round or turns. */

@@ -13,6 +13,7 @@ const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);
 
 /** Reads a stop, or null with the cursor where it was. */
 export function readStop(cursor: Cursor): Stop | null {
+  if (atBoundary(cursor)) return null;
   const from = cursor.at;
   skipFiller(cursor);
   const word = takeAny(cursor, 'across', 'around', 'round');

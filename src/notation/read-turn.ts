@@ -1,7 +1,7 @@
 /** `turn`, `do not turn`, and what else is turned or not done: the work on its side, inside out, a brim up. */
 
 import type { Cursor } from './cursor.ts';
-import { spanSince, takeAny, takeWords, textSince } from './cursor.ts';
+import { atBoundary, spanSince, takeAny, takeWords, textSince } from './cursor.ts';
 import { readSideways } from './read-garment.ts';
 import { readNotMade, takeFoldedUp } from './read-note.ts';
 import { takeSideOut } from './read-seam.ts';
@@ -11,6 +11,7 @@ export function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
   if (takeAny(cursor, 'turn') !== null) {
     const span = spanSince(cursor, from);
+    if (atBoundary(cursor)) return { kind: 'turn', what: 'turn', span };
     const sideways = readSideways(cursor, from);
     if (sideways !== null) return sideways;
     takeAny(cursor, 'your', 'the', 'it');

@@ -39,6 +39,11 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const told = leadingLoop ?? looped?.loop ?? null;
   // Most steps end behind the stitch, or have a place next: no other word need be looked for.
   if (atBoundary(cursor)) return [workStep(cursor, from, stitch, times, told ?? 'both', null)];
+  const led = wordAt(cursor);
+  if (times === null && (led === 'in' || led === 'into')) {
+    const steps = readPlaces(cursor, from, stitch, times, told);
+    return steps === null || atBoundary(cursor) ? steps : readBehindPlaces(cursor, from, steps);
+  }
   const loop = told ?? readLoopBehind(cursor);
   const crossed = (wordAt(cursor) === 'x' || peek(cursor).text === '×') && isNumber(cursor, 1);
   if (times === null && crossed) cursor.at += 1;
@@ -50,10 +55,15 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   const yarn = times === null ? null : readYarnBehind(cursor);
   const steps = readPlaces(cursor, from, stitch, times, loop);
   if (steps === null) return null;
-  if (atBoundary(cursor)) return yarn === null ? steps : [yarn, ...steps];
+  const all = atBoundary(cursor) ? steps : readBehindPlaces(cursor, from, steps);
+  return yarn === null ? all : [yarn, ...all];
+}
+
+/** `together`, `and 3 dc in each 2-ch sp`, `with B` behind the places a stitch goes into. */
+function readBehindPlaces(cursor: Cursor, from: number, steps: readonly Step[]): readonly Step[] {
   const all = readAndEach(cursor, from, readTogether(cursor, from, steps));
-  const worked = yarn ?? readYarnBehind(cursor);
-  return worked === null || all === null ? all : [worked, ...all];
+  const yarn = readYarnBehind(cursor);
+  return yarn === null ? all : [yarn, ...all];
 }
 
 /** `(dc worked from left to right)` behind crab stitch: how it goes in any case. */

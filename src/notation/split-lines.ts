@@ -28,16 +28,20 @@ export function* lineTokens(
         context,
         lexicon,
         faults: [],
-        offered: new Map(),
+        offered: NOTHING_OFFERED,
         unit,
         reached: 0,
-        patt: { rows: null, row: 0 },
+        patt: NO_PATTERN,
         readSteps,
       }),
     );
     from = end + 1;
   }
 }
+
+/** Looking for labels alone asks for neither and changes neither. */
+const NOTHING_OFFERED = new Map<string, string | null>();
+const NO_PATTERN = { rows: null, row: 0 };
 
 /** Where the first newline stands that ends a line whatever follows it. */
 function endOfStretch(text: string, from: number): number {
@@ -63,17 +67,18 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
   let first = 0;
   let broken = false;
   for (let i = 0; i < last; i += 1) {
-    const token = tokens[i];
-    if (token?.kind === 'stop') {
+    const kind = tokens[i]?.kind;
+    if (kind === 'stop') {
       // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
       probe.at = i + 1;
       if (isNumberedLabel(probe)) {
-        lines.push(closed(tokens, first, i + 1));
+        lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
         first = i + 1;
+        broken = false;
       }
+      continue;
     }
-    if (token?.kind !== 'newline') continue;
-    broken = true;
+    if (kind !== 'newline') continue;
     const blank = tokens[i + 1]?.kind === 'newline';
     probe.at = i + 1;
     // A label on a line of its own: what stands under it is its row, however it begins.
@@ -82,12 +87,13 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
       ? isRowLabel(probe)
       : isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe);
     if (blank || begins) {
-      if (i > first) lines.push(closed(tokens, first, i));
+      if (i > first) lines.push(broken ? closed(tokens, first, i) : ended(tokens, first, i));
       first = i + 1;
-    }
+      broken = false;
+    } else broken = true;
   }
   if (first === 0 && last > 0 && !broken) lines.push(tokens);
-  else if (last > first) lines.push(closed(tokens, first, last));
+  else if (last > first) lines.push(broken ? closed(tokens, first, last) : ended(tokens, first, last));
   return lines;
 }
 
@@ -132,8 +138,16 @@ function isFinished(token: Token | undefined): boolean {
 
 /** The tokens of one line, newlines left out, with an end behind them. */
 export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  let line = tokens.slice(first, end);
-  if (line.some(isNewline)) line = line.filter((token) => !isNewline(token));
+  const line = tokens.slice(first, end).filter((token) => !isNewline(token));
+  return withEnd(line);
+}
+
+/** The same where no newline is among them. */
+function ended(tokens: readonly Token[], first: number, end: number): Token[] {
+  return withEnd(tokens.slice(first, end));
+}
+
+function withEnd(line: Token[]): Token[] {
   const at = line[line.length - 1]?.end ?? 0;
   line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;

@@ -24,8 +24,7 @@ export function plainText(text: string, offset = 0): MappedText {
 /** The file offset of the character at an index of the text. */
 export function fileOffset(mapped: MappedText, index: number): number {
   const { runs } = mapped;
-  const near = runs === nearRuns ? runs[nearRun] : undefined;
-  if (near !== undefined && near.at <= index && index < nearEnd) return near.offset + (index - near.at);
+  if (runs === nearRuns && nearAt <= index && index < nearEnd) return nearShift + index;
   let low = 0;
   let high = runs.length - 1;
   while (low < high) {
@@ -33,20 +32,27 @@ export function fileOffset(mapped: MappedText, index: number): number {
     if ((runs[middle]?.at ?? 0) <= index) low = middle;
     else high = middle - 1;
   }
-  nearRuns = runs;
-  nearRun = low;
-  nearEnd = runs[low + 1]?.at ?? Number.POSITIVE_INFINITY;
   const run = runs[low] ?? { at: 0, offset: 0 };
-  return run.offset + (index - run.at);
+  nearRuns = runs;
+  nearAt = run.at;
+  nearEnd = runs[low + 1]?.at ?? LAST_INDEX;
+  nearShift = run.offset - run.at;
+  return nearShift + index;
 }
 
-/** Where the last look-up ended: the next is nearly always for the same line. */
+/** No text is longer. */
+const LAST_INDEX = 2 ** 30;
+
+/** The run of the last look-up, which the next is nearly always for: from where to where, and how far the file is ahead. */
 let nearRuns: readonly Run[] | null = null;
-let nearRun = 0;
+let nearAt = 0;
 let nearEnd = 0;
+let nearShift = 0;
 
 /** The file span of a stretch of the text. */
 export function fileSpan(mapped: MappedText, start: number, end: number): Span {
+  if (mapped.runs === nearRuns && nearAt <= start && start < end && end <= nearEnd)
+    return { start: nearShift + start, end: nearShift + end };
   if (end <= start) {
     const at = fileOffset(mapped, start);
     return { start: at, end: at };
