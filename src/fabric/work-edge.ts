@@ -3,6 +3,7 @@
 import { describeWhat } from '../notation/describe-what.ts';
 import type { AlongStep, EvenlyStep, Place } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
+import { alongPoints } from './along-points.ts';
 import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
@@ -22,6 +23,7 @@ export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): b
   if (edge === 'unused loops') return alongLoops(worker, step.row ?? null, span);
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
+  if (edge === 'foundation' && worker.round && alongPoints(worker)) return true;
   // `working down the side, work 28 sc evenly along the row ends`: the same side, named twice.
   if (edge === 'row ends' && worker.sites?.[0]?.kind === 'row end' && worker.last < 0 && worker.next === 0)
     return true;

@@ -205,8 +205,11 @@ export function readUnusedLoops(cursor: Cursor, from: number): AlongStep | null 
     if (takeAny(cursor, 'of') === null)
       return { kind: 'along', edge: 'unused loops', span: spanSince(cursor, from) };
     takeAny(cursor, 'the');
-    if (takeOneOf(cursor, FOUNDATION_NAMES) !== null) {
+    const named = takeOneOf(cursor, FOUNDATION_NAMES);
+    if (named !== null) {
       takeAny(cursor, 'ch', 'chain');
+      if (named === 'ch' || named === 'chain')
+        return { kind: 'along', edge: 'foundation', loops: true, span: spanSince(cursor, from) };
       return { kind: 'along', edge: 'foundation', span: spanSince(cursor, from) };
     }
     if (unitAt(cursor) !== null && peek(cursor, 1).kind === 'number') {

@@ -1,7 +1,7 @@
 /** Places that are named outright. */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, spanSince, wordAt } from './cursor.ts';
+import { nameHere, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { ChainNamed } from './read-chain-name.ts';
 import { readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
 import { readBelow } from './read-gap.ts';
@@ -14,6 +14,7 @@ import type { Place, What } from './tree.ts';
 
 /** A place that its words name: `3rd dc of next shell`, `2nd ch from hook`, `ch-2 sp`, `skipped st`; null with the cursor at `start`. */
 export function readNamedPlace(cursor: Cursor, from: number, start: number): Place | null {
+  if (wordAt(cursor) === 'tip') return readTip(cursor, from);
   const ofSpecialSpace = cursor.lexicon.specials === null ? null : readOfSpecialSpace(cursor, from);
   if (ofSpecialSpace !== null) return ofSpecialSpace;
   const ofSpecial = readOneOf(cursor, from, start);
@@ -50,6 +51,19 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
 }
+
+/** `tip of point`, `tip of next leaf`: the chain at its end; null with the cursor where it was. */
+function readTip(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  cursor.at += 1;
+  const of = takeAny(cursor, 'of') !== null;
+  takeAny(cursor, 'the', 'each', 'next', 'same');
+  if (!of || takeOneOf(cursor, POINTED) === null) return backTo(cursor, start);
+  const span = spanSince(cursor, from);
+  return { kind: 'next', n: null, what: { kind: 'ch' }, each: false, here: true, span };
+}
+
+const POINTED = new Set(['point', 'leaf', 'petal', 'ray', 'spike', 'chain', 'ch']);
 
 /** `ch-2 sp of next shell`, `ch-3 sp of last block`. */
 export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {

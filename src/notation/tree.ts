@@ -283,6 +283,8 @@ export interface FastenOffStep {
 export interface AlongStep {
   readonly kind: 'along';
   readonly edge: Edge;
+  /** `in free loops of ch`: of any chain, not the foundation's alone. */
+  readonly loops?: true;
   /** The row that is named: `unused loops of Row 3`, `across Row 29`. */
   readonly row?: number;
   /** Of an opening where it begins, and how many of those are said to be there. */

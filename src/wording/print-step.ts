@@ -55,7 +55,9 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'fasten off':
       return step.yarn === null ? 'fasten off' : `fasten off ${step.yarn}`;
     case 'along':
-      return `working ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
+      return step.loops === true
+        ? `working in free loops of ${printWhat({ kind: 'ch' }, false, voice)}`
+        : `working ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
     case 'corners':
       return `working (${bodyOf(step.body, voice, depth)}) in each ${printWhat(step.what, false, voice)}`;
     case 'loops':
