@@ -4,7 +4,7 @@
  */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { onTokens, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { CHAIN_WORDS } from './read-what.ts';
 import type { Place, Step } from './tree.ts';
 
@@ -42,7 +42,7 @@ export function readUpTo(cursor: Cursor, end: number): readonly Step[] | null {
   const at = cursor.tokens[end - 1]?.end ?? 0;
   const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
   const faults = cursor.faults.length;
-  const inner = { ...cursor, tokens: [...cursor.tokens.slice(0, end), close], namedAt: -1 };
+  const inner = onTokens(cursor, [...cursor.tokens.slice(0, end), close]);
   const { steps } = cursor.readSteps(inner, 'line');
   if (cursor.faults.length > faults || steps.length === 0) {
     cursor.faults.length = faults;

@@ -13,6 +13,7 @@ import { readPlaces, workStep } from './read-places.ts';
 import { readTimes } from './read-stop.ts';
 import { ANY_STITCH, CHAIN_WORDS, isAmount } from './read-what.ts';
 import { readStitchName, readYarnBehind } from './read-yarn.ts';
+import { called } from './tokens.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
 /** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */
@@ -94,7 +95,7 @@ function readStitchWithLoop(cursor: Cursor): { readonly stitch: StitchName; read
   if (token.kind !== 'word' || !token.text.endsWith('lo')) return null;
   const end = token.text.slice(-3);
   if (end !== 'blo' && end !== 'flo') return null;
-  const found = findName(cursor.lexicon, [{ ...token, text: token.text.slice(0, -end.length) }], 0);
+  const found = findName(cursor.lexicon, [called(token, token.text.slice(0, -end.length))], 0);
   if (found === null) return null;
   const from = cursor.at;
   cursor.at += 1;

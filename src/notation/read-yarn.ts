@@ -19,6 +19,7 @@ import { takeByTurns } from './read-colour-order.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
+import { called } from './tokens.ts';
 import type { Place, Step, StitchName, YarnStep } from './tree.ts';
 
 /** `with B`, `using B`, `with RS facing and B`; null for "with sl st" and the like. */
@@ -269,7 +270,7 @@ function readNumberedTogether(cursor: Cursor): StitchName | null {
   if (peek(cursor).kind !== 'number' || word.kind !== 'word' || !word.glued || !word.text.endsWith('tog'))
     return null;
   const name = `${word.text.slice(0, -3)}${peek(cursor).text}tog`;
-  const found = findName(cursor.lexicon, [{ ...word, text: name }], 0);
+  const found = findName(cursor.lexicon, [called(word, name)], 0);
   if (found === null) return null;
   const from = cursor.at;
   cursor.at += 2;

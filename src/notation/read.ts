@@ -5,7 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Counts } from './chain-counts.ts';
 import type { Context, Cursor } from './cursor.ts';
-import { cursorOn, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
+import { cursorOn, onTokens, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
@@ -103,7 +103,7 @@ export function readPhrase(
   const told = COUNTING.exec(mapped.text);
   if (told === null) return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
   const behind = tokens.findIndex(({ start }) => start >= told.index);
-  const { steps } = readSteps({ ...cursor, tokens: closed(tokens, 0, behind) }, 'line');
+  const { steps } = readSteps(onTokens(cursor, closed(tokens, 0, behind)), 'line');
   if (!countsSo(steps, told[0])) {
     cursor.at = behind + 1;
     const from = cursor.at;

@@ -177,6 +177,11 @@ function unusualWordAt(text: string, start: number, glued: boolean): Token {
   return { kind: 'word', text: text.slice(start, end).toLowerCase(), value: 0, start, end, glued };
 }
 
+/** The same word called by another name. */
+export function called({ kind, value, start, end, glued }: Token, text: string): Token {
+  return { kind, text, value, start, end, glued };
+}
+
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */
 function isOrdinal(value: number, text: string, at: number): boolean {
   const teen = value % 100 >= 11 && value % 100 <= 13;
