@@ -20,6 +20,7 @@ export function wordStep(account: StepAccount, terms: Terms): string {
     case 'group':
       return wordGroup(account, step.place, terms);
     case 'evenly':
+      if (step.edge === 'elsewhere') return `${n} ${step.side?.said ?? ''}`;
       return `${n} evenly ${step.edge === 'row ends' ? 'along the row ends' : 'spread'}`;
     case 'yarn':
       return `${n} where ${step.yarn ?? 'yarn'} is joined`;

@@ -19,7 +19,9 @@ export function reach(worker: Worker): number {
 
 /** Whether a place is of the sort meant. */
 export function isA(site: Site, what: What): boolean {
-  if (site.kind === 'unknown' && site.corner) return what.kind === 'corner' || what.kind === 'space';
+  // Whatever is at a corner, it is a stitch to join yarn in.
+  if (site.kind === 'unknown' && site.corner)
+    return what.kind === 'corner' || what.kind === 'space' || what.kind === 'st';
   if (site.kind === 'unknown') return what.kind === 'st' || what.kind === 'stitch' || what.kind === 'special';
   switch (what.kind) {
     case 'st':

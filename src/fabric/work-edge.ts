@@ -12,6 +12,7 @@ import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
 import { workStatedSide } from './stated-border.ts';
+import { workElsewhere } from './work-elsewhere.ts';
 import { standRoundOpening } from './work-opening.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -106,6 +107,7 @@ function standOnRow(
 
 /** `work 21 sc evenly along row ends`: as many to each row end as the spread gives it. */
 export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
+  if (step.edge === 'elsewhere') return workElsewhere(worker, step);
   const stated = workStatedSide(worker, step);
   if (stated !== null) return stated;
   if (step.side !== undefined) return stuck(worker, { kind: 'no edge', edge: 'sides', span: step.span });

@@ -6,6 +6,7 @@ import type { Step } from '../notation/tree.ts';
 import type { Part } from '../pattern/pattern.ts';
 import type { Span } from '../source/span.ts';
 import { backToMark, markBuilder } from './builder.ts';
+import { chainWarning } from './chain-warning.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
@@ -16,8 +17,9 @@ import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
 import { topFor } from './shared-top.ts';
 import { plainSite } from './site.ts';
+import { liesElsewhere } from './work-elsewhere.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
-import { chainWarning, workRow } from './work-row.ts';
+import { workRow } from './work-row.ts';
 import type { Worker } from './worker.ts';
 
 /** What the work of all parts comes to. */
@@ -232,7 +234,8 @@ function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
 
 /** A chain that begins a labelled round is a foundation of its own: `Rnd 1: Ch 2, 6 sc in 2nd ch from hook`. */
 function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
-  if (top !== null || plan.unit === null || beginsMagicRing(plan.steps)) return [plan];
+  if (top !== null || plan.unit === null || beginsMagicRing(plan.steps) || liesElsewhere(plan.steps))
+    return [plan];
   const at = plan.steps.findIndex((step) => step.kind === 'chain');
   const leading = plan.steps.slice(0, at);
   if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];

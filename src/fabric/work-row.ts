@@ -4,7 +4,6 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { wordStitches } from '../explain/word-made.ts';
-import { abbreviation } from '../notation/describe-what.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import { keepAccount } from './account-row.ts';
@@ -23,6 +22,7 @@ import { plainSite } from './site.ts';
 import { statedBorder } from './stated-border.ts';
 import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
+import { edgeNotes, liesElsewhere, standElsewhere } from './work-elsewhere.ts';
 import { topSites } from './work-join.ts';
 import { workSteps } from './work-steps.ts';
 import type { ChainAssumed, Worker } from './worker.ts';
@@ -161,17 +161,19 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
   worker.opensLoop = worker.round && beginsWithLoop(plan.steps);
   worker.travel = travelSteps(plan.steps);
-  if (start === null) {
+  worker.elsewhere = liesElsewhere(plan.steps);
+  if (worker.elsewhere) standElsewhere(worker);
+  else if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.
     if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);
-    return;
+  } else {
+    worker.sites =
+      (worker.round || worker.edging
+        ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null)
+        : null) ?? start.sites;
+    worker.next = 0;
+    worker.last = worker.round ? 0 : -1;
   }
-  worker.sites =
-    (worker.round || worker.edging
-      ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null)
-      : null) ?? start.sites;
-  worker.next = 0;
-  worker.last = worker.round ? 0 : -1;
 }
 
 function finish(
@@ -234,6 +236,7 @@ function finish(
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
   let off: number | null = null;
+  faults.push(...edgeNotes(plan.steps, setting));
   for (const { which, span } of worker.again)
     faults.push(diagnose('row/twice', { file, span, sizes: [size] }, { row: rowSubject(plan.label), which }));
   if (!foundation) {
@@ -263,8 +266,8 @@ function finish(
     first: worker.rowFirst,
     end: builder.kind.length,
     closing,
-    edging: below !== null && below.closing === 'flat' && closing !== 'flat' && below.side !== null,
-    onto: worker.row > 0 && below !== null ? worker.row - 1 : null,
+    edging: !worker.elsewhere && below?.closing === 'flat' && closing !== 'flat' && below.side !== null,
+    onto: worker.row > 0 && below !== null && !worker.elsewhere ? worker.row - 1 : null,
     span: plan.line.span,
     line: plan.lineIndex,
     ...pick(made),
@@ -377,19 +380,4 @@ function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean
   );
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
-}
-
-/** The warning for a turning chain that the text leaves open. */
-export function chainWarning(assumed: ChainAssumed, worker: Worker, file: string): Diagnostic {
-  const as = abbreviation(assumed.as, worker.terms);
-  return diagnose(
-    'chain/unstated',
-    { file, span: assumed.span },
-    {
-      chains: assumed.chains,
-      as: assumed.plusChains === 0 ? as : `${as} and ch ${assumed.plusChains}`,
-      counts: assumed.counts,
-      skipped: assumed.skipped,
-    },
-  );
 }

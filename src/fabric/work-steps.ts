@@ -19,6 +19,7 @@ import { stepsBack, workBack } from './work-back.ts';
 import { siteBelow } from './work-below.ts';
 import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.ts';
 import { comesToCorner, goTo, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
+import { workElsewhere } from './work-elsewhere.ts';
 import { workFromNothing } from './work-from-nothing.ts';
 import { workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
@@ -215,6 +216,14 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
 function workSingle(worker: Worker, step: WorkStep, times: number, place: Place): boolean {
   const start = place.kind === 'same' && place.asJoin && worker.into === null ? startOfEdging(worker) : null;
   if (start !== null) return repeatAt(worker, step, times, start);
+  // Where the yarn was joined to an edge that is not worked here.
+  if (place.kind === 'same' && worker.elsewhere && worker.sites?.length === 0)
+    return workElsewhere(worker, {
+      ...step,
+      kind: 'evenly',
+      n: { values: [times], span: step.span },
+      edge: 'elsewhere',
+    });
   if (place.kind === 'same' && worker.edging && !worker.rowBegun && worker.last < 0 && worker.into === null)
     worker.last = 0;
   const begins = place.kind === 'any' && worker.round && !worker.rowBegun;

@@ -112,7 +112,8 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
       firstRow,
       endRow: rows.length,
       ...partShape(worker.builder, rows.slice(firstRow)),
-      onto: from?.index ?? null,
+      // A row along an edge that is not worked here stands on nothing: it begins a piece.
+      onto: rows[firstRow]?.onto === null ? null : (from?.index ?? null),
     });
   }
   const { builder, settled, throughout, wavered } = worker;

@@ -131,6 +131,8 @@ export interface Worker {
   leftAs: string | null;
   /** A round along the edges of a flat piece. */
   edging: boolean;
+  /** All that the row works lies along an edge that is not worked here. */
+  elsewhere: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
   round: boolean;
   /** Row index where the piece in hand begins: its edges are its own rows'. */
@@ -265,6 +267,7 @@ export function newWorker(
     leavesSaid: null,
     leftAs: null,
     edging: false,
+    elsewhere: false,
     round: false,
     foundation: null,
     pieceFirst: 0,

@@ -1,5 +1,7 @@
 /** The edges of a piece that steps can go along. */
 
+import type { What } from './what.ts';
+
 export type Edge =
   | 'row ends'
   | 'foundation'
@@ -10,13 +12,17 @@ export type Edge =
   /** Round a hole that chains went over: `at thumb opening`. */
   | 'opening'
   /** Loops left free by stitches worked in one loop only. */
-  | 'unused loops';
+  | 'unused loops'
+  /** Of something else: a towel, the neck of pieces sewn together. How many places it has is not known here. */
+  | 'elsewhere';
 
 /** `in each dc along the edge, working 1 tr into each 2-ch sp at every join`; `along the edge of each block`. */
 export interface BorderSide {
   /** A stitch or a block of the side; `counted` where the step says how many in all. */
   readonly each: 'stitch' | 'block' | 'counted';
   readonly said: string;
+  /** `in next 13 sc` before `of square`: what there are as many of as the step has stitches. */
+  readonly of?: What;
   /** `work along the last side in the same way`: the words are all of the step's. */
   readonly again?: true;
 }

@@ -55,11 +55,12 @@ export function readEvenlyAfter(
   return null;
 }
 
-/** `along edge`, `along each edge to next corner`: of a stated number, one side. */
+/** `along edge`, `along short edge`, `along each edge to next corner`: of a stated number, one side. */
 function takeBareEdge(cursor: Cursor): Edge | null {
   const start = cursor.at;
   if (takeAny(cursor, 'along', 'across', 'down', 'up') !== null) {
     takeAny(cursor, 'the', 'each', 'next', 'this');
+    takeOneOf(cursor, WHICH_EDGE);
     if (takeAny(cursor, 'edge') !== null) {
       if (!takeWords(cursor, 'to', 'next', 'corner')) takeWords(cursor, 'to', 'the', 'next', 'corner');
       if (atBoundary(cursor)) return 'row ends';
@@ -263,4 +264,4 @@ export function readEdge(cursor: Cursor): Edge | null {
 const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
 const WAY_WORDS = new Set(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
-const WHICH_EDGE = new Set(['long', 'short', 'left', 'right', 'second', 'first', 'other']);
+const WHICH_EDGE = new Set('long longer short shorter left right second first other opposite'.split(' '));

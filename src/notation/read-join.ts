@@ -2,9 +2,11 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { takePointOfEdge } from './read-elsewhere.ts';
 import type { OpeningFrom } from './read-foundation.ts';
 import { FOUNDATION_WORDS, readEndOfSide, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
+import { readWhat } from './read-what.ts';
 import { readStitchName, takeNewYarn, takeRing, yarnStep } from './read-yarn.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
 import type { JoinStep, Place, Step, StitchName } from './tree.ts';
@@ -48,7 +50,12 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   let ring = takeRing(cursor);
   let place: Place | null = null;
   let opening: OpeningFrom | null = null;
-  const seam = yarn === null ? null : takeAtSeam(cursor);
+  const at = cursor.at;
+  const named = yarn === null && !plain && !anew ? null : takeAtSeam(cursor);
+  const slips = stitch === null || (stitch.kind === 'stitch' && stitch.id === 'sl-st');
+  // A stitch that stands there is one of the row: where it goes has to be known.
+  const seam = slips ? named : null;
+  if (!slips) cursor.at = at;
   const stem = takeAroundStem(cursor);
   if (!ring && (stem || leadsToPlace(cursor))) {
     place = stem
@@ -78,7 +85,7 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     const closes = readPlace(cursor)?.place ?? null;
     if (closes?.kind !== 'first' || closes.what.kind !== 'ch') cursor.at = behind;
   }
-  if (plain && place === null) {
+  if (plain && place === null && seam === null) {
     cursor.at = from;
     return null;
   }
@@ -131,6 +138,7 @@ function takeAroundStem(cursor: Cursor): boolean {
 /** `at the seam`, `at a side seam`, `at a lower corner`: where the hand begins; the rows go on from there in the order they come. */
 function takeAtSeam(cursor: Cursor): string | null {
   const from = cursor.at;
+  if (takePointOfEdge(cursor) || takeStitchOfPiece(cursor)) return textSince(cursor, from);
   if (takeAny(cursor, 'at') === null) return null;
   takeAny(cursor, 'the', 'a', 'one', 'any');
   takeAny(cursor, 'side', 'back', 'shoulder');
@@ -139,6 +147,18 @@ function takeAtSeam(cursor: Cursor): string | null {
   if (named && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
   cursor.at = from;
   return null;
+}
+
+/** `in first sc of any square along the top edge`: of a piece among those put together. */
+function takeStitchOfPiece(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'in', 'to', 'into') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'first', 'any', 'last');
+    if (readWhat(cursor) !== null && wordAt(cursor) === 'of' && takePointOfEdge(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
 }
 
 /** `other end of the foundation ch`: where the second side begins. */

@@ -199,12 +199,21 @@ export function readFacingSide(cursor: Cursor): 'RS' | 'WS' | null {
   const short = takeAny(cursor, 'rs', 'ws');
   const word = short ?? takeAny(cursor, 'right', 'wrong');
   if (word !== null && short === null) takeAny(cursor, 'side');
+  if (word !== null && wordAt(cursor) === 'of') takeOfWhat(cursor);
   if (word !== null && takeAny(cursor, 'facing') !== null) {
     takeAny(cursor, 'you', 'up');
     return word.startsWith('r') ? 'RS' : 'WS';
   }
   cursor.at = from;
   return null;
+}
+
+/** `of the tea towel`, `of work` before "facing". */
+function takeOfWhat(cursor: Cursor): void {
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'your');
+  for (let n = 0; n < 2 && peek(cursor).kind === 'word' && wordAt(cursor) !== 'facing'; n += 1)
+    cursor.at += 1;
 }
 
 /** `WS now facing`, `RS facing throughout`. */

@@ -9,6 +9,7 @@ import { readBorderSide } from './read-border-side.ts';
 import { readCounts } from './read-chain.ts';
 import { readSoManyEach } from './read-each-row.ts';
 import { readEvenlyAfter } from './read-edge.ts';
+import { readElsewhere, readInSeam, readOfElsewhere, WAYS_ELSEWHERE } from './read-elsewhere.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
@@ -60,6 +61,8 @@ export function readPlaces(
   if (each !== null) return [each];
   const under = times !== null && UNDER.has(led) ? readAlongUnderside(cursor, from, stitch, times) : null;
   if (under !== null) return [under];
+  const elsewhere = WAYS_ELSEWHERE.has(led) ? readElsewhere(cursor, from, stitch, times) : null;
+  if (elsewhere !== null) return [elsewhere];
   const evenly = readEvenlyAfter(cursor, from, stitch, times);
   if (evenly !== null) return [evenly];
   const seam = times === null && wordAt(cursor) === 'through' ? readSeam(cursor, from) : null;
@@ -114,10 +117,15 @@ function readPlacesIn(
 ): readonly Step[] | null {
   if (wordAt(cursor, 1) === 'join') return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];
   const read = readPlace(cursor);
-  if (read === null) return reportNoPlace(cursor);
+  if (read === null) {
+    const seam = readInSeam(cursor, from, stitch, times);
+    return seam === null ? reportNoPlace(cursor) : [seam];
+  }
   const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
-  const steps = [workStep(cursor, from, stitch, times, loop, read.place)];
-  return atBoundary(cursor) ? steps : readMorePlaces(cursor, from, stitch, times, loop, steps);
+  const worked = workStep(cursor, from, stitch, times, loop, read.place);
+  if (atBoundary(cursor)) return [worked];
+  const elsewhere = wordAt(cursor) === 'and' ? null : readOfElsewhere(cursor, from, worked);
+  return elsewhere !== null ? [elsewhere] : readMorePlaces(cursor, from, stitch, times, loop, [worked]);
 }
 
 /** What may stand behind the first place: more places, what chain is meant, or that the round is closed there. */

@@ -170,6 +170,8 @@ function printYarn(step: YarnStep, voice: Voice): string {
 function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
   const name = printName(step.stitch, isMany(step.n, voice.numbers), voice);
   if (step.side?.again === true) return ownWords(step.side.said, voice);
+  if (step.side?.of !== undefined)
+    return `${printName(step.stitch, false, voice)} in next ${printAmount(step.n, step.side.of, voice)} ${ownWords(step.side.said, voice)}`;
   if (step.side !== undefined)
     return `${printNumber(step.n, voice.numbers)} ${name} ${ownWords(step.side.said, voice)}`;
   const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
@@ -194,6 +196,9 @@ function edgeWords({ edge, ...step }: { readonly edge: Edge; readonly row?: numb
       return 'around';
     case 'opening':
       return 'opening';
+    // Its own words are printed.
+    case 'elsewhere':
+      return '';
     case 'last row':
       return step.row === undefined
         ? `last ${voice.phrases.row.one.toLowerCase()}`
