@@ -17,9 +17,14 @@ const SAYS =
 const SAYS_SPACE =
   /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(?:counts?|stands?)\s+(?:as|for)\s+(?:an?\s+|1\s+|one\s+|the\s+|first\s+)*(?:ch[ -]?(\d+)|(\d+)[ -]?ch)[ -]?sp/gi;
 
+/** `ch 5 (this is the dc and ch 2)`. */
+const AS_BRACKET =
+  /(?<=\d\s*(?:ch)?)\s*\((?:this|it|which) (?:is|makes|gives|forms) (?:the |an? |1 )?(?:first )?/gi;
+
 export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
   const habits = new Map<number, ChainHabit>();
-  for (const note of notes) {
+  for (const told of notes) {
+    const note = told.replace(AS_BRACKET, ' counts as a ');
     for (const [said, after, before, verb, what, plus, plusUk] of note.matchAll(SAYS)) {
       const length = Number(after ?? before);
       const either = /^(?:ch|chain)[ -]?\d+ (?:or|and) (?:(?:ch|chain)[ -]?)?(\d+)\b/i.exec(said)?.[1];

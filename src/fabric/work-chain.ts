@@ -141,13 +141,15 @@ export function skippedChains(
   const stated = counts !== null;
   const does = stated ? counts.as !== null : (worker.chainReading ?? worker.settled.get(span.start) ?? habit);
   if (!stated && tall && row.turningChain?.counts !== 'no') {
+    const plusChains = spaceAbove(nth - 1, row);
     worker.chainAssumed = {
       chains: nth - 1,
       counts: does,
       as: stitchId,
-      plusChains: spaceAbove(nth - 1, row),
+      plusChains,
       skipped: true,
-      told: rule === does,
+      // So many are skipped for nothing by nobody: they are a stitch and a space, and the chains under it.
+      told: rule === does || (does && plusChains > 0),
       span,
     };
   }
@@ -242,10 +244,17 @@ function habit(
     as: row.legOf,
     plusChains,
     skipped: false,
-    told: joinedTo && counts,
+    // Who skips the stitch it stands on takes it for that one.
+    told: (joinedTo || skipsFirst(following)) && counts,
     span,
   };
   return counts ? { as: row.legOf, plusChains } : { as: null, plusChains: 0 };
+}
+
+function skipsFirst([next]: readonly Step[]): boolean {
+  return (
+    next?.kind === 'skip' && next.pick === 'first' && (next.n === null || next.n.values.every((n) => n === 1))
+  );
 }
 
 /** The first stitch worked after the chain, looking into brackets and special stitches. */
@@ -255,6 +264,7 @@ export function firstStitch(
   without: Set<string> = new Set(),
 ): string | null {
   for (const step of steps) {
+    if (step.kind === 'square') return step.of;
     if (step.kind === 'work') {
       if (step.stitch.kind === 'stitch') return step.stitch.id;
       // A special stitch that was looked into and has none need not be looked into again.

@@ -10,6 +10,7 @@ import { chainWarning } from './chain-warning.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
+import { asWideAs, firstSquares } from './net-rows.ts';
 import type { PartEnd } from './part-end.ts';
 import { type PlanSetting, planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
@@ -42,6 +43,8 @@ interface Ground {
   chain: Cause | null;
   /** The row that the top is known from by its stated count alone. */
   basis: Cause | null;
+  /** Of a net, where the last row had squares too few or too many: a row as wide as the one before it. */
+  width: Top | null;
 }
 
 interface Cause {
@@ -66,9 +69,18 @@ export function workPart(
     faults.every((fault) => fault.severity !== 'error') &&
     part.instructions.lines.every((line) => line.readable);
   const top = from === null ? null : topFor(from, plans[0]?.steps ?? []);
-  const ground: Ground = { top, doubt: null, lost: null, suspect: null, chain: null, basis: null };
+  const ground: Ground = {
+    top,
+    doubt: null,
+    lost: null,
+    suspect: null,
+    chain: null,
+    basis: null,
+    width: null,
+  };
   let pending: readonly Step[] = [];
   const warned = new Set<number>();
+  const told = new Set<Step>();
   const hung: HungRow[] = [];
   const keep = (row: FabricRow): void => {
     rows.push(row);
@@ -103,7 +115,9 @@ export function workPart(
         continue;
       }
       const mark = markBuilder(worker.builder);
-      const worked = workRow(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
+      const worked =
+        onFullWidth(worker, piece, ground, setting) ??
+        workRow(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
       const cause = echoOf(worked, ground, piece);
       if (cause !== null) {
         whole = false;
@@ -113,7 +127,10 @@ export function workPart(
         standOnCount(worker, piece, ground, keep);
         continue;
       }
-      diagnostics.push(...worked.faults);
+      // What was told of a row of squares is not told again where it is repeated.
+      const squares = isBroken(worked) ? firstSquares(worker, piece.steps) : undefined;
+      if (squares === undefined || !told.has(squares)) diagnostics.push(...worked.faults);
+      if (squares !== undefined) told.add(squares);
       if (worked.account !== null) accounts.push(worked.account);
       if (isBroken(worked)) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
@@ -152,11 +169,33 @@ function goOn(
   else if (silent && !same && worked.doubt === null) ground.suspect = doubt.of;
   else if (!isBroken(worked) && piece.checksCount && piece.line.stated !== null) ground.suspect = null;
   if (worked.row !== null) ground.basis = null;
+  const { top } = ground;
+  const net = isBroken(worked) && top?.side != null && firstSquares(worker, piece.steps) !== undefined;
+  ground.width = net ? asWideAs(top) : null;
   if (worked.top !== null) ground.top = worked.top;
+  else if (ground.width !== null) ground.top = ground.width;
   else if (isBroken(worked)) {
     ground.lost = cause;
     standOnCount(worker, piece, ground, keep);
   }
+}
+
+/** A row of squares behind one that had too few or too many, where it does not fit that one and fits the row before. */
+function onFullWidth(
+  worker: Worker,
+  piece: RowPlan,
+  { width, top, doubt }: Ground,
+  setting: PlanSetting,
+): RowWorked | null {
+  if (width === null || width === top || firstSquares(worker, piece.steps) === undefined) return null;
+  const mark = markBuilder(worker.builder);
+  const narrow = workRow(worker, piece, top, doubt?.stitches ?? null, setting);
+  if (!isBroken(narrow)) return narrow;
+  backToMark(worker.builder, mark);
+  const full = workRow(worker, piece, width, null, setting);
+  if (!isBroken(full)) return full;
+  backToMark(worker.builder, mark);
+  return null;
 }
 
 /** What the faults of a row are only an echo of; null where they are its own, or it has none. */

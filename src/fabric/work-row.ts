@@ -24,6 +24,7 @@ import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
 import { edgeNotes, liesElsewhere, standElsewhere } from './work-elsewhere.ts';
 import { topSites } from './work-join.ts';
+import { tellsSquares } from './work-square.ts';
 import { workSteps } from './work-steps.ts';
 import type { ChainAssumed, Worker } from './worker.ts';
 import { markWorker, restore } from './worker.ts';
@@ -104,7 +105,7 @@ export function workRow(
     if (good) worker.wavered = true;
     else attempt(null);
   }
-  const told = plan.checksCount ? plan.line.stated : (plan.meant ?? null);
+  const told = (plan.checksCount ? plan.line.stated : null) ?? plan.meant ?? null;
   if (!good && worker.trouble?.kind === 'not there' && told !== null) {
     // "next ch-3 lp" past a ch-2 sp: the trade does it, and the count tells whether it is meant. In a range that is
     // the count of the row repeated.
@@ -113,6 +114,15 @@ export function workRow(
     worker.passesSpaces = false;
     if (good) worker.wavered = true;
     else attempt(null);
+  }
+  if (told !== null && tellsSquares(worker) && !makes(worker, told, plan, firstSpace)) {
+    worker.asSquares = true;
+    if (attempt(null) && makes(worker, told, plan, firstSpace)) good = true;
+    else {
+      worker.asSquares = false;
+      attempt(null);
+    }
+    worker.asSquares = false;
   }
   let unsure = false;
   if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
@@ -364,7 +374,10 @@ function passesIn({ ledger }: Worker): number {
 
 function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean {
   const { stated } = plan.line;
-  if (stated === null || !plan.checksCount) return true;
+  return stated === null || !plan.checksCount || makes(worker, stated, plan, firstSpace);
+}
+
+function makes(worker: Worker, stated: StatedCount, plan: RowPlan, firstSpace: number): boolean {
   const { builder } = worker;
   const spaces = builder.spaces.length;
   // The top is counted anew after a join; before one its spaces are not there yet.

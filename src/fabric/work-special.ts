@@ -139,7 +139,7 @@ export function whereItBegins(worker: Worker, { stitch }: WorkStep): Site | null
 }
 
 function movesAlong(step: Step): boolean {
-  if (step.kind === 'skip') return true;
+  if (step.kind === 'skip' || step.kind === 'square') return true;
   if (step.kind !== 'work' || step.place === null) return false;
   const { place } = step;
   return place.kind === 'below' || place.kind === 'passed' || place.kind === 'gap';

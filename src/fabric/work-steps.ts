@@ -26,6 +26,7 @@ import { workBracket, workRepeat } from './work-repeat.ts';
 import { workShaped } from './work-shaped.ts';
 import { skipTo, workSkip } from './work-skip.ts';
 import { chainJustMade, whereItBegins, workAlongRow, workAsDecrease, workStanding } from './work-special.ts';
+import { asSquare, workSquare } from './work-square.ts';
 import { workYarn } from './work-yarn.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -44,6 +45,12 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
     if (back > 0) {
       if (!workBack(worker, steps.slice(i, i + back))) return false;
       i += back - 1;
+      continue;
+    }
+    const square = worker.asSquares ? asSquare(worker, step, steps[i + 1]) : null;
+    if (square !== null) {
+      if (!workSquare(worker, square)) return false;
+      i += 1;
       continue;
     }
     // A repeat to the end has to leave room for what follows it, so it works the rest of the list itself.
@@ -95,6 +102,8 @@ function workStep(
     case 'ring':
       if (worker.sites === null) magicRing(worker);
       return true;
+    case 'square':
+      return workSquare(worker, step);
     case 'leave':
       worker.leaves = true;
       worker.leavesSaid = step.n === undefined ? null : valueFor(worker, step.n.values);

@@ -113,6 +113,8 @@ export interface Worker {
   ringChains: number;
   /** Stitches just skipped that have not been gone back to, as indices of the sites. */
   passed: readonly number[];
+  /** `Ch 2, dc in next dc` is a space over a block as well: tried where a stated count can tell that it is meant. */
+  asSquares: boolean;
   /** Spaces of another length may be passed over: tried where a stated count can tell that it is meant. */
   passesSpaces: boolean;
   /** The round begins with a loop: its first chain is no turning chain. */
@@ -253,6 +255,7 @@ export function newWorker(
     lastWasSpace: false,
     effort: 0,
     rowRanges: [],
+    asSquares: false,
     passesSpaces: false,
     opensLoop: false,
     ringChains: 0,

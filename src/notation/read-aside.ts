@@ -43,18 +43,25 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
     const token = peek(cursor, ahead);
     // `(1 sp made)`, but not `(2 sc in last sc made)`.
-    const counted = ahead === 1 && token.kind === 'number' && peek(cursor, 4).kind === 'close';
+    const counted =
+      ahead === 1 &&
+      token.kind === 'number' &&
+      (peek(cursor, 4).kind === 'close' ||
+        (peek(cursor, 3).kind === 'close' && SPACES.has(wordAt(cursor, 2))));
     const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash' || counted;
     names ||= counted;
     if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
     if (!words) return null;
     names ||= findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null;
   }
-  // `(picot made)` tells what has been worked.
-  if (names && wordAt(cursor, ahead - 1) !== 'made') return null;
+  // `(picot made)` tells what has been worked, `(1 sp)` how far that is.
+  const sp = ahead === 3 && peek(cursor, 1).kind === 'number' && SPACES.has(wordAt(cursor, 2));
+  if (names && !sp && wordAt(cursor, ahead - 1) !== 'made') return null;
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
+
+const SPACES = new Set(['sp', 'sps', 'space', 'spaces']);
 
 /** `(27 rows worked, 30 cm)`: how far the work has come. */
 function isRowsSoFar(cursor: Cursor): boolean {

@@ -282,8 +282,14 @@ function readCountedWhat(
     cursor.at += 1;
     return { kind: 'named', word: wordAt(cursor, -1) };
   }
-  if (!before.some(isKnown)) return what;
+  if (!before.some(isKnown) && !(before.length === 0 && leadsToRows(cursor))) return what;
   return readNamedThing(cursor);
+}
+
+/** `(8 lozenges, 97 rows)`: how many rows there are can be told, whatever they are seen as. */
+function leadsToRows(cursor: Cursor): boolean {
+  const told = peek(cursor).kind === 'word' && peek(cursor, 1).kind === 'comma';
+  return told && peek(cursor, 2).kind === 'number' && wordAt(cursor, 3) === 'rows';
 }
 
 function isKnown({ what }: StatedEntry): boolean {

@@ -15,6 +15,8 @@ export function readOpenLength(cursor: Cursor): string | null {
 }
 
 const WANTED = new Set(['required', 'desired', 'wanted', 'needed', 'wished', 'liked']);
+/** `as long as you like`, `as long as the table wants`: whatever it is made for. */
+const WISHES = new Set(['like', 'likes', 'wish', 'wishes', 'want', 'wants', 'need', 'needs', 'please']);
 const LENGTHS = new Set(['length', 'height', 'size', 'depth', 'width']);
 
 /** `for the length required`, `for required length`, `to the length wanted`, `as long as required`, `as often as needed`. */
@@ -26,7 +28,7 @@ function takeForLength(cursor: Cursor): boolean {
   const much = takeAny(cursor, 'long', 'often') !== null || takeWords(cursor, 'many', 'times');
   if (!much || takeAny(cursor, 'as') === null) return false;
   takeAny(cursor, 'is', 'you');
-  return takeOneOf(cursor, WANTED) !== null || takeAny(cursor, 'like', 'wish', 'need', 'want') !== null;
+  return takeOneOf(cursor, WANTED) !== null || takeOneOf(cursor, WISHES) !== null;
 }
 
 function takeLength(cursor: Cursor): boolean {
@@ -61,9 +63,22 @@ function takeUntilLong(cursor: Cursor): boolean {
   let long = false;
   while (!atBoundary(cursor)) {
     const { kind, text } = peek(cursor);
+    if (kind === 'open' && long && takeRemark(cursor)) continue;
     if (kind !== 'word' || OF_ROWS.has(text)) return false;
     if (LONG.has(text)) long = true;
     cursor.at += 1;
   }
   return long;
+}
+
+/** `(the one in the picture has 14 hearts)`: what another maker did, up to the bracket that closes. */
+function takeRemark(cursor: Cursor): boolean {
+  const from = cursor.at;
+  while (peek(cursor).kind !== 'close' && peek(cursor).kind !== 'end') cursor.at += 1;
+  if (peek(cursor).kind === 'close') {
+    cursor.at += 1;
+    return true;
+  }
+  cursor.at = from;
+  return false;
 }

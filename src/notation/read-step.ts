@@ -52,6 +52,7 @@ import {
 } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
+import { isOtherGround } from './read-square.ts';
 import {
   readLeadingIn,
   readRing,
@@ -218,6 +219,7 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
     return steps;
   const word = wordAt(cursor);
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
+  if (word === 'or' && isOtherGround(cursor)) return steps;
   if (['dash', 'colon'].includes(peek(cursor).kind) || peek(cursor).text === '=') return steps;
   if (READERS.has(word) || isNumber(cursor) || nameHere(cursor) !== null) return steps;
   const start = cursor.at;

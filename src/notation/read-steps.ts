@@ -9,6 +9,7 @@ import { foldBlock } from './read-blocks.ts';
 import { lastSide } from './read-border-side.ts';
 import { mayBeCount, readEndingCount, readStatedCount } from './read-count.ts';
 import { readEachCount } from './read-growing.ts';
+import { foldSquare } from './read-square.ts';
 import { readStep } from './read-step.ts';
 import { readSameStitch } from './read-work.ts';
 import { sharePlace } from './share-place.ts';
@@ -64,6 +65,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
       if (stated !== null) continue;
     }
     if (kind === 'word' && takeAny(cursor, 'and', 'then', 'now') !== null) continue;
+    if (token.text === 'or' && foldSquare(cursor, steps)) continue;
     const at = cursor.at;
     const same = kind === 'number' ? readSameStitch(cursor, steps[steps.length - 1]) : null;
     const read = same !== null ? [same] : readStep(cursor);
@@ -93,6 +95,7 @@ function goesToEnd(steps: readonly Step[]): boolean {
   const last = steps[steps.length - 1];
   if (last?.kind === 'join') return !last.ring;
   if (last?.kind === 'turn') return true;
+  if (last?.kind === 'repeat') return last.stop.kind === 'end';
   if (last?.kind === 'work' && last.stitch.kind === 'stitch' && last.stitch.id === 'sl-st')
     return last.times === null && last.place?.kind === 'first' && last.place.n === null;
   return last?.kind === 'work' && last.place?.kind === 'each' && last.place.stop.kind === 'end';

@@ -7,6 +7,7 @@ import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
 import type { BorderSide, Edge } from './edge.ts';
 import type { Multiple, Num } from './num.ts';
+import type { SquareStep } from './square.ts';
 import type { What } from './what.ts';
 
 export type { What } from './what.ts';
@@ -166,6 +167,7 @@ export type Step =
   | LeaveStep
   | RingStep
   | ShapeStep
+  | SquareStep
   | NoteStep;
 
 /** `sc in next 3 sts`, `3 dc in ring`, `shell in next ch`, `sc2tog`, and bare `6 sc`. */

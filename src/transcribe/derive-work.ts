@@ -118,7 +118,7 @@ function isWork(words: MappedText, { terms, sizes, specials }: DeriveContext): b
 }
 
 function works(step: Step): boolean {
-  return step.kind === 'work' || step.kind === 'group' || step.kind === 'chain';
+  return step.kind === 'work' || step.kind === 'group' || step.kind === 'chain' || step.kind === 'square';
 }
 
 function isOfStitch(step: Step): boolean {

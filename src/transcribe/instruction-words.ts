@@ -79,11 +79,15 @@ const BEHIND_FOUNDATION =
 
 /** `Beginning ch-3 counts as a dc throughout`, `Turning chain does not count as a stitch`: a rule, with nothing to work. */
 export function isChainRule(text: string): boolean {
-  return CHAIN_RULE.test(text);
+  return CHAIN_RULE.test(text) || OF_EVERY_ROW.test(text);
 }
 
 const CHAIN_RULE =
   /^(?:the\s+|your\s+|all\s+|each\s+|every\s+)?(?:(?:beg(?:inning)?|turning|starting|initial|first|t)\.?[ -]*)?(?:(?:chs?|chains?)[ -]?\d*|\d+[ -]?(?:chs?|chains?)|tch)\b[^.,;(]*\b(?:counts?|counted)\b/i;
+
+/** `Every row begins with ch 5, which counts as the first dc and the ch 2 of the first sp.` */
+const OF_EVERY_ROW =
+  /^(?:each|every|all)\s+rows?\b[^.]*?\b(?:begins?|begun|starts?)\b[^.]*?\b(?:ch(?:ain)?s?[ -]?\d+|\d+[ -]?ch(?:ain)?s?)\b[^.]*\b(?:counts?|counted|stands?|this is)\b/i;
 
 /** `Change color on the last pull-through of the stitch before`: how it is always done, with no yarn named. */
 export function isColourHabit(text: string): boolean {

@@ -7,6 +7,7 @@ import { fileOffset, fileSpan } from '../source/mapped-text.ts';
 import { findHeading } from './headings.ts';
 import { insertedText, joinTexts, sliceText, trimText } from './mapped-pieces.ts';
 import { namesPiece } from './part-headings.ts';
+import { rowLabel } from './row-labels.ts';
 import type { TextLine } from './tidy-lines.ts';
 
 export function splitParagraphs(lines: readonly TextLine[]): TextLine[] {
@@ -75,7 +76,8 @@ function headIn(text: string): Head | null {
   const name = found?.[1];
   if (found === null || name === undefined || findHeading(text) !== null) return null;
   if (!namesPiece(name) && !OF_THE_TRADE.test(name)) return null;
-  if (!holdsRows(text) && !BEGINS.test(text.slice(found[0].length))) return null;
+  const rest = text.slice(found[0].length);
+  if (!holdsRows(text) && !BEGINS.test(rest) && rowLabel(rest) === null) return null;
   const start = found[0].indexOf(name);
   return { start, end: start + name.length, restAt: found[0].length };
 }

@@ -173,6 +173,7 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
   const { asked, pieces, questions } = reading;
   const { terms, file } = asked;
   const meaning = entry.words.text;
+  if (namesSpecial(reading, entry)) return;
   const own = stitchNamed(entry.name, terms);
   const meant =
     stitchNamed(meaning, terms) ?? (entry.fullName === null ? null : stitchNamed(entry.fullName, terms));
@@ -248,6 +249,18 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     return;
   }
   keepWords(reading, entry);
+}
+
+/** `blk = block` beside a `Blk` that is told among the stitches: its name in full words. */
+function namesSpecial({ specials, pieces }: Reading, { name, words, span }: StitchEntry): boolean {
+  const at = specials.findIndex((one) => one.name.toLowerCase() === name.toLowerCase());
+  const special = specials[at];
+  const meaning = words.text.replace(/\((?:s|es)\)|[.;,]+$/g, '').toLowerCase();
+  if (special?.work == null || !/^[a-z][a-z -]{1,30}$/.test(meaning)) return false;
+  if (special.fullName !== null && special.fullName !== meaning) return false;
+  specials[at] = { ...special, fullName: meaning };
+  pieces.push({ kind: 'abbreviation', span, means: `${special.name}, the special stitch ${meaning}` });
+  return true;
 }
 
 /** `decrease (next 3 sts together)`: more than the trade means by the word alone. */

@@ -26,6 +26,10 @@ export function sortLines(lines: readonly TextLine[]): SortedLines {
 }
 
 function sortLine(walk: Walk, line: TextLine, index: number): void {
+  if (line.tellsStitch === true) {
+    put(walk, 'specials', itemOf(line, line.text));
+    return;
+  }
   if (sortPageLine(walk, index) || sortRow(walk, line, index) || sortTitle(walk, line)) return;
   if (walk.state === 'part' && walk.parts.length > 0 && FOR_SIZES.test(line.text.text)) {
     addWork(walk, line, 'instruction', null);

@@ -16,6 +16,7 @@ import {
   opensWork,
 } from './instruction-words.ts';
 import { insertedText, joinTexts, sliceText, trimText } from './mapped-pieces.ts';
+import { tableUnit } from './page-lines.ts';
 import type { PartHeading } from './part-headings.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
@@ -50,12 +51,16 @@ export function startsWork(walk: Walk, index: number): boolean {
   if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
   if (!line.gap && walk.state !== 'front' && !opens) return false;
   if (isProse(text)) return false;
-  const next = walk.lines.slice(index + 1, index + 4).find(({ isRule }) => !isRule);
+  const next = walk.lines.slice(index + 1, index + 4).find((line) => !line.isRule && !isTableHead(line));
   if (next === undefined) return false;
   const label = rowLabel(next.text.text);
   // Right under a list or a note only a first row shows that the work begins.
   if (opens && !line.gap && label?.number !== undefined && (label.number ?? 1) > 1) return false;
   return label !== null || isInstruction(next.text.text);
+}
+
+function isTableHead({ cells }: TextLine): boolean {
+  return cells.length > 1 && tableUnit(cells.map(({ text }) => text)) !== null;
 }
 
 const FINISHING =

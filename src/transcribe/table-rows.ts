@@ -3,8 +3,24 @@
 import type { MappedText } from '../source/mapped-text.ts';
 import { isInstruction } from './instruction-words.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
+import { tableUnit } from './page-lines.ts';
 import { rowLabel } from './row-labels.ts';
 import type { TextLine } from './tidy-lines.ts';
+
+/** The rows of a table under its head, `Row | Work`, as lines of their own. */
+export function withTableRows(lines: readonly TextLine[]): readonly TextLine[] {
+  let table: string | null = null;
+  return lines.map((line) => {
+    if (line.isRule) return line;
+    const head = line.cells.length > 1 ? tableUnit(line.cells.map((cell) => cell.text)) : null;
+    if (head !== null || line.cells.length < 2) {
+      table = head;
+      return line;
+    }
+    const text = table === null ? line.text : asTableRow(line, table);
+    return text === line.text ? line : { ...line, text, cells: [text] };
+  });
+}
 
 /** A table's row as the line it would be: its label, a colon, the instruction, its count in brackets. */
 export function asTableRow(line: TextLine, table: string | null): MappedText {

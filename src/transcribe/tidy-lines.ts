@@ -17,6 +17,8 @@ export interface TextLine {
   readonly quoted: number;
   /** It opens the text, or a blank line or a rule stands above it. */
   readonly gap: boolean;
+  /** It tells what a special stitch is, wherever it stands. */
+  readonly tellsStitch?: true;
   /** No letter and no figure on it: a rule, stars, an ornament. */
   readonly isRule: boolean;
 }
@@ -126,9 +128,12 @@ function isHalf(text: string, at: number): boolean {
   return !(text.charCodeAt(at - 1) >= 0xd800 && text.charCodeAt(at - 1) <= 0xdbff);
 }
 
+/** One stroke alone parts the cells of a table whose first column numbers its rows. */
+const OF_TWO_CELLS = /^\s*(?:(?:rows?|rnds?|rounds?)(?:\s*\d{1,3})?|\d{1,3}(?:\s*[–-]\s*\d{1,3})?)\s*\|/i;
+
 function cellEnds(text: string, start: number, end: number): [number, number][] {
   const line = text.slice(start, end);
-  const strokes = line.split('|').length > 2;
+  const strokes = line.split('|').length > 2 || OF_TWO_CELLS.test(line);
   const parts = line.matchAll(strokes ? /[^|\t]+/g : /[^\t]+/g);
   return [...parts].map((part) => [start + part.index, start + part.index + part[0].length]);
 }

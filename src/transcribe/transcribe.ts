@@ -5,6 +5,8 @@ import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
 import { saysBracketsAreLarger, sizesInRows } from './assumed-sizes.ts';
 import { withColons } from './comma-labels.ts';
+import { withDottedLists } from './dotted-lists.ts';
+import { withSquares } from './filet-squares.ts';
 import { notesAgainstRows } from './notes-against-rows.ts';
 import { splitParagraphs } from './paragraphs.ts';
 import { capitalised } from './part-headings.ts';
@@ -19,6 +21,7 @@ import { readTerms, type TermsRead } from './read-terms.ts';
 import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
 import { withoutStops } from './stopped-abbreviations.ts';
+import { withTableRows } from './table-rows.ts';
 import { textFault } from './text-faults.ts';
 import { tidyLines, withoutOrnament } from './tidy-lines.ts';
 import type { Given, Piece, TranscribedNote, TranscribedSize, Transcript } from './transcript.ts';
@@ -28,7 +31,8 @@ import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
-  const sorted = sortLines(splitParagraphs(unwrap(tidyLines(source.text)).map(withoutStops)).map(withColons));
+  const lines = withTableRows(unwrap(withDottedLists(tidyLines(source.text))).map(withoutStops));
+  const sorted = sortLines(withSquares(splitParagraphs(lines).map(withColons)));
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];

@@ -21,6 +21,7 @@ import { isMany, printNumber, soleValue } from './print-number.ts';
 import { printAmount, printLoop, printPlace } from './print-place.ts';
 import { printRepeatRows } from './print-rows.ts';
 import { printSpread } from './print-spread.ts';
+import { printSquare } from './print-square.ts';
 import { printStop } from './print-stop.ts';
 import type { Voice } from './voice.ts';
 
@@ -66,6 +67,8 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
       return 'make a magic ring';
     case 'shape':
       return printShaping(step, voice);
+    case 'square':
+      return printSquare(step, voice);
     case 'leave':
       return `leave ${step.n === undefined ? (voice.form === 'full' ? 'remaining' : 'rem') : `last ${printNumber(step.n, voice.numbers)}`} ${voice.phrases.st.many} unworked`;
     case 'evenly':

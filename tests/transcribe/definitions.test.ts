@@ -44,7 +44,7 @@ describe('a stitch told in two halves', () => {
   });
 
   test('is not its second half alone', () => {
-    const block = `${SPECIAL}blk: 1 dc in each of next 2 sts (or 2 dc in a space), 1 dc in next dc`;
+    const block = `${SPECIAL}blk: 1 dc in each of next 2 sts (or 3 dc in a space), 1 dc in next dc`;
     const row = 'Ch 1, sc in next 7 sts, blk, sc in next 11 sts, turn. (19 sts)';
     expect(specials(cosy(block, row))).toEqual([['blk', undefined]]);
     expect(workedText(cosy(block, row)).codes).toContain('text/special-unread');

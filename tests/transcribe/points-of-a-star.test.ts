@@ -40,7 +40,12 @@ describe('told where', () => {
     ['a chain too many is worked', 'sc in next 5 ch', 'sc in next 7 ch', 'place/not-there'],
     ['a stitch is left out', 'sc in next 5 sts', 'sc in next 4 sts', 'place/not-there'],
     ['it is not said to go along the chains', 'Working in free loops of ch, ', '', 'place/not-there'],
-    ['the round below has no points', /(?<=Rnd 4: ).*/, 'Ch 1, sc in each sc around. (15 sc)', 'place/no-edge'],
+    [
+      'the round below has no points',
+      /(?<=Rnd 4: ).*/,
+      'Ch 1, sc in each sc around. (15 sc)',
+      'place/no-edge',
+    ],
     ['a tip is of something else', 'tip of point', 'tip of nose', 'phrase/unread'],
   ])('%s', (_, from, to, code) => expect(codesOf(from, to)).toContain(code));
 });
