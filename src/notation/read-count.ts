@@ -11,7 +11,7 @@ import { readCountedChain } from './read-chain.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSidesOf } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
-import { readNamedThing, readThing, skipNoun } from './read-thing.ts';
+import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { readWhat } from './read-what.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
@@ -284,12 +284,6 @@ function readCountedWhat(
   }
   if (!before.some(isKnown) && !(before.length === 0 && leadsToRows(cursor))) return what;
   return readNamedThing(cursor);
-}
-
-/** `(8 lozenges, 97 rows)`: how many rows there are can be told, whatever they are seen as. */
-function leadsToRows(cursor: Cursor): boolean {
-  const told = peek(cursor).kind === 'word' && peek(cursor, 1).kind === 'comma';
-  return told && peek(cursor, 2).kind === 'number' && wordAt(cursor, 3) === 'rows';
 }
 
 function isKnown({ what }: StatedEntry): boolean {

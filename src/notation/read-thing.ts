@@ -211,6 +211,12 @@ export function skipNoun(cursor: Cursor): void {
   if (kind === 'word' && ends && text.length >= SHORTEST_THING && !isNearKnown(cursor, text)) cursor.at += 1;
 }
 
+/** `(8 lozenges, 97 rows)`: how many rows there are can be told, whatever they are seen as. */
+export function leadsToRows(cursor: Cursor): boolean {
+  const told = peek(cursor).kind === 'word' && peek(cursor, 1).kind === 'comma';
+  return told && peek(cursor, 2).kind === 'number' && wordAt(cursor, 3) === 'rows';
+}
+
 /** `handle`, `thumb hole`: one word or two that are not like any word known here. */
 export function readNamedThing(cursor: Cursor): Thing | null {
   const from = cursor.at;
