@@ -5,6 +5,7 @@ import type { Ink, Shape } from '../scene/scene.ts';
 import { enlarged } from '../scene/transforms.ts';
 import { arrowShapes, startMark } from './arrow.ts';
 import type { Post } from './elements.ts';
+import { LabelRoom } from './label-room.ts';
 import { footOf, headOf, type Layout, type Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 import type { PlacedRow } from './place-row.ts';
@@ -140,11 +141,18 @@ function flatStart({ fabric, layout, inks }: Labelling, flat: readonly PlacedRow
 
 function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[] {
   let outside = 0;
-  return round.flatMap((placed): Shape[] => {
+  const taken: { readonly point: Point; readonly figures: number }[] = [];
+  return round.flatMap((placed, k): Shape[] => {
     const text = rowLabel(labelling.fabric, placed.row);
     if (text === '') return [];
     const within = standsWithin(placed, round);
-    const at = within ? besideStart(placed, text.length) : beyond(placed, round, outside);
+    const places = within ? besideStart(placed, text.length) : beyond(placed, round, outside);
+    const near = round.slice(Math.max(0, k - 1), k + 2).map(({ row }) => row);
+    const room = new LabelRoom(labelling.fabric, labelling.layout, near);
+    for (const { point, figures } of taken) room.take(point, figures);
+    const at = room.roomiest(places, text.length);
+    if (at === null) return [];
+    taken.push({ point: at, figures: text.length });
     if (!within) outside += 1;
     return [
       {
@@ -165,15 +173,23 @@ function standsWithin(placed: PlacedRow, round: readonly PlacedRow[]): boolean {
   return numberedWithin(placed.track) && placed !== round.at(-1);
 }
 
-/** Where a round's number stands: on the side of its start that it comes back from, under an arch that leads across. */
+/** How far from where it stands best a number may move to find room: along the round and outwards, the nearest first. */
+const MOVES = [-0.9, -0.6, -0.3, 0, 0.3, 0.6, 0.9, 1.2, 1.5]
+  .flatMap((along) => [-0.6, -0.3, 0, 0.3, 0.6, 0.9, 1.2, 1.5].map((out) => ({ along, out })))
+  .toSorted((a, b) => Math.hypot(a.along, a.out) - Math.hypot(b.along, b.out));
+
+/** Where a round's number may stand: on the side of its start that it comes back from, under an arch that leads across. */
 function besideStart(
   { track, level, startS, startHalfU, way, low, high, archOverSeam }: PlacedRow,
   figures: number,
-): Point {
-  const aside = startHalfU + 0.12 + (figures * FIGURE_U) / 2;
-  const at = track.point(startS, level, labelOffset(low, high, archOverSeam));
-  const back = aside * way * track.handed;
-  return { x: at.x + at.upY * back, y: at.y - at.upX * back };
+): Point[] {
+  const aside = startHalfU + 0.16 + (figures * FIGURE_U) / 2;
+  const offset = labelOffset(low, high, archOverSeam);
+  return MOVES.map(({ along, out }) => {
+    const at = track.point(startS, level, offset + out);
+    const back = (aside + along) * way * track.handed;
+    return { x: at.x + at.upY * back, y: at.y - at.upX * back };
+  });
 }
 
 /** Near the heads, where the gap is widest; lower where chains arch across it. */
@@ -191,14 +207,18 @@ export function outsideU(round: readonly PlacedRow[]): number {
   return Math.max(0, outside - 1) * NUMBERS_APART_U;
 }
 
+const MOVES_OUT = [0, 0.25, 0.5, 0.75, 1];
+
 /** The last round is numbered outside it, and so are those of an edging, in the order they lie. */
-function beyond(placed: PlacedRow, round: readonly PlacedRow[], before: number): Point {
+function beyond(placed: PlacedRow, round: readonly PlacedRow[], before: number): Point[] {
   // Each line measures how far out it is in its own way.
   const alike = round.filter(({ track }) => track === placed.track);
   const outer = Math.max(...alike.map(({ level, high }) => Math.max(level, high)));
   const aside = numberedWithin(placed.track) ? 0 : 0.9;
   const out = 0.75 + before * NUMBERS_APART_U;
-  return placed.track.point(placed.startS + aside * placed.way, placed.level, outer + out);
+  return MOVES_OUT.map((further) =>
+    placed.track.point(placed.startS + aside * placed.way, placed.level, outer + out + further),
+  );
 }
 
 /** How long the arrow is that shows the way round, and how far outside the last round it runs. */

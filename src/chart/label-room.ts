@@ -1,0 +1,80 @@
+/** Where a number might stand in, the nearest place to it where no stitch is drawn out. */
+
+import type { Fabric } from '../fabric/fabric.ts';
+import type { StitchRow } from '../stitches/stitch-row.ts';
+import { stitchRows } from './elements.ts';
+import type { Layout, Point } from './layout.ts';
+import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
+
+/** A number's height in stitch units. */
+const FIGURE_HIGH_U = (LABEL_MM.size * 0.7) / U_MM;
+/** Half the width that a stem, an oval and the legs of a cluster are drawn with. */
+const STEM_HALF_U = 0.18;
+const OVAL_HALF_U = 0.22;
+const CLUSTER_HALF_U = 0.42;
+/** White that a number wants round it. */
+const AIR_U = 0.04;
+/** Points looked at along a stitch. */
+const SAMPLES = 6;
+
+interface Drawn {
+  readonly x: number;
+  readonly y: number;
+  readonly half: number;
+}
+
+function halfWidth(stitch: StitchRow | undefined): number {
+  if (stitch?.lies === true) return OVAL_HALF_U;
+  return stitch?.inOnePlace === true ? CLUSTER_HALF_U : STEM_HALF_U;
+}
+
+/** How near the nearest stitch of these rows is to numbers that may stand among them. */
+export class LabelRoom {
+  readonly #drawn: Drawn[] = [];
+
+  constructor(fabric: Fabric, layout: Layout, rows: readonly number[]) {
+    const table = stitchRows(fabric);
+    for (const row of rows) {
+      const { first = 0, end = 0 } = fabric.rows[row] ?? {};
+      for (let i = first; i < end; i += 1) {
+        if (!layout.placed[i]) continue;
+        const half = halfWidth(table[fabric.kind[i] ?? 0]);
+        const [footX, footY] = [layout.footX[i] ?? 0, layout.footY[i] ?? 0];
+        const [dx, dy] = [(layout.headX[i] ?? 0) - footX, (layout.headY[i] ?? 0) - footY];
+        for (let k = 0; k <= SAMPLES; k += 1)
+          this.#drawn.push({ x: footX + (dx * k) / SAMPLES, y: footY + (dy * k) / SAMPLES, half });
+      }
+    }
+  }
+
+  /** No other number may stand on this one. */
+  take({ x, y }: Point, figures: number): void {
+    for (let k = 0; k < figures; k += 1)
+      this.#drawn.push({ x: x + (k + 0.5 - figures / 2) * FIGURE_U, y, half: FIGURE_HIGH_U / 2 });
+  }
+
+  /** White between a number of so many figures there and the nearest stitch, in stitch units; less than 0 where one lies over the other. */
+  around({ x, y }: Point, figures: number): number {
+    const halfWide = (figures * FIGURE_U) / 2;
+    const halfHigh = FIGURE_HIGH_U / 2;
+    let least = Number.POSITIVE_INFINITY;
+    for (const drawn of this.#drawn) {
+      const aside = Math.max(0, Math.abs(drawn.x - x) - halfWide);
+      const above = Math.max(0, Math.abs(drawn.y - y) - halfHigh);
+      least = Math.min(least, Math.hypot(aside, above) - drawn.half);
+    }
+    return least;
+  }
+
+  /** The first of the places, the best of them first, that has room for the number; the roomiest where none has. */
+  roomiest(places: readonly Point[], figures: number): Point | null {
+    let best: Point | null = null;
+    let most = Number.NEGATIVE_INFINITY;
+    for (const place of places) {
+      const white = this.around(place, figures);
+      if (white >= AIR_U) return place;
+      if (white > most) [best, most] = [place, white];
+    }
+    return best;
+  }
+}
