@@ -1,7 +1,6 @@
 /** Pieces that go on from one another's top side by side, such as the shoulders of a back: what each leaves for the next. */
 
 import type { Step } from '../notation/tree.ts';
-import { firstTarget } from './builder.ts';
 import type { FabricRow } from './fabric.ts';
 import type { Top } from './row-start.ts';
 import { isOwed } from './site.ts';
@@ -36,8 +35,11 @@ function goesOn(steps: readonly Step[]): boolean {
 export function noteTaken(from: SharedTop, { builder }: Worker, row: FabricRow | undefined): void {
   if (row === undefined) return;
   const nodes = new Set(from.top.sites.map(({ node }) => node));
-  for (let i = row.first; i < row.end; i += 1) {
-    const node = firstTarget(builder, i);
-    if (nodes.has(node)) from.taken.add(node);
+  // A decrease goes into several.
+  const { into, intoStart } = builder;
+  const end = intoStart[row.end] ?? into.length;
+  for (let at = intoStart[row.first] ?? end; at < end; at += 1) {
+    const node = into[at];
+    if (node !== undefined && nodes.has(node)) from.taken.add(node);
   }
 }

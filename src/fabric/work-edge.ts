@@ -22,6 +22,7 @@ export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): b
   if (edge === 'all round') return true;
   if (edge === 'opening') return standRoundOpening(worker, step.from ?? null, span);
   if (edge === 'unused loops') return alongLoops(worker, step.row ?? null, span);
+  if (edge === 'foundation' && step.named === true && worker.sites?.[0]?.kind === 'chain') return true;
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
   if (edge === 'foundation' && worker.round && alongPoints(worker)) return true;
@@ -62,6 +63,10 @@ function isLastRow(edges: PieceEdges | null, row?: number): boolean {
 export function goTo(worker: Worker, place: Place): boolean {
   if (place.kind === 'next' && place.ofRow !== undefined)
     return standOnRow(worker, place.ofRow.number, place.ofRow.unit, place);
+  if (place.kind === 'first' && place.ofRow !== undefined && !isOfRow(worker, place.ofRow.number)) {
+    const of = `first ${describeWhat(place.what, worker.terms)} of Row ${place.ofRow.number}`;
+    return stuck(worker, { kind: 'used up', wanted: of, span: place.span });
+  }
   const ends =
     'what' in place &&
     place.what.kind === 'row-end' &&
@@ -72,6 +77,13 @@ export function goTo(worker: Worker, place: Place): boolean {
   return unread
     ? stuck(worker, { kind: 'unknown', span: place.span })
     : workAlong(worker, { kind: 'along', edge: 'row ends', span: place.span });
+}
+
+/** Whether the places below are those of the row of that number: only the last lies open. */
+function isOfRow({ sites, rowRanges }: Worker, number: number): boolean {
+  const node = sites?.find(({ kind }) => kind === 'stitch')?.node ?? -1;
+  const row = rowRanges.find(({ first, end }) => node >= first && node < end);
+  return row === undefined || row.number === number;
 }
 
 /** `2 sc in each row end up the second side`: one side is worked, and there is another. */

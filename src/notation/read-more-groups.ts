@@ -2,9 +2,9 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import type { MoreGroups } from './more.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import type { MoreGroups } from './tree.ts';
 
 /** What stands behind `one more`; null, the cursor where it was, where no group is named or it is not said on which sides. */
 export function readMoreGroups(cursor: Cursor, n: Num): MoreGroups | null {

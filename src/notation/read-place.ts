@@ -174,7 +174,10 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
       return { kind: 'next', n, what, each: false, span: spanSince(cursor, from) };
     if (what.kind === 'row-end') takeOfSide(cursor);
     takeBelow(cursor);
-    return { kind: end === 'first' ? 'first' : 'last', n, what, span: spanSince(cursor, from) };
+    const ofRow = end === 'first' && wordAt(cursor, 3) !== 'foundation' ? readOfRow(cursor) : null;
+    const span = spanSince(cursor, from);
+    if (ofRow !== null) return { kind: 'first', n, what, ofRow, span };
+    return { kind: end === 'first' ? 'first' : 'last', n, what, span };
   }
   if (takeAny(cursor, 'any') !== null) {
     // `any edge`: the round begins somewhere along it.

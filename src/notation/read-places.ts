@@ -18,7 +18,7 @@ import { readSeam } from './read-seam.ts';
 import { readStop } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
 import { readAlongUnderside } from './read-underside.ts';
-import { ANY_STITCH, readWhat } from './read-what.ts';
+import { ANY_STITCH, readWhat, wasFoundationChain } from './read-what.ts';
 import { takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
@@ -123,7 +123,7 @@ function readPlacesIn(
   }
   const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
   const worked = workStep(cursor, from, stitch, times, loop, read.place);
-  if (atBoundary(cursor)) return [worked];
+  if (atBoundary(cursor) && !wasFoundationChain(cursor)) return [worked];
   const elsewhere = wordAt(cursor) === 'and' ? null : readOfElsewhere(cursor, from, worked);
   return elsewhere !== null ? [elsewhere] : readMorePlaces(cursor, from, stitch, times, loop, [worked]);
 }
@@ -148,7 +148,13 @@ function readMorePlaces(
     steps.push(workStep(cursor, start + 1, stitch, times, loop, place));
   }
   const [only] = steps;
-  if (only !== undefined && steps.length === 1 && namesChain(only.place) && takeOfFoundation(cursor)) {
+  const named = only?.place !== null && wasFoundationChain(cursor);
+  if (
+    only !== undefined &&
+    steps.length === 1 &&
+    namesChain(only.place) &&
+    (named || takeOfFoundation(cursor))
+  ) {
     const stop = only.place?.kind === 'each' ? readStop(cursor) : null;
     const place =
       only.place?.kind === 'each' && stop !== null
@@ -156,7 +162,7 @@ function readMorePlaces(
         : only.place;
     const span = spanSince(cursor, from);
     return [
-      { kind: 'along', edge: 'foundation', span },
+      { kind: 'along', edge: 'foundation', ...(named ? { named } : {}), span },
       { ...only, place, span },
     ];
   }

@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import { ANY_STITCH, isAmount, readWhat, takeBelow } from './read-what.ts';
 import type { NoteStep, SkipStep } from './tree.ts';
 
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`, `sk next sc and next dc`. */
@@ -26,6 +26,8 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   takePurpose(cursor);
   takeOnRound(cursor);
   const stands = ofRow(cursor, left);
+  // `of the last full row`: the one that both sides of a neck stand on.
+  if (wordAt(cursor) === 'of') takeBelow(cursor);
   if (takeAny(cursor, 'behind') !== null) {
     // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
     skipStep(cursor);

@@ -96,6 +96,9 @@ export function readStart(cursor: Cursor): readonly Step[] | null {
   if (takeWhereBegun(cursor))
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   const place = readPlace(cursor)?.place ?? null;
+  // `starting in same st as joining`: where the yarn stands in any case.
+  if (place?.kind === 'same' && place.asJoin && atBoundary(cursor))
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   if (place !== null)
     return place.kind === 'from-hook' ? readFromHook(cursor, from, place) : back(cursor, from);
   const ring = takeAny(cursor, 'with') === null ? null : readRing(cursor, from);

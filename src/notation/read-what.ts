@@ -35,7 +35,7 @@ export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
   const word = wordAt(cursor);
   if (word === 'st' || word === 'sts') return readName(cursor) ?? anyStitch(cursor);
-  if (word !== '' && !LEADING.has(word)) return readName(cursor);
+  if (word !== '' && !LEADING.has(word)) return readName(cursor) ?? readFoundationChain(cursor, word);
   const where = takeOneOf(cursor, WHERE_WORDS);
   if (where !== null) return readWhere(cursor, from, where);
   // `handle loop`: what the space is for.
@@ -58,6 +58,20 @@ export function readWhat(cursor: Cursor): What | null {
   if (STITCH_WORDS.has(word)) return anyStitch(cursor);
   if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
+}
+
+/** `foundation ch`: which edge they are of is read where they stand. */
+function readFoundationChain(cursor: Cursor, word: string): What | null {
+  if (!FOUNDATION.has(word) || !CHAIN_WORDS.has(wordAt(cursor, 1))) return null;
+  cursor.at += 2;
+  return { kind: 'ch' };
+}
+
+const FOUNDATION = new Set(['foundation', 'fdn', 'base']);
+
+/** Whether the words just read are `foundation ch`. */
+export function wasFoundationChain(cursor: Cursor): boolean {
+  return FOUNDATION.has(wordAt(cursor, -2)) && CHAIN_WORDS.has(wordAt(cursor, -1));
 }
 
 /** `st`, `stitches`; "sts." with a full stop of its own is read where the sentence is. */
@@ -215,6 +229,7 @@ export function takeBelow(cursor: Cursor): void {
   if (takeAny(cursor, 'from', 'of', 'on', 'in') !== null) {
     takeAny(cursor, 'the');
     const before = takeAny(cursor, 'previous', 'prev', 'last') !== null;
+    if (before) takeAny(cursor, 'full', 'complete', 'whole', 'long');
     const row = takeAny(cursor, 'row', 'rnd', 'round') !== null;
     if (row && !before && takeReached(cursor)) return;
     if (row && (before || takeAny(cursor, 'before', 'below') !== null)) return;

@@ -6,9 +6,10 @@
 import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
 import type { BorderSide, Edge } from './edge.ts';
+import type { MoreGroups, MoreStitches } from './more.ts';
 import type { Multiple, Num } from './num.ts';
 import type { SquareStep } from './square.ts';
-import type { What } from './what.ts';
+import type { OfRow, What } from './what.ts';
 
 export type { What } from './what.ts';
 
@@ -28,7 +29,7 @@ export type Place =
       /** `in ch-2 sp` without "next": the one the yarn stands in, if it was moved into one. */
       readonly here?: true;
       /** `next sc of Rnd 1`: along that round, behind what was worked since. */
-      readonly ofRow?: { readonly unit: 'row' | 'round'; readonly number: number };
+      readonly ofRow?: OfRow;
       readonly span: Span;
     }
   /** `in each st across`, `in each ch to last 2 ch`. */
@@ -44,7 +45,14 @@ export type Place =
   | { readonly kind: 'same'; readonly what: What; readonly asJoin: boolean; readonly span: Span }
   /** `in lp just made`: the space that the round before ended with; `around dc just made` names what closed it. */
   | { readonly kind: 'just-made'; readonly what: What; readonly closedBy?: string; readonly span: Span }
-  | { readonly kind: 'first'; readonly n: Num | null; readonly what: What; readonly span: Span }
+  | {
+      readonly kind: 'first';
+      readonly n: Num | null;
+      readonly what: What;
+      /** `of Row 40`: the row that it is said to be of. */
+      readonly ofRow?: OfRow;
+      readonly span: Span;
+    }
   | { readonly kind: 'last'; readonly n: Num | null; readonly what: What; readonly span: Span }
   /** `in any ch-2 sp`, where yarn is joined anew. */
   | { readonly kind: 'any'; readonly what: What; readonly span: Span }
@@ -289,6 +297,8 @@ export interface AlongStep {
   readonly loops?: true;
   /** The row that is named: `unused loops of Row 3`, `across Row 29`. */
   readonly row?: number;
+  /** `in next 12 foundation ch`, which may be those that row 1 goes into. */
+  readonly named?: true;
   /** Of an opening where it begins, and how many of those are said to be there. */
   readonly from?: { readonly which: 'chains' | 'skipped'; readonly n: Num | null };
   readonly span: Span;
@@ -330,17 +340,6 @@ export interface RepeatRowsStep {
     /** `said` where it is left to the maker: `for the length required`, `until back matches front`. */
     | { readonly kind: 'height'; readonly endingWith: number | null; readonly said?: string };
   readonly span: Span;
-}
-
-export interface MoreStitches {
-  readonly n: Num;
-  readonly stitch: string;
-}
-
-/** `one more group of 3 tr on each side of the center`: how often a bracket is worked; null for groups of anything. */
-export interface MoreGroups {
-  readonly n: Num;
-  readonly group: { readonly size: number; readonly stitch: string } | null;
 }
 
 /** `working 3 dc in each corner sp`, before it is given to the stitch it belongs to. */

@@ -26,3 +26,9 @@ export type What =
   /** "corner" alone: the middle stitch or the space of the next corner; `of` in `center sc of each corner`. */
   | { readonly kind: 'corner'; readonly of?: string }
   | { readonly kind: 'row-end' };
+
+/** A row that a place names by its number. */
+export interface OfRow {
+  readonly unit: 'row' | 'round';
+  readonly number: number;
+}

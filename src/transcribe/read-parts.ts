@@ -5,6 +5,7 @@ import { joinSpans, type Span } from '../source/span.ts';
 import { asksForOther, linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import { rowLabel } from './row-labels.ts';
+import { rowsAsked } from './rows-of-other-part.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
@@ -68,6 +69,8 @@ function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft 
     const matched = linesToMatch(line.text.text, before);
     if (matched !== null) return [asNote(line), ...matched];
     const row = rowAsked(line.text.text, before);
+    const rows = line.number === null ? null : rowsAsked(line, before);
+    if (rows !== null) return rows;
     if (row === null) return [line];
     const again = insertedText(`Repeat the last row ${row.again} more times.`, fileOffset(line.text, 0));
     return [asNote(line), row.line, { ...line, text: again, kind: 'instruction' }];
@@ -203,7 +206,7 @@ const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
-  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on) (?:the )?(?:row 1 |first row )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of next)?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
 
 /** A part that begins with no chain or ring of its own is worked onto the one before. */
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {

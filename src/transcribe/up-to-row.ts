@@ -40,7 +40,7 @@ export function upToRow(lines: readonly WorkLine[], until: string): readonly Wor
   return null;
 }
 
-interface Label {
+export interface Label {
   readonly unit: string;
   readonly from: readonly number[];
   readonly to: readonly number[];
@@ -48,7 +48,8 @@ interface Label {
   readonly end: number;
 }
 
-function labelOf(text: string): Label | null {
+/** Null for a line that no numbered row begins. */
+export function labelOf(text: string): Label | null {
   const found = LABEL.exec(text);
   if (found === null) return null;
   const [label, unit = '', range, ranges = '', first = '', , , last = first] = found;
@@ -70,8 +71,9 @@ export function withCount(lines: readonly WorkLine[], count: MappedText): readon
   ];
 }
 
-/** `63 (70, 77) hdc.`, `(24 sts)` behind a full stop or in brackets at the end of a row. */
-const OWN_COUNT = /(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s+[a-z0-9]+\)?\.?$/i;
+/** `63 (70, 77) hdc.`, `(24 sts)`, `(256 dc, 4 ch-2 sps)` behind a full stop or in brackets at the end of a row. */
+const OWN_COUNT =
+  /\s*\(\d+\s+[^()]*\)\.?$|(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s+[a-z0-9]+\)?\.?$/i;
 
 function numbersIn(words: string): number[] {
   return (words.match(/\d+/g) ?? []).map(Number);

@@ -26,7 +26,7 @@ export function printAmount(n: Num | null, what: What, voice: Voice): string {
   return `${printNumber(n, voice.numbers)} ${printWhat(what, isMany(n, voice.numbers), voice)}`;
 }
 
-function ofRow({ ofRow }: Extract<Place, { kind: 'next' }>): string {
+function ofRow({ ofRow }: Extract<Place, { kind: 'next' | 'first' }>): string {
   return ofRow === undefined ? '' : ` of ${ofRow.unit === 'row' ? 'Row' : 'Rnd'} ${ofRow.number}`;
 }
 
@@ -54,7 +54,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'just-made':
       return `${printWhat(place.what, false, voice)} just made`;
     case 'first':
-      return `first ${printAmount(place.n, place.what, voice)}`;
+      return `first ${printAmount(place.n, place.what, voice)}${ofRow(place)}`;
     case 'last':
       if (place.what.kind === 'space' && place.what.of !== undefined)
         return `${spaceWords(place.what, voice)} of last ${printSpecial(place.what.of, false, voice)}`;

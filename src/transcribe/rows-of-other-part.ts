@@ -1,0 +1,67 @@
+/** `Rows 1 and 2: Work same as Back.`, `Rnd 2: Work as for Rnd 2 of Front. (256 dc)` in, those rows of the other piece out. */
+
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
+import type { NamedLines } from './as-other-part.ts';
+import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
+import type { WorkLine } from './sorted-lines.ts';
+import { labelOf, withCount } from './up-to-row.ts';
+
+const UNIT = '(?:rows?|rnds?|rounds?)';
+const RANGE = String.raw`(\d+)(?:\s*(?:[-–—&]|to|and|through)\s*(\d+))?`;
+const ASKS = new RegExp(
+  String.raw`^(${UNIT})\s+${RANGE}\s*(?:\([^()\d]*\)\s*)?[:.–—-]\s*(?:work(?:ed)?\s+)?(?:exactly\s+)?(?:(?:the\s+)?same\s+as(?:\s+for)?|as(?:\s+given)?(?:\s+for)?|rep(?:eat)?)\s+(?:${UNIT}\s+${RANGE}\s+(?:of|for|from|on)\s+)?(?:the\s+)?(\p{L}[\p{L} ]*?)(?:\s*[.:;,]\s*|\s+(?=\())(\(?\d.*)?$`,
+  'iu',
+);
+
+/** Null for a line that asks for no rows of another piece, or for rows that it has not. */
+export function rowsAsked(line: WorkLine, parts: readonly NamedLines[]): readonly WorkLine[] | null {
+  const [, unit = '', first, last = first, from = first, to = from === first ? last : from, words, count] =
+    ASKS.exec(line.text.text) ?? [];
+  const part = parts.findLast(({ name }) => name.toLowerCase() === words?.trim().toLowerCase());
+  if (part === undefined) return null;
+  const shift = Number(first) - Number(from);
+  if (Number(to) + shift !== Number(last)) return null;
+  const rows = rowsFrom(part.lines, Number(from), Number(to), { unit, shift, asking: line });
+  if (rows === null || count === undefined) return rows;
+  return withCount(rows, sliceText(line.text, line.text.text.length - count.length));
+}
+
+/** The lines of the rows from one number to another, cut where one line tells more rows; null where one is missing. */
+function rowsFrom(
+  lines: readonly WorkLine[],
+  from: number,
+  to: number,
+  given: { readonly unit: string; readonly shift: number; readonly asking: WorkLine },
+): readonly WorkLine[] | null {
+  const found: WorkLine[] = [];
+  let reached = from;
+  for (const line of lines) {
+    const label = line.kind === 'note' ? null : labelOf(line.text.text);
+    const [first, more] = label?.from ?? [];
+    const [last = first, most] = label?.to ?? [];
+    // Rows that are numbered otherwise in another size are not told by one number.
+    if (label === null || first === undefined || last === undefined || more !== undefined) continue;
+    if (first > reached || last < reached || reached > to) continue;
+    if (most !== undefined && last < to) return null;
+    const end = Math.min(last, to);
+    found.push({
+      ...line,
+      text: relabelled(line.text, label.end, reached, end, given),
+      number: reached + given.shift,
+    });
+    reached = end + 1;
+  }
+  return reached === to + 1 ? found : null;
+}
+
+function relabelled(
+  row: MappedText,
+  labelEnd: number,
+  first: number,
+  last: number,
+  { unit, shift }: { readonly unit: string; readonly shift: number },
+): MappedText {
+  const one = unit.replace(/s$/i, '');
+  const label = first === last ? `${one} ${first + shift}` : `${one}s ${first + shift}-${last + shift}`;
+  return joinTexts([insertedText(label, fileOffset(row, 0)), sliceText(row, labelEnd)], '');
+}
