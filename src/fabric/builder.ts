@@ -6,6 +6,9 @@ import { FLAG, NONE } from './fabric.ts';
 /** The most stitches one size may have; a fault says so beyond it. */
 export const MOST_STITCHES = 500_000;
 
+/** The most stitches that may go into one place: more than any hoop or ring holds. */
+export const MOST_IN_PLACE = 1_000;
+
 export interface Builder {
   readonly stitchIds: string[];
   readonly idIndex: Map<string, number>;

@@ -185,7 +185,9 @@ function countBlocks(made: Counted, said: number): number | null {
 }
 
 function mostCommon(numbers: readonly number[]): number {
-  const often = (n: number): number => numbers.filter((each) => each === n).length;
+  const times = new Map<number, number>();
+  for (const n of numbers) times.set(n, (times.get(n) ?? 0) + 1);
+  const often = (n: number): number => times.get(n) ?? 0;
   return numbers.reduce((best, n) => (often(n) > often(best) ? n : best), numbers[0] ?? 0);
 }
 
@@ -218,6 +220,14 @@ export function halvesOf(name: string, { stretch }: Counted): number {
   const [first] = runs;
   const last = runs.length > 1 ? runs[runs.length - 1] : undefined;
   return [first, last].filter((run) => run !== undefined && isHalf(run, whole)).length;
+}
+
+/** How many ends of the row are made of just these stitches in one place. */
+export function endsLike(ids: readonly string[], { stretch }: Counted): number {
+  const runs = runsOf(stretch);
+  const ends = runs.length > 1 ? [runs[0], runs.at(-1)] : runs;
+  return ends.filter((run) => run?.ids.length === ids.length && run.ids.every((id, i) => id === ids[i]))
+    .length;
 }
 
 /**
@@ -282,7 +292,9 @@ function isHalf({ ids, group }: Run, whole: readonly string[]): boolean {
 /** Of three stitches and more in one place, those there are most of; of as many, the wider ones. */
 function usualRun(runs: readonly Run[]): Run | undefined {
   const wide = runs.filter(({ ids, group }) => ids.length >= 3 && (group?.special ?? null) === null);
-  const often = ({ ids }: Run): number => wide.filter((run) => run.ids.length === ids.length).length;
+  const byLength = new Map<number, number>();
+  for (const { ids } of wide) byLength.set(ids.length, (byLength.get(ids.length) ?? 0) + 1);
+  const often = ({ ids }: Run): number => byLength.get(ids.length) ?? 0;
   return wide.reduce<Run | undefined>((best, run) => {
     if (best === undefined) return run;
     const more = often(run) - often(best);

@@ -11,7 +11,7 @@ export interface ChainHabit {
 
 /** `5 ch, which stand for 1 tr and the 2 ch of the first sp`, too. In `ch 3 counts as a dc, ch 1 never counts` the second chain begins a saying of its own. */
 const SAYS =
-  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|(?:is|are)(?:n[’']t| not| never)? counted|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s*|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
+  /\b(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?![ -]?(?:sps?|spaces?|loops?|lps?)\b)[^.;]*?\b(does not count|do not count|does ?n[’']t count|do ?n[’']t count|never counts?|counts?|(?:is|are)(?:n[’']t| not| never)? counted|stands?)\b(?:\s+(?:as|for)\s+[([]?(?:an?\s+|1\s*|one\s+|the first\s+|first\s+)?([a-z][a-z ]*?[a-z]))?(?:\s*(?:,|and|plus)\s+(?:(?:a|the)\s+)?(?:(?:ch|chain)[ -]?(\d+)|(\d+)[ -]?(?:ch|chain))\b(?!\s+(?:(?:at|to)\b[^,.;]*?\s)?(?:does|do|never|counts?|is)\b))?(?=[\s.,;:)]|$)/gi;
 
 /** `The 2 ch at the beginning of a row counts as a 1-ch sp`: no stitch, but a space. */
 const SAYS_SPACE =

@@ -121,9 +121,14 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
         }
     } else if (rep !== undefined && (rep.rows.length > 0 || rep.last !== undefined)) {
       const word = label !== null && label.kind !== 'named' ? label.word : unit === 'round' ? 'Rnd' : 'Row';
+      // Looked up before any of them is planned: a row that the line itself makes is none it can repeat.
+      const sources = numbers.map((_, i) =>
+        rep.last === undefined
+          ? byNumber.get(repeatedRow(rep, i, setting.sizeIndex) ?? 0)
+          : lastRow(history, rep, i),
+      );
       for (const [i, number] of numbers.entries()) {
-        const wanted = repeatedRow(rep, i, setting.sizeIndex) ?? 0;
-        const source = rep.last === undefined ? byNumber.get(wanted) : lastRow(history, rep, i);
+        const source = sources[i];
         if (source === undefined || !source.readable) {
           if (source === undefined && !anyUnsure)
             faults.push(
@@ -132,7 +137,10 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
                 { file: setting.file, span: rep.span },
                 {
                   row: rowName(word, number),
-                  wanted: rep.last === undefined ? rowName(word, wanted) : 'a row before it',
+                  wanted:
+                    rep.last === undefined
+                      ? rowName(word, repeatedRow(rep, i, setting.sizeIndex) ?? 0)
+                      : 'a row before it',
                 },
               ),
             );

@@ -6,7 +6,7 @@ import type { RowAccount } from '../explain/row-account.ts';
 import { wordUsed } from '../explain/word-used.ts';
 import { abbreviation } from '../notation/describe-what.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { MOST_STITCHES } from './builder.ts';
+import { MOST_IN_PLACE, MOST_STITCHES } from './builder.ts';
 import type { Trouble } from './trouble.ts';
 
 export interface RowPlace {
@@ -74,6 +74,8 @@ export function reportTrouble(trouble: Trouble, place: RowPlace, account: RowAcc
       });
     case 'too many':
       return diagnose('size/too-large', at, { row, limit: MOST_STITCHES });
+    case 'crowded':
+      return diagnose('size/too-large', at, { row, limit: MOST_IN_PLACE, inPlace: trouble.n });
     case 'unknown':
       return null;
   }

@@ -8,7 +8,15 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 import type { Builder } from './builder.ts';
 import { countedId, groupOf, hasFlag, kindId } from './builder.ts';
-import { alongSides, beginsAs, countThing, halvesOf, standApart, takesHalves } from './count-things.ts';
+import {
+  alongSides,
+  beginsAs,
+  countThing,
+  endsLike,
+  halvesOf,
+  standApart,
+  takesHalves,
+} from './count-things.ts';
 import { FLAG } from './fabric.ts';
 import type { RowStretch } from './row-stretch.ts';
 import { chainsAcross } from './site.ts';
@@ -42,7 +50,7 @@ export function countRow(
   countedStart: number,
   firstSpace: number,
   row: number,
-  told: Pick<RowStretch, 'passes' | 'number' | 'rows'> = { passes: 0, number: null, rows: 1 },
+  told: Pick<RowStretch, 'passes' | 'number' | 'rows' | 'described'> = NOTHING_TOLD,
 ): RowCount {
   const byStitch: Record<string, number> = {};
   const outside: Record<string, number> = {};
@@ -89,6 +97,8 @@ export function countRow(
   const stretch = { builder, first, end, countedStart, ...told };
   return { stitches, spaces, byStitch, outside, groups, bySpace, corners, cornerStitches, chains, stretch };
 }
+
+const NOTHING_TOLD = { passes: 0, number: null, rows: 1, described: () => null } as const;
 
 export interface Difference {
   /** As a maker says it after a number: `dc`, `sts`, `ch-2 sps`. */
@@ -290,7 +300,9 @@ function isTotal(entry: StatedEntry): boolean {
 function specialsOf(name: string, made: RowCount): number {
   const named = made.groups[plainName(name)] ?? 0;
   const whole = HALF.exec(name)?.[1];
-  return whole === undefined || named > 0 ? named : halvesOf(whole, made);
+  if (whole === undefined || named > 0) return named;
+  const own = made.stretch.described(name);
+  return own === null ? halvesOf(whole, made) : endsLike(own, made);
 }
 
 const HALF = /^half[ -](.+)$/i;

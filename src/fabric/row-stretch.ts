@@ -15,4 +15,6 @@ export interface RowStretch {
   readonly number: number | null;
   /** How many rows the line works that it is the last of. */
   readonly rows: number;
+  /** The stitches that the pattern describes a special stitch as; null where it is more than stitches. */
+  readonly described: (name: string) => readonly string[] | null;
 }

@@ -66,6 +66,8 @@ export type Trouble =
   | { readonly kind: 'no chain'; readonly wanted: string; readonly chains?: number; readonly span: Span }
   | { readonly kind: 'which stitch'; readonly special: string; readonly span: Span }
   | { readonly kind: 'too many'; readonly span: Span }
+  /** More in one place than any place holds. */
+  | { readonly kind: 'crowded'; readonly n: number; readonly span: Span }
   | { readonly kind: 'no edge'; readonly edge: string; readonly span: Span }
   | {
       readonly kind: 'legs';

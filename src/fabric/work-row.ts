@@ -8,6 +8,7 @@ import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import { keepAccount } from './account-row.ts';
 import { mismatch, softCountFaults } from './count-faults.ts';
+import { countWorked } from './count-worked.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { endsSpiral, leavesAsBefore, leftFault, usedUp } from './left-over.ts';
@@ -234,15 +235,7 @@ function finish(
     worker.countedStart < 0 &&
     builder.countsAs.slice(worker.rowFirst).every((as) => as === NONE);
   const sites = joined || foundation ? (worker.sites ?? []) : topSites(worker);
-  const made = countRow(
-    builder,
-    worker.rowFirst,
-    builder.kind.length,
-    worker.countedStart,
-    firstSpace,
-    worker.row,
-    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
-  );
+  const made = countWorked(worker, plan, firstSpace);
   const account = keepAccount(worker, plan, below, { firstSpace, foundation, broken: false });
   let doubt: number | null = null;
   let off: number | null = null;
@@ -332,6 +325,7 @@ const TOLD_BY_NUMBER: ReadonlySet<Trouble['kind']> = new Set<Trouble['kind']>([
   'after join',
   'legs',
   'too many',
+  'crowded',
 ]);
 
 /** `sc in each st around, 3 sc in each corner`: how many corners there are no count tells. */
@@ -367,11 +361,6 @@ function pick({
   return { stitches, spaces, byStitch, groups, bySpace };
 }
 
-/** How often the row's repeats were worked in all. */
-function passesIn({ ledger }: Worker): number {
-  return ledger.reduce((passes, { of }) => passes + (of === 'pass' ? 1 : 0), 0);
-}
-
 function statesRight(worker: Worker, plan: RowPlan, firstSpace: number): boolean {
   const { stated } = plan.line;
   return stated === null || !plan.checksCount || makes(worker, stated, plan, firstSpace);
@@ -382,15 +371,7 @@ function makes(worker: Worker, stated: StatedCount, plan: RowPlan, firstSpace: n
   const spaces = builder.spaces.length;
   // The top is counted anew after a join; before one its spaces are not there yet.
   if (worker.top === null) topSites(worker);
-  const made = countRow(
-    builder,
-    worker.rowFirst,
-    builder.kind.length,
-    worker.countedStart,
-    firstSpace,
-    worker.row,
-    { passes: passesIn(worker), number: plan.number, rows: plan.rows ?? 1 },
-  );
+  const made = countWorked(worker, plan, firstSpace);
   builder.spaces.length = spaces;
   return differences(stated, made, worker.sizeIndex, worker.terms).length === 0;
 }

@@ -1,6 +1,7 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
+import { MOST_IN_PLACE } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
 import { FLAG } from './fabric.ts';
 import { findFirst, passPlace, standAt } from './find-site.ts';
@@ -338,6 +339,7 @@ function workEnds(
 
 /** All of a stitch's repeats at one place. */
 function repeatAt(worker: Worker, step: WorkStep, times: number, site: Site): boolean {
+  if (times > MOST_IN_PLACE) return stuck(worker, { kind: 'crowded', n: times, span: step.span });
   for (let n = 0; n < times; n += 1) {
     if (step.stitch.kind === 'special') {
       const special = worker.specials.get(step.stitch.name);

@@ -71,11 +71,18 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
     if (kind === 'stop') {
       // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
       probe.at = i + 1;
-      if (isNumberedLabel(probe)) {
+      const behindCount = repeatsBehind(tokens, i + 1) && countEnds(tokens, first, i - 1);
+      if (behindCount || isNumberedLabel(probe)) {
         lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
         first = i + 1;
         broken = false;
       }
+      continue;
+    }
+    if (kind === 'close' && repeatsBehind(tokens, i + 1) && countEnds(tokens, first, i)) {
+      lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
+      first = i + 1;
+      broken = false;
       continue;
     }
     if (kind !== 'newline') continue;
@@ -96,6 +103,27 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
   else if (last > first) lines.push(broken ? closed(tokens, first, last) : ended(tokens, first, last));
   return lines;
 }
+
+/** Whether `(20 sc)` or `20 sc` ends here behind a full stop. */
+function countEnds(tokens: readonly Token[], first: number, last: number): boolean {
+  let number = last - 1;
+  if (tokens[last]?.kind === 'close') {
+    while (number > first && tokens[number]?.kind !== 'open') number -= 1;
+    return tokens[number + 1]?.kind === 'number' && tokens[number - 1]?.kind === 'stop';
+  }
+  return tokens[number]?.kind === 'number' && tokens[number - 1]?.kind === 'stop';
+}
+
+/** `Rep Rows 2-4`, `Repeat last 2 rows`: more rows behind the count of one. */
+function repeatsBehind(tokens: readonly Token[], at: number): boolean {
+  const then = tokens[at]?.text === 'then' ? at + 1 : at;
+  const word = tokens[then]?.text;
+  if (word !== 'rep' && word !== 'repeat') return false;
+  const next = tokens[then + 1]?.text === 'the' ? tokens[then + 2] : tokens[then + 1];
+  return next !== undefined && ROWS_REPEATED.has(next.text);
+}
+
+const ROWS_REPEATED = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'last', 'these', 'previous']);
 
 /** Words that begin a sentence of their own, so that a line with no full stop before them is finished. */
 const SENTENCE_STARTS = new Set([

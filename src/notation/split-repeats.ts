@@ -7,6 +7,8 @@ import type { Step } from './tree.ts';
 
 /** What stands behind the first repeat goes with it; the count at the end belongs to the last. */
 export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): readonly Line[] {
+  const parted = behindItsRow(line);
+  if (parted !== null) return [parted[0], ...splitRepeats(parted[1], file, faults)];
   if (!repeatsTwice(line.steps)) return [line];
   const starts = line.steps.flatMap(({ kind }, at) => (kind === 'repeat rows' ? [at] : []));
   const second = line.steps[starts[1] ?? line.steps.length];
@@ -31,6 +33,35 @@ export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): re
       : { ...line, label: null, side: null, steps, stated, span };
   });
 }
+
+/**
+ * `Row 4: Sc in each st across, turn. Rep Rows 2-4 5 times.`: the row, and the rows that come after it; null for a line
+ * of one or the other. A colour or a chain before what is repeated goes with it.
+ */
+function behindItsRow(line: Line): readonly [Line, Line] | null {
+  const { label, steps } = line;
+  const at = steps.findIndex(({ kind }) => kind === 'repeat rows');
+  const rep = steps[at];
+  if (at < 1 || rep?.kind !== 'repeat rows' || rep.until.kind === 'label') return null;
+  const one = label !== null && (label.kind === 'numbered' ? label.to === null : label.kind === 'next');
+  const row = steps.slice(0, at);
+  if (!one || !row.some(({ kind }) => WORKS.has(kind))) return null;
+  const rest = steps.slice(at);
+  const end = endOf(row, line);
+  return [
+    { ...line, steps: row, stated: null, span: { start: line.span.start, end } },
+    { ...line, label: null, side: null, steps: rest, span: { start: rep.span.start, end: line.span.end } },
+  ];
+}
+
+const WORKS: ReadonlySet<Step['kind']> = new Set<Step['kind']>([
+  'work',
+  'group',
+  'repeat',
+  'bracket',
+  'evenly',
+  'join',
+]);
 
 /** Asked of every line there is. */
 function repeatsTwice(steps: readonly Step[]): boolean {

@@ -100,6 +100,10 @@ describe('what is named has to be there', () => {
     ],
     ['Row 2: Ch 1, sc3tog over next 4 sts.', 'stitch/legs: sc3tog draws 3 together, but is worked over 4'],
     ['Rows 2-4: Rep Row 7.', 'row/no-such: Row 2 repeats Row 7, which is not written'],
+    [
+      'Row 2: Ch 1, sc in next 11 sts, 99999 sc in last st.',
+      'size/too-large: Row 2 asks for 99,999 stitches in one place; 1,000 is the most',
+    ],
     ['Row 3: Ch 1, sc in each st across.', 'row/out-of-order: Row 3 stands where Row 2 should be'],
     [
       'Row 2: Ch 1, *ch 2; rep from * across.',

@@ -25,7 +25,7 @@ Rows 4-9: Rep Rows 2 and 3 3 more times.
 Fasten off.
 `;
 
-const codesOf = (from: string, to: string) => workedText(WRAP.replace(from, to)).codes;
+const codesOf = (from: string | RegExp, to: string) => workedText(WRAP.replace(from, to)).codes;
 
 test('is counted where it is written out', () => {
   const { codes, rows } = workedText(WRAP);
@@ -44,8 +44,18 @@ describe('read', () => {
 describe('told where', () => {
   test.each([
     ['there are fewer', '2 half shells', '3 half shells', 'count/mismatch'],
+    ['one end has too few', '3 tr in last dc', '2 tr in last dc', 'count/mismatch'],
+    ['it is described as more', 'Half shell: 3 tr', 'Half shell: 4 tr', 'count/mismatch'],
+    ['one end has too few', '3 tr in last dc', '2 tr in last dc', 'count/mismatch'],
+    [
+      'both ends have fewer',
+      /2 tr in first dc(.*)3 tr in last dc/,
+      '1 tr in first dc$12 tr in last dc',
+      'count/mismatch',
+    ],
+    ['it is described as more', 'Half shell: 3 tr', 'Half shell: 4 tr', 'count/mismatch'],
     ['one end has too many', '3 tr in last dc', '4 tr in last dc', 'count/mismatch'],
-    ['the first chain is said not to count', 'counts as the first tr', 'does not count', 'repeat/uneven'],
+    ['the first chain is said not to count', 'counts as the first tr', 'does not count', 'count/mismatch'],
     [
       'it is not told in stitches',
       'at the beginning or end of a row',

@@ -209,13 +209,23 @@ export const workFaults = {
     why: 'All sizes of a pattern together are far less; a number is likely wrong.',
     try: 'check the repeats and the numbers of the larger sizes.',
   }),
-  'size/too-large': ({ row, limit }: { readonly row: string; readonly limit: number }): Wording => ({
+  'size/too-large': ({ row, limit, inPlace }: TooLarge): Wording => ({
     severity: 'error',
-    message: `${row} is more than can be worked; ${limit.toLocaleString('en')} stitches is the most`,
+    message:
+      inPlace === undefined
+        ? `${row} is more than can be worked; ${limit.toLocaleString('en')} stitches is the most`
+        : `${row} asks for ${inPlace.toLocaleString('en')} stitches in one place; ${limit.toLocaleString('en')} is the most`,
     why: 'That is more than any piece has; a number is likely wrong.',
     try: 'check the repeats and sizes.',
   }),
 } as const;
+
+interface TooLarge {
+  readonly row: string;
+  readonly limit: number;
+  /** How many are asked for in one place, where that is what is too many. */
+  readonly inPlace?: number;
+}
 
 interface RowOnly {
   /** `Row 3`, as the pattern writes it. */
