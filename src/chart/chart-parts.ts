@@ -114,9 +114,11 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
     rows: placed.rows,
     inks: coloured ? [] : pens.map(({ ink }) => ink),
     wall: placed.wall,
+    ring: placed.ring,
     book,
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
+  if (labels.ringCount !== null) shapes.push(marked('ring', [labels.ringCount], null));
 
   const above = boundsOf(shapes, book.all());
   const bracket = bracketUnder(piece, options, above?.bottom ?? 0);

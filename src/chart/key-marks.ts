@@ -19,6 +19,8 @@ export function markEntries(input: KeyInput): KeyEntry[] {
     entries.push(
       mark('magic ring', [upright(book, 'magic-ring-firm-1', SYMBOLS['magic-ring'].draw(0, 'firm'))]),
     );
+  if (labels.ringCount !== null)
+    entries.push(mark('how many chains the ring has', letters(labels.ringCount.text, 'text')));
   for (const loop of ['back', 'front'] as const) {
     if (!someStitch(input, (i) => loopMark({ fabric }, i) === loop)) continue;
     entries.push(
@@ -111,11 +113,9 @@ function betweenFeet(book: SymbolBook): Shape[] {
   ];
 }
 
-function letters(text: string): Shape[] {
+function letters(text: string, face: 'text' | 'text-bold' = 'text-bold'): Shape[] {
   const y = KEY_MM.size * 0.33;
-  return [
-    { kind: 'text', x: 0, y, text, sizeMm: KEY_MM.size, face: 'text-bold', align: 'middle', ink: 'ink' },
-  ];
+  return [{ kind: 'text', x: 0, y, text, sizeMm: KEY_MM.size, face, align: 'middle', ink: 'ink' }];
 }
 
 /** A length of line in an ink, as wide as the pen draws it. */

@@ -6,14 +6,15 @@ import { stitchRows } from './elements.ts';
 import type { Layout, Point } from './layout.ts';
 import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
 
-/** A number's height in stitch units. */
-const FIGURE_HIGH_U = (LABEL_MM.size * 0.7) / U_MM;
+/** A number's height in stitch units, and how wide each of its figures is, at a type size. */
+const highU = (sizeMm: number): number => (sizeMm * 0.7) / U_MM;
+const wideU = (sizeMm: number): number => (FIGURE_U * sizeMm) / LABEL_MM.size;
 /** Half the width that a stem, an oval and the legs of a cluster are drawn with. */
 const STEM_HALF_U = 0.18;
 const OVAL_HALF_U = 0.22;
 const CLUSTER_HALF_U = 0.42;
 /** White that a number wants round it. */
-const AIR_U = 0.04;
+export const AIR_U = 0.04;
 /** Points looked at along a stitch. */
 const SAMPLES = 6;
 
@@ -50,13 +51,13 @@ export class LabelRoom {
   /** No other number may stand on this one. */
   take({ x, y }: Point, figures: number): void {
     for (let k = 0; k < figures; k += 1)
-      this.#drawn.push({ x: x + (k + 0.5 - figures / 2) * FIGURE_U, y, half: FIGURE_HIGH_U / 2 });
+      this.#drawn.push({ x: x + (k + 0.5 - figures / 2) * FIGURE_U, y, half: highU(LABEL_MM.size) / 2 });
   }
 
   /** White between a number of so many figures there and the nearest stitch, in stitch units; less than 0 where one lies over the other. */
-  around({ x, y }: Point, figures: number): number {
-    const halfWide = (figures * FIGURE_U) / 2;
-    const halfHigh = FIGURE_HIGH_U / 2;
+  around({ x, y }: Point, figures: number, sizeMm: number = LABEL_MM.size): number {
+    const halfWide = (figures * wideU(sizeMm)) / 2;
+    const halfHigh = highU(sizeMm) / 2;
     let least = Number.POSITIVE_INFINITY;
     for (const drawn of this.#drawn) {
       const aside = Math.max(0, Math.abs(drawn.x - x) - halfWide);

@@ -7,8 +7,10 @@ import { arrowShapes, startMark } from './arrow.ts';
 import type { Post } from './elements.ts';
 import { LabelRoom } from './label-room.ts';
 import { footOf, headOf, type Layout, type Point } from './layout.ts';
-import { FIGURE_U, LABEL_MM, U_MM } from './metrics.ts';
+import { FIGURE_U, HALF_FIGURE, LABEL_MM, U_MM } from './metrics.ts';
+import type { Ring } from './place-centre.ts';
 import type { PlacedRow } from './place-row.ts';
+import { ringCount } from './ring-count.ts';
 import { rowLabel } from './row-label.ts';
 import type { SymbolBook } from './symbol-book.ts';
 import { numberedWithin, runsStraight } from './track.ts';
@@ -23,6 +25,8 @@ export interface Labelling {
   readonly inks: readonly Ink[];
   /** Rounds laid out straight. */
   readonly wall: Wall | null;
+  /** Chains in the middle. */
+  readonly ring: Ring | null;
   readonly book: SymbolBook;
 }
 
@@ -35,10 +39,9 @@ export interface Labels {
   readonly laidOutArrows: boolean;
   readonly wallLine: boolean;
   readonly roundArrow: boolean;
+  /** Stands inside a ring of chains; no number of a row. */
+  readonly ringCount: Extract<Shape, { kind: 'text' }> | null;
 }
-
-/** Baseline below the middle of a figure, as a share of the type size. */
-const HALF_FIGURE = 0.33;
 
 export function labelRows(labelling: Labelling): Labels {
   const { fabric, rows } = labelling;
@@ -57,7 +60,8 @@ export function labelRows(labelling: Labelling): Labels {
   ];
   const turned = new Set(round.map(({ way }) => way)).size > 1;
   const arrow = round.length > 0 && !turned ? roundArrow(round) : [];
-  const { wall } = labelling;
+  const { wall, ring } = labelling;
+  const count = ring === null ? null : ringCount(fabric, labelling.layout, ring, labelling.inks);
   const line = wall === null ? [] : wallLine(wall, rowLabel(fabric, wall.onto));
   const numbered = flat.filter(({ row }) => fabric.rows[row]?.number !== null);
   return {
@@ -67,6 +71,7 @@ export function labelRows(labelling: Labelling): Labels {
     laidOutArrows: numbered.some(({ row }) => fabric.rows[row]?.closing !== 'flat'),
     wallLine: wall !== null,
     roundArrow: arrow.length > 0,
+    ringCount: count,
   };
 }
 

@@ -17,6 +17,9 @@ export const PITCH_U = {
 /** A figure of a row's number, in stitch units. */
 export const FIGURE_U = 0.44;
 
+/** Baseline below the middle of a figure, as a share of the type size. */
+export const HALF_FIGURE = 0.33;
+
 /** Between the ends of a round whose number stands elsewhere: room for the joining dot. */
 const SEAM_ALONE_U = 1;
 
@@ -37,6 +40,8 @@ export const LABEL_MM = {
   size: 3.1,
   gap: 2.2,
   arrow: 3.4,
+  /** The number of a ring's chains, inside it. */
+  ringCount: 2.7,
 } as const;
 
 export const KEY_MM = {

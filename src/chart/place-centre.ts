@@ -4,13 +4,25 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import { MAGIC_RING_RADIUS_U } from '../symbols/magic-ring.ts';
+import { SYMBOLS } from '../symbols/symbols.ts';
 import type { ChartContext } from './context.ts';
 import type { RowElement } from './elements.ts';
 import { type Layout, place } from './layout.ts';
 import { PITCH_U } from './metrics.ts';
 
+/** Chains of a ring in the middle. */
+export interface Ring {
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Room on the ring for the dot that joins it. */
+const JOIN_U = 0.46;
+/** So that a ring of five has room for its number. */
+const LEAST_RADIUS_U = 0.66;
+
 function ringRadius(chains: number): number {
-  return chains === 1 ? 0 : Math.max(0.6, (chains * PITCH_U.ring) / (2 * Math.PI));
+  return chains === 1 ? 0 : Math.max(LEAST_RADIUS_U, (chains * PITCH_U.ring + JOIN_U) / (2 * Math.PI));
 }
 
 export function ringOffset(
@@ -53,9 +65,10 @@ function placeRing(layout: Layout, chains: readonly number[], startAngle: number
     return;
   }
   const radius = ringRadius(chains.length);
-  const step = (2 * Math.PI) / chains.length;
+  const join = JOIN_U / radius;
+  const step = (2 * Math.PI - join) / chains.length;
   chains.forEach((i, k) => {
-    const from = startAngle + k * step;
+    const from = startAngle + join / 2 + k * step;
     const middle = from + step / 2;
     const upX = Math.cos(middle);
     const upY = Math.sin(middle);
@@ -73,16 +86,16 @@ function placeRing(layout: Layout, chains: readonly number[], startAngle: number
   });
 }
 
-/** The dot that joins a ring lies inside it, where its ends meet. */
+/** The dot that joins a ring lies on it, where its ends meet: what is inside stays clear. */
 function placeJoin(layout: Layout, i: number, radius: number, startAngle: number): void {
   const upX = Math.cos(startAngle);
   const upY = Math.sin(startAngle);
-  const from = radius - 0.55;
+  const half = SYMBOLS['slip-stitch'].heightU / 2;
   place(layout, i, {
-    footX: upX * from,
-    footY: upY * from,
-    headX: upX * (from + 0.36),
-    headY: upY * (from + 0.36),
+    footX: upX * (radius - half),
+    footY: upY * (radius - half),
+    headX: upX * (radius + half),
+    headY: upY * (radius + half),
     upX,
     upY,
     anchorX: upX * radius,
@@ -90,12 +103,14 @@ function placeJoin(layout: Layout, i: number, radius: number, startAngle: number
   });
 }
 
+/** The ring, where one is placed. */
 export function placeCentre(
   context: ChartContext,
   elements: readonly RowElement[],
   startAngle: number,
-): void {
+): Ring | null {
   const { layout, fabric, rows } = context;
+  let ring: Ring | null = null;
   for (const element of elements) {
     if (element.kind !== 'centre') continue;
     const chains: number[] = [];
@@ -107,5 +122,7 @@ export function placeCentre(
       else placeJoin(layout, i, ringRadius(chains.length), startAngle);
     }
     if (chains.length > 0) placeRing(layout, chains, startAngle);
+    if (chains.length > 1) ring = { first: element.first, end: element.first + chains.length };
   }
+  return ring;
 }

@@ -16,7 +16,7 @@ import { firstCorner, firstFacing } from './piece-corners.ts';
 import { BENDS, bendsOf, edgeTrack, ovalTrack, roundedTrack, sideTrack } from './piece-edges.ts';
 import { placeLastArch } from './place-arches.ts';
 import { placeBlocks } from './place-blocks.ts';
-import { placeCentre } from './place-centre.ts';
+import { placeCentre, type Ring } from './place-centre.ts';
 import { type PlacedRow, placeRow, standing } from './place-row.ts';
 import { type RowReading, readRow } from './read-row.ts';
 import { type RoomAbove, roomAbove } from './room-above.ts';
@@ -28,6 +28,8 @@ export interface PlacedPiece {
   readonly rows: readonly PlacedRow[];
   /** A ring in the middle that is no stitch of the fabric. */
   readonly bareRing: boolean;
+  /** A ring of chains in the middle. */
+  readonly ring: Ring | null;
   /** What of it is laid out straight though it is worked in rounds. */
   readonly wall: Wall | null;
 }
@@ -67,6 +69,7 @@ interface Course {
   cornered: boolean;
   inEdging: boolean;
   bareRing: boolean;
+  ring: Ring | null;
   turnBy: number;
 }
 
@@ -83,6 +86,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     cornered: false,
     inEdging: false,
     bareRing: piece.magicRing,
+    ring: null,
     turnBy: 0,
   };
   const blocks = piece.shape.blocks === null ? null : placeBlocks(context, piece.shape.blocks);
@@ -94,7 +98,7 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     if (inBlocks.has(row)) continue;
     if (row === piece.shape.wall?.from) startWall(piece, course, placed);
     const elements = rowElements(fabric, rows, row, piece.centreEnd);
-    placeCentre(context, elements, startAngle);
+    course.ring ??= placeCentre(context, elements, startAngle);
     if (elements.some((element) => element.kind === 'centre')) course.bareRing = false;
     const way = wayOf(piece, row, elements);
     const read = readRow(context, row, elements);
@@ -132,7 +136,8 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
     if (foundation && piece.shape.wall?.from === row) course.around = aroundOf(done, reading.columns.length);
     if (!closed && !course.inEdging) context.reach.set(row, reachWithPost(context, row, done));
   }
-  return { rows: placed, bareRing: course.bareRing, wall: course.wall, turnBy: course.turnBy };
+  const { bareRing, ring, wall, turnBy } = course;
+  return { rows: placed, bareRing, ring, wall, turnBy };
 }
 
 /** From here on rounds are laid out straight above what was placed. */
