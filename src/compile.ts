@@ -22,6 +22,8 @@ import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { foldings, withFoldings } from './fold-part.ts';
 import { measure } from './measure/measure.ts';
+import type { ScaleOf } from './measure/measures.ts';
+import { yarnScales } from './measure/yarn-scale.ts';
 import { partRepeats } from './part-repeats.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
@@ -78,6 +80,12 @@ function compileRead(
   const worked: WorkedSize[] = [];
   let effort = 0;
   const multiples = once(() => partMultiples(pattern, planned, true));
+  const scales = once(() =>
+    yarnScales(
+      pattern,
+      sizes.map(({ fabric }) => fabric),
+    ),
+  );
   for (const [index, size] of pattern.sizes.entries()) {
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
@@ -97,7 +105,15 @@ function compileRead(
     for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
     effort += made.effort;
     planned.push({ index, plan, readings: made.readings });
-    const compiled = compiledSize(pattern, index, slugs[index] ?? size.name, plan, made, () => multiples());
+    const compiled = compiledSize(
+      pattern,
+      index,
+      slugs[index] ?? size.name,
+      plan,
+      made,
+      () => multiples(),
+      () => scales(),
+    );
     sizes.push(compiled);
     worked.push({
       index,
@@ -150,6 +166,7 @@ function compiledSize(
   plan: SizePlan,
   worked: Worked,
   multiples: () => readonly PartMultiple[],
+  scaleOf: () => ScaleOf,
 ): CompiledSize {
   const { fabric, accounts } = worked;
   const size = pattern.sizes[index];
@@ -184,7 +201,7 @@ function compiledSize(
       },
     };
   };
-  const measures = once(() => measure(pattern, fabric));
+  const measures = once(() => measure(pattern, fabric, scaleOf()));
   const outlined = once(() => schematics(pattern, fabric, pattern.title));
   return {
     size,

@@ -42,6 +42,14 @@ export function parseMeasure(text: string): Measure | null {
   return { kind: 'length', mm: mmPer[unit] * amount, unit };
 }
 
+/** `10 cm` as it is; `15.2 x 14 cm`, `6 in x 5 in` as its two sides, each with its unit. */
+export function sidesOf(written: string): string[] {
+  const [across = '', up, more] = written.split(/\s*[x×]\s*/i);
+  if (up === undefined || more !== undefined) return [written];
+  const unit = /[a-z"″”.]+\s*$/i.exec(up)?.[0].trim() ?? '';
+  return [/[a-z"″”]/i.test(across) ? across : `${across} ${unit}`, up];
+}
+
 const mmPer: Readonly<Record<LengthUnit, number>> = {
   mm: 1,
   cm: MM_PER_CM,

@@ -27,6 +27,7 @@ import { tooLittleYarn } from './too-little-yarn.ts';
 import { unevenCorners } from './uneven-corners.ts';
 import { unusedSpecials } from './unused-specials.ts';
 import { unusedYarns } from './unused-yarns.ts';
+import { yarnUsed } from './yarn-used.ts';
 
 type Rule = (publication: Publication) => readonly Diagnostic[];
 
@@ -47,6 +48,7 @@ const RULES: readonly Rule[] = [
   chainsTwoWays,
   hookLetter,
   ballsPerSize,
+  yarnUsed,
 ];
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */

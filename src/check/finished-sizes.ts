@@ -9,11 +9,14 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { stitchWidthMm } from '../measure/row-heights.ts';
 import { printCm, printIn } from '../units.ts';
 import { firstMultiple, rowsRepeated } from './pattern-repeat.ts';
 import { type Publication, placeOf, type WorkedSize } from './publication.ts';
 
 const PART = 0.05;
+/** Of a height whose rows were never counted. */
+const RECKONED_PART = 0.2;
 /** A quarter of an inch: what is lost in printing. */
 const LEAST_MM = 6.35;
 
@@ -102,11 +105,14 @@ function toleranceOf(
     { mm: stated * PART, words: `5 % (${unit.small(stated * PART)})` },
   ];
   if (gauge !== null && side === 'width') {
-    const repeatMm = ((firstMultiple(pattern)?.of ?? 0) * gauge.overMm) / gauge.stitches;
+    const repeatMm = (firstMultiple(pattern)?.of ?? 0) * stitchWidthMm(gauge);
     choices.push({ mm: repeatMm / 2, words: `half a pattern repeat (${unit.small(repeatMm / 2)})` });
   }
-  if (gauge !== null && side === 'height') {
-    const rowMm = gauge.overMm / gauge.rows;
+  // Reckoned rows tell no measure that a stated height could be held to closely.
+  if (gauge !== null && gauge.rows === null && side === 'height')
+    choices.push({ mm: stated * RECKONED_PART, words: 'a fifth, as no rows were counted' });
+  if (gauge !== null && gauge.rows !== null && side === 'height') {
+    const rowMm = gauge.upMm / gauge.rows;
     const rows = Math.max(1, rowsRepeated(pattern, sizeIndex) / 2);
     choices.push({
       mm: rows * rowMm,

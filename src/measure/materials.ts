@@ -3,7 +3,7 @@
 import type { Gauge, Pattern, Yarn } from '../pattern/pattern.ts';
 import { inTerms } from '../stitches/in-terms.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { printCm, printG, printIn, printM, printMm, printYd } from '../units.ts';
+import { printCm, printG, printIn, printM, printMm, printYd, ydFromM } from '../units.ts';
 import { hookSize } from './hooks.ts';
 import { type Measures, takenM, type YarnUse } from './measures.ts';
 import { yarnWeight } from './yarn-weights.ts';
@@ -25,6 +25,8 @@ export interface MaterialsList {
   readonly hook: string | null;
   readonly yarns: readonly YarnMaterial[];
   readonly notions: readonly string[];
+  /** What the amounts go by; null where there are none. */
+  readonly yarnNote: string | null;
   /** `16 sts and 9 rows = 10 cm (4 in) in shell pattern, after blocking`. */
   readonly gauge: string | null;
 }
@@ -47,6 +49,7 @@ export function materialsList(
       };
     }),
     notions: pattern.notions,
+    yarnNote: measures === null ? null : yarnNote(measures.yarn),
     gauge:
       pattern.gauge === null
         ? null
@@ -98,13 +101,47 @@ function amountWords(use: YarnUse, units: Units): string {
   return balls === null ? `${length}${mass}` : `${balls} ${balls === 1 ? 'ball' : 'balls'}, ${length}${mass}`;
 }
 
-function gaugeWords(gauge: Gauge, said: (of: string) => string, units: Units): string {
-  const [cm, inches] = [printCm(gauge.overMm), printIn(gauge.overMm)];
-  const over = units === 'metric' ? `${cm} (${inches})` : `${inches} (${cm})`;
+/** What the lengths go by, in a sentence: a maker who knows how sure they are buys accordingly. */
+export function yarnNote(yarn: readonly YarnUse[]): string | null {
+  const used = yarn.find(({ basis }) => basis === 'used');
+  if (used !== undefined) {
+    const from = used.scaledFrom === null ? 'this size' : `size ${used.scaledFrom}, stitch by stitch`;
+    return `Lengths go by what the designer used for ${from}, with a tenth more.`;
+  }
+  if (yarn.some(({ basis }) => basis === 'swatch'))
+    return 'Lengths go by what the designer’s swatch took, with tails and a tenth more.';
+  const ranges = yarn.flatMap(({ rangeM }) => rangeM ?? []);
+  if (ranges.length === 0) return null;
+  const sum = (of: (range: (typeof ranges)[number]) => number): number =>
+    ranges.reduce((all, range) => all + of(range), 0);
+  const [least, most] = [sum(({ least: one }) => one), sum(({ most: one }) => one)];
+  const all = ranges.length > 1 ? 'all together ' : '';
+  return `Lengths are reckoned from the stitches by the trade’s figures, with tails and a tenth more. Hands differ: ${all}it may be ${Math.round(least)} to ${Math.round(most)} m (${Math.round(ydFromM(least))} to ${Math.round(ydFromM(most))} yd).`;
+}
+
+/** `16 sts and 9 rows = 10 cm (4 in)`; of a swatch measured both ways, `20 sts = 15 cm (6 in) and 12 rows = 14 cm (5 ½ in)`. */
+export function gaugeWords(gauge: Gauge, said: (of: string) => string, units: Units): string {
   const stitches = gauge.stitches === 1 ? '1 st' : `${gauge.stitches} sts`;
-  const rows = gauge.rows === 1 ? '1 row' : `${gauge.rows} rows`;
+  const rows = gauge.rows === null ? null : rowsWords(gauge.rows);
+  const over = both(gauge.overMm, units);
+  const counted =
+    rows === null || gauge.upMm === gauge.overMm
+      ? `${rows === null ? stitches : `${stitches} and ${rows}`} = ${over}`
+      : `${stitches} = ${over} and ${rows} = ${both(gauge.upMm, units)}`;
   const of = gauge.of === null ? '' : ` in ${said(gauge.of)}`;
-  return `${stitches} and ${rows} = ${over}${of}${gauge.after === null ? '' : `, after ${gauge.after}`}`;
+  const after = gauge.after === null ? '' : `, after ${gauge.after}`;
+  const { before } = gauge;
+  const first = before === null ? '' : `; before it, ${before.stitches} sts and ${rowsWords(before.rows)}`;
+  return `${counted}${of}${after}${first}`;
+}
+
+function rowsWords(rows: number): string {
+  return rows === 1 ? '1 row' : `${rows} rows`;
+}
+
+function both(mm: number, units: Units): string {
+  const [cm, inches] = [printCm(mm), printIn(mm)];
+  return units === 'metric' ? `${cm} (${inches})` : `${inches} (${cm})`;
 }
 
 function yarnLength(m: number, units: Units): string {

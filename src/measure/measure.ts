@@ -3,18 +3,20 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { edgingSides } from './edgings.ts';
-import type { Measures } from './measures.ts';
+import type { Measures, ScaleOf } from './measures.ts';
 import { largestPiece } from './piece-size.ts';
-import { rowHeights } from './row-heights.ts';
+import { rowHeights, stitchWidthMm } from './row-heights.ts';
 import { rowWidths } from './row-widths.ts';
 import { stitchesToWork } from './times-made.ts';
-import { yarnUse } from './yarn-use.ts';
+import { byFigures } from './yarn-scale.ts';
+import { reckonYarn, yarnUse } from './yarn-use.ts';
 
-export function measure(pattern: Pattern, fabric: Fabric): Measures {
+/** `scaleOf` is what is known of the yarn in all sizes; the trade's figures alone where nothing is given. */
+export function measure(pattern: Pattern, fabric: Fabric, scaleOf: ScaleOf = byFigures): Measures {
   const stitches = stitchesToWork(pattern, fabric);
   const { gauge } = pattern;
   if (gauge === null) return { widthMm: null, heightMm: null, aroundMm: null, yarn: [], stitches };
-  const stitchMm = gauge.overMm / gauge.stitches;
+  const stitchMm = stitchWidthMm(gauge);
   const edgings = edgingSides(fabric);
   const heightsMm = rowHeights(
     fabric,
@@ -30,5 +32,11 @@ export function measure(pattern: Pattern, fabric: Fabric): Measures {
   // Of rows that are left to the maker nobody knows the length, nor what it takes.
   if (fabric.rows.some(({ open }) => open === true))
     return { widthMm, heightMm: null, aroundMm, yarn: [], stitches };
-  return { widthMm, heightMm, aroundMm, yarn: yarnUse(pattern, fabric, stitchMm), stitches };
+  return {
+    widthMm,
+    heightMm,
+    aroundMm,
+    yarn: yarnUse(pattern, fabric, reckonYarn(pattern, fabric, stitchMm), scaleOf),
+    stitches,
+  };
 }

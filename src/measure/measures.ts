@@ -1,10 +1,28 @@
 /** What one worked size measures and takes. */
 
+/** What a length of yarn goes by: the designer's own use, her swatch, or the figures of the trade. */
+export type YarnBasis = 'used' | 'swatch' | 'figures';
+
+export interface YarnScale {
+  /** What the figures are multiplied by. */
+  readonly factor: number;
+  readonly basis: YarnBasis;
+  /** The size that was weighed or measured, where it is another one. */
+  readonly from: string | null;
+}
+
+export type ScaleOf = (letter: string, size: string) => YarnScale;
+
 export interface YarnUse {
   /** `A`. */
   readonly letter: string;
   /** Length worked, tails and allowance included, in metres; an estimate. */
   readonly lengthM: number;
+  readonly basis: YarnBasis;
+  /** The size the designer's use is known of, where another is worked out from it. */
+  readonly scaledFrom: string | null;
+  /** What makers' hands may come to, where only the trade's figures are known; null otherwise. */
+  readonly rangeM: { readonly least: number; readonly most: number } | null;
   /** Balls to buy: as the designer lists them, else whole ones worked out; null when neither can be told. */
   readonly balls: number | null;
   readonly massG: number | null;

@@ -6,7 +6,7 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { edgingSides } from './edgings.ts';
-import { rowHeights } from './row-heights.ts';
+import { rowHeights, stitchWidthMm } from './row-heights.ts';
 import { rowWidths } from './row-widths.ts';
 
 export interface OutlinePoint {
@@ -28,7 +28,7 @@ const SAME_SHARE = 0.05;
 export function outlines(pattern: Pattern, fabric: Fabric): Outline[] {
   const { gauge } = pattern;
   if (gauge === null) return [];
-  const stitchMm = gauge.overMm / gauge.stitches;
+  const stitchMm = stitchWidthMm(gauge);
   const edgings = edgingSides(fabric);
   const isEdging = edgings.map((sides) => sides !== null);
   const heights = rowHeights(fabric, gauge, pattern.terms, isEdging);

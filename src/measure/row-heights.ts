@@ -4,7 +4,8 @@
  * A row is as high as its tallest stitch, but where tall stitches stand on short ones and short ones on tall ones, two
  * rows together are as high as one of each. Where the gauge names the stitch it was measured in, other rows stand to it
  * as the stitch table's heights do (from memory; hands differ widely). Where it names a pattern, or nothing, the gauge
- * is taken to hold for the rows of the piece as they come, edgings left out: their mean is the gauge's row.
+ * is taken to hold for the rows of the piece as they come, edgings left out: their mean is the gauge's row. Where only
+ * stitches were counted, rows are as high as is usual (rules of thumb; hands differ far more in height than in width).
  */
 
 import type { Fabric, FabricRow } from '../fabric/fabric.ts';
@@ -12,6 +13,14 @@ import { INTO, NONE, targets } from '../fabric/fabric.ts';
 import type { Gauge } from '../pattern/pattern.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, stitchById } from '../stitches/table.ts';
+
+/** Thirteen single crochet and 14 rows to 4 in, a published gauge; from memory hands range from 0.8 to 1.1. */
+const SC_HEIGHT_TO_WIDTH = 0.93;
+
+/** Width of a stitch at a gauge, in mm. */
+export function stitchWidthMm({ overMm, stitches }: Gauge): number {
+  return overMm / stitches;
+}
 
 /** One height for each of `fabric.rows`; 0 for foundation chains and rounds of slip stitch. */
 export function rowHeights(
@@ -21,7 +30,12 @@ export function rowHeights(
   edgings: readonly boolean[],
 ): number[] {
   const inSc = fabric.rows.map((row) => shareOfTwoRows(fabric, row) ?? heightInSc(row));
-  const rowMm = gauge.overMm / gauge.rows;
+  // Without a row counted a row of single crochet is to its stitches as it usually is, and others to that.
+  if (gauge.rows === null) {
+    const scMm = SC_HEIGHT_TO_WIDTH * stitchWidthMm(gauge);
+    return inSc.map((height) => height * scMm);
+  }
+  const rowMm = gauge.upMm / gauge.rows;
   const measured = gauge.of === null ? null : findStitch(gauge.of, terms);
   const base =
     measured === null

@@ -1,5 +1,6 @@
 /**
- * A fabric and the width of its stitches in, the yarn each colour takes out: an estimate.
+ * A fabric and the width of its stitches in, the yarn each colour takes out: an estimate, held against what the designer
+ * knows of her own where she says it (`yarn-scale.ts`).
  *
  * One maker's measured strips took 10.6 in of yarn for each inch of a row of single crochet, so a stitch takes 10.6
  * times its width; other stitches stand to it as the stitch table has it. A colour has a tail at each start and end,
@@ -11,23 +12,61 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { Pattern, Yarn } from '../pattern/pattern.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
-import type { YarnUse } from './measures.ts';
+import type { ScaleOf, YarnUse } from './measures.ts';
 import { timesMade } from './times-made.ts';
 
-const YARN_PER_SC_WIDTH = 10.6;
+export const YARN_PER_SC_WIDTH = 10.6;
 /** Tail and allowance: common practice, from memory. */
 const TAIL_MM = 150;
 export const ALLOWANCE = 1.1;
 const ROWS_CARRIED = 2;
+/** How far makers' hands lie apart: a fifth either way, from memory; a very tight or loose hand goes beyond it. */
+const HANDS = { least: 0.8, most: 1.2 } as const;
 
-export function yarnUse(pattern: Pattern, fabric: Fabric, stitchMm: number): YarnUse[] {
+/** What a colour takes by the figures, in all the pieces made. */
+export interface ReckonedYarn {
+  readonly stitchesM: number;
+  readonly tailsM: number;
+}
+
+/** By letter, in order. */
+export function reckonYarn(
+  pattern: Pattern,
+  fabric: Fabric,
+  stitchMm: number,
+): ReadonlyMap<string, ReckonedYarn> {
   const lengthsMm = stitchLengths(pattern, fabric, stitchMm);
-  for (const [letter, starts] of startsOf(pattern, fabric)) {
-    lengthsMm.set(letter, (lengthsMm.get(letter) ?? 0) + starts * 2 * TAIL_MM);
-  }
-  return [...lengthsMm]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([letter, lengthMm]) => toBuy(letter, mFromMm(lengthMm * ALLOWANCE), pattern, fabric.size));
+  const starts = startsOf(pattern, fabric);
+  const letters = [...new Set([...lengthsMm.keys(), ...starts.keys()])].sort((a, b) => (a < b ? -1 : 1));
+  return new Map(
+    letters.map((letter) => [
+      letter,
+      {
+        stitchesM: mFromMm(lengthsMm.get(letter) ?? 0),
+        tailsM: mFromMm((starts.get(letter) ?? 0) * 2 * TAIL_MM),
+      },
+    ]),
+  );
+}
+
+export function yarnUse(
+  pattern: Pattern,
+  fabric: Fabric,
+  reckoned: ReadonlyMap<string, ReckonedYarn>,
+  scaleOf: ScaleOf,
+): YarnUse[] {
+  return [...reckoned].map(([letter, { stitchesM, tailsM }]) => {
+    const { factor, basis, from } = scaleOf(letter, fabric.size);
+    const lengthM = (stitchesM + tailsM) * factor * ALLOWANCE;
+    return {
+      letter,
+      lengthM,
+      basis,
+      scaledFrom: from,
+      rangeM: basis === 'figures' ? { least: lengthM * HANDS.least, most: lengthM * HANDS.most } : null,
+      ...toBuy(letter, lengthM, pattern, fabric.size),
+    };
+  });
 }
 
 /** Balls that the designer lists for a size; null where she lists none. */
@@ -83,12 +122,17 @@ function letterOf(yarn: number, fabric: Fabric, pattern: Pattern): string {
 }
 
 /** The designer's own number of balls stands where there is one: she has weighed hers. */
-function toBuy(letter: string, lengthM: number, { yarns, sizes }: Pattern, size: string): YarnUse {
+function toBuy(
+  letter: string,
+  lengthM: number,
+  { yarns, sizes }: Pattern,
+  size: string,
+): Pick<YarnUse, 'balls' | 'massG'> {
   const yarn = yarns.find((one) => one.letter === letter);
   const { ballLengthM = null, ballMassG = null } = yarn ?? {};
   const sizeIndex = sizes.findIndex(({ name }) => name === size);
   const listed = yarn === undefined ? null : listedBalls(yarn, sizeIndex);
-  if (ballLengthM === null) return { letter, lengthM, balls: listed, massG: null };
+  if (ballLengthM === null) return { balls: listed, massG: null };
   const massG = ballMassG === null ? null : (lengthM / ballLengthM) * ballMassG;
-  return { letter, lengthM, balls: listed ?? Math.ceil(lengthM / ballLengthM), massG };
+  return { balls: listed ?? Math.ceil(lengthM / ballLengthM), massG };
 }

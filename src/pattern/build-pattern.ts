@@ -2,10 +2,10 @@
 
 import type { Source, Span } from '../source/span.ts';
 import { valueSpans, type YamlNode, yamlAt } from '../source/yaml-tree.ts';
-import { mFromMm, parseMeasure } from '../units.ts';
+import { mFromMm, parseMeasure, sidesOf } from '../units.ts';
 import { readBalls } from './balls.ts';
 import { readHook } from './hook.ts';
-import type { Allowed, Gauge, Part, Pattern, Size, Special, Yarn } from './pattern.ts';
+import type { Allowed, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
 import { isBlank } from './plain-value.ts';
 import type { ReadTexts } from './read-text.ts';
 import type { PatternFile } from './schema.ts';
@@ -30,7 +30,7 @@ export function buildPattern(
     designer: values.designer ?? null,
     terms: values.terms,
     skill: values.skill ?? null,
-    gauge: values.gauge === undefined ? null : gaugeOf(values.gauge),
+    gauge: values.gauge === undefined ? null : gaugeOf(values.gauge, Object.values(values.yarn ?? {})[0]),
     hookMm: hook?.mm ?? null,
     hookUs: hook?.us ?? null,
     yarns: Object.entries(values.yarn ?? {}).map(([letter, yarn]) => yarnOf(letter, yarn)),
@@ -52,9 +52,38 @@ export function buildPattern(
 
 type Given<K extends keyof PatternFile> = NonNullable<PatternFile[K]>;
 
-function gaugeOf(gauge: Given<'gauge'>): Gauge {
-  const { stitches, rows, of, after } = gauge;
-  return { stitches, rows, overMm: millimetres(gauge.over) ?? 0, of: of ?? null, after: after ?? null };
+function gaugeOf(gauge: Given<'gauge'>, first: Given<'yarn'>[string] | undefined): Gauge {
+  const { stitches, rows, of, after, before, took } = gauge;
+  const [across = 0, up = across] = sidesOf(gauge.over).map((side) => millimetres(side) ?? 0);
+  return {
+    stitches,
+    rows: rows ?? null,
+    overMm: across,
+    upMm: up,
+    before: before ?? null,
+    tookM: took === undefined ? null : amountM(took, first?.ball),
+    of: of ?? null,
+    after: after ?? null,
+  };
+}
+
+/** Null for a weight where it is not known how long a gram is. */
+function amountM(written: string, ball: Given<'yarn'>[string]['ball']): number | null {
+  const measure = parseMeasure(written);
+  if (measure?.kind === 'length') return mFromMm(measure.mm);
+  const lengthMm = millimetres(ball?.length);
+  const massG = grams(ball?.mass);
+  if (measure === null || lengthMm === null || massG === null) return null;
+  return (measure.g * mFromMm(lengthMm)) / massG;
+}
+
+function usedOf({ used, ball }: Given<'yarn'>[string]): UsedYarn[] {
+  if (used === undefined) return [];
+  if (typeof used === 'string') return [{ size: null, lengthM: amountM(used, ball) }];
+  return Object.entries(used).map(([size, amount]) => ({
+    size: oneLine(size),
+    lengthM: amountM(amount, ball),
+  }));
 }
 
 function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
@@ -68,6 +97,7 @@ function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
     ballLengthM: lengthMm === null ? null : mFromMm(lengthMm),
     ballMassG: grams(yarn.ball?.mass),
     balls: yarn.balls === undefined ? null : readBalls(yarn.balls),
+    used: usedOf(yarn),
   };
 }
 

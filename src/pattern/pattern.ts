@@ -18,9 +18,16 @@ export type Use = (typeof USES)[number];
 
 export interface Gauge {
   readonly stitches: number;
-  readonly rows: number;
-  /** The measure both are counted over, in mm. */
+  /** Null where only stitches were counted: row heights are then those that are usual for the stitches. */
+  readonly rows: number | null;
+  /** The measure stitches are counted over, in mm. */
   readonly overMm: number;
+  /** The measure rows are counted up, in mm: the same unless a swatch was measured both ways, `15.2 x 14 cm`. */
+  readonly upMm: number;
+  /** Before blocking, over the same measures; null where it was not counted. */
+  readonly before: { readonly stitches: number; readonly rows: number } | null;
+  /** What a swatch of that measure took, unravelled or weighed, in metres; null where it was not. */
+  readonly tookM: number | null;
   /** `shell pattern`; what was measured. */
   readonly of: string | null;
   readonly after: 'blocking' | null;
@@ -40,6 +47,15 @@ export interface Yarn {
   readonly ballMassG: number | null;
   /** Balls to buy as the designer lists them: one number for all sizes or one a size; null when not listed. */
   readonly balls: readonly number[] | null;
+  /** What the designer used of it, size by size, as far as she weighed or measured it. */
+  readonly used: readonly UsedYarn[];
+}
+
+export interface UsedYarn {
+  /** Name of the size as written; null for the only one. */
+  readonly size: string | null;
+  /** Null where it was weighed and the ball's band, which would tell the length, is not given. */
+  readonly lengthM: number | null;
 }
 
 /** A warning or note that the pattern silences. */

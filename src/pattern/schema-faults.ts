@@ -10,7 +10,7 @@ import { type Issue, leavesOf, misspeltPaths, nearKey, pathOf } from './issues.t
 import { knownKeys, schemaAt } from './json-schema.ts';
 import { aboutWords, formOf, foundWords, keyWords, placeWords, shown, wantedWords } from './place-words.ts';
 import { isBlank } from './plain-value.ts';
-import type { MeasureFault } from './schema.ts';
+import type { MeasureFault } from './written-measures.ts';
 
 interface Context {
   readonly file: string;

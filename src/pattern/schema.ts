@@ -2,97 +2,27 @@
 
 import { z } from 'zod';
 import { SILENCEABLE } from '../diagnostics/softer-codes.ts';
-import { parseMeasure } from '../units.ts';
 import { BALLS_WRITTEN } from './balls.ts';
-import { readHook } from './hook.ts';
 import { SKILLS, SYMBOL_SETS, USES } from './pattern.ts';
+import { BOUNDS, hook, length, mass, over, text, wholeNumber, yarnAmount } from './written-measures.ts';
 
-/**
- * Bounds that no real work oversteps, wide on purpose: they catch a slipped decimal point or a wrong unit.
- * Common practice; hooks are sold from 0.4 mm (lace) to 40 mm (hand-made giant hooks).
- */
-const BOUNDS = {
-  hookMm: [0.4, 40],
-  gaugeCount: [0.5, 400],
-  gaugeOverMm: [10, 1000],
-  finishedMm: [5, 20_000],
-  ballLengthMm: [1_000, 20_000_000],
-  ballMassG: [1, 10_000],
-  balls: [0, 5_000],
-  repeats: [1, 5_000],
-  rows: [1, 20_000],
-  make: [1, 5_000],
-} as const satisfies Record<string, readonly [number, number]>;
-
-type Bounds = readonly [number, number];
-
-/** What a measure's fault carries beside the library's own words. */
-export type MeasureFault =
-  | { readonly fault: 'measure'; readonly wants: 'length' | 'mass' }
-  | {
-      readonly fault: 'range';
-      readonly wants: 'length' | 'mass';
-      readonly least: number | null;
-      readonly most: number | null;
-    };
-
-const text = () => z.string().trim().min(1);
-const wholeNumber = ([least, most]: Bounds) => z.int().min(least).max(most);
-
-/** `15 cm`, `180 m`: a text whose bounds are in mm. */
-const length = (bounds: Bounds) => measure('length', bounds);
-/** `100 g`: a text whose bounds are in g. */
-const mass = (bounds: Bounds) => measure('mass', bounds);
-
-function measure(wants: 'length' | 'mass', [least, most]: Bounds) {
-  return z.string().superRefine((written, context) => {
-    const fault = measureFault(written, wants, least, most);
-    if (fault !== null) context.addIssue({ code: 'custom', params: fault });
-  });
-}
-
-/** `5 mm`, and with the letter printed on it `5 mm (H-8)`. */
-const hook = z.string().superRefine((written, context) => {
-  const [least, most] = BOUNDS.hookMm;
-  const fault = measureFault(readHook(written)?.measure ?? written, 'length', least, most);
-  if (fault !== null) context.addIssue({ code: 'custom', params: fault });
-});
-
-function measureFault(
-  written: string,
-  wants: 'length' | 'mass',
-  least: number,
-  most: number,
-): Record<string, unknown> | null {
-  const read = parseMeasure(written);
-  if (read?.kind !== wants) return { fault: 'measure', wants } satisfies MeasureFault;
-  const amount = read.kind === 'length' ? read.mm : read.g;
-  if (amount < least) return { fault: 'range', wants, least, most: null } satisfies MeasureFault;
-  return amount > most ? ({ fault: 'range', wants, least: null, most } satisfies MeasureFault) : null;
-}
+const gaugeCount = z.number().min(BOUNDS.gaugeCount[0]).max(BOUNDS.gaugeCount[1]);
 
 const gauge = z
   .strictObject({
-    stitches: z
-      .number()
-      .min(BOUNDS.gaugeCount[0])
-      .max(BOUNDS.gaugeCount[1])
-      .meta({
-        description:
-          'Stitches counted across the measure under over:, after blocking if the piece is blocked.',
-        examples: [16],
-      }),
-    rows: z
-      .number()
-      .min(BOUNDS.gaugeCount[0])
-      .max(BOUNDS.gaugeCount[1])
-      .meta({
-        description: 'Rows counted up the same measure.',
-        examples: [9],
-      }),
-    over: length(BOUNDS.gaugeOverMm).meta({
-      description: 'The measure stitches and rows are counted over, with its unit.',
-      examples: ['10 cm', '4 in'],
+    stitches: gaugeCount.meta({
+      description: 'Stitches counted across the measure under over:, after blocking if the piece is blocked.',
+      examples: [16],
+    }),
+    rows: gaugeCount.optional().meta({
+      description:
+        'Rows counted up the same measure. Left out, rows are taken to be as high as is usual for their stitches, which differs much from hand to hand.',
+      examples: [9],
+    }),
+    over: over.meta({
+      description:
+        'The measure stitches and rows are counted over, with its unit; two, across and up, for a swatch that was measured as a whole.',
+      examples: ['10 cm', '4 in', '15.2 x 14 cm'],
     }),
     of: text()
       .optional()
@@ -107,6 +37,22 @@ const gauge = z
         description: 'Write blocking when the swatch was washed and pinned out before it was measured.',
         examples: ['blocking'],
       }),
+    before: z
+      .strictObject({
+        stitches: gaugeCount.meta({ description: 'Stitches counted before blocking.', examples: [17] }),
+        rows: gaugeCount.meta({ description: 'Rows counted before blocking.', examples: [10] }),
+      })
+      .optional()
+      .meta({
+        description:
+          'What was counted over the same measure before blocking, so that makers can measure as they go.',
+        examples: [{ stitches: 17, rows: 10 }],
+      }),
+    took: yarnAmount.optional().meta({
+      description:
+        'What a swatch of that measure took, weighed or unravelled and measured. Yarn is then worked out from it; a weight needs the ball of the first yarn.',
+      examples: ['9 g', '14 m'],
+    }),
   })
   .meta({
     description: 'How many stitches and rows fill a measure. Finished sizes and yarn are worked out from it.',
@@ -168,6 +114,14 @@ const yarn = z
         description:
           'Balls to buy, one number or one for each size. Left out, they are worked out from the gauge.',
         examples: ['2 (3, 3)', 2],
+      }),
+    used: z
+      .union([yarnAmount, z.record(z.string(), yarnAmount)])
+      .optional()
+      .meta({
+        description:
+          'What you used of it yourself, weighed or measured: by the name of the size, or alone where there is one size. What other sizes take is worked out from it, stitch by stitch; a weight needs the ball.',
+        examples: [{ medium: '180 g' }, '320 m'],
       }),
   })
   .meta({

@@ -86,6 +86,7 @@ export interface YarnLine {
 export interface Materials {
   readonly yarns: readonly YarnLine[];
   readonly tools: readonly string[];
+  readonly yarnNote: string | null;
   readonly gauge: string | null;
 }
 

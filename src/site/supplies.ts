@@ -16,6 +16,7 @@ export function materials(pattern: Pattern, size: CompiledSize | null, terms: 'U
   return {
     yarns: list.yarns.map((yarn) => ({ ...yarn, swatch: swatch(colours.get(yarn.letter) ?? null) })),
     tools: [...(list.hook === null ? [] : [list.hook]), ...list.notions],
+    yarnNote: list.yarnNote,
     gauge: list.gauge,
   };
 }

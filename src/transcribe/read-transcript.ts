@@ -92,6 +92,9 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
             stitches: gauge.stitches,
             rows: gauge.rows,
             overMm: millimetres(gauge.over) ?? 0,
+            upMm: millimetres(gauge.over) ?? 0,
+            before: null,
+            tookM: null,
             of: gauge.of,
             after: gauge.afterBlocking ? 'blocking' : null,
           },
@@ -174,6 +177,7 @@ function yarnOf({ letter, colour, weight, fibre, ballLength, ballMass, balls }: 
     fibre: fibre ?? 'any fibre',
     ballLengthM: length === null ? null : mFromMm(length),
     ballMassG: mass?.kind === 'mass' ? mass.g : null,
+    used: [],
     balls,
   };
 }

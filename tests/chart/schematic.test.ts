@@ -62,7 +62,16 @@ test.each([
   const fabric = sizes[0]?.fabric;
   expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
   if (pattern === null || fabric === undefined) throw new Error('no fabric');
-  const gauge = { stitches: 10, rows: 10, overMm: 100, of: null, hookMm: null, after: null };
+  const gauge = {
+    stitches: 10,
+    rows: 10,
+    overMm: 100,
+    upMm: 100,
+    before: null,
+    tookM: null,
+    of: null,
+    after: null,
+  };
   const [outline] = outlines({ ...pattern, gauge: pattern.gauge ?? gauge }, fabric);
   const widths = outline?.points.map(({ widthMm }) => widthMm) ?? [];
   expect(widths.length).toBeGreaterThan(1);

@@ -8,7 +8,16 @@ const bare = readPattern({ work: 'Row 1: 6 sc.' });
 const pattern: Pattern = {
   ...bare,
   hookMm: 5,
-  gauge: { stitches: 16, rows: 9, overMm: 100, of: 'rows of dc', after: 'blocking' },
+  gauge: {
+    stitches: 16,
+    rows: 9,
+    overMm: 100,
+    upMm: 100,
+    before: null,
+    tookM: null,
+    of: 'rows of dc',
+    after: 'blocking',
+  },
   notions: ['Stitch marker'],
   yarns: bare.yarns.map((yarn) =>
     yarn.letter === 'A' ? { ...yarn, ballLengthM: 180, ballMassG: 100 } : yarn,
@@ -20,8 +29,24 @@ const measures: Measures = {
   aroundMm: null,
   stitches: 999,
   yarn: [
-    { letter: 'A', lengthM: 209.2, balls: 2, massG: 116.2 },
-    { letter: 'B', lengthM: 20, balls: null, massG: null },
+    {
+      letter: 'A',
+      lengthM: 209.2,
+      balls: 2,
+      massG: 116.2,
+      basis: 'figures' as const,
+      scaledFrom: null,
+      rangeM: null,
+    },
+    {
+      letter: 'B',
+      lengthM: 20,
+      balls: null,
+      massG: null,
+      basis: 'figures' as const,
+      scaledFrom: null,
+      rangeM: null,
+    },
   ],
 };
 
@@ -44,7 +69,7 @@ describe('the list of materials', () => {
 
   test('has no amounts where it holds for all sizes, and nothing the pattern does not give', () => {
     const list = materialsList({ ...bare, yarns: [] }, null, 'US', 'metric');
-    expect(list).toEqual({ hook: null, yarns: [], notions: [], gauge: null });
+    expect(list).toEqual({ hook: null, yarns: [], notions: [], yarnNote: null, gauge: null });
     expect(materialsList(pattern, null, 'US', 'metric').yarns.map(({ amount }) => amount)).toEqual([
       null,
       null,

@@ -236,7 +236,17 @@ function withGauge(gauge: Partial<Gauge>, yarns: readonly Partial<Yarn>[] = []):
   const pattern = readPattern({ work: 'Row 1: 6 sc.' });
   return {
     ...pattern,
-    gauge: { stitches: 20, rows: 20, overMm: 100, of: null, after: null, ...gauge },
+    gauge: {
+      stitches: 20,
+      rows: 20,
+      overMm: 100,
+      upMm: gauge.overMm ?? 100,
+      before: null,
+      tookM: null,
+      of: null,
+      after: null,
+      ...gauge,
+    },
     yarns: pattern.yarns.map((yarn, i) => ({ ...yarn, ...yarns[i] })),
   };
 }

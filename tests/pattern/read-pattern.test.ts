@@ -58,6 +58,9 @@ describe('a whole pattern file', () => {
       stitches: 16,
       rows: 9,
       overMm: 100,
+      upMm: 100,
+      before: null,
+      tookM: null,
       of: 'shell pattern',
       after: 'blocking',
     });
@@ -76,6 +79,7 @@ describe('a whole pattern file', () => {
         ballLengthM: 180,
         ballMassG: 100,
         balls: null,
+        used: [],
       },
       {
         letter: 'MC',
@@ -86,6 +90,7 @@ describe('a whole pattern file', () => {
         ballLengthM: null,
         ballMassG: null,
         balls: null,
+        used: [],
       },
     ]);
   });

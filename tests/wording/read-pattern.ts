@@ -58,6 +58,7 @@ export function readPattern({
       ballLengthM: null,
       ballMassG: null,
       balls: null,
+      used: [],
     })),
     notions: [],
     sizes: sizes.map((name) => ({ name, widthMm: null, heightMm: null, repeats: null, rows: null })),

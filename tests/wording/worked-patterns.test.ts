@@ -81,5 +81,5 @@ Rnds 6-12: Sc in each st around.`,
 });
 
 function gauged(pattern: Pattern, gauge: Pick<Gauge, 'stitches' | 'rows' | 'of'>): Pattern {
-  return { ...pattern, gauge: { overMm: 100, after: null, ...gauge } };
+  return { ...pattern, gauge: { overMm: 100, upMm: 100, before: null, tookM: null, after: null, ...gauge } };
 }

@@ -9,13 +9,31 @@ import type { Strip } from '../strip.ts';
 
 export function gaugeSection(gauge: Gauge | null, words: HouseWords, setting: Setting): Strip[] {
   if (!gauge) return [];
-  const over = `${printCm(gauge.overMm)} (${printIn(gauge.overMm)})`;
+  const over = measured(gauge.overMm);
   const rest = [gauge.of ? ` in ${gauge.of}` : '', gauge.after ? `, after ${gauge.after}` : ''].join('');
+  const stitches = amount(gauge.stitches, 'stitch', 'stitches');
+  const rows = gauge.rows === null ? null : amount(gauge.rows, 'row', 'rows');
+  const apart = rows !== null && gauge.upMm !== gauge.overMm;
   const lead = {
-    text: `${amount(gauge.stitches, 'stitch', 'stitches')} and ${amount(gauge.rows, 'row', 'rows')}`,
+    text: rows === null || apart ? stitches : `${stitches} and ${rows}`,
     face: 'text-bold' as const,
   };
-  return paragraphs([[lead, ...plain(` to ${over}${rest}.`)], plain(words.howToMeasure)], setting);
+  const up = apart
+    ? [...plain(' and '), { text: rows, face: 'text-bold' as const }, ...plain(` to ${measured(gauge.upMm)}`)]
+    : [];
+  const { before } = gauge;
+  const first =
+    before === null
+      ? ''
+      : ` Before that it is ${amount(before.stitches, 'stitch', 'stitches')} and ${amount(before.rows, 'row', 'rows')}.`;
+  return paragraphs(
+    [[lead, ...plain(` to ${over}`), ...up, ...plain(`${rest}.${first}`)], plain(words.howToMeasure)],
+    setting,
+  );
+}
+
+function measured(mm: number): string {
+  return `${printCm(mm)} (${printIn(mm)})`;
 }
 
 function amount(n: number, one: string, many: string): string {

@@ -1,5 +1,6 @@
 /** Yarns and what each size takes of them in, tables out: one of the yarns, and with several sizes one of the lengths. */
 
+import { yarnNote } from '../../measure/materials.ts';
 import { takenM, type YarnUse } from '../../measure/measures.ts';
 import { yarnWeight } from '../../measure/yarn-weights.ts';
 import type { Yarn } from '../../pattern/pattern.ts';
@@ -9,7 +10,7 @@ import { printG, printM, printYd } from '../../units.ts';
 import { type BookletInput, termsOf } from '../booklet-input.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
 import { GAP, QUIET, RULE } from '../page-grid.ts';
-import { plain } from '../section.ts';
+import { paragraphs, plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
 import { type Cell, type Column, table } from '../table.ts';
@@ -19,9 +20,10 @@ const UNKNOWN = '–';
 export function yarnTables(input: BookletInput, setting: Setting): Strip[] {
   if (input.pattern.yarns.length === 0) return [];
   const yarns = yarnTable(input, setting);
-  return input.sizes.length > 1
-    ? [...yarns, ...withSpaceBefore(yarnBySize(input, setting), GAP.part)]
-    : yarns;
+  const bySize = input.sizes.length > 1 ? withSpaceBefore(yarnBySize(input, setting), GAP.part) : [];
+  const note = input.sizes.length === 1 ? yarnNote(input.sizes[0]?.yarn ?? []) : null;
+  const said = note === null ? [] : withSpaceBefore(paragraphs([plain(note)], setting), GAP.part);
+  return [...yarns, ...bySize, ...said];
 }
 
 /** A column is left out when nothing is known for it. */

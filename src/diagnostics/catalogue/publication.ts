@@ -100,6 +100,24 @@ export const publicationFaults = {
     why: 'A maker would run out, and the same dye lot may be gone. The need is reckoned from the gauge, with tails and a tenth more.',
     try: 'list more balls, or check the gauge and the length on the ball.',
   }),
+  'yarn/used-size': ({ letter, size, names, near }: UsedSize): Wording => ({
+    severity: 'error',
+    message:
+      size === null
+        ? `the size is not said for which so much of yarn ${letter} was used`
+        : `there is no size ${size}, for which so much of yarn ${letter} was used`,
+    why: 'What the other sizes take is worked out from that size, stitch by stitch.',
+    try:
+      near === null
+        ? `write the amount behind one of the sizes: ${names.join(', ')}, such as "used: {${names[0] ?? ''}: 180 g}".`
+        : `write ${near}.`,
+  }),
+  'yarn/used-ball': ({ of }: { readonly of: string }): Wording => ({
+    severity: 'error',
+    message: `${of} was weighed, but how long a ball is and what it weighs is not said`,
+    why: 'Without both nobody can tell how many metres that weight is.',
+    try: 'add the ball, such as "ball: {length: 180 m, mass: 100 g}", or write the length that was used.',
+  }),
   'chain/two-ways': ({ chain, counts }: { readonly chain: string; readonly counts: boolean }): Wording => ({
     severity: 'warning',
     message: `${chain} ${counts ? 'counts' : 'does not count'} as a stitch here, and elsewhere the pattern says the opposite`,
@@ -154,6 +172,15 @@ interface HookLetter {
   readonly us: string;
   /** Millimetres of the hook that bears the letter; null where none does. */
   readonly is: string | null;
+}
+
+interface UsedSize {
+  readonly letter: string;
+  /** Null where none is named. */
+  readonly size: string | null;
+  readonly names: readonly string[];
+  /** The one most likely meant. */
+  readonly near: string | null;
 }
 
 interface TooLittle {
