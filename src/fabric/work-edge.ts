@@ -265,7 +265,7 @@ function rowEnd(worker: Worker, row: RowRange, side: 'left' | 'right'): Site {
 }
 
 /** How many chains at the hook's end were skipped to stand up for row 1. */
-function skippedAtHook(worker: Worker): number {
+export function skippedAtHook(worker: Worker): number {
   const { foundation } = worker;
   let skipped = 0;
   if (foundation !== null)

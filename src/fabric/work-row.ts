@@ -12,6 +12,7 @@ import { countWorked } from './count-worked.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { endsSpiral, leavesAsBefore, leftFault, usedUp } from './left-over.ts';
+import { netBorder } from './net-border.ts';
 import type { RowPlace } from './report.ts';
 import { reportTrouble } from './report.ts';
 import type { RowCount } from './row-count.ts';
@@ -25,7 +26,7 @@ import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
 import { edgeNotes, liesElsewhere, standElsewhere } from './work-elsewhere.ts';
 import { topSites } from './work-join.ts';
-import { tellsSquares } from './work-square.ts';
+import { comesOutAsSquares } from './work-square.ts';
 import { workSteps } from './work-steps.ts';
 import type { ChainAssumed, Worker } from './worker.ts';
 import { markWorker, restore } from './worker.ts';
@@ -116,15 +117,10 @@ export function workRow(
     if (good) worker.wavered = true;
     else attempt(null);
   }
-  if (told !== null && tellsSquares(worker) && !makes(worker, told, plan, firstSpace)) {
-    worker.asSquares = true;
-    if (attempt(null) && makes(worker, told, plan, firstSpace)) good = true;
-    else {
-      worker.asSquares = false;
-      attempt(null);
-    }
-    worker.asSquares = false;
-  }
+  const counts = [told, plan.meant ?? null];
+  const makesAll = (): boolean =>
+    counts.every((count) => count === null || makes(worker, count, plan, firstSpace));
+  if (comesOutAsSquares(worker, makesAll, () => attempt(null))) good = true;
   let unsure = false;
   if (!good && doubt !== null && worker.trouble?.kind !== 'not there') {
     // The row before was stated to make another count: if this one fits that, its fault is only an echo.
@@ -181,7 +177,9 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
     worker.sites =
       (worker.round || worker.edging
         ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null)
-        : null) ?? start.sites;
+        : null) ??
+      netBorder(worker, plan.steps, start.sites) ??
+      start.sites;
     worker.next = 0;
     worker.last = worker.round ? 0 : -1;
   }

@@ -19,9 +19,17 @@ export function squareNamed(worker: Worker, name: string): SquareStep | null {
   return only?.kind === 'square' && more === undefined ? only : null;
 }
 
-/** Whether the text tells what its squares are. */
-export function tellsSquares({ specials }: Worker): boolean {
-  return openSquareOf(specials) !== null;
+/**
+ * Works a row of `ch 2, dc in next dc` anew, in spaces over blocks too, where it does not make what it states otherwise;
+ * false where it need not be, or still does not, and is left as it was.
+ */
+export function comesOutAsSquares(worker: Worker, makesAll: () => boolean, attempt: () => boolean): boolean {
+  if (openSquareOf(worker.specials) === null || makesAll()) return false;
+  worker.asSquares = true;
+  const good = attempt() && makesAll();
+  worker.asSquares = false;
+  if (!good) attempt();
+  return good;
 }
 
 /** `ch 2, dc in next dc` with a block below, where that is the space that the text tells of; null where it is not. */

@@ -15,10 +15,12 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
+import { readAllRound } from './read-all-round.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readSideAgain } from './read-border-side.ts';
 import { readChain } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
+import { readContinue } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
@@ -42,7 +44,6 @@ import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark } from './read-remark.ts';
 import {
-  readInPattern,
   readMeasured,
   readMoreRows,
   readPattern,
@@ -122,7 +123,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['magic', 'adjustable'], readRingWith),
   ...entries(['stop'], readStopThere),
   ...entries(['these'], readPattern),
-  ...entries(['cont', 'continue'], (cursor) => readGrowing(cursor) ?? readContinue(cursor)),
+  ...entries(['cont', 'continue'], readContinue),
   ...entries(['carry'], (cursor) => readGrowing(cursor) ?? readChange(cursor)),
   ...entries(['go'], readGrowing),
 ]);
@@ -284,12 +285,6 @@ function readRepeat(cursor: Cursor): Step | readonly Step[] | null {
   return rows;
 }
 
-/** `cont in patt until work measures 30 cm`; to continue in any other way is a word to the maker. */
-function readContinue(cursor: Cursor): Step | null {
-  if (wordAt(cursor, 1) === 'in' && wordAt(cursor, 2).startsWith('patt')) return readInPattern(cursor);
-  return readMakerNote(cursor);
-}
-
 /** `same as Row 2`. */
 function readSameAs(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -310,7 +305,7 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
     skipStep(cursor);
     return { kind: 'leave', span: spanSince(cursor, from) };
   }
-  const whole = readRoundOf(cursor, from);
+  const whole = readAllRound(cursor, from) ?? readRoundOf(cursor, from);
   if (whole !== null) return whole;
   if (takeWords(cursor, 'last', 'st', 'to') || takeWords(cursor, 'to', 'last', 'yo')) {
     // `work last st to 2 lps on hook`: the place of a colour change, told the long way.

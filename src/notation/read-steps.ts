@@ -1,6 +1,7 @@
 /** Steps in a row, up to what closes them: the end, a closing bracket, or `rep from *`. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
+import { allSides, spacesAndCorners } from './border-of-spaces.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
@@ -123,7 +124,7 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
     return;
   }
   const before = steps[steps.length - 1];
-  if (step.kind === 'note' && step.sideAgain === true) {
+  if (step.kind === 'note' && step.sideAgain !== undefined) {
     putSideAgain(cursor, steps, step);
     return;
   }
@@ -135,6 +136,11 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   if (before?.kind === 'chain' && step.kind === 'note' && step.seam === true) {
     const span = together(before, step);
     steps[steps.length - 1] = { ...step, text: textOf(cursor, span), span };
+    return;
+  }
+  const round = step.kind === 'work' ? spacesAndCorners(before, step) : null;
+  if (round !== null) {
+    steps[steps.length - 1] = round;
     return;
   }
   const shared = step.kind === 'work' && step.place !== null && before !== undefined;
@@ -174,8 +180,10 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
 
 /** The side that a repeat before it goes along, worked once more. */
 function putSideAgain(cursor: Cursor, steps: Step[], step: NoteStep): void {
-  const side = lastSide(steps, step);
-  if (side !== null) steps.push(side);
+  const round = step.sideAgain === 'all' ? allSides(steps, step) : null;
+  const side = round === null ? lastSide(steps, step) : null;
+  if (round !== null) steps.splice(0, steps.length, ...round);
+  else if (side !== null) steps.push(side);
   else
     cursor.faults.push(
       diagnose(

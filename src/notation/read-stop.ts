@@ -4,6 +4,7 @@ import { readMiddleOfCorner } from './corner-words.ts';
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
+import { takeAllSides, takeAlongSide } from './read-all-sides.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import type { Stop, What } from './tree.ts';
@@ -16,6 +17,7 @@ export function readStop(cursor: Cursor): Stop | null {
   if (atBoundary(cursor)) return null;
   const from = cursor.at;
   skipFiller(cursor);
+  if (wordAt(cursor) === 'along') takeAlongSide(cursor);
   const word = takeAny(cursor, 'across', 'around', 'round');
   if (word !== null) {
     if (atBoundary(cursor)) return toEnd(cursor, from, word);
@@ -23,7 +25,13 @@ export function readStop(cursor: Cursor): Stop | null {
     if (further !== null) return further;
     // "across row", "around ring" say no more than the word.
     const said = takeOneOf(cursor, WHOLE_WORDS) !== null;
-    if (!said && !takeWords(cursor, 'the', 'row') && !takeWords(cursor, 'the', 'round')) takeEdge(cursor);
+    if (
+      !said &&
+      !takeWords(cursor, 'the', 'row') &&
+      !takeWords(cursor, 'the', 'round') &&
+      !takeAllSides(cursor)
+    )
+      takeEdge(cursor);
     return toEnd(cursor, from, word);
   }
   return readTo(cursor, from) ?? readTimes(cursor, from);

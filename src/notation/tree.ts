@@ -388,7 +388,7 @@ export interface NoteStep {
   /** `working last dc in top of tch`, `the last sl st goes in the st where you joined`: what the last stitch went into. */
   readonly endsOn?: 'turning chain' | { readonly join: string };
   /** `work along the last side in the same way`, before the side of the repeat before it stands for it. */
-  readonly sideAgain?: true;
+  readonly sideAgain?: true | 'all';
   /** Two edges are closed by it: the chain before it only lifts the hook to them. */
   readonly seam?: true;
   /** `with RS facing`: the side the row is worked from. */

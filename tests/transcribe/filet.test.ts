@@ -106,3 +106,25 @@ test('rows in a table of two columns are rows, and a list set with dots is a lis
   expect(workedText(table).codes).toEqual([]);
   expect(workedText(table).rows).toEqual(workedText(RUNNER).rows);
 });
+
+describe('a border goes round the squares at the edges, the row ends and the first row from below', () => {
+  // 7 squares across and 6 rows: 4 at the corners and 18 between them.
+  const bordered = (border: string) =>
+    workedText(
+      RUNNER.replace(
+        'dc - double',
+        'sc - single crochet; sl st - slip stitch; rnd - round; dc - double',
+      ).replace('Fasten off.', `\nEDGING\n${border}\nFasten off.`),
+    );
+
+  test.each([
+    'Turn, ch 1, and work in sc all round, thus: 7 sc into each corner sp, 3 sc into every other sp round the four sides, sl st to first sc. 82 sc.',
+    'Rnd 1: 7 sc into the corner sp, 3 sc into each sp along the side to the next corner; continue thus round all four sides, sl st into first sc. (82 sc)',
+    'Rnd 1: Ch 1, 3 sc in each sp across the ends and along both sides, 7 sc in each of the 4 corner sps, join with sl st in first sc. (82 sc)',
+    'Rnd 1: Ch 1, *7 sc in next corner sp, 3 sc in each sp to next corner; rep from * around, join with sl st in first sc. (82 sc)',
+  ])('%s', (border) => {
+    expect(bordered(border).codes).toEqual([]);
+    expect(bordered(border.replace('82', '83')).codes).toContain('count/mismatch');
+    expect(bordered(border.replace('7 sc', '6 sc')).codes).toContain('count/mismatch');
+  });
+});

@@ -1,0 +1,27 @@
+/** What a border is worked in, told before the stitches themselves are. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, spanSince, takeAny, takeWords, textSince } from './cursor.ts';
+import { takeAllSides } from './read-all-sides.ts';
+import { readStitchName } from './read-yarn.ts';
+import type { NoteStep } from './tree.ts';
+
+/** `work in dc all round, thus:` before the stitches themselves are told; behind "work", which begins at `from`. */
+export function readAllRound(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'in') !== null && readStitchName(cursor)?.kind === 'stitch') {
+    takeAny(cursor, 'all');
+    if (takeAny(cursor, 'round', 'around') !== null) {
+      takeAllSides(cursor);
+      if (peek(cursor).kind === 'comma') cursor.at += 1;
+      const led = takeAny(cursor, 'thus') !== null || takeWords(cursor, 'as', 'follows');
+      if (led && (peek(cursor).kind === 'colon' || peek(cursor).kind === 'comma')) {
+        const said = { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) } as const;
+        cursor.at += 1;
+        return said;
+      }
+    }
+  }
+  cursor.at = start;
+  return null;
+}
