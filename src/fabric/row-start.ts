@@ -202,7 +202,7 @@ export function turnsAfter(steps: readonly Step[], unit: Unit | null): boolean {
  * `(ch 4, sl st in next 2 sts) 6 times`: a chain in a repeat, too long to rise to the slip stitch or single crochet that
  * ties it down, is a loop in every pass.
  */
-export function beginsWithLoop(steps: readonly Step[]): boolean {
+export function beginsWithLoop(steps: readonly Step[], below: Top['closing'] | undefined): boolean {
   const first = steps.find((step) => !isIdleStart(step));
   if (first?.kind !== 'repeat' && first?.kind !== 'bracket') return false;
   const [chain, ...rest] = first.body;
@@ -210,7 +210,9 @@ export function beginsWithLoop(steps: readonly Step[]): boolean {
   const ties = rest.find(({ kind }) => kind !== 'skip' && kind !== 'note');
   if (ties?.kind !== 'work' || ties.stitch.kind !== 'stitch') return false;
   const height = stitchById(ties.stitch.id).heightChains;
-  return height <= 1 && chain.n.values.every((n) => n !== null && n > height);
+  // In a spiral nothing rises: `*ch 1, sk next st, sc in next 3 sts* 12 times` has a hole where it begins.
+  const least = below === 'spiral' && rest[0]?.kind === 'skip' ? 1 : height + 1;
+  return height <= 1 && chain.n.values.every((n) => n !== null && n >= least);
 }
 
 /** Whether the first thing worked goes into a magic ring, chains left aside. */

@@ -166,7 +166,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.round = start?.round ?? false;
   worker.edging =
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
-  worker.opensLoop = worker.round && beginsWithLoop(plan.steps);
+  worker.opensLoop = worker.round && beginsWithLoop(plan.steps, below?.closing);
   worker.travel = travelSteps(plan.steps);
   worker.elsewhere = liesElsewhere(plan.steps);
   if (worker.elsewhere) standElsewhere(worker);

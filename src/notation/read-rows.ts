@@ -4,6 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanOf, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { Unit } from './line.ts';
 import type { Num } from './num.ts';
+import { readBareRow } from './read-bare-row.ts';
 import { takeEndingSide, takeMeasured } from './read-measured.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readOpenLength } from './read-open-length.ts';
@@ -33,6 +34,8 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   const byOrdinal = readOrdinalRows(cursor, from);
   if (byOrdinal !== null) return byOrdinal;
   if (wordAt(cursor) === 'from' && unitAt(cursor, 1) !== null) cursor.at += 1;
+  const bare = readBareRow(cursor, from);
+  if (bare !== null) return bare;
   const unit = unitAt(cursor) ?? (wordAt(cursor) === 'r' ? cursor.unit : null);
   if (unit === null || !isNumber(cursor, 1)) {
     cursor.at = start;

@@ -1,6 +1,7 @@
 /** Lines of a list set with dots, `ch ... chain      sl st ... slip stitch`, in; each of its words as a line, `ch = chain`, out. */
 
 import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
+import { findHeading } from './headings.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import type { TextLine } from './tidy-lines.ts';
 
@@ -15,10 +16,28 @@ export function withDottedLists(lines: readonly TextLine[]): readonly TextLine[]
 /** Null where any part of the line is no such entry. */
 function entriesOf(line: TextLine): TextLine[] | null {
   if (!/\.\.|…/.test(line.text.text)) return null;
+  const headed = headedBy(line);
+  if (headed !== null) return [headed];
   const parts = apart(line.text);
   const entries = parts.map((text) => entryOf(line, text));
   return entries.every((entry) => entry !== null) ? entries : null;
 }
+
+/** `yarn ........... sport weight cotton`: a heading with what it heads. */
+function headedBy(line: TextLine): TextLine | null {
+  const { text } = line.text;
+  const found = /^(\p{L}[\p{L} ]{1,20}?)\s*(?:\.{3,}|…+)\s*(?=\S)/u.exec(text);
+  const name = found?.[1];
+  if (found === null || name === undefined || !(MAKES.test(name) || findHeading(name) !== null)) return null;
+  const colon = insertedText(': ', fileOffset(line.text, name.length));
+  const headed = joinTexts(
+    [sliceText(line.text, 0, name.length), colon, sliceText(line.text, found[0].length)],
+    '',
+  );
+  return { ...line, text: headed, cells: [headed] };
+}
+
+const MAKES = /^makes?$/i;
 
 function entryOf(line: TextLine, text: MappedText): TextLine | null {
   const [, name, words] = ENTRY.exec(text.text) ?? [];

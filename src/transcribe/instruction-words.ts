@@ -6,7 +6,7 @@ import { STITCHES } from '../stitches/table.ts';
 const VERBS =
   `ch chs chain sk skip miss turn do join rejoin joining with using change fasten fo break cut rep repeat work working make
    begin beginning beg start starting place pm pull in into inc increase dec decrease continue cont magic from attach
-   drop carry rs ws slip then next foundation as for`.split(/\s+/);
+   drop carry rs ws slip sl then next foundation as for`.split(/\s+/);
 
 /** Words that only instructions have, whatever the dialect. */
 const WORKED =

@@ -44,7 +44,7 @@ export function tableUnit(cells: readonly string[]): string | null {
     (/^(?:#|no\.?|number)$/i.test(first) ? '' : null);
   if (unit === null || unit === undefined || rest.length === 0) return null;
   const heads = rest.every((cell) =>
-    /^(?:instructions?|pattern|directions?|what to do|work|worked|squares|stitch(?:es)?|sts?|count|total|stitch count|st count|notes?|repeats?)$/i.test(
+    /^(?:instructions?|pattern|directions?|what to do|work|worked|squares|first|then|next|colou?rs?|stitch(?:es)?|sts?|count|total|stitch count|st count|notes?|repeats?)$/i.test(
       cell,
     ),
   );

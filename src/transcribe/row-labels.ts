@@ -18,6 +18,9 @@ const FOUNDATION =
   /^(?:foundation|base|set-?\s?up|beginning|starting)(?:\s+(?:row|rnd|round|chain|ch|ring))?(?:\s*[([](?:rs|ws)[)\]])?\s*(?=[:–—-])(?!-\s*\d)/i;
 const BARE = /^\d{1,3}(?:\s*[–-]\s*\d{1,3})?\s*[.):](?=\s*\D)/;
 
+/** `same as 3` behind a number alone: the row of that number. */
+const AS_NUMBER = /^(?:same )?as (?:(?:row|rnd|round)s? ?)?\d{1,3}\b/i;
+
 const NAMED = /^\s*\([a-z][a-z' -]{1,24}\)\s*/i;
 
 export interface RowLabel {
@@ -53,7 +56,7 @@ export function rowLabel(text: string): RowLabel | null {
     const rest = text.slice(end).trim();
     const number = Number(/\d+/.exec(found)?.[0] ?? Number.NaN);
     const label = { end, bare, named: named !== '', number: Number.isNaN(number) ? null : number };
-    if (bare) return isInstruction(rest) || isInstruction(rest.replace(/^\W+/, '')) ? label : null;
+    if (bare) return isInstruction(rest.replace(/^\W+/, '')) || AS_NUMBER.test(rest) ? label : null;
     if (mark !== '' || rest === '' || isInstruction(rest)) return label;
   }
   return null;

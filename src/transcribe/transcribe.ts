@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { fileSpan } from '../source/mapped-text.ts';
 import type { Source } from '../source/span.ts';
 import { saysBracketsAreLarger, sizesInRows } from './assumed-sizes.ts';
+import { withColourTables } from './colour-tables.ts';
 import { withColons } from './comma-labels.ts';
 import { withDottedLists } from './dotted-lists.ts';
 import { withSquares } from './filet-squares.ts';
@@ -20,6 +21,7 @@ import { readStitches } from './read-stitches.ts';
 import { readTerms, type TermsRead } from './read-terms.ts';
 import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
+import { withoutSpacing } from './spaced-letters.ts';
 import { withoutStops } from './stopped-abbreviations.ts';
 import { withTableRows } from './table-rows.ts';
 import { textFault } from './text-faults.ts';
@@ -31,7 +33,9 @@ import { withLettersOfRows } from './yarn-letters.ts';
 
 export function transcribe(source: Source): Transcript {
   const { file } = source;
-  const lines = withTableRows(unwrap(withDottedLists(tidyLines(source.text))).map(withoutStops));
+  const lines = withTableRows(
+    withColourTables(unwrap(withDottedLists(tidyLines(source.text).map(withoutSpacing))).map(withoutStops)),
+  );
   const sorted = sortLines(withSquares(splitParagraphs(lines).map(withColons)));
   const { buckets } = sorted;
   const pieces: Piece[] = [];

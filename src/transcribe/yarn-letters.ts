@@ -8,7 +8,7 @@ const LETTERED =
 /** `Color A, yellow: 40 yards`. */
 const NAMED_BEHIND = /^(?:[Yy]arn|[Cc]olou?r|[Ss]hade)\s+([A-Z]|CC\d?)\s*,\s*(?=[\p{L} ]+[:,–—-])/u;
 const LETTER_IN =
-  /(?:^|[:;,(]\s*|\s[–—-]\s+|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
+  /(?:^|[:;,(]\s*|\s[–—/-]\s+|\band\s+|\bof\s+|\b(?:ball|skein|hank)s?\s+)(?:(?:[Yy]arn|[Cc]olou?r)\s+)?([A-Z]|MC|CC\d?)\s*(?:[:=–—-]\s*|\s+)(?=\S)/g;
 /** `cream (MC)`, `four contrasts (A, B, C and D)`. */
 const BRACKETED = /\(((?:MC|CC\d?|[A-Z])(?:(?:,? and |, )(?:MC|CC\d?|[A-Z]))*)\)/g;
 const BETWEEN = /,? and |, /;
@@ -89,7 +89,7 @@ function ownWords(words: string): string {
   const closed = words.replace(/^([^(]*?)\).*$/s, '$1');
   return closed
     .replace(/(?:,|;|\band\b)?\s*\d+\s*(?:(?:ball|skein|hank)s?\s+(?:each\s*)?)?$/i, '')
-    .replace(/;.*$/s, '');
+    .replace(/;.*$|\s+\/\s*$/s, '');
 }
 
 /** `A: moss; B: bark. Worsted, 100% wool.`: what is said of all once each has been named. */
