@@ -3,8 +3,8 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Line } from '../notation/line.ts';
-import type { Step } from '../notation/tree.ts';
-import { isWorked, nameOf, placeOfLabel, turns } from './lines-of-rows.ts';
+import type { RepeatRowsStep, Step } from '../notation/tree.ts';
+import { isWorked, nameOf, placeOfLabel, repeatsRows, turns } from './lines-of-rows.ts';
 import type { Publication } from './publication.ts';
 
 type Face = 'RS' | 'WS';
@@ -22,9 +22,10 @@ export function facesFollow({ pattern }: Publication): Diagnostic[] {
     const found: Diagnostic[] = [];
     let before: Before | null = null;
     for (const line of instructions.lines) {
-      if (!isWorked(line)) {
+      const again = repeated(line.steps) !== null;
+      if (!isWorked(line) && !again) {
         // The yarn is cut or the work is turned in words of their own: any face may come next.
-        if (line.steps.some(movesOn)) before = null;
+        if (line.steps.some(movesOn) || line.steps.some(repeatsRows)) before = null;
         continue;
       }
       const next: Face | null = before === null || beginsAnew(line) ? null : faceAfter(before);
@@ -42,16 +43,24 @@ export function facesFollow({ pattern }: Publication): Diagnostic[] {
         const facts = {
           row: nameOf(line),
           face: line.side,
-          before: nameOf(before.line),
+          before: lastOf(before.line),
           had: before.face,
           turned: before.turned === true,
         };
         found.push(diagnose('row/faces', where, facts));
       }
-      before = afterLine(line, line.side ?? next);
+      before = afterLine(line, line.side ?? next, instructions.lines);
     }
     return found;
   });
+}
+
+/** The last row of a line by its name: of rows told together it is the one that shows the face. */
+function lastOf(line: Line): string {
+  const { label } = line;
+  const last =
+    label?.kind === 'numbered' && label.to !== null && label.to !== 'on' ? label.to.values[0] : null;
+  return label?.kind === 'numbered' && last != null ? `${label.word} ${last}` : nameOf(line);
 }
 
 function faceAfter({ face, turned }: Before): Face | null {
@@ -64,22 +73,50 @@ function other(face: Face): Face {
 }
 
 /** What the last row of a line leaves, if it can be told: of a range, only the first is said to show a face. */
-function afterLine(line: Line, face: Face | null): Before | null {
+function afterLine(line: Line, face: Face | null, lines: readonly Line[]): Before | null {
   const rows = rowsOf(line);
   if (face === null || rows === null || line.sizes !== undefined) return null;
-  const said = line.steps.findLast((step) => step.kind === 'turn' && step.what !== 'do not join');
   if (line.steps.some(({ kind }) => kind === 'fasten off')) return null;
-  const turned = said === undefined || said.kind !== 'turn' ? null : said.what === 'turn';
+  const turned = turnedBehind(line) ?? turnedAsRows(line, lines);
   if (rows === 1) return { line, face, turned };
   if (turned === null) return null;
   return { line, face: turned && rows % 2 === 0 ? other(face) : face, turned };
+}
+
+/** Whether the work is turned behind a row; null where nothing is said. */
+function turnedBehind({ steps }: Line): boolean | null {
+  const said = steps.findLast((step) => step.kind === 'turn' && step.what !== 'do not join');
+  return said === undefined || said.kind !== 'turn' ? null : said.what === 'turn';
+}
+
+/** Rows that are worked as earlier ones are turned as those, where those are all alike. */
+function turnedAsRows({ steps }: Line, lines: readonly Line[]): boolean | null {
+  const as = repeated(steps);
+  if (as === null) return null;
+  const turned = new Set<boolean | null>();
+  for (const row of as.rows) {
+    const [number, another] = row.values;
+    const line = lines.find(
+      ({ label }) => label?.kind === 'numbered' && label.to === null && label.from.values[0] === number,
+    );
+    turned.add(another !== undefined || line === undefined ? null : turnedBehind(line));
+  }
+  const [all, otherwise] = turned;
+  return otherwise === undefined ? (all ?? null) : null;
+}
+
+/** `as Row 7` for all the rows of the label, and nothing else. */
+function repeated(steps: readonly Step[]): RepeatRowsStep | null {
+  const [only, more] = steps.filter(({ kind }) => kind !== 'note' && kind !== 'turn' && kind !== 'yarn');
+  if (only?.kind !== 'repeat rows' || more !== undefined || only.until.kind !== 'label') return null;
+  return only.rows.length > 0 && only.otherSide !== true && only.atEdge === undefined ? only : null;
 }
 
 /** Null where it differs from size to size, or is not said. */
 function rowsOf({ label, steps }: Line): number | null {
   if (label === null || label.kind !== 'numbered' || label.others !== undefined)
     return label?.kind === 'next' && label.n === undefined ? 1 : null;
-  if (steps.some(({ kind }) => kind === 'repeat rows')) return null;
+  if (repeated(steps) === null && steps.some(({ kind }) => kind === 'repeat rows')) return null;
   if (label.to === null) return 1;
   if (label.to === 'on') return null;
   const [from, another] = label.from.values;

@@ -9,7 +9,7 @@ export function isWorked({ steps }: Line): boolean {
 }
 
 /** `Rep Rows 2 and 3`, also `[Rep Rows 2-7] twice`: the rows it names say what is done at their ends. */
-function repeatsRows(step: Step): boolean {
+export function repeatsRows(step: Step): boolean {
   if (step.kind === 'bracket' || step.kind === 'repeat') return step.body.some(repeatsRows);
   return step.kind === 'repeat rows';
 }

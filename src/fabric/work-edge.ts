@@ -13,6 +13,7 @@ import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
 import { workStatedSide } from './stated-border.ts';
 import { workElsewhere } from './work-elsewhere.ts';
+import { standOnLeft } from './work-left.ts';
 import { standRoundOpening } from './work-opening.ts';
 import type { PieceEdges, RowRange, Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -67,6 +68,14 @@ export function goTo(worker: Worker, place: Place): boolean {
     const of = `first ${describeWhat(place.what, worker.terms)} of Row ${place.ofRow.number}`;
     return stuck(worker, { kind: 'used up', wanted: of, span: place.span });
   }
+  // What an earlier row left, once an edge beside it is done.
+  if (
+    place.kind === 'next' &&
+    place.left === true &&
+    worker.sites?.[0]?.kind === 'row end' &&
+    isSideDone(worker)
+  )
+    return standOnLeft(worker) || stuck(worker, { kind: 'used up', wanted: 'unworked st', span: place.span });
   const ends =
     'what' in place &&
     place.what.kind === 'row-end' &&

@@ -18,6 +18,7 @@ import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
 import { topFor } from './shared-top.ts';
 import { plainSite } from './site.ts';
+import { workEitherFace } from './work-either-face.ts';
 import { liesElsewhere } from './work-elsewhere.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
 import { workRow } from './work-row.ts';
@@ -117,7 +118,7 @@ export function workPart(
       const mark = markBuilder(worker.builder);
       const worked =
         onFullWidth(worker, piece, ground, setting) ??
-        workRow(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
+        workEitherFace(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
       const cause = echoOf(worked, ground, piece);
       if (cause !== null) {
         whole = false;

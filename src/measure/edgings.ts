@@ -1,6 +1,6 @@
 /** A fabric in, which rows edge the piece and which of its sides they lie on out. */
 
-import { type Fabric, type FabricRow, INTO } from '../fabric/fabric.ts';
+import { type Fabric, type FabricRow, INTO, NONE } from '../fabric/fabric.ts';
 
 /** How many of the two sides, and of top and bottom, a row is worked along. */
 export interface Sides {
@@ -44,6 +44,8 @@ function edgesSide(fabric: Fabric, row: FabricRow, index: number): boolean {
   if (below?.closing !== 'flat' || row.closing !== 'flat') return false;
   let ends = 0;
   for (let i = row.first; i < row.end; i += 1) {
+    // A chain before the first stitch stands wherever the yarn was joined.
+    if (fabric.countsAs[i] === NONE) continue;
     if (fabric.where[i] === INTO.rowEnd) ends += 1;
     else if (fabric.where[i] !== INTO.nothing) return false;
   }
@@ -60,7 +62,7 @@ function sidesOf(fabric: Fabric, row: FabricRow): Sides {
   let alongSide = false;
   for (let i = row.first; i < row.end; i += 1) {
     const where = fabric.where[i];
-    if (where === INTO.nothing) continue;
+    if (where === INTO.nothing || fabric.countsAs[i] === NONE) continue;
     const rowEnd = where === INTO.rowEnd;
     if (rowEnd && !alongSide) sides += 1;
     alongSide = rowEnd;

@@ -15,7 +15,7 @@ const OF_COLOURS = new Set(['color', 'colour', 'stripe', 'striping']);
 export function readColourOrder(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
-  if (takeStripes(cursor) || takeSequence(cursor))
+  if (takeStripes(cursor) || takeInTurn(cursor) || takeSequence(cursor))
     return {
       kind: 'yarn',
       action: 'change',
@@ -45,13 +45,43 @@ function takeStripes(cursor: Cursor): boolean {
   return false;
 }
 
+/** `2 rows A, 2 rows B and 2 rows C in turn, ending with 2 rows C`, `1 row in A and 1 row in B` behind "working". */
+function takeInTurn(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'number' || !ROWS.has(wordAt(cursor, 1))) return false;
+  const start = cursor.at;
+  if (takeEachStripe(cursor)) {
+    if (takeAny(cursor, 'in', 'by') !== null) takeAny(cursor, 'turn', 'turns', 'rotation', 'order');
+    else takeAny(cursor, 'alternately', 'throughout');
+    takeLastStripe(cursor);
+    if (atBoundary(cursor)) return true;
+  }
+  cursor.at = start;
+  return false;
+}
+
+/** `, ending with 2 rows C`, `and ending with A`: what the last stripe is. */
+function takeLastStripe(cursor: Cursor): void {
+  const start = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  takeAny(cursor, 'and');
+  const ends = takeAny(cursor, 'ending', 'finishing') !== null && takeAny(cursor, 'with', 'in') !== null;
+  const rows = peek(cursor).kind === 'number';
+  const ended = ends && (rows ? takeEachStripe(cursor) : takeYarn(cursor));
+  if (!ended) cursor.at = start;
+}
+
+/** A yarn that is listed. */
+function takeYarn(cursor: Cursor): boolean {
+  const letter = readYarnLetter(cursor);
+  return letter !== null && cursor.context.yarns.includes(letter);
+}
+
 /** `2 rows A, 2 rows in B and 1 row C`: each so many rows of a yarn that is listed. */
 function takeEachStripe(cursor: Cursor): boolean {
   for (;;) {
     const rows = readNumber(cursor) !== null && takeOneOf(cursor, ROWS) !== null;
     takeAny(cursor, 'in', 'of');
-    const letter = rows ? readYarnLetter(cursor) : null;
-    if (letter === null || !cursor.context.yarns.includes(letter)) return false;
+    if (!rows || !takeYarn(cursor)) return false;
     const joined = peek(cursor).kind === 'comma' ? 1 : 0;
     const ahead = wordAt(cursor, joined) === 'and' ? joined + 1 : joined;
     if (ahead === 0 || peek(cursor, ahead).kind !== 'number' || !ROWS.has(wordAt(cursor, ahead + 1)))

@@ -38,22 +38,27 @@ function tellsEach(cursor: Cursor): boolean {
 
 export const EACH_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'per', 'for', 'on']);
 
-/** `sc evenly along side, working 21 sts` has its number behind: `21 sc evenly around`, after the stitch's name. */
+/** `21 sc evenly around`, `16 sc along the row ends` behind the stitch's name. */
 export function readEvenlyAfter(
   cursor: Cursor,
   from: number,
   stitch: StitchName,
   n: Num | null,
 ): EvenlyStep | null {
-  if (wordAt(cursor) !== 'evenly' || n === null) return null;
+  const evenly = wordAt(cursor) === 'evenly';
+  if (n === null || (!evenly && !ALONG.has(wordAt(cursor)))) return null;
   const start = cursor.at;
-  cursor.at += 1;
+  if (evenly) cursor.at += 1;
   takeAny(cursor, 'spaced');
   const edge = readEdge(cursor) ?? takeBareEdge(cursor);
-  if (edge !== null) return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
+  // `16 sc along the row ends`: how they are spread goes without saying there.
+  if (edge !== null && (evenly || (edge === 'row ends' && atBoundary(cursor))))
+    return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
 }
+
+const ALONG = new Set(['along', 'up', 'down', 'across']);
 
 /** `along edge`, `along short edge`, `along each edge to next corner`: of a stated number, one side. */
 function takeBareEdge(cursor: Cursor): Edge | null {
@@ -234,6 +239,7 @@ export function readEdge(cursor: Cursor): Edge | null {
   cursor.at = from;
   takeOneOf(cursor, WAY_WORDS);
   takeAny(cursor, 'the', 'next', 'each');
+  if (wordAt(cursor, 1) === 'row') takeOneOf(cursor, WHICH_EDGE);
   if (takeOpening(cursor)) return 'opening';
   const afterWay = cursor.at;
   if (takeAny(cursor, 'row', 'rows') !== null && takeAny(cursor, 'ends', 'end') !== null) {

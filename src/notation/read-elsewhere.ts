@@ -21,6 +21,8 @@ const PIECES = wordSet('square squares motif motifs hexagon hexagons pennant pen
 const WORDS_BESIDE = wordSet(`
   left right hand front back top bottom lower upper outer inner first second other short long one whole
   entire edge edges side sides end ends curve tea the of any`);
+/** What a piece has that is no edge by itself: the back of it is where yarn is joined. */
+const PLACES_OF_PIECES = wordSet('heel toe cuff brim crown sole');
 /** A point on an edge, where yarn is joined. */
 const POINTS = wordSet('corner end center centre beginning start middle');
 const OWN_EDGES = wordSet('edge edges side sides');
@@ -106,7 +108,7 @@ export function takePointOfEdge(cursor: Cursor): boolean {
       const word = wordAt(cursor);
       point ||= POINTS.has(word);
       edge ||= OWN_EDGES.has(word);
-      elsewhere ||= NAMES_ELSEWHERE.has(word) || PIECES.has(word);
+      elsewhere ||= NAMES_ELSEWHERE.has(word) || PIECES.has(word) || PLACES_OF_PIECES.has(word);
     }
     if (
       (elsewhere || (point && edge)) &&
@@ -125,6 +127,7 @@ function isNamePart(cursor: Cursor): boolean {
     NAMES_ELSEWHERE.has(word) ||
     POINTS.has(word) ||
     PIECES.has(word) ||
+    PLACES_OF_PIECES.has(word) ||
     word === 'along' ||
     word === 'a'
   );

@@ -36,7 +36,7 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   const yarn = readYarnLetter(cursor) ?? onlyYarn(cursor);
   // Where no yarn is listed there is one, and joining it in the first st moves nothing.
   const known = cursor.context.yarns.length === 0 || namesYarnBefore(cursor);
-  const plain = yarn === null && known && takeAny(cursor, 'yarn') !== null;
+  const plain = yarn === null && known && takeTheYarn(cursor);
   const anew = yarn === null && !plain && takeNewYarn(cursor);
   let stitch: StitchName | null = null;
   if (takeAny(cursor, 'with', 'by') !== null) {
@@ -173,9 +173,15 @@ function atBoundaryOrAnd(cursor: Cursor): boolean {
   return atBoundary(cursor) || wordAt(cursor) === 'and';
 }
 
+/** `yarn`, `the yarn`. */
+function takeTheYarn(cursor: Cursor): boolean {
+  if (wordAt(cursor) === 'the' && wordAt(cursor, 1) === 'yarn') cursor.at += 1;
+  return takeAny(cursor, 'yarn') !== null;
+}
+
 /** `join yarn`: the one there is. With several it has to be said which. */
 function onlyYarn(cursor: Cursor): string | null {
   const [only, second] = cursor.context.yarns;
   if (only === undefined || second !== undefined) return null;
-  return takeAny(cursor, 'yarn') === null ? null : only;
+  return takeTheYarn(cursor) ? only : null;
 }

@@ -1,7 +1,7 @@
 /** Words for the sides of a piece, and for the piece itself: `along each short side`, `of the blanket`. */
 
 import type { Cursor } from './cursor.ts';
-import { takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { atBoundary, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { StatedEntry } from './line.ts';
 
 export const EDGE_WORDS: ReadonlySet<string> = new Set(['side', 'sides', 'edge', 'edges']);
@@ -42,3 +42,19 @@ export function takeOfWhole(cursor: Cursor): void {
   takeAny(cursor, 'the', 'your', 'joined');
   if (takeOneOf(cursor, PIECES) === null) cursor.at = start;
 }
+
+/** `along the bottom edge`, `at inner edge` behind a step that has its place already: it says where the hand is by then. */
+export function takeAlongEdge(cursor: Cursor): void {
+  if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'this');
+  const middle = takeAny(cursor, 'centre', 'center') !== null;
+  takeOneOf(cursor, WHICH_EDGE);
+  const edge = takeAny(cursor, 'edge', 'side') !== null || middle;
+  if (!edge || !atBoundary(cursor)) cursor.at = start;
+}
+
+const WHICH_EDGE = new Set(
+  'bottom lower top upper foundation inner neck armhole front back long short next last'.split(' '),
+);

@@ -5,6 +5,7 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } fr
 import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
 import { takeToEndOfSide } from './read-foundation.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
+import { isLeftNext, readLeft, readThoseLeft } from './read-left.ts';
 import { readLoop } from './read-loop.ts';
 import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-place.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
@@ -71,6 +72,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   const word = wordAt(cursor);
   if (word === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);
+  const left = word === '' ? readThoseLeft(cursor, from) : null;
+  if (left !== null) return left;
   // `in ch-2 sp`, `in 2nd ch from hook`: none of the words below.
   if (!LEADS.has(word)) return readNamedPlace(cursor, from, start);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
@@ -354,11 +357,12 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
       : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
   // `next free st` beside a neck.
-  takeAny(cursor, 'free', 'unworked');
+  const left = takeAny(cursor, 'free', 'unworked') !== null;
   // "sc in next": one stitch.
   const bare = n === null && atBoundary(cursor) && wordAt(cursor, -1) === 'next';
   const what = readWhat(cursor) ?? (n === null && !bare ? null : ANY_STITCH);
   if (what === null) return backTo(cursor, start);
+  if (left || isLeftNext(cursor)) return readLeft(cursor, from, { n, what, each });
   if (atBoundary(cursor)) return { kind: 'next', n, what, each, span: spanSince(cursor, from) };
   const below = readBelow(cursor);
   if (below !== null)

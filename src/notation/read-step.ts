@@ -10,7 +10,6 @@ import {
   spanSince,
   take,
   takeAny,
-  takeOneOf,
   takeWords,
   textSince,
   wordAt,
@@ -40,6 +39,7 @@ import {
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readOtherSide } from './read-other-side.ts';
+import { takeAlongEdge } from './read-piece-sides.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark } from './read-remark.ts';
@@ -96,7 +96,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['same'], readSameAs),
   ...entries(['work'], readWork),
   ...entries(['make'], (cursor) => readMakeSure(cursor) ?? readWork(cursor)),
-  ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor)),
+  ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor) ?? readColourOrder(cursor)),
+  ...entries(['alternating'], readColourOrder),
   ...entries(['on', 'along'], readFarEdge),
   ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor) ?? readSameAs(cursor)),
   ...entries(['last'], readLastWorked),
@@ -234,35 +235,6 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   } else reportUnread(cursor, start, null);
   return null;
 }
-
-/** `along the bottom edge`, `at inner edge` behind a step that has its place already: it says where the hand is by then. */
-function takeAlongEdge(cursor: Cursor): void {
-  if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') return;
-  const start = cursor.at;
-  cursor.at += 1;
-  takeAny(cursor, 'the', 'this');
-  const middle = takeAny(cursor, 'centre', 'center') !== null;
-  takeOneOf(cursor, WHICH_EDGE);
-  const edge = takeAny(cursor, 'edge', 'side') !== null || middle;
-  if (!edge || !atBoundary(cursor)) cursor.at = start;
-}
-
-const WHICH_EDGE = new Set([
-  'bottom',
-  'lower',
-  'top',
-  'upper',
-  'foundation',
-  'inner',
-  'neck',
-  'armhole',
-  'front',
-  'back',
-  'long',
-  'short',
-  'next',
-  'last',
-]);
 
 /** `rep Row 2`, `rep Rows 2 and 3 to height`; a `rep from *` that has no asterisk before it. */
 function readRepeat(cursor: Cursor): Step | readonly Step[] | null {

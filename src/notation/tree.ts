@@ -28,6 +28,8 @@ export type Place =
       readonly each: boolean;
       /** `in ch-2 sp` without "next": the one the yarn stands in, if it was moved into one. */
       readonly here?: true;
+      /** `next 6 unworked sts`, `the 6 sts left`: which an earlier row may have left. */
+      readonly left?: true;
       /** `next sc of Rnd 1`: along that round, behind what was worked since. */
       readonly ofRow?: OfRow;
       readonly span: Span;

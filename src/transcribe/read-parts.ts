@@ -204,6 +204,8 @@ function withoutStars(words: MappedText): MappedText {
 
 const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
+/** `Fold Row 29 in half`: what is folded is the piece before. */
+const FOLDED = /^fold\b.{0,40}\b(?:(?:row|rnd|round) \d+|(?:the )?last (?:row|rnd|round))\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
   /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of next)?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
@@ -231,7 +233,8 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
     .find(({ kind }) => kind !== 'note')
     ?.text.text.search(/^next (?:row|rnd|round)\b/i);
   const onHook = staysOnHook(before) || goesRoundOn(first, before) || leavesOf(draft, before);
-  return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook ? before.name : null;
+  const folded = opening.some((text) => FOLDED.test(text));
+  return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook || folded ? before.name : null;
 }
 
 /** `Row 1: Ch 1, hdc in first 10 sts, leave remaining sts unworked`: of the piece before, which is not fastened off. */

@@ -36,7 +36,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'next':
       if (place.what.kind === 'space' && place.what.of !== undefined)
         return `${spaceWords(place.what, voice)} of next ${printSpecial(place.what.of, false, voice)}`;
-      return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}${ofRow(place)}`;
+      return `${place.each ? 'each of ' : ''}next ${printAmount(place.n, place.what, voice)}${place.left === true ? ' left unworked' : ''}${ofRow(place)}`;
     case 'each': {
       const { what } = place;
       const each =
