@@ -84,3 +84,19 @@ test.each(['corner-cushion', 'flower-brooch', 'triangle-shawl'])(
     expect(toldOf('fifth', name)).toBe(`fifth/${name}\n  truly: clean`);
   },
 );
+
+test.each(['chevron-scarf', 'granny-square-tote', 'moss-stitch-blanket', 'tea-towel-edging'])(
+  'nothing false is told of the edges of %s',
+  (name) => {
+    expect(toldOf('sixth', name)).toBe(`sixth/${name}\n  truly: clean`);
+  },
+);
+
+test.each([
+  ['baby-bonnet', 'warning row/faces'],
+  ['boxy-tee', 'error count/mismatch'],
+  ['lemon-peel-placemat', 'error repeat/uneven'],
+])('of %s only what is truly odd is told', (name, told) => {
+  const [, , only, ...more] = toldOf('sixth', name).split('\n');
+  expect([only?.trim().startsWith(told), more]).toEqual([true, []]);
+});
