@@ -50,7 +50,7 @@ function isOne(n: Num | null): boolean {
 function openSquareOf(specials: Worker['specials']): SquareStep | null {
   for (const { steps } of specials.values()) {
     const [only, more] = steps;
-    if (only?.kind === 'square' && !only.filled && more === undefined) return only;
+    if (only?.kind === 'square' && !only.filled && only.begins !== true && more === undefined) return only;
   }
   return null;
 }
@@ -58,6 +58,9 @@ function openSquareOf(specials: Worker['specials']): SquareStep | null {
 export function workSquare(worker: Worker, step: SquareStep): boolean {
   if (worker.sites === null) return stuck(worker, { kind: 'no foundation', span: step.span });
   const begins = !worker.rowBegun && !worker.joined && worker.into === null;
+  // What tells how a row begins can be worked nowhere else.
+  if (step.begins === true && (!begins || isRisen(worker)))
+    return stuck(worker, { kind: 'used up', wanted: 'row to begin', span: step.span });
   if (begins && !isRisen(worker) && !workChain(worker, firstPost(step, worker.ledger.at(-1)), [step]))
     return false;
   // The chain that the row rises by may go over its first square as well: `ch 5 (counts as dc and ch 2)`.
@@ -83,7 +86,9 @@ function firstPost(
 ): ChainStep {
   const span = said?.step.span ?? square.span;
   const upright = stitchById(stitch).turningChain?.chains ?? 1;
-  return { kind: 'chain', n: num(upright + (filled ? 0 : chains), span), counts: null, span };
+  const plusChains = filled ? 0 : chains;
+  const counts = square.begins === true ? { as: stitch, plusChains, throughout: false, span } : null;
+  return { kind: 'chain', n: num(upright + plusChains, span), counts, span };
 }
 
 /** Chains made behind the row's first post. */

@@ -1,12 +1,12 @@
 /** A square of filet told whole, `ch 2, sk next 2 sts or next ch-2 sp, dc in next dc`: over a space and over a block it is the same square. */
 
+import { stitchById } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny } from './cursor.ts';
 import type { Num } from './num.ts';
 import { isNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
-import type { SquareStep } from './square.ts';
 import type { Step, WorkStep } from './tree.ts';
 
 /** Whether `or next ch-2 sp` stands here behind stitches that are skipped, or `or 2 dc in next ch-2 sp` behind some that are worked. */
@@ -29,11 +29,13 @@ export function foldSquare(cursor: Cursor, steps: Step[]): boolean {
     const [post, more] = readWorkStep(cursor) ?? [];
     const stitch = post === undefined || more !== undefined ? null : postOf(post);
     if (post !== undefined && stitch !== null && (inside.stitch === null || inside.stitch === stitch)) {
-      const { filled, chains, first, taken } = inside;
+      const { filled, chains, first, taken, rises } = inside;
       const span = { start: first.span.start, end: post.span.end };
-      const square: SquareStep = { kind: 'square', filled, chains, of: stitch, span };
-      steps.splice(-taken, taken, square);
-      return true;
+      const begins = rises === null ? {} : ({ begins: true } as const);
+      if (rises === null || rises === upright(stitch)) {
+        steps.splice(-taken, taken, { kind: 'square', filled, chains, ...begins, of: stitch, span });
+        return true;
+      }
     }
   }
   cursor.at = from;
@@ -49,6 +51,8 @@ interface Inside {
   readonly first: Step;
   /** How many of the steps it stands for. */
   readonly taken: number;
+  /** Chains for the post that the row begins with; null where it is no first square. */
+  readonly rises: number | null;
 }
 
 interface Ground {
@@ -81,16 +85,27 @@ function insideOf(steps: readonly Step[], { chains, worked }: Ground): Inside | 
   const before = steps[steps.length - 2];
   if (last?.kind === 'skip' && worked === null) {
     const skipped = last.pick === 'next' && last.what.kind !== 'space' ? (only(last.n) ?? 1) : 0;
-    const over =
-      before?.kind === 'chain' && !('of' in before.n) && before.counts === null ? only(before.n) : 0;
-    if (before === undefined || skipped !== chains || over !== chains) return null;
-    return { filled: false, chains, stitch: null, first: before, taken: 2 };
+    if (before?.kind !== 'chain' || 'of' in before.n || skipped !== chains) return null;
+    const { counts } = before;
+    const over = counts === null ? only(before.n) : counts.plusChains;
+    if (over !== chains || counts?.as === null) return null;
+    const rises = counts === null ? null : (only(before.n) ?? 0) - over;
+    return { filled: false, chains, stitch: counts?.as ?? null, first: before, taken: 2, rises };
   }
   if (last?.kind !== 'work' || worked === null || last.stitch.kind !== 'stitch') return null;
   const along = last.place?.kind === 'next' && (last.times === null || only(last.times) === 1);
   const n = along && last.place.what.kind !== 'space' ? (only(last.place.n) ?? 1) : 0;
-  if (n !== chains || worked.n !== chains || last.stitch.id !== worked.stitch) return null;
-  return { filled: true, chains, stitch: worked.stitch, first: last, taken: 1 };
+  const { id } = last.stitch;
+  if (n !== chains || worked.n !== chains || id !== worked.stitch) return null;
+  const chain = before?.kind === 'chain' && !('of' in before.n) && before.counts?.as === id ? before : null;
+  if (chain === null || chain.counts?.plusChains !== 0 || 'of' in chain.n)
+    return { filled: true, chains, stitch: id, first: last, taken: 1, rises: null };
+  return { filled: true, chains, stitch: id, first: chain, taken: 2, rises: only(chain.n) };
+}
+
+/** How many chains stand for a stitch where a row begins. */
+function upright(stitch: string): number {
+  return stitchById(stitch).turningChain?.chains ?? 1;
 }
 
 /** The stitch of a post: one into the next of its kind. */

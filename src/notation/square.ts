@@ -11,6 +11,8 @@ export interface SquareStep {
   readonly filled: boolean;
   /** How wide it is between its posts. */
   readonly chains: number;
+  /** The first of a row: the chain for the post before it, and those over a space with it, is told with it. */
+  readonly begins?: true;
   /** Id of what its block and its posts are. */
   readonly of: string;
   readonly span: Span;

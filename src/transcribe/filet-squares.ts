@@ -12,7 +12,7 @@ import { rowLabel } from './row-labels.ts';
 import type { TextLine } from './tidy-lines.ts';
 
 const NAME =
-  '(?:(?:open|closed|solid|filled|empty|filet)\\s+)?(?:spaces?|sps?|blocks?|blks?|bls?|mesh|squares?)';
+  '(?:(?:open|closed|solid|filled|empty|filet|beg|beginning|first)\\s+)?(?:spaces?|sps?|blocks?|blks?|bls?|mesh|squares?)';
 /** `Sp over sp:`, `Block (blk) —`, `A space is`. */
 const BEGINS = new RegExp(
   `(?<=^|[.;]\\s+)(?:(?:an?|one|each)\\s+)?["“'‘]?(${NAME}(?:\\s*\\([a-z]{1,5}\\))?)["”'’]?(?:\\s+over\\s+(?:an?\\s+)?(${NAME}))?\\s*(?::|=|,?\\s+[–—-]|\\s+(?:is|are|means|consists of)(?=\\s))\\s*`,
@@ -34,8 +34,8 @@ export function withSquares(lines: readonly TextLine[]): readonly TextLine[] {
   const told = lines.flatMap((line, index) => toldIn(line, index));
   const [first] = told;
   if (first === undefined || !told.every(({ square }) => fits(square, first.square))) return lines;
-  const whole = new Set([false, true].filter((filled) => isWhole(told, filled)));
-  const kept = told.filter(({ square }) => whole.has(square.filled));
+  const whole = new Set(told.map(sortOf).filter((sort) => isWhole(told, sort)));
+  const kept = told.filter((one) => whole.has(sortOf(one)));
   if (kept.length === 0) return lines;
   const words = lines
     .filter(({ text, cells }) => cells.length > 1 || rowLabel(text.text) !== null)
@@ -50,7 +50,7 @@ function nameInRows({ name, square }: Told, words: string): MappedText {
   const counted = (word: string): boolean => new RegExp(`\\d\\s*${word}s?(?![a-z])`, 'i').test(words);
   const own: readonly string[] = name.text.toLowerCase().match(/[a-z]+(?: [a-z]+)*/g) ?? [];
   const short = SHORT[square.filled ? 'filled' : 'open'].find(counted);
-  if (short === undefined || own.some(counted) || own.includes(short)) return name;
+  if (square.begins !== null || short === undefined || own.some(counted) || own.includes(short)) return name;
   return joinTexts([name, insertedText(` (${short})`, fileOffset(name, 0))], '');
 }
 
@@ -75,9 +75,14 @@ function fits(square: Square, other: Square): boolean {
   return square.chains === other.chains && square.stitch.toLowerCase() === other.stitch.toLowerCase();
 }
 
+/** Spaces and blocks, and those that a row begins with, are told apart. */
+function sortOf({ square: { filled, begins } }: Told): string {
+  return `${filled ? 'block' : 'space'} ${begins ?? ''}`;
+}
+
 /** Told of both that it may go over, or of either in one. */
-function isWhole(told: readonly Told[], filled: boolean): boolean {
-  const over = told.filter(({ square }) => square.filled === filled).map(({ square }) => square.over);
+function isWhole(told: readonly Told[], sort: string): boolean {
+  const over = told.filter((one) => sortOf(one) === sort).map(({ square }) => square.over);
   return over.includes('both') || (over.includes('space') && over.includes('block'));
 }
 
@@ -104,7 +109,7 @@ function taken(line: TextLine, index: number, kept: readonly Told[]): Taken[] {
       [told.name, insertedText(`: ${wordsOf(told.square)}`, fileOffset(told.name, 0))],
       '',
     );
-    const again = kept.findIndex(({ square }) => square.filled === told.square.filled) < kept.indexOf(told);
+    const again = kept.findIndex((one) => sortOf(one) === sortOf(told)) < kept.indexOf(told);
     parts.push({
       ...line,
       text,
@@ -133,10 +138,12 @@ function together(lines: readonly Taken[]): TextLine[] {
   return out;
 }
 
-function wordsOf({ filled, chains, stitch, skip }: Square): string {
+function wordsOf({ filled, chains, stitch, skip, begins }: Square): string {
   const sts = chains === 1 ? 'next st' : `next ${chains} sts`;
+  const first = begins === null ? '' : `ch ${begins} (counts as ${stitch}), `;
+  const over = begins === null ? `${chains}` : `${begins} (counts as ${stitch} and ch ${chains})`;
   const inside = filled
-    ? `${stitch} in ${sts} or ${chains} ${stitch} in next ch-${chains} sp`
-    : `ch ${chains}, ${skip} ${sts} or next ch-${chains} sp`;
+    ? `${first}${stitch} in ${sts} or ${chains} ${stitch} in next ch-${chains} sp`
+    : `ch ${over}, ${skip} ${sts} or next ch-${chains} sp`;
   return `${inside}, ${stitch} in next ${stitch}`;
 }

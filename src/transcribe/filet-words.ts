@@ -8,6 +8,8 @@ export interface Square {
   readonly stitch: string;
   /** What the words tell it over. */
   readonly over: 'space' | 'block' | 'both';
+  /** The chain that a row begins with, where it is told with its first square; null for any other square. */
+  readonly begins: number | null;
   /** The text's own word for leaving stitches out. */
   readonly skip: string;
 }
@@ -23,7 +25,13 @@ const SKIP = new RegExp(
   'i',
 );
 const AS_MANY = new RegExp(`^(?:the )?(?:next )?(\\d) ?${ANY}(?: (?:below|of ${BLOCK}))?$`, 'i');
-const SKIP_SPACE = /^(?:the )?(?:next )?(?:(?:ch-?(\d)|(\d) ?-?ch)[ -])?(?:sp|space)$/i;
+const SKIP_SPACE =
+  /^(?:the |one |1 |an? )*(?:next )?(?:(?:ch-?(\d)|(\d) ?-?ch)(?:[ -](?:sp|space)s?)?|(?:sp|space))$/i;
+/** `ch 5 (counts as dc and ch 2)`. */
+const COUNTS = new RegExp(
+  `\\b(?:ch ?(\\d)|(\\d) ?ch)\\b,?\\s*\\(?(?:which |this )?(?:counts?|stands?) (?:as|for) (?:an? |1 |one |the |first )*${ST}(?:(?:,| and| plus| \\+) (?:an? |the )?(?:ch[- ]?(\\d)|(\\d)[- ]?ch)(?:[- ]sp)?)?\\)?`,
+  'i',
+);
 const POST = new RegExp(`^(?:1 ?)?${ST} (?:in|into|on) (?:the )?(?:next|following) ${ANY}$`, 'i');
 const ALONG = new RegExp(
   `^(?:1 ?)?${ST} (?:in|into|on) (?:each of )?(?:the )?(?:next |following )?(\\d) ?${ANY}(?: of ${BLOCK})?$`,
@@ -34,6 +42,8 @@ const INTO = new RegExp(
   'i',
 );
 const WHOLE = new RegExp(`^(\\d) ?${ST}(?: (?:over|on) ${BLOCK})?$`, 'i');
+
+type Told = Omit<Square, 'begins'>;
 
 /** What each clause of the words is. */
 interface Clauses {
@@ -50,18 +60,23 @@ interface Clauses {
   skip: string;
 }
 
-/** Null where the words are of anything else, or do not agree; `over` is what a name told `Sp over bl` goes over. */
-export function squareIn(words: string, over: string | null): Square | null {
-  const clauses = clausesOf(words);
-  if (clauses === null || clauses.stitches.size !== 1) return null;
-  const only = over === null ? null : /^(?:bl|filled|solid|closed)/i.test(over) ? 'block' : 'space';
-  return clauses.chains.length > 0 ? openSquare(clauses, only) : filledSquare(clauses, only);
+/** Null where the words are of anything else, or do not agree; `overWhat` is what a name told `Sp over bl` goes over. */
+export function squareIn(words: string, overWhat: string | null): Square | null {
+  const counted = COUNTS.exec(words);
+  const [said = '', after, before, post, plus, plusUk] = counted ?? [];
+  const over = plus ?? plusUk;
+  const rest = counted === null ? words : words.replace(said, over === undefined ? '' : `ch ${over}`);
+  const clauses = clausesOf(rest);
+  if (clauses === null) return null;
+  if (post !== undefined) addStitch(clauses, post);
+  if (clauses.stitches.size !== 1) return null;
+  const begins = counted === null ? null : Number(after ?? before);
+  const only = overWhat === null ? null : /^(?:bl|filled|solid|closed)/i.test(overWhat) ? 'block' : 'space';
+  const square = clauses.chains.length > 0 ? openSquare(clauses, only) : filledSquare(clauses, only);
+  return square === null ? null : { ...square, begins };
 }
 
-function openSquare(
-  { chains, skipped, posts, ...rest }: Clauses,
-  only: Square['over'] | null,
-): Square | null {
+function openSquare({ chains, skipped, posts, ...rest }: Clauses, only: Square['over'] | null): Told | null {
   const [k] = chains;
   const others = rest.along.length + rest.into.length + rest.whole.length;
   if (k === undefined || chains.length > 1 || posts !== 1 || others > 0) return null;
@@ -69,7 +84,7 @@ function openSquare(
   return { filled: false, chains: k, stitch: rest.stitch, over: only ?? 'both', skip: rest.skip };
 }
 
-function filledSquare(clauses: Clauses, only: Square['over'] | null): Square | null {
+function filledSquare(clauses: Clauses, only: Square['over'] | null): Told | null {
   const { along, into, whole, posts, stitch, skip } = clauses;
   const [wide] = [...into, ...whole.map((n) => n - 1), ...along.map((n) => (posts > 0 ? n : n - 1))];
   if (wide === undefined || wide < 1 || clauses.skipped.length > 0) return null;

@@ -107,6 +107,31 @@ test('rows in a table of two columns are rows, and a list set with dots is a lis
   expect(workedText(table).rows).toEqual(workedText(RUNNER).rows);
 });
 
+describe('a first square of its own', () => {
+  const begun = RUNNER.replace(/Every row begins.*\n/, '')
+    .replace('Block (bl)', 'Beg sp: ch 5 (counts as dc and ch 2), sk next 2 sts, dc in next dc.\nBlock (bl)')
+    .replace('7 sp, turn', 'Beg sp, 6 sp, turn')
+    .replace('3 sp, 1 bl, 3 sp', 'beg sp, 2 sps, 1 bl, 3 sps')
+    .replace('2 sp, 3 bl, 2 sp, turn. (4 sps', 'Beg sp, 1 sp, 3 bl, 2 sp, turn. (4 sps');
+
+  test.each([
+    ['beg sp, 2 sps', 'beg sp, 2 sps'],
+    ['sk next 2 sts, dc', 'sk next 2 sts (two dc or one ch-2), dc'],
+    ['(counts as dc and ch 2)', 'which counts as 1 dc and ch 2'],
+    ['beg sp, 2 sps, 1 bl, 3 sps, turn', 'beg bl, 6 sps, turn'],
+  ])('%s: %s', (from, to) => {
+    const block = 'Beg bl: ch 3 (counts as dc), dc in next 3 sts.\nBlock (bl)';
+    const text = begun.replaceAll(from, to).replace('Block (bl)', to.includes('bl') ? block : 'Block (bl)');
+    expect(workedText(text).codes).toEqual([]);
+  });
+
+  test('begins a row, and nothing else', () => {
+    expect(workedText(begun.replace('2 sps, 1 bl', '1 sp, beg sp, 1 bl')).codes).toContain('row/used-up');
+    expect(workedText(begun.replace('beg sp, 2 sps', '2 sps')).codes).toContain('row/unworked');
+    expect(workedText(begun.replace('ch 5 (counts', 'ch 6 (counts')).codes).not.toEqual([]);
+  });
+});
+
 describe('a border goes round the squares at the edges, the row ends and the first row from below', () => {
   // 7 squares across and 6 rows: 4 at the corners and 18 between them.
   const bordered = (border: string) =>
