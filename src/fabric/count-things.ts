@@ -40,9 +40,19 @@ export function countThing(thing: Thing, made: Counted, said: number): number | 
       return countRows(made.stretch, said);
     case 'shape':
       return countShapes(thing.word, made, said);
+    case 'of-yarn':
+      return countOfYarn(thing.yarn, made.stretch);
     case 'named':
       return null;
   }
+}
+
+function countOfYarn(yarn: string, { builder, first, end, countedStart }: RowStretch): number {
+  const index = builder.yarns.indexOf(yarn);
+  let made = countedStart >= 0 && builder.yarn[countedStart] === index ? 1 : 0;
+  for (let i = first; i < end; i += 1)
+    if (builder.yarn[i] === index && countedId(builder, i) !== null) made += 1;
+  return made;
 }
 
 /** Of all rows so far and those of the line, the number that is nearer to what is said. */

@@ -192,6 +192,10 @@ function differs(
   // `10 groups, 2 sc`: so for those that stand in a group or shell which is counted.
   const apart = what?.kind === 'stitch' && stated.entries.some(isOfMany) ? standApart(what.id, made) : [];
   if (apart.includes(said)) return null;
+  if (what?.kind === 'space' && what.chains !== null && is === spacesTold(stated, what.chains, sizeIndex))
+    return null;
+  if (what?.kind === 'space' && what.corner && what.chains === null && said === spacesLeft(stated, made))
+    return null;
   // In mesh and the like some houses count a ch-1 that stands for a stitch: that is no mistake.
   if (isTotal(entry) && said === made.stitches + (made.bySpace[1] ?? 0)) return null;
   // Half a shell at either end makes one with the other: some houses count the two.
@@ -203,6 +207,23 @@ function differs(
   if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
   const [alone = is] = apart;
   return Math.abs(alone - said) < Math.abs(is - said) ? alone : is;
+}
+
+/** `6 ch-5 points, 6 ch-5 sps`: all that are told of spaces of one length. */
+function spacesTold({ entries }: StatedCount, chains: number | null, sizeIndex: number): number {
+  let told = 0;
+  for (const { what, n } of entries)
+    if (what?.kind === 'space' && what.chains === chains) told += numberForSize(n, sizeIndex) ?? 0;
+  return told;
+}
+
+/** `2 corner sps, 2 1-ch sps`: the spaces that are of none of the lengths told beside them. */
+function spacesLeft({ entries }: StatedCount, made: RowCount): number {
+  let left = made.spaces;
+  for (const { what } of entries)
+    if (what?.kind === 'space' && !what.corner && what.chains !== null)
+      left -= made.bySpace[what.chains] ?? 0;
+  return left;
 }
 
 /** Two short sides and two long ones are all there are, with the corners or without; null where they are. */

@@ -226,7 +226,9 @@ function habit(
   const stitch = firstStitch(worker, following) ?? stitchOfHeight(length, following);
   const row = stitchById(stitch);
   const tall = row.turningChain;
-  if (tall === null || tall.counts === 'no') return { as: null, plusChains: 0 };
+  // The one chain of a single crochet is none, round a post too.
+  if (tall === null || stitchById(row.legOf).turningChain?.counts === 'no')
+    return { as: null, plusChains: 0 };
   if (worker.everyChain !== null)
     return worker.everyChain
       ? { as: row.legOf, plusChains: Math.max(0, length - tall.chains) }

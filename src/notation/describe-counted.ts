@@ -52,6 +52,7 @@ export function describeThing(thing: Thing, many: boolean, names: ThingNames): s
     case 'half':
       return `half ${names.special(thing.special, many)}`;
     case 'shape':
+    case 'of-yarn':
     case 'named':
       return thing.word;
   }

@@ -33,6 +33,8 @@ export type Thing =
   | { readonly kind: 'rows' }
   /** `6 petals`, `5 shells` that the pattern does not describe: brackets or runs in one place, where the row has them. */
   | { readonly kind: 'shape'; readonly word: string }
+  /** `42 A, 6 B` of work in colours: stitches made with that yarn. */
+  | { readonly kind: 'of-yarn'; readonly yarn: string; readonly word: string }
   /** `1 handle`: only the maker's eye can count it. */
   | { readonly kind: 'named'; readonly word: string };
 
@@ -49,6 +51,7 @@ const THINGS: ReadonlySet<string> = new Set<Thing['kind']>([
   'half',
   'rows',
   'shape',
+  'of-yarn',
   'named',
 ]);
 

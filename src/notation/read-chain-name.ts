@@ -10,7 +10,7 @@ export interface ChainNamed {
 }
 
 /** What makes a run of chains a space rather than a turning chain. */
-const SPACE_AFTER_CHAIN = new Set(['sp', 'sps', 'space', 'lp', 'loop', 'corner', 'arch', 'arches']);
+const SPACE_AFTER_CHAIN = new Set('sp sps space lp loop corner arch arches point peak'.split(' '));
 
 const WHICH_CHAIN = new Set(['beg', 'beginning', 'starting', 'turning', 'first']);
 

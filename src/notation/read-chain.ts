@@ -2,10 +2,20 @@
 
 import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  nameHere,
+  peek,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import type { Multiple, Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import type { ChainStep } from './tree.ts';
+import type { ChainStep, NoteStep } from './tree.ts';
 
 const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);
@@ -26,6 +36,21 @@ export function readChain(cursor: Cursor): ChainStep | null {
   }
   return withCounts(cursor, from, n);
 }
+
+/** `Chain 3 counts as a double crochet throughout.` in a sentence of its own: a rule, and no chain to work; null for any other. */
+export function readChainRule(cursor: Cursor): NoteStep | null {
+  if (peek(cursor, -1).kind !== 'stop' || !RULE_VERBS.has(wordAt(cursor, 2))) return null;
+  const from = cursor.at;
+  cursor.at += 2;
+  const counts = readCounts(cursor);
+  const { kind } = peek(cursor);
+  if (counts?.throughout === true && (kind === 'stop' || kind === 'end'))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+const RULE_VERBS = new Set(['counts', 'count', 'stands', 'does']);
 
 /** `3 ch`: the number first. */
 export function readNumberedChain(cursor: Cursor): ChainStep | null {
@@ -100,7 +125,8 @@ export function readCounts(cursor: Cursor): Counts | null {
     !negative &&
     (takeWords(cursor, 'stand', 'for') ||
       takeWords(cursor, 'stands', 'for') ||
-      takeWords(cursor, 'standing', 'for'));
+      takeWords(cursor, 'standing', 'for') ||
+      (opened && takeShortly(cursor, cursor.at > inner)));
   // `(to count as 1 dc)`.
   if (!negative && wordAt(cursor, 1) === 'count') takeAny(cursor, 'to');
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
@@ -203,6 +229,13 @@ function skipSubject(cursor: Cursor): void {
   takeWords(cursor, 'passed', 'over');
 }
 
+/** `(skipped 3 ch = first dc)`, `4 ch (for 1 tr and 1 ch)`: what the chains stand for, in short. */
+function takeShortly(cursor: Cursor, named: boolean): boolean {
+  if (named ? peek(cursor).text !== '=' : wordAt(cursor) !== 'for') return false;
+  cursor.at += 1;
+  return true;
+}
+
 /** `and ch 2`, `, 2 ch and 2 skipped ch`: how many chains beyond the stitch make a space. */
 function readFurther(cursor: Cursor): number {
   let chains = 0;
@@ -249,7 +282,7 @@ function readThroughout(cursor: Cursor): boolean {
   takeAny(cursor, 'here');
   takeAny(cursor, 'now');
   takeAny(cursor, 'and');
-  if (takeAny(cursor, 'throughout') !== null) {
+  if (takeAny(cursor, 'throughout') !== null || takeWords(cursor, 'all', 'through')) {
     // `throughout this cloth`.
     while (peek(cursor).kind === 'word') cursor.at += 1;
     return true;

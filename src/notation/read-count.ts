@@ -12,6 +12,7 @@ import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSidesOf } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
+import { ROW_WORDS, TELLERS, takeAfterRow, takeTold } from './read-told-count.ts';
 import { readWhat } from './read-what.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
@@ -32,8 +33,9 @@ export function readStatedCount(
   const opened = peek(cursor).kind === 'open';
   const returned = opened ? wordsBack(cursor) : 0;
   const from = cursor.at;
-  const ofRow = opened ? null : takeAfterRow(cursor);
-  const told = !opened && takeTold(cursor);
+  const after = opened ? null : takeAfterRow(cursor);
+  const ofRow = after?.row ?? null;
+  const told = !opened && (after?.whole === true || takeTold(cursor));
   if (ofRow !== null && !told) return back(cursor, from);
   const colon = !told && worked && peek(cursor).kind === 'colon';
   const dashed = peek(cursor).kind === 'dash';
@@ -120,34 +122,6 @@ export function readEndingCount(cursor: Cursor): StatedCount | null {
   return { entries, text: textSince(cursor, inner), span: spanSince(cursor, inner) };
 }
 
-/** What a count in a sentence begins with: see `takeTold`. */
-const TELLERS = new Set(['total', 'totals', 'you', 'there', 'this', 'it', 'after', 'at', 'by']);
-
-const HAVING = new Set(['have', 'be', 'are', 'gives', 'makes', 'end', 'finish']);
-
-/** `Total: 20 sts`, `You should now have 20 sts`: the words before the number. */
-function takeTold(cursor: Cursor): boolean {
-  const from = cursor.at;
-  if (takeAny(cursor, 'total', 'totals') !== null) {
-    takeAny(cursor, 'of');
-    if (['colon', 'dash'].includes(peek(cursor).kind) || peek(cursor).text === '=') cursor.at += 1;
-    if (isNumberOrSkip(cursor)) return true;
-  }
-  cursor.at = from;
-  const subject = takeAny(cursor, 'you', 'there', 'this', 'it');
-  if (subject !== null) {
-    takeAny(cursor, 'should', 'will', 'now', 'then');
-    takeAny(cursor, 'now', 'then');
-    const verb = takeOneOf(cursor, HAVING);
-    takeAny(cursor, 'you', 'with', 'now', 'a');
-    takeAny(cursor, 'total');
-    takeAny(cursor, 'of');
-    if (verb !== null && isNumberOrSkip(cursor)) return true;
-  }
-  cursor.at = from;
-  return false;
-}
-
 /** What cannot be an instruction by itself, as `6 sc` can. */
 function isNoStep({ what }: StatedEntry): boolean {
   return what?.kind === 'st' || isThing(what);
@@ -216,7 +190,10 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (side) takeSaid(cursor);
     const ends = !over && sides === null && !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
-    if (sides !== null) entries.push({ n, what, sides, span });
+    // `116 V-sts, 58 on each side of the center sp`: its half, said once more.
+    const halved = side && what === null && entries.length === 1 && isHalf(n, entries[0]?.n);
+    if (halved) takeOfCentre(cursor);
+    else if (sides !== null) entries.push({ n, what, sides, span });
     else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
     const { kind, text } = peek(cursor);
     const joins = JOINING_SIGNS.has(text);
@@ -236,6 +213,19 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (!joins && kind !== 'word') cursor.at += 1;
     takeAny(cursor, 'and');
   }
+}
+
+function isHalf(n: Num, whole: Num | undefined): boolean {
+  return n.values.every((value, i) => value === null || 2 * value === whole?.values[i]);
+}
+
+/** `of the center sp`, `of the middle` behind "each side". */
+function takeOfCentre(cursor: Cursor): void {
+  const start = cursor.at;
+  const of = takeAny(cursor, 'of') !== null;
+  takeAny(cursor, 'the');
+  if (!of || takeOneOf(cursor, MIDDLES) === null) cursor.at = start;
+  else readWhat(cursor);
 }
 
 /** `of 11 stitches each)` behind all the petals of a round: so many stitches in all; the cursor stays where it is not so. */
@@ -277,6 +267,8 @@ function readCountedWhat(
   if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
   const what = readThing(cursor) ?? readWhat(cursor);
   if (what?.kind === 'space') skipNoun(cursor);
+  const handle = what?.kind === 'ch' ? readChainsNamed(cursor) : null;
+  if (handle !== null) return handle;
   if (what !== null || !opened) return what;
   if (wasReported(cursor)) {
     cursor.at += 1;
@@ -284,6 +276,18 @@ function readCountedWhat(
   }
   if (!before.some(isKnown) && !(before.length === 0 && leadsToRows(cursor))) return what;
   return readNamedThing(cursor);
+}
+
+/** `40 handles` behind "chain": what so many chains are for; null with the cursor where it was. */
+function readChainsNamed(cursor: Cursor): What | null {
+  const { kind, value } = peek(cursor);
+  if (kind !== 'number' || peek(cursor, 1).kind !== 'word') return null;
+  const from = cursor.at;
+  cursor.at += 1;
+  skipNoun(cursor);
+  if (cursor.at > from + 1) return { kind: 'space', chains: value, corner: false };
+  cursor.at = from;
+  return null;
 }
 
 function isKnown({ what }: StatedEntry): boolean {
@@ -306,8 +310,6 @@ function takeSaid(cursor: Cursor): void {
   if (takeOneOf(cursor, ROW_WORDS) === null) cursor.at = from;
   else if (isNumber(cursor)) cursor.at += 1;
 }
-
-const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ring', 'circle', 'hook']);
 
 /** `each side`, `on each side`, `along each side`. */
 function readPerSide(cursor: Cursor): boolean {
@@ -357,24 +359,6 @@ function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
   }
   cursor.at += 1;
   return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
-}
-
-/** `After Row 24`, `At the end of Row 24` before "you have": which row; null with the cursor where it was. */
-function takeAfterRow(cursor: Cursor): number | null {
-  const from = cursor.at;
-  if (takeAny(cursor, 'after', 'at', 'by') === null) return null;
-  takeAny(cursor, 'the');
-  if (takeAny(cursor, 'end') !== null) takeAny(cursor, 'of');
-  takeAny(cursor, 'working', 'completing');
-  const row =
-    takeOneOf(cursor, ROW_WORDS) !== null && peek(cursor).kind === 'number' ? peek(cursor).value : 0;
-  if (row === 0) {
-    cursor.at = from;
-    return null;
-  }
-  cursor.at += 1;
-  if (peek(cursor).kind === 'comma') cursor.at += 1;
-  return row;
 }
 
 /** `between the corner sps`, `between corners`: what a side is, said once more. */

@@ -9,6 +9,7 @@ import { readLoop } from './read-loop.ts';
 import { readMatching } from './read-matching.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
+import { readMakesUp } from './read-remark.ts';
 import { unitAt } from './read-rows.ts';
 import { readTop } from './read-top.ts';
 import { readStitchName } from './read-yarn.ts';
@@ -176,7 +177,7 @@ export function readLastGoes(cursor: Cursor): NoteStep | null {
       span: spanSince(cursor, from),
     };
   cursor.at = from;
-  return null;
+  return readMakesUp(cursor);
 }
 
 /** `in the stitch where you joined`, `in same st as join`. */

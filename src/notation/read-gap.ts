@@ -93,6 +93,11 @@ export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: numb
     cursor.at += the + 2;
     return { unit: wordAt(cursor, -1).startsWith('row') ? 'row' : 'round', number };
   }
+  const short = peek(cursor, 2);
+  if (wordAt(cursor) === 'of' && wordAt(cursor, 1) === 'r' && short.kind === 'number' && short.glued) {
+    cursor.at += 3;
+    return { unit: cursor.unit, number: short.value };
+  }
   if (wordAt(cursor) !== 'of' || !UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number')
     return null;
   const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';

@@ -41,10 +41,10 @@ export function readLabel(cursor: Cursor): LabelRead | null {
   const leading = readYarnInBrackets(cursor) ?? readLoopInBrackets(cursor);
   if (side === null && leading === null && label.kind !== 'named') skipRemark(cursor);
   const { kind } = peek(cursor);
-  // `Row 3 – Ch 1` and `R3. Ch 1` are labels as much as `Row 3: Ch 1`.
+  // `Row 3 – Ch 1`, `R3. Ch 1` and `Rnd 3) Ch 1` are labels as much as `Row 3: Ch 1`.
   const closed =
     kind === 'colon' ||
-    (label.kind !== 'named' && (kind === 'dash' || kind === 'stop')) ||
+    (label.kind !== 'named' && (kind === 'dash' || kind === 'stop' || kind === 'close')) ||
     (kind === 'dash' && isLast(cursor.tokens, from));
   if (closed) {
     cursor.at += 1;

@@ -123,7 +123,7 @@ function readPlacesIn(
   }
   const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
   const worked = workStep(cursor, from, stitch, times, loop, read.place);
-  if (atBoundary(cursor) && !wasFoundationChain(cursor)) return [worked];
+  if (atBoundary(cursor) && !wasFoundationChain(cursor) && !isListed(cursor)) return [worked];
   const elsewhere = wordAt(cursor) === 'and' ? null : readOfElsewhere(cursor, from, worked);
   return elsewhere !== null ? [elsewhere] : readMorePlaces(cursor, from, stitch, times, loop, [worked]);
 }
@@ -137,7 +137,8 @@ function readMorePlaces(
   loop: Loop,
   steps: WorkStep[],
 ): readonly Step[] | null {
-  while (wordAt(cursor) === 'and' && continuesPlaces(cursor)) {
+  const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';
+  while ((wordAt(cursor) === 'and' && continuesPlaces(cursor)) || (slips && isListed(cursor))) {
     const start = cursor.at;
     cursor.at += 1;
     const placeFrom = cursor.at;
@@ -176,6 +177,12 @@ function readMorePlaces(
     if (join) return [{ kind: 'join', stitch, place: first.place, ring, span: spanSince(cursor, from) }];
   }
   return steps;
+}
+
+/** `, in next dc` of `sl st in next hdc, in next dc and in ch-3 sp`. */
+function isListed(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'comma' || wordAt(cursor, 2) !== 'next') return false;
+  return wordAt(cursor, 1) === 'in' || wordAt(cursor, 1) === 'into';
 }
 
 export function workStep(

@@ -14,7 +14,9 @@ const SPOKEN_OF = new Set(['the', 'those', 'these', 'your', 'that', 'this']);
 export function readRemark(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   const before = peek(cursor, -1).kind;
-  if (from > 0 && before !== 'stop' && before !== 'close') return null;
+  // `fasten off, no need to stuff`.
+  const needless = wordAt(cursor) === 'no' && wordAt(cursor, 1) === 'need';
+  if (from > 0 && before !== 'stop' && before !== 'close' && !needless) return null;
   for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
     const spoken = SPOKEN_OF.has(wordAt(cursor, -1));
     if (kind === 'mark' || WORK.test(wordAt(cursor)) || (!spoken && nameHere(cursor) !== null)) {
@@ -30,3 +32,29 @@ export function readRemark(cursor: Cursor): NoteStep | null {
 export function readMakeSure(cursor: Cursor): NoteStep | null {
   return wordAt(cursor, 1) === 'sure' ? readRemark(cursor) : null;
 }
+
+/** `The chain 2 and double crochet make the last loop`: what was worked, told once more; null for any other sentence. */
+export function readMakesUp(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  const before = peek(cursor, -1).kind;
+  if (from > 0 && before !== 'stop' && before !== 'close') return null;
+  let verb = 1;
+  while (verb < LONGEST_SUBJECT && !MAKES_UP.has(wordAt(cursor, verb))) {
+    const { kind } = peek(cursor, verb);
+    if (kind !== 'word' && kind !== 'number' && kind !== 'dash') return null;
+    verb += 1;
+  }
+  const the = wordAt(cursor, verb + 1);
+  if (verb === 1 || verb === LONGEST_SUBJECT || (the !== 'the' && the !== 'a' && the !== 'your')) return null;
+  for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    if (kind === 'comma' || kind === 'semicolon' || kind === 'mark') {
+      cursor.at = from;
+      return null;
+    }
+    cursor.at += 1;
+  }
+  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+const LONGEST_SUBJECT = 9;
+const MAKES_UP = new Set(['make', 'makes', 'form', 'forms']);

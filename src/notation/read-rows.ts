@@ -339,12 +339,17 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
   const from = cursor.at;
   if (takeAny(cursor, 'until') !== null) {
     const counted = takeWords(cursor, 'there', 'are') || takeWords(cursor, 'you', 'have');
+    // `until you have worked 52 rows in all`.
+    takeAny(cursor, 'worked', 'made', 'completed', 'done');
     const n = isNumber(cursor) ? readNumber(cursor) : null;
     const unit = n === null ? null : unitAt(cursor);
     if (unit !== null) cursor.at += 1;
     takeAny(cursor, 'have', 'are');
     takeAny(cursor, 'been');
-    const all = takeWords(cursor, 'in', 'total') || takeAny(cursor, 'altogether') !== null;
+    const all =
+      takeWords(cursor, 'in', 'total') ||
+      takeWords(cursor, 'in', 'all') ||
+      takeAny(cursor, 'altogether') !== null;
     const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
     if (n !== null && unit !== null && (counted || done || all)) {
       takeWords(cursor, 'in', 'all');

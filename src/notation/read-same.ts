@@ -77,6 +77,8 @@ export function readSpaceJustMade(cursor: Cursor, from: number, what: What): Pla
   if (what.kind === 'space' && just) return { kind: 'just-made', what, span: spanSince(cursor, from) };
   if (what.kind === 'stitch' && just && OVER.has(cursor.tokens[from]?.text ?? ''))
     return { kind: 'just-made', what: SPACE, closedBy: what.id, span: spanSince(cursor, from) };
+  // `3 ch, ss in dc just made`: a picot is closed there.
+  if (what.kind === 'stitch' && just) return { kind: 'last-made', what, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
 }
@@ -89,6 +91,7 @@ export function readLastMade(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   takeAny(cursor, 'last');
   const what = readWhat(cursor);
+  takeAny(cursor, 'you', "you've", 'you’ve');
   const made = takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made');
   if (what !== null && (what.kind === 'stitch' || what.kind === 'st') && made)
     return { kind: 'last-made', what, span: spanSince(cursor, from) };

@@ -17,7 +17,7 @@ import {
 import { readAllRound } from './read-all-round.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readSideAgain } from './read-border-side.ts';
-import { readChain } from './read-chain.ts';
+import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readContinue } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
@@ -81,7 +81,7 @@ const MAKER_WORDS =
 
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
-  ...entries(['ch', 'chs', 'chain'], readChain),
+  ...entries(['ch', 'chs', 'chain'], (cursor) => readChainRule(cursor) ?? readChain(cursor)),
   ...entries(['sk', 'skip', 'miss'], readSkip),
   ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
@@ -106,7 +106,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
     ['if', 'there', 'optional', 'optionally'],
     (cursor) => readSentence(cursor) ?? readRemark(cursor),
   ),
-  ...entries(['try', 'mine', 'here', 'count', 'yours'], readRemark),
+  ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no'], readRemark),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),

@@ -1,9 +1,10 @@
 /** What only a count speaks of: `groups of 3 dc`, `increases`, `open squares`, `half shells`, `petals`, `handle`. */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { nameHere, peek, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { GatheredWord, Thing } from './line.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { takeListedYarn } from './read-yarn-name.ts';
 import { isNearKnown } from './report-unread.ts';
 
 const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
@@ -84,6 +85,8 @@ const THING_WORDS: ReadonlySet<string> = new Set([
 /** Reads what stands behind the number of a count, or null with the cursor where it was. */
 export function readThing(cursor: Cursor): Thing | null {
   const { kind, text } = peek(cursor);
+  const yarn = kind === 'word' && cursor.context.yarns.length > 1 ? readOfYarn(cursor) : null;
+  if (yarn !== null) return yarn;
   // Nearly every count is of stitches.
   if (kind === 'word' && !THING_WORDS.has(text) && !isNumber(cursor)) return null;
   const from = cursor.at;
@@ -91,6 +94,18 @@ export function readThing(cursor: Cursor): Thing | null {
   if (thing === null) cursor.at = from;
   return thing;
 }
+
+/** `A`, `navy` with nothing behind it; null with the cursor where it was. */
+function readOfYarn(cursor: Cursor): Thing | null {
+  const from = cursor.at;
+  const yarn = takeListedYarn(cursor);
+  if (yarn !== null && COUNT_PARTS.has(peek(cursor).kind))
+    return { kind: 'of-yarn', yarn, word: textSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+const COUNT_PARTS: ReadonlySet<string> = new Set(['comma', 'semicolon', 'close', 'stop', 'end']);
 
 /** `half shells`, `half-shells`. */
 function readHalf(cursor: Cursor): Thing | null {

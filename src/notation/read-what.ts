@@ -12,6 +12,8 @@ const SPACE_WORDS = new Set('sp sps space spaces lp lps loop loops arch arches g
 export const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
 const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
 const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
+/** What a space of so many chains looks like: `ch-5 point`. */
+const LOOKS = new Set(['point', 'points', 'peak', 'peaks']);
 const USES = new Set(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
 const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs', 'pair', 'pairs']);
 
@@ -153,7 +155,10 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   const space = takeOneOf(cursor, SPACE_WORDS) !== null;
   if (space || (chains !== null && corner)) return { kind: 'space', chains, corner };
   // `ch-2` alone as a place is its space, as in "in next ch-2".
-  if (chains !== null && !corner) return { kind: 'space', chains, corner: false };
+  if (chains !== null && !corner) {
+    takeOneOf(cursor, LOOKS);
+    return { kind: 'space', chains, corner: false };
+  }
   cursor.at = from;
   return null;
 }

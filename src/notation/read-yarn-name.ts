@@ -23,6 +23,17 @@ export function readYarnLetter(cursor: Cursor): string | null {
   return null;
 }
 
+/** The letter of a yarn that is listed, by its letter or the name of its colour; null where none stands here. */
+export function takeListedYarn(cursor: Cursor): string | null {
+  const coloured = takeColourName(cursor);
+  if (coloured !== null) return coloured;
+  const { start, end } = peek(cursor);
+  const written = cursor.mapped.text.slice(start, end);
+  if (!cursor.context.yarns.includes(written)) return null;
+  cursor.at += 1;
+  return written;
+}
+
 /** A capital letter, or the name of a colour, stands here. */
 export function isYarnHere(cursor: Cursor): boolean {
   const token = peek(cursor);
@@ -57,15 +68,17 @@ const LOOKS_LIKE_YARN = /^(?:[A-Z]|MC|CC\d*|C[A-H])$/;
 function takeColourName(cursor: Cursor): string | null {
   const { yarnNames } = cursor.context;
   if (yarnNames === undefined || yarnNames.length === 0) return null;
+  // `with the main colour`.
+  const the = peek(cursor).text === 'the' ? 1 : 0;
   let found: YarnName | null = null;
   for (const name of yarnNames)
-    if (name.words.length > (found?.words.length ?? 0) && standsHere(cursor, name.words)) found = name;
+    if (name.words.length > (found?.words.length ?? 0) && standsHere(cursor, name.words, the)) found = name;
   if (found === null) return null;
-  cursor.at += found.words.length;
+  cursor.at += the + found.words.length;
   return found.letter;
 }
 
-function standsHere(cursor: Cursor, words: readonly string[]): boolean {
-  for (let i = 0; i < words.length; i += 1) if (peek(cursor, i).text !== words[i]) return false;
+function standsHere(cursor: Cursor, words: readonly string[], ahead: number): boolean {
+  for (let i = 0; i < words.length; i += 1) if (peek(cursor, ahead + i).text !== words[i]) return false;
   return true;
 }

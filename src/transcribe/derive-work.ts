@@ -68,7 +68,7 @@ function inStitches(words: MappedText, context: DeriveContext): MappedText | nul
   let start = /^(?:(?:to\s+)?(?:work|make|crochet)\s+)?/i.exec(words.text)?.[0].length ?? 0;
   let end = words.text.length;
   const sentence =
-    /\.\s+(?=(?:this\s+)?(?:counts?|does|not|is|made|complete|when|whenever|if|i|you|it|note|at the (?:beginning|start))\b|.{0,24}\b(?:made|completed?|(?:is|are) (?:not )?counted)\b)/i.exec(
+    /\.\s+(?=(?:this\s+)?(?:counts?|uses|makes|takes|does|not|is|made|complete|when|whenever|if|i|you|it|note|at the (?:beginning|start))\b|.{0,24}\b(?:made|completed?|(?:is|are) (?:not )?counted)\b)/i.exec(
       words.text,
     );
   if (sentence !== null) end = sentence.index;

@@ -14,6 +14,10 @@ const PIECES =
 const ONE_OF_TWO =
   /^(?:first|second|other|left|right|back|front)(?:\s+(?:left|right|back|front|neck))?\s+(?:shoulders?|fronts?|back|sleeves?|straps?|sides?|half|necks?|edge)$/i;
 
+/** `Half hexagon`, `Large snowflake`: the same of other motifs. */
+const OTHER_MOTIF =
+  /^(?:half|quarter|full|whole|large|small|mini|tiny|corner|second|third|filler)[ -](?:squares?|hexagons?|triangles?|motifs?|flowers?|lea(?:f|ves)|circles?|stars?|snowflakes?|granny|diamonds?)$/i;
+
 /** `Centre`, `Left Sleeve`. */
 export function namesPiece(text: string): boolean {
   return PIECES.test(text);
@@ -66,7 +70,8 @@ export function partHeading(
   const capitals = text === text.toUpperCase() && /\p{L}{2}/u.test(text);
   const inName = madeIn(text);
   const made = { ...inName, make: Math.max(make, inName.make), beside };
-  const named = (PIECES.test(text) && isTitled(text)) || (line.gap && ONE_OF_TWO.test(text));
+  const named =
+    (PIECES.test(text) && isTitled(text)) || (line.gap && (ONE_OF_TWO.test(text) || OTHER_MOTIF.test(text)));
   const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
   if (!marked && /\d/.test(text)) return null;
   // Among materials a short line is one of them, unless its rows follow at once.

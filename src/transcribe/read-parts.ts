@@ -208,13 +208,14 @@ const ONTO_NAME =
 const FOLDED = /^fold\b.{0,40}\b(?:(?:row|rnd|round) \d+|(?:the )?last (?:row|rnd|round))\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
-  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of next)?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto form (?:a )?ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of next)?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto (?:form|make) (?:a )?ring\b|\b(?:join|joined)\b[^.]*\binto a ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
 
 /** A part that begins with no chain or ring of its own is worked onto the one before. */
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {
   const before = parts.at(-1);
   if (before === undefined) return null;
-  const opening = draft.lines.slice(0, 2).map(({ text }) => text.text);
+  const worked = draft.lines.filter(({ kind }) => kind !== 'note');
+  const opening = (worked.length > 0 ? worked : draft.lines).slice(0, 2).map(({ text }) => text.text);
   const [first = ''] = opening;
   if (BESIDE.test(first.slice(rowLabel(first)?.end ?? 0)) && before.onto !== null && leavesRest(before))
     return before.onto;

@@ -1,6 +1,7 @@
 /** Lines of materials that tell of yarn in; letter, colour, weight, fibre and ball of each yarn out. */
 
 import { readBalls } from '../pattern/balls.ts';
+import { coloursByAmount } from './colours-by-amount.ts';
 import { findMeasure } from './read-measures.ts';
 import type { Item } from './sorted-lines.ts';
 import type { TranscribedYarn } from './transcript.ts';
@@ -161,7 +162,9 @@ function coloursIn(text: string): { colour: string; balls: readonly number[] | n
   const counted = [...text.matchAll(COLOUR_OF_BALLS)];
   if (counted.length > 0)
     return counted.map((found) => ({ colour: (found[2] ?? '').trim(), balls: readBalls(found[1] ?? '') }));
-  return coloursByMass(text).map((colour) => ({ colour, balls: null }));
+  const byMass = coloursByMass(text);
+  const names = byMass.length > 0 ? byMass : coloursByAmount(text);
+  return names.every(isColour) ? names.map((colour) => ({ colour, balls: null })) : [];
 }
 
 /** `18 g Raspberry / 12 g Blush / 50 g Linen for all`, `in rose, oddments of green`: each weighed, or the rest of a ball. */

@@ -39,9 +39,12 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
       for (const { name, words } of together) entries.push(entryOf(name, words, item, name.text));
       continue;
     }
-    const pieces = several ? splitList(item.text) : [item.text];
+    // `ch: chain | dc: double crochet`: strokes between entries, not between a name and its words.
+    const listed =
+      several && item.cells.length > 1 && item.cells.every(({ text }) => ENTRY_IN_CELL.test(text));
+    const pieces = listed ? item.cells : several ? splitList(item.text) : [item.text];
     const found =
-      item.cells.length > 1
+      item.cells.length > 1 && !listed
         ? [cellsEntry(item)]
         : pieces.map((piece) => entryIn(piece, terms, item, several));
     const read = found.filter((entry) => entry !== null);
@@ -71,6 +74,8 @@ export function readEntries(items: readonly Item[], terms: Terms, several: boole
   if (named !== null) rest.push(named.item);
   return { entries, rest };
 }
+
+const ENTRY_IN_CELL = /^[^:=]{1,20}\s*[:=]\s*\S/;
 
 /** `ch chain, ss slip stitch, dc double crochet`: a list of abbreviations, whatever stands above it. */
 export function listsAbbreviations(text: MappedText): boolean {

@@ -1,0 +1,82 @@
+/** The words of a sentence that lead to a count: `You should now have`, `Still`, `After Row 24 you will have`. */
+
+import type { Cursor } from './cursor.ts';
+import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { isNumberOrSkip } from './read-number.ts';
+
+/** What a count in a sentence begins with. */
+export const TELLERS: ReadonlySet<string> = new Set(
+  ['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'].concat(
+    ["you'll", "you've", "that's", "there's", "it's"].flatMap((word) => [word, word.replace("'", '’')]),
+  ),
+);
+
+const SUBJECTS = new Set(['you', 'there', 'this', 'that', 'it', "you'll", 'you’ll']);
+/** Words that are subject and verb in one. */
+const HAVE_ALREADY = new Set(["you've", 'you’ve', "that's", 'that’s', "there's", 'there’s', "it's", 'it’s']);
+const HAVING = new Set(['have', 'be', 'are', 'is', 'gives', 'makes', 'leaves', 'end', 'finish', 'count']);
+const WILL = new Set(['should', 'will', 'now', 'then', 'still']);
+const BEHIND_VERB = new Set(['you', 'with', 'now', 'still', 'a', 'got']);
+export const ROW_WORDS: ReadonlySet<string> = new Set([
+  ...['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ring', 'circle', 'hook'],
+]);
+
+/** `Total: 20 sts`, `You should now have 20 sts`, `Still 20 sts`: the words before the number. */
+export function takeTold(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (takeAny(cursor, 'total', 'totals') !== null) {
+    takeAny(cursor, 'of');
+    if (['colon', 'dash'].includes(peek(cursor).kind) || peek(cursor).text === '=') cursor.at += 1;
+    if (isNumberOrSkip(cursor)) return true;
+  }
+  cursor.at = from;
+  takeAny(cursor, 'so', 'and');
+  if (takeAny(cursor, 'still') !== null && isNumberOrSkip(cursor)) return true;
+  if (takeOneOf(cursor, HAVE_ALREADY) !== null) {
+    takeAny(cursor, 'now', 'got', 'still');
+    if (isNumberOrSkip(cursor)) return true;
+  }
+  if (takeOneOf(cursor, SUBJECTS) !== null) {
+    takeOneOf(cursor, WILL);
+    takeAny(cursor, 'now', 'then', 'still');
+    const verb = takeOneOf(cursor, HAVING);
+    takeOneOf(cursor, BEHIND_VERB);
+    takeAny(cursor, 'total');
+    takeAny(cursor, 'of');
+    if (verb !== null && isNumberOrSkip(cursor)) return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
+/**
+ * `After Row 24`, `At the end of Row 24` before "you have", and `so you end Row 12 with` itself: which row; null with the
+ * cursor where it was. `whole` where no more words lead to the number.
+ */
+export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly whole: boolean } | null {
+  const from = cursor.at;
+  takeAny(cursor, 'so', 'and');
+  if (takeAny(cursor, 'you', "you'll", 'you’ll') !== null && takeAny(cursor, 'end', 'finish') !== null) {
+    const row = takeRow(cursor);
+    if (row > 0 && takeAny(cursor, 'with') !== null && isNumberOrSkip(cursor)) return { row, whole: true };
+  }
+  cursor.at = from;
+  if (takeAny(cursor, 'after', 'at', 'by') === null) return null;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'end') !== null) takeAny(cursor, 'of');
+  takeAny(cursor, 'working', 'completing');
+  const row = takeRow(cursor);
+  if (row === 0) {
+    cursor.at = from;
+    return null;
+  }
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  return { row, whole: false };
+}
+
+/** `Row 24`; 0 where no row stands here. */
+function takeRow(cursor: Cursor): number {
+  if (!ROW_WORDS.has(wordAt(cursor)) || peek(cursor, 1).kind !== 'number') return 0;
+  cursor.at += 2;
+  return peek(cursor, -1).value;
+}
