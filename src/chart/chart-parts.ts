@@ -4,9 +4,11 @@ import type { Fabric } from '../fabric/fabric.ts';
 import { around, boundsOf } from '../scene/bounds.ts';
 import type { Scene, Shape } from '../scene/scene.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
-import { SYMBOLS, type SymbolSetName } from '../symbols/symbols.ts';
+import type { SymbolSetName } from '../symbols/symbols.ts';
 import { alternativeText } from './alternative.ts';
+import { crossedStems } from './crossings.ts';
 import { drawStitch } from './draw-stitch.ts';
+import type { Drawing } from './drawing.ts';
 import { stitchRows } from './elements.ts';
 import { type Fold, rowFoldMark, windowWords } from './fold.ts';
 import { chartKey } from './key.ts';
@@ -19,6 +21,7 @@ import { type PlacedPiece, placePiece } from './place-part.ts';
 import { type Repeat, repeatBracket } from './repeat-bracket.ts';
 import { penOf, type RowPen, rowPens, type YarnInk, yarnInkOf } from './row-pens.ts';
 import { SymbolBook } from './symbol-book.ts';
+import { drawYarnMarks, yarnMarks } from './yarn-marks.ts';
 
 export interface ChartOptions {
   readonly terms: Terms;
@@ -94,10 +97,11 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   const { fabric, rows, parts, placed, pens, names } = piece;
   const book = new SymbolBook(options.symbols);
   const rowIndices = rowsOfParts(fabric, parts);
-  const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, book, row));
+  const crossed = book.set.breaksRear ? crossedStems(fabric, rows, piece.layout, rowIndices) : undefined;
+  const shapes: Shape[] = rowIndices.map((row) => drawRow(piece, { book, crossed }, row));
   if (placed.bareRing) {
     shapes.push(
-      book.use('magic-ring-firm-1', () => SYMBOLS['magic-ring'].draw(0, 'firm'), {
+      book.use('magic-ring-firm-1', () => book.set.symbols['magic-ring'].draw(0, 'firm'), {
         x: 0,
         y: 0,
         upX: 0,
@@ -108,16 +112,28 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
   }
   // Beside stitches in their yarns' colours the numbers keep to one ink.
   const coloured = piece.yarnInks.some((inks) => inks !== null);
+  const inks = coloured ? [] : pens.map(({ ink }) => ink);
   const labels = labelRows({
     fabric,
     layout: piece.layout,
     rows: placed.rows,
-    inks: coloured ? [] : pens.map(({ ink }) => ink),
+    inks,
     wall: placed.wall,
     ring: placed.ring,
     book,
   });
   shapes.push({ kind: 'group', transform: null, data: { labels: 'rows' }, shapes: labels.shapes });
+  const marks = book.set.marksYarn ? yarnMarks(fabric, rowIndices) : [];
+  const marking = {
+    fabric,
+    table: rows,
+    layout: piece.layout,
+    rows: rowIndices,
+    inks,
+    beside: labels.shapes,
+    book,
+  };
+  if (marks.length > 0) shapes.push(marked('yarn', drawYarnMarks(marking, marks), null));
   if (labels.ringCount !== null) shapes.push(marked('ring', [labels.ringCount], null));
 
   const above = boundsOf(shapes, book.all());
@@ -147,6 +163,8 @@ function chartScene(piece: PieceChart, options: ChartOptions): Scene {
           bracket: bracket.length > 0,
           folded: { across: options.fold?.across != null, up: over.length > 0 },
           bareRing: placed.bareRing,
+          broken: (crossed?.size ?? 0) > 0,
+          yarnMarks: new Set(marks.map(({ does }) => does)),
           yarnInks: piece.yarnInks,
           secondInk,
         },
@@ -215,9 +233,13 @@ function titled(title: string, names: readonly string[]): string {
   return parts === '' || parts === title ? title : `${title}: ${parts}`;
 }
 
-function drawRow({ fabric, rows, layout, pens, yarnInks }: PieceChart, book: SymbolBook, row: number): Shape {
+function drawRow(
+  { fabric, rows, layout, pens, yarnInks }: PieceChart,
+  { book, crossed }: Pick<Drawing, 'book' | 'crossed'>,
+  row: number,
+): Shape {
   const { first, end } = fabric.rows[row] ?? { first: 0, end: 0 };
-  const drawing = { fabric, rows, layout, book };
+  const drawing = { fabric, rows, layout, book, crossed };
   const shapes: Shape[] = [];
   for (let i = first; i < end; i += 1) {
     const { pen, ink } = penOf(fabric, pens, i);

@@ -3,6 +3,7 @@
 import { targets } from '../fabric/fabric.ts';
 import type { PathPart, Shape } from '../scene/scene.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
+import { crossedStem } from '../symbols/crossed-stem.ts';
 import { HOOK_FROM_U } from '../symbols/post-hook.ts';
 import { FOOT_GAP_U, penStroke } from '../symbols/stitch-symbol.ts';
 import { topBar } from '../symbols/tall-stitch.ts';
@@ -11,7 +12,7 @@ import type { Drawing, StitchPen } from './drawing.ts';
 import { footMarks, postFace } from './foot-marks.ts';
 import { U_MM } from './metrics.ts';
 import { legsInOnePlace, ownChainU, type StitchForm, stitchForm } from './stitch-form.ts';
-import type { Between } from './symbol-book.ts';
+import type { Between, SymbolBook } from './symbol-book.ts';
 
 export function drawStitch(drawing: Drawing, i: number, pen: StitchPen): Shape {
   const { fabric, rows } = drawing;
@@ -37,7 +38,30 @@ function bodyOf(drawing: Drawing, i: number, row: StitchRow, { pen, ink }: Stitc
     footX: at.footX + (layout.upX[i] ?? 0) * lift,
     footY: at.footY + (layout.upY[i] ?? 1) * lift,
   };
+  const crossed = drawing.crossed?.get(i);
+  if (crossed !== undefined) return [crossedStitch(book, form, crossed, lifted, { pen, ink })];
   return [book.stretched(`${form.name}-${pen}`, (u) => form.draw(u, pen), lifted, ink)];
+}
+
+/** Shares of a length are drawn to a fortieth, so that few drawings serve a whole chart. */
+const SHARE_STEPS = 40;
+
+/** With its stem broken at these shares of its length, and its slashes clear of where stems cross. */
+export function crossedStitch(
+  book: SymbolBook,
+  form: Pick<StitchForm, 'name' | 'draw'>,
+  shares: readonly number[],
+  at: Between,
+  { pen, ink }: StitchPen,
+): Shape {
+  const steps = shares.map((share) => Math.round(share * SHARE_STEPS));
+  const draw = (u: number): Shape[] =>
+    crossedStem(
+      form.draw(u, pen),
+      u,
+      steps.map((step) => (step / SHARE_STEPS) * u),
+    );
+  return book.stretched(`${form.name}-${pen}-crossed-${steps.join('-')}`, draw, at, ink);
 }
 
 function between({ layout }: Drawing, i: number): Between {

@@ -12,6 +12,8 @@ export interface Drawing {
   readonly rows: readonly StitchRow[];
   readonly layout: Layout;
   readonly book: SymbolBook;
+  /** Stems that cross, and where along them others pass before them, in charts that break them there. */
+  readonly crossed?: ReadonlyMap<number, readonly number[]> | undefined;
 }
 
 export interface StitchPen {

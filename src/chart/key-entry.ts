@@ -20,6 +20,10 @@ export interface KeyInput {
   /** Stitches, or rows, are drawn once for many. */
   readonly folded: { readonly across: boolean; readonly up: boolean };
   readonly bareRing: boolean;
+  /** A stem is broken where another crosses before it. */
+  readonly broken: boolean;
+  /** What triangles mark. */
+  readonly yarnMarks: ReadonlySet<'join' | 'cut'>;
   /** By the fabric's own numbering of yarns; null for those drawn in the chart's two inks. */
   readonly yarnInks: readonly (YarnInk | null)[];
   /** Neighbouring rows differ in ink. */

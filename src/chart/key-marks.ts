@@ -4,20 +4,25 @@ import { INTO } from '../fabric/fabric.ts';
 import type { Ink, Shape } from '../scene/scene.ts';
 import { type Pen, penStroke } from '../symbols/stitch-symbol.ts';
 import { SYMBOLS } from '../symbols/symbols.ts';
-import { arrowShapes, startMark } from './arrow.ts';
+import { arrowShapes } from './arrow.ts';
+import { crossedStitch } from './draw-stitch.ts';
 import { loopMark } from './foot-marks.ts';
 import type { KeyEntry, KeyInput } from './key-entry.ts';
 import { KEY_MM, U_MM } from './metrics.ts';
 import { bracketSample, upBracketSample } from './repeat-bracket.ts';
+import { startShapes } from './start-shapes.ts';
 import type { SymbolBook } from './symbol-book.ts';
 import { wallSample } from './wall-line.ts';
+import { yarnMarkSample } from './yarn-marks.ts';
 
 export function markEntries(input: KeyInput): KeyEntry[] {
   const { fabric, book, labels, bareRing, secondInk } = input;
   const entries: KeyEntry[] = [];
   if (bareRing)
     entries.push(
-      mark('magic ring', [upright(book, 'magic-ring-firm-1', SYMBOLS['magic-ring'].draw(0, 'firm'))]),
+      mark(`magic ring${book.set.ringWords}`, [
+        upright(book, 'magic-ring-firm-1', book.set.symbols['magic-ring'].draw(0, 'firm')),
+      ]),
     );
   if (labels.ringCount !== null)
     entries.push(mark('how many chains the ring has', letters(labels.ringCount.text, 'text')));
@@ -39,7 +44,11 @@ export function markEntries(input: KeyInput): KeyEntry[] {
       heightMm: 1.7 * U_MM,
     });
   }
-  if (labels.startMark) entries.push(mark('start here', [startMark(-0.5, 0, 1, 0, 'ink')]));
+  if (input.broken)
+    entries.push({ ...mark('crossed: the broken stem lies behind', crossedStems(book)), heightMm: 2 * U_MM });
+  if (labels.startMark) entries.push(mark('start here', startShapes(book, -0.5, 0, 1, 'ink')));
+  if (input.yarnMarks.has('join')) entries.push(mark('yarn joined', [yarnMarkSample('join')]));
+  if (input.yarnMarks.has('cut')) entries.push(mark('yarn cut', [yarnMarkSample('cut')]));
   if (labels.rowArrows) entries.push(mark('row number and its direction', arrowShapes(ROW_ARROW, 'ink')));
   if (labels.laidOutArrows)
     entries.push(mark('round laid out straight, and its direction', arrowShapes(ROW_ARROW, 'ink')));
@@ -100,6 +109,16 @@ function spaceFeet(book: SymbolBook): Shape[] {
     ...[-0.3, 0.3].map((x) =>
       book.stretched('half-double-firm', stem, { footX: x, footY: 0.3, headX: x * 1.5, headY: 1.5 }, 'ink'),
     ),
+  ];
+}
+
+function crossedStems(book: SymbolBook): Shape[] {
+  const form = { name: 'double', draw: SYMBOLS.double.draw };
+  const rear = { footX: 0.5, footY: 0, headX: -0.5, headY: 2 };
+  const before = { footX: -0.5, footY: 0, headX: 0.5, headY: 2 };
+  return [
+    crossedStitch(book, form, [0.5], rear, { pen: 'firm', ink: 'ink' }),
+    crossedStitch(book, form, [], before, { pen: 'firm', ink: 'ink' }),
   ];
 }
 

@@ -41,7 +41,11 @@ export function stitchEntries(input: KeyInput): KeyEntry[] {
     .sort((a, b) => orderOf(a) - orderOf(b))
     .map((kind): KeyEntry => {
       const { abbr, name } = termsOf(kind.row, terms);
-      return { ...drawnEntry(book, kind), abbr, words: `${name}${howDrawn(kind)}` };
+      return {
+        ...drawnEntry(book, kind),
+        abbr,
+        words: `${name}${kind.row.family === 'start' ? book.set.ringWords : howDrawn(kind)}`,
+      };
     });
 }
 
@@ -95,7 +99,7 @@ function lying(book: SymbolBook, row: StitchRow): Picture {
 
 function centred(book: SymbolBook, row: StitchRow): Picture {
   const at = { x: 0, y: 0, upX: 0, upY: 1, ink: 'ink' } as const;
-  const shape = book.use(`${row.symbol}-firm-1`, () => SYMBOLS[row.symbol].draw(0, 'firm'), at);
+  const shape = book.use(`${row.symbol}-firm-1`, () => book.set.symbols[row.symbol].draw(0, 'firm'), at);
   return { shapes: [shape], heightMm: 0 };
 }
 

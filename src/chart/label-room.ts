@@ -1,6 +1,7 @@
 /** Where a number might stand in, the nearest place to it where no stitch is drawn out. */
 
 import type { Fabric } from '../fabric/fabric.ts';
+import type { Bounds } from '../scene/bounds.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { stitchRows } from './elements.ts';
 import type { Layout, Point } from './layout.ts';
@@ -54,6 +55,20 @@ export class LabelRoom {
       this.#drawn.push({ x: x + (k + 0.5 - figures / 2) * FIGURE_U, y, half: highU(LABEL_MM.size) / 2 });
   }
 
+  /** Nor on anything else that stands there, in mm on paper. */
+  takeBox({ left, top, right, bottom }: Bounds): void {
+    const half = STEM_HALF_U / 2;
+    const steps = (long: number): number => Math.max(1, Math.ceil(long / U_MM / (2 * half)));
+    const [across, down] = [steps(right - left), steps(bottom - top)];
+    for (let a = 0; a <= across; a += 1)
+      for (let d = 0; d <= down; d += 1)
+        this.#drawn.push({
+          x: (left + ((right - left) * a) / across) / U_MM,
+          y: -(top + ((bottom - top) * d) / down) / U_MM,
+          half,
+        });
+  }
+
   /** White between a number of so many figures there and the nearest stitch, in stitch units; less than 0 where one lies over the other. */
   around({ x, y }: Point, figures: number, sizeMm: number = LABEL_MM.size): number {
     const halfWide = (figures * wideU(sizeMm)) / 2;
@@ -64,6 +79,15 @@ export class LabelRoom {
       const above = Math.max(0, Math.abs(drawn.y - y) - halfHigh);
       least = Math.min(least, Math.hypot(aside, above) - drawn.half);
     }
+    return least;
+  }
+
+  /** White between the nearest of these points and the nearest stitch. */
+  aroundAll(points: readonly Point[]): number {
+    let least = Number.POSITIVE_INFINITY;
+    for (const drawn of this.#drawn)
+      for (const { x, y } of points)
+        least = Math.min(least, Math.hypot(drawn.x - x, drawn.y - y) - drawn.half);
     return least;
   }
 

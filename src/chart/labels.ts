@@ -3,7 +3,7 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Ink, Shape } from '../scene/scene.ts';
 import { enlarged } from '../scene/transforms.ts';
-import { arrowShapes, startMark } from './arrow.ts';
+import { arrowShapes } from './arrow.ts';
 import type { Post } from './elements.ts';
 import { LabelRoom } from './label-room.ts';
 import { footOf, headOf, type Layout, type Point } from './layout.ts';
@@ -12,6 +12,7 @@ import type { Ring } from './place-centre.ts';
 import type { PlacedRow } from './place-row.ts';
 import { ringCount } from './ring-count.ts';
 import { rowLabel } from './row-label.ts';
+import { startShapes } from './start-shapes.ts';
 import type { SymbolBook } from './symbol-book.ts';
 import { numberedWithin, runsStraight } from './track.ts';
 import { wallLine } from './wall-line.ts';
@@ -134,14 +135,14 @@ function rowReach(x: number, outX: number, near: readonly PlacedRow[], beside: r
   return Math.max(...beyond, ...edging.map((edge) => edge + 0.4)) - outX * x;
 }
 
-function flatStart({ fabric, layout, inks }: Labelling, flat: readonly PlacedRow[]): Shape[] {
+function flatStart({ fabric, layout, inks, book }: Labelling, flat: readonly PlacedRow[]): Shape[] {
   const first = flat.find(({ row }) => fabric.rows[row]?.number === null && fabric.rows[row]?.onto === null);
   if (first === undefined) return [];
   const i = fabric.rows[first.row]?.first ?? 0;
   const x = layout.footX[i] ?? 0;
   const y = layout.footY[i] ?? 0;
   const ux = Math.sign((layout.headX[i] ?? 0) - x) || 1;
-  return [startMark(x * U_MM - ux * 3.2, -y * U_MM, ux, 0, inks[first.row] ?? 'ink')];
+  return startShapes(book, x * U_MM - ux * 3.2, -y * U_MM, ux, inks[first.row] ?? 'ink');
 }
 
 function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[] {

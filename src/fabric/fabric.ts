@@ -44,6 +44,13 @@ export const FLAG = {
   corner: 16,
   /** A marker was placed in it, or moved up to it. */
   marked: 32,
+  /** Said to be worked behind what was just made, or around it; in front where neither is said. */
+  behind: 64,
+  around: 128,
+  /** The last in its yarn before that is fastened off. */
+  cut: 256,
+  /** The first in a yarn that is said to be joined. */
+  joinsYarn: 512,
 } as const;
 
 /** `Fabric.group` of a stitch that belongs to none, and `countsAs` of a chain that counts as nothing. */
@@ -146,7 +153,7 @@ export interface Fabric {
   /** One of LOOP. */
   readonly loop: Uint8Array;
   /** Sum of FLAG bits. */
-  readonly flags: Uint8Array;
+  readonly flags: Uint16Array;
   /** Index into `groups`, innermost special stitch or bracket; NONE for none. */
   readonly group: Int32Array;
   /**

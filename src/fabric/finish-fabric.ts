@@ -20,7 +20,7 @@ export function finishFabric(
     yarn: Uint8Array.from(builder.yarn),
     where: Uint8Array.from(builder.where),
     loop: Uint8Array.from(builder.loop),
-    flags: Uint8Array.from(builder.flags),
+    flags: Uint16Array.from(builder.flags),
     group: Int32Array.from(builder.group),
     intoStart: Uint32Array.from([...builder.intoStart, builder.into.length]),
     into: Uint32Array.from(builder.into),

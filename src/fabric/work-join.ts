@@ -1,7 +1,7 @@
 /** Joins that close a round or a ring, and slip stitches that move the yarn to where the next round starts. */
 
 import { describeWhat } from '../notation/describe-what.ts';
-import type { JoinStep, Place, What, WorkStep } from '../notation/tree.ts';
+import type { JoinStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { stitchById } from '../stitches/table.ts';
 import { addStitch, hasFlag, kindId } from './builder.ts';
@@ -242,4 +242,14 @@ function leavesOut(
   const wanted = `next ${describeWhat(place.what, worker.terms)}`;
   if (count > 0) stuck(worker, { kind: 'passed over', count, wanted, span: place.span });
   return count > 0;
+}
+
+/** A slip stitch into the place of a block or shell, before the chain that rises from it, is no stitch of the row. */
+export function fastensOn(worker: Worker, step: WorkStep, next: Step | undefined): boolean | null {
+  const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place === null;
+  if (!slips || worker.into === null || next?.kind !== 'chain') return null;
+  const made = makeStitch(worker, 'sl-st', [worker.into], 0, step.span, FLAG.travel);
+  // The chain that follows rises from it and is no turning chain of the row.
+  worker.rowBegun = true;
+  return made;
 }

@@ -3,11 +3,11 @@
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
 import { MOST_IN_PLACE } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
-import { FLAG } from './fabric.ts';
 import { findFirst, passPlace, standAt } from './find-site.ts';
 import { gapGoesOn, gapSite } from './gap-site.ts';
 import { noteStep } from './ledger.ts';
 import { makeInto, makeStitch, markCorner } from './make-stitch.ts';
+import { markMade } from './mark-made.ts';
 import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
@@ -22,7 +22,7 @@ import { firstStitch, magicRing, skippedChains, workChain } from './work-chain.t
 import { comesToCorner, goTo, startOfEdging, workAlong, workEvenly } from './work-edge.ts';
 import { workElsewhere } from './work-elsewhere.ts';
 import { workFromNothing } from './work-from-nothing.ts';
-import { workJoin, workTravel } from './work-join.ts';
+import { fastensOn, workJoin, workTravel } from './work-join.ts';
 import { workBracket, workRepeat } from './work-repeat.ts';
 import { workShaped } from './work-shaped.ts';
 import { skipTo, workSkip } from './work-skip.ts';
@@ -66,10 +66,12 @@ export function workSteps(worker: Worker, steps: readonly Step[]): boolean {
       continue;
     }
     const outer = worker.limit;
+    const first = worker.builder.kind.length;
     worker.limit = Math.min(outer, limitOfEach(worker, step, steps[i + 1]));
     const done = workStep(worker, step, steps, i);
     worker.limit = outer;
     if (!done) return false;
+    markMade(worker.builder, step, steps[i - 1], first);
   }
   return true;
 }
@@ -121,16 +123,6 @@ function workStep(
       noteChains(worker, step.text);
       return step.endsOn === undefined || endsAsSaid(worker, step.endsOn, step.span);
   }
-}
-
-/** A slip stitch into the place of a block or shell, before the chain that rises from it, is no stitch of the row. */
-function fastensOn(worker: Worker, step: WorkStep, next: Step | undefined): boolean | null {
-  const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place === null;
-  if (!slips || worker.into === null || next?.kind !== 'chain') return null;
-  const made = makeStitch(worker, 'sl-st', [worker.into], 0, step.span, FLAG.travel);
-  // The chain that follows rises from it and is no turning chain of the row.
-  worker.rowBegun = true;
-  return made;
 }
 
 /** `sc in next 3 sts`, `3 dc in ring`, `sc2tog`, `shell in next ch`. */

@@ -92,14 +92,12 @@ export function readWorking(cursor: Cursor): AlongStep | EvenlyStep | LoopsStep 
     if (along !== null) return { kind: 'evenly', stitch, n, edge: along, span: spanSince(cursor, from) };
   }
   cursor.at = from + 1;
-  if (
-    takeWords(cursor, 'in', 'front', 'of') ||
-    takeAny(cursor, 'over') !== null ||
-    takeAny(cursor, 'behind', 'around') !== null
-  ) {
+  const hand = takeAny(cursor, 'behind', 'around');
+  if (hand !== null || takeWords(cursor, 'in', 'front', 'of') || takeAny(cursor, 'over') !== null) {
     // How the hand goes, not where: `working in front of dc just made`, `working over ch-2 sp`.
     while (!atBoundary(cursor) && wordAt(cursor, -1) !== 'made') cursor.at += 1;
-    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+    const note = { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) } as const;
+    return hand === null ? note : { ...note, hand: hand === 'behind' ? 'behind' : 'around' };
   }
   if (takeAny(cursor, 'in', 'through') !== null) {
     const loop = readLoop(cursor);

@@ -2,11 +2,12 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import type { LeaveStep } from './end-steps.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
 import { readWhat } from './read-what.ts';
-import type { AlongStep, LeaveStep, NoteStep, RepeatRowsStep } from './tree.ts';
+import type { AlongStep, NoteStep, RepeatRowsStep } from './tree.ts';
 
 /** `turn the welt on its side and work along the long edge thus`: the next stitches go into the ends of its rows. Null for any other turn. */
 export function readSideways(cursor: Cursor, from: number): AlongStep | null {

@@ -6,6 +6,7 @@
 import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
 import type { BorderSide, Edge } from './edge.ts';
+import type { FastenOffStep, LeaveStep, TurnStep } from './end-steps.ts';
 import type { MoreGroups, MoreStitches } from './more.ts';
 import type { Multiple, Num } from './num.ts';
 import type { SquareStep } from './square.ts';
@@ -263,13 +264,6 @@ export interface JoinStep {
   readonly span: Span;
 }
 
-/** `turn`, `do not turn`, `do not join`. */
-export interface TurnStep {
-  readonly kind: 'turn';
-  readonly what: 'turn' | 'do not turn' | 'do not join';
-  readonly span: Span;
-}
-
 export interface YarnStep {
   readonly kind: 'yarn';
   /** `with B`; `change to B in last yo`; `join B [with sl st in any sp]`; `drop A`; `carry A`; `pick up A`. */
@@ -281,13 +275,6 @@ export interface YarnStep {
   readonly when?: string;
   readonly stitch: StitchName | null;
   readonly place: Place | null;
-  readonly span: Span;
-}
-
-export interface FastenOffStep {
-  readonly kind: 'fasten off';
-  /** The yarn named, or null for all. */
-  readonly yarn: string | null;
   readonly span: Span;
 }
 
@@ -371,14 +358,6 @@ export interface ShapeStep extends Shaping {
   readonly span: Span;
 }
 
-/** `leave rem sts unworked`: the row may stop short. */
-export interface LeaveStep {
-  readonly kind: 'leave';
-  /** `leaving last 11 sts unworked`: how many. */
-  readonly n?: Num;
-  readonly span: Span;
-}
-
 /** Words to the maker that work no stitch: `place marker in first st`; `12 more rounds` has `rows`. Kept as written. */
 export interface NoteStep {
   readonly kind: 'note';
@@ -393,6 +372,8 @@ export interface NoteStep {
   readonly sideAgain?: true | 'all';
   /** Two edges are closed by it: the chain before it only lifts the hook to them. */
   readonly seam?: true;
+  /** `working behind dc just made`: which way the hook goes past it; nothing for in front. */
+  readonly hand?: 'behind' | 'around';
   /** `with RS facing`: the side the row is worked from. */
   readonly facing?: 'RS' | 'WS';
   readonly span: Span;

@@ -291,7 +291,7 @@ export const patternSchema = z
       .optional()
       .meta({
         description:
-          'Whose forms the charts draw where they differ: CYC, the Craft Yarn Council, upright crosses for single crochet; JIS, the Japanese standard, crosses aslant.',
+          'Whose forms the charts draw where they differ: CYC, the Craft Yarn Council, upright crosses for single crochet; JIS, the Japanese standard, crosses aslant, the stem behind broken where stitches cross, triangles where yarn is joined and cut.',
         examples: ['JIS'],
       }),
     licence: text()

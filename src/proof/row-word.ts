@@ -48,7 +48,7 @@ function itself(fabric: Fabric, i: number): string {
     counts === NONE ? '-' : fabric.stitches[counts],
     fabric.yarns[fabric.yarn[i] ?? 0],
     fabric.loop[i],
-    (fabric.flags[i] ?? 0) & ~FLAG.marked,
+    (fabric.flags[i] ?? 0) & ~(FLAG.marked | FLAG.cut | FLAG.joinsYarn),
     group === undefined ? '' : `${group.special ?? '()'}${group.first === i ? '<' : ''}`,
   ].join(' ');
 }

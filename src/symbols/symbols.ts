@@ -16,6 +16,7 @@ import { LOOP_MARKS, LOOP_MARKS_JAPANESE } from './loop-marks.ts';
 import { loopedSingle } from './looped-single.ts';
 import { loveKnot } from './love-knot.ts';
 import { magicRing } from './magic-ring.ts';
+import { magicRingJapanese } from './magic-ring-japanese.ts';
 import { quadrupleTreble } from './quadruple-treble.ts';
 import { reverseSingle } from './reverse-single.ts';
 import { crossOn, single } from './single.ts';
@@ -51,13 +52,25 @@ export const SYMBOLS: Readonly<Record<SymbolId, StitchSymbol>> = {
 export interface SymbolSet {
   readonly symbols: Readonly<Record<SymbolId, StitchSymbol>>;
   readonly loopMarks: typeof LOOP_MARKS;
+  /** Of two stems that cross the one behind is broken. */
+  readonly breaksRear: boolean;
+  /** Triangles point at where yarn is joined and cut. */
+  readonly marksYarn: boolean;
+  /** What the key adds to the magic ring's name. */
+  readonly ringWords: string;
 }
 
 export type SymbolSetName = 'CYC' | 'JIS';
 
 /** The Craft Yarn Council's forms, and those of JIS L 0201 where they differ; heights and widths are the same. */
 export const SYMBOL_SETS: Readonly<Record<SymbolSetName, SymbolSet>> = {
-  CYC: { symbols: SYMBOLS, loopMarks: LOOP_MARKS },
+  CYC: {
+    symbols: SYMBOLS,
+    loopMarks: LOOP_MARKS,
+    breaksRear: false,
+    marksYarn: false,
+    ringWords: '',
+  },
   JIS: {
     symbols: {
       ...SYMBOLS,
@@ -65,7 +78,11 @@ export const SYMBOL_SETS: Readonly<Record<SymbolSetName, SymbolSet>> = {
       'extended-single': extendedSingle(saltireOn),
       'reverse-single': reverseSingle(saltireOn),
       'looped-single': loopedSingle(saltireOn),
+      'magic-ring': magicRingJapanese,
     },
     loopMarks: LOOP_MARKS_JAPANESE,
+    breaksRear: true,
+    marksYarn: true,
+    ringWords: ', the Japanese sign for “ring”',
   },
 };

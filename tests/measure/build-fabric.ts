@@ -80,7 +80,7 @@ export function buildFabric(
     yarn: Uint8Array.from(all, ({ yarn }) => yarns.indexOf(yarn ?? 'A')),
     where: Uint8Array.from(all, ({ where, into }) => where ?? (into === undefined ? INTO.nothing : INTO.top)),
     loop: new Uint8Array(all.length),
-    flags: Uint8Array.from(all, ({ flags }, i) => (flags ?? 0) | (counted[i] === null ? 0 : FLAG.counted)),
+    flags: Uint16Array.from(all, ({ flags }, i) => (flags ?? 0) | (counted[i] === null ? 0 : FLAG.counted)),
     group: new Int32Array(all.length).fill(NONE),
     intoStart: Uint32Array.from(intoStart),
     into: Uint32Array.from(all.flatMap(({ into }) => into ?? [])),
