@@ -32,7 +32,8 @@ export function statedBorder(
   const parts = partsOf(worker, steps);
   if (parts === null || !parts.every((step) => isSide(step) || isCorner(step))) return null;
   const sides = parts.filter(isSide);
-  if (sides.length < FEWEST_SIDES || sides.length === parts.length) return null;
+  const cornered = sides.length < parts.length || chainsAtCorners(steps);
+  if (sides.length < FEWEST_SIDES || !cornered) return null;
   const lengths = sideLengths(worker, sides, parts.filter(isCorner), stated);
   if (lengths === null || lengths.reduce((sum, n) => sum + n, 0) > MOST_PLACES) return null;
   const place = plainSite('unknown', NONE, '');
@@ -59,10 +60,19 @@ function partsOf(worker: Worker, steps: readonly Step[]): Step[] | null {
     if (step.stop.kind !== 'times' || (step.kind === 'repeat' && step.lastPassEnds !== null)) return null;
     const passes = howMany(worker, step.stop.n) + (step.stop.more ? 1 : 0);
     if (passes > MOST_SIDES) return null;
-    for (let n = 0; n < passes; n += 1) parts.push(...step.body);
+    // `120 sc evenly along the side, ch 2` round blocks: nothing goes into a corner, the chain goes round it.
+    const body = blocksAlong(worker) === null ? step.body : step.body.filter(({ kind }) => kind !== 'chain');
+    for (let n = 0; n < passes; n += 1) parts.push(...body);
     repeats += 1;
   }
   return repeats === 1 ? parts : null;
+}
+
+function chainsAtCorners(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      (step.kind === 'repeat' || step.kind === 'bracket') && step.body.some(({ kind }) => kind === 'chain'),
+  );
 }
 
 function isSide(step: Step): step is EvenlyStep {
@@ -88,7 +98,7 @@ function sideLengths(
   const each = sides[0]?.side?.each ?? 'counted';
   if (sides.some(({ side }) => (side?.each ?? 'counted') !== each)) return null;
   const n = sides.map((step) => valueFor(worker, step.n.values) ?? 0);
-  if (each === 'counted') return n;
+  if (each === 'counted') return inBlocksAsSaid(worker, sides, n) ? n : null;
   if (each === 'block') {
     const blocks = blocksAlong(worker);
     return blocks === null || sides.length !== 4
@@ -96,6 +106,17 @@ function sideLengths(
       : n.map((one, i) => one * (blocks[i % 2 === 0 ? 0 : 1] ?? 0));
   }
   return stated === null ? null : toldLengths(worker, sides.length, corners, stated);
+}
+
+/** `120 sc evenly along the side (3 sc in each block)`: as many as its blocks make, where that is said. */
+function inBlocksAsSaid(worker: Worker, sides: readonly EvenlyStep[], n: readonly number[]): boolean {
+  if (!sides.some(({ side }) => side?.inBlock !== undefined)) return true;
+  const blocks = blocksAlong(worker);
+  if (blocks === null || sides.length !== 4) return false;
+  return sides.every(({ side }, i) => {
+    const each = side?.inBlock;
+    return each === undefined || n[i] === each * (blocks[i % 2 === 0 ? 0 : 1] ?? 0);
+  });
 }
 
 /** The blocks along two neighbouring sides of a piece worked from corner to corner, by its rows. */

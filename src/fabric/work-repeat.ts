@@ -202,7 +202,7 @@ function toLimit(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
   if (limit < 0) return stuck(worker, uneven({ ends: [], failed: null, midway: false }));
   worker.limit = Math.min(outer, limit);
   // A narrow size may leave the repeat no room at all: it is then not worked.
-  if (nothingLeft(worker)) {
+  if (nothingLeft(worker) || noSpaceLeft(worker, step)) {
     worker.limit = outer;
     return true;
   }
@@ -292,6 +292,14 @@ function owedLeft(worker: Worker): boolean {
 /** How far along the row below the work has come. */
 function progress(worker: Worker): string {
   return `${worker.next} ${worker.skippedUsed} ${worker.sites?.length ?? 0}`;
+}
+
+/** From space to space, with none left before the last one: the stitches between are passed as ever. */
+function noSpaceLeft(worker: Worker, { body }: RepeatStep | BracketStep): boolean {
+  const first = body.find((step) => step.kind === 'work' || step.kind === 'group');
+  const what = first?.place != null && 'what' in first.place ? first.place.what : null;
+  const { sites, next, lastWasSpace } = worker;
+  return what?.kind === 'space' && lastWasSpace && countSpaces(sites ?? [], next, reach(worker)) === 0;
 }
 
 function nothingLeft(worker: Worker): boolean {

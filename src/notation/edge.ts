@@ -23,6 +23,8 @@ export interface BorderSide {
   readonly said: string;
   /** `in next 13 sc` before `of square`: what there are as many of as the step has stitches. */
   readonly of?: What;
+  /** `(3 sc in each block)` behind how many there are in all. */
+  readonly inBlock?: number;
   /** `work along the last side in the same way`: the words are all of the step's. */
   readonly again?: true;
 }

@@ -1,7 +1,7 @@
 /** Blocks worked from corner to corner and written out, `ch 6, dc in 4th ch from hook, dc in next 2 ch`, as the stitches they are. */
 
 import type { Num } from './num.ts';
-import type { Step, StitchName, WorkStep } from './tree.ts';
+import type { GroupStep, Step, StitchName, WorkStep } from './tree.ts';
 
 /** What the blocks of a text are made of. */
 export interface BlockShape {
@@ -18,6 +18,12 @@ export interface BlockShape {
 
 /** Puts one step for the last three where they are a block. */
 export function foldBlock(steps: Step[], shape: BlockShape): void {
+  const last = steps.at(-1);
+  const told = last?.kind === 'group' ? groupedBlock(last, shape) : null;
+  if (told !== null) {
+    steps.splice(-1, 1, told);
+    return;
+  }
   const [first, second, third] = steps.slice(-3);
   if (first === undefined || second === undefined || third === undefined) return;
   const before = steps.at(-4);
@@ -47,6 +53,18 @@ function nextBlock(slip: Step, chain: Step, work: Step, shape: BlockShape): Step
   const into = place !== null && 'what' in place && place.what.kind === 'space';
   const same = isStitch(work, shape) && work.place?.kind === 'same' && isOnly(work.times, shape.more + 1);
   return into && same ? named('block', place, slip, work) : null;
+}
+
+/** `(sl st, ch 3, 3 dc) in next ch-3 sp`. */
+function groupedBlock(group: GroupStep, shape: BlockShape): Step | null {
+  const [slip, chain, work, more] = group.body;
+  if (slip?.kind !== 'work' || slip.stitch.kind !== 'stitch' || slip.stitch.id !== 'sl-st') return null;
+  if (chain?.kind !== 'chain' || 'of' in chain.n || !isOnly(chain.n, shape.rise)) return null;
+  if (work === undefined || more !== undefined || !isStitch(work, shape)) return null;
+  const { place } = group;
+  const into = 'what' in place && place.what.kind === 'space';
+  const whole = slip.place === null && work.place === null && isOnly(work.times, shape.more + 1);
+  return into && whole ? named('block', place, group, group) : null;
 }
 
 function isStitch(step: Step, { stitch }: BlockShape): step is WorkStep {

@@ -5,6 +5,7 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, 
 import type { Edge } from './edge.ts';
 import type { Num } from './num.ts';
 import { FOUNDATION_WORDS, takeFarSide, takeOpening } from './read-foundation.ts';
+import { readInBlocks } from './read-in-blocks.ts';
 import { readLoop } from './read-loop.ts';
 import { readMatching } from './read-matching.ts';
 import { isNumber, readNumber } from './read-number.ts';
@@ -24,6 +25,9 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
     takeAny(cursor, 'spaced');
     const edge = readEdge(cursor) ?? takeBareEdge(cursor);
     // `(2 in each row end)` behind it is read with the stitch.
+    const side = edge === 'row ends' ? readInBlocks(cursor, start) : null;
+    if (side !== null)
+      return { kind: 'evenly', stitch, n, edge: 'row ends', side, span: spanSince(cursor, from) };
     if (edge !== null && !(edge === 'row ends' && tellsEach(cursor)))
       return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
   }

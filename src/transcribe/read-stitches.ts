@@ -109,9 +109,14 @@ function isUsed(name: string, rows: string): boolean {
   return new RegExp(`(?<![a-z])${escaped}(?:e?s)?(?![a-z])`, 'i').test(rows);
 }
 
+const FIRST_BLOCK = /^(?:the )?(?:first|starting|beginning|beg) (block|tile)\b.*$/i;
+
 function addSpecial(reading: Reading, entry: StitchEntry): void {
   const { asked, specials, pieces } = reading;
-  const name = nameInRows(keyName(entry.name), asked.rows);
+  const keyed = keyName(entry.name);
+  // `First block of an increase row`: no row says its name, they all begin with it.
+  const own = isUsed(keyed, asked.rows) ? keyed : keyed.replace(FIRST_BLOCK, 'beg $1');
+  const name = nameInRows(own, asked.rows);
   const context = contextOf(reading);
   const derived = deriveWork(entry.words, context);
   const standard = stitchNamed(name, asked.terms);

@@ -8,6 +8,7 @@ import { withColourTables } from './colour-tables.ts';
 import { withColons } from './comma-labels.ts';
 import { withDottedLists } from './dotted-lists.ts';
 import { withSquares } from './filet-squares.ts';
+import { withFirstBlocks } from './first-blocks.ts';
 import { notesAgainstRows } from './notes-against-rows.ts';
 import { splitParagraphs } from './paragraphs.ts';
 import { capitalised } from './part-headings.ts';
@@ -36,7 +37,7 @@ export function transcribe(source: Source): Transcript {
   const lines = withTableRows(
     withColourTables(unwrap(withDottedLists(tidyLines(source.text).map(withoutSpacing))).map(withoutStops)),
   );
-  const sorted = sortLines(withSquares(splitParagraphs(lines).map(withColons)));
+  const sorted = sortLines(withSquares(withFirstBlocks(splitParagraphs(lines).map(withColons))));
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];
