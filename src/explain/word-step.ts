@@ -126,6 +126,7 @@ function where(place: Place, terms: Terms): string {
     case 'of-special':
       return `in the ${place.last === true ? 'last' : 'next'} ${place.special}`;
     case 'of-group':
+      if (place.shape !== undefined) return `in the next ${place.shape}`;
       return `in ${place.any === true ? 'any' : 'the next'} ${place.n} ${describeWhat(place.what, terms)}`;
     case 'of-space':
       return 'in the next ch sp';

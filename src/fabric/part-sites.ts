@@ -12,6 +12,7 @@ import { stuck } from './worker.ts';
 
 /** The 3rd, or the middle, of the next 5 dc, which stand in one place: they are passed together. */
 export function siteOfGroup(worker: Worker, place: Extract<Place, { kind: 'of-group' }>): Site | null {
+  if (place.shape !== undefined) return siteOfShape(worker, place, place.shape);
   const { sites } = worker;
   const first = place.any === true ? anyGroup(worker, place) : groupStart(worker, place);
   if (sites === null || first < 0) return null;
@@ -31,6 +32,41 @@ export function siteOfGroup(worker: Worker, place: Extract<Place, { kind: 'of-gr
   worker.next = Math.max(worker.next, first + place.n);
   return site;
 }
+
+/** The middle one of a sort in the next petal: whatever stands in one place is passed with it, and so is the rest of the last. */
+function siteOfShape(
+  worker: Worker,
+  { nth, what, span }: Extract<Place, { kind: 'of-group' }>,
+  shape: string,
+): Site | null {
+  const sites = worker.sites ?? [];
+  const wanted = `next ${shape}`;
+  const behind = worker.rowBegun ? sites[worker.last]?.foot : undefined;
+  let first = worker.next;
+  while (first < reach(worker) && (sites[first]?.foot === behind || sites[first]?.space !== NONE)) first += 1;
+  const foot = sites[first]?.foot ?? NONE;
+  let end = first;
+  while (end < reach(worker) && (sites[end]?.foot === foot || sites[end]?.space !== NONE)) end += 1;
+  const own = Array.from({ length: end - first }, (_, i) => first + i).filter((i) => isIn(sites[i], what));
+  const chosen = nth === 'center' ? (own.length - 1) / 2 : nth - 1;
+  const at = own[chosen];
+  if (end - first < FEWEST_IN_SHAPE || foot === NONE || own.length === 0) {
+    stuck(worker, { kind: 'used up', wanted, span });
+    return null;
+  }
+  if (at === undefined) {
+    stuck(worker, { kind: 'which stitch', special: shape, span });
+    return null;
+  }
+  passPlace(worker, at);
+  // Come round, what is left is the rest of the first one.
+  const isRest = (site: Site): boolean => site.foot === sites[0]?.foot || site.space !== NONE;
+  worker.next = worker.round && sites.slice(end).every(isRest) ? sites.length : end;
+  return sites[at] ?? null;
+}
+
+/** Fewer in one place are no petal. */
+const FEWEST_IN_SHAPE = 3;
 
 /** The first place of the round where just so many of a stitch stand on one foot; -1 with the trouble noted. */
 function anyGroup(worker: Worker, { n, what, span }: Extract<Place, { kind: 'of-group' }>): number {

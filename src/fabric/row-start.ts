@@ -107,7 +107,11 @@ export function travelSteps(steps: readonly Step[]): ReadonlySet<Step> {
     then.place === null &&
     then.stitch.kind === 'special' &&
     plainName(then.stitch.name) !== then.stitch.name;
-  const moves = then !== undefined && (then.kind === 'chain' || same || rises || begins);
+  // `Sl st in next loop, and in each loop around make …`: it is the first of them.
+  const each =
+    then !== undefined && 'place' in then && then.place?.kind === 'each' && then.place.what.kind === 'space';
+  const intoFirst = each && leading.every((step) => step.kind === 'work' && intoSpace(step));
+  const moves = then !== undefined && (then.kind === 'chain' || same || rises || begins || intoFirst);
   const anchor = anchorStep(steps);
   return new Set([...(moves ? leading : []), ...(anchor === null ? [] : [anchor])]);
 }

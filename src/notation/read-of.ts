@@ -1,7 +1,7 @@
 /** One of several named as a place: `2nd ch from hook`, `3rd ch of beg ch-5`, `center dc of next shell`, `3rd of 5 tr`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { middleAlone, readOfCorner } from './read-corner.ts';
 import { isNumber, readOrdinal } from './read-number.ts';
@@ -63,6 +63,9 @@ function read(cursor: Cursor, from: number): Place | null {
   if (pick === 'any') return group?.kind === 'of-group' ? { ...group, any: true } : null;
   if (group !== null) return group;
   if (what === null) return null;
+  const shape = pick === 'last' || pick === 'first' ? null : takeShape(cursor);
+  if (shape !== null)
+    return { kind: 'of-group', nth: nth ?? 'center', n: 0, shape, what, span: spanSince(cursor, from) };
   const whole: What | null = readWhat(cursor);
   if (whole?.kind === 'space' && what.kind === 'ch' && pick !== 'last')
     return { kind: 'of-space', nth: nth ?? 'center', chains: whole.chains, span: spanSince(cursor, from) };
@@ -76,6 +79,13 @@ function read(cursor: Cursor, from: number): Place | null {
   } as const;
   return pick === 'last' ? { ...one, last: true } : one;
 }
+
+/** `petal`, `scallop`, where the pattern describes no stitch of that name. */
+function takeShape(cursor: Cursor): string | null {
+  return isSpecialNext(cursor) ? null : takeOneOf(cursor, IN_ONE_PLACE);
+}
+
+const IN_ONE_PLACE = new Set(['petal', 'scallop', 'fan', 'shell', 'group', 'point', 'leaf']);
 
 /** `from hook`, `from the hook`, `from your hook`. */
 function takeFromHook(cursor: Cursor): boolean {

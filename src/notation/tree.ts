@@ -87,6 +87,8 @@ export type Place =
       readonly nth: number | 'center';
       /** `of any 5-dc group`, where yarn is joined anew. */
       readonly any?: true;
+      /** `next petal` of a text that describes none: however many stand in one place, `n` being 0. */
+      readonly shape?: string;
       readonly n: number;
       readonly what: What;
       readonly span: Span;

@@ -75,6 +75,7 @@ function placeWords(place: Place, voice: Voice): string {
     case 'of-group': {
       const which = place.nth === 'center' ? phrases.centre : ordinal(place.nth);
       const what = (many: boolean): string => printWhat(place.what, many, voice);
+      if (place.shape !== undefined) return `${which} ${what(false)} of next ${place.shape}`;
       return `${which} ${what(false)} of ${place.any === true ? 'any' : 'next'} ${place.any === true ? `${place.n}-${what(false)} group` : `${place.n} ${what(true)}`}`;
     }
     case 'of-space': {
