@@ -22,6 +22,8 @@ export function unusedYarns({ pattern, sizes }: Publication): Diagnostic[] {
       ({ letter }, i) =>
         !yarns.has(letter) &&
         !sewnWith(letter, finishing) &&
+        // `Square (6 in A, 5 in B)`.
+        !pattern.parts.some(({ name }) => sewnWith(letter, name)) &&
         !stripes.some((rows) => isStriped(letter, rows)) &&
         !(i === 0 && (yarns.size === 0 || main)),
     )

@@ -28,13 +28,14 @@ export function statedBorder(
   worker: Worker,
   steps: readonly Step[],
   stated: StatedCount | null,
+  below: readonly Site[],
 ): Site[] | null {
   const parts = partsOf(worker, steps);
   if (parts === null || !parts.every((step) => isSide(step) || isCorner(step))) return null;
   const sides = parts.filter(isSide);
   const cornered = sides.length < parts.length || chainsAtCorners(steps);
   if (sides.length < FEWEST_SIDES || !cornered) return null;
-  const lengths = sideLengths(worker, sides, parts.filter(isCorner), stated);
+  const lengths = sideLengths(worker, sides, parts.filter(isCorner), stated, below);
   if (lengths === null || lengths.reduce((sum, n) => sum + n, 0) > MOST_PLACES) return null;
   const place = plainSite('unknown', NONE, '');
   let nth = -1;
@@ -94,6 +95,7 @@ function sideLengths(
   sides: readonly EvenlyStep[],
   corners: readonly (WorkStep | GroupStep)[],
   stated: StatedCount | null,
+  below: readonly Site[],
 ): number[] | null {
   const each = sides[0]?.side?.each ?? 'counted';
   if (sides.some(({ side }) => (side?.each ?? 'counted') !== each)) return null;
@@ -105,7 +107,42 @@ function sideLengths(
       ? null
       : n.map((one, i) => one * (blocks[i % 2 === 0 ? 0 : 1] ?? 0));
   }
-  return stated === null ? null : toldLengths(worker, sides.length, corners, stated);
+  const told = stated === null ? null : toldLengths(worker, sides.length, corners, stated);
+  return told ?? sidesOfSquares(worker, sides, below);
+}
+
+/** Of squares laid out in so many rows of so many: the stitches of each along a side, and what goes into the joins between. */
+function sidesOfSquares(
+  { layout }: Worker,
+  sides: readonly EvenlyStep[],
+  below: readonly Site[],
+): number[] | null {
+  const each = sideOfSquare(below);
+  if (layout === null || each === null || sides.length !== 4) return null;
+  return sides.map(({ side }, i) => {
+    const squares = layout[i % 2] ?? 0;
+    return each * squares + (side?.atJoin ?? 0) * (squares - 1);
+  });
+}
+
+/** The stitches between two corner spaces of a square's last round; null where its sides are not all alike. */
+function sideOfSquare(below: readonly Site[]): number | null {
+  const runs: number[] = [];
+  let run = 0;
+  let space = NONE;
+  for (const site of below) {
+    if (site.space === NONE) run += 1;
+    else if (site.corner && site.space !== space) {
+      runs.push(run);
+      run = 0;
+      space = site.space;
+    } else if (!site.corner) return null;
+  }
+  // The round begins and ends within one side.
+  const [first = 0, ...others] = runs;
+  const all = [...others, first + run];
+  const [one] = all;
+  return all.length === 4 && one !== undefined && one > 0 && all.every((n) => n === one) ? one : null;
 }
 
 /** `120 sc evenly along the side (3 sc in each block)`: as many as its blocks make, where that is said. */

@@ -176,7 +176,7 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   } else {
     worker.sites =
       (worker.round || worker.edging
-        ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null)
+        ? statedBorder(worker, plan.steps, plan.checksCount ? plan.line.stated : null, start.sites)
         : null) ??
       netBorder(worker, plan.steps, start.sites) ??
       start.sites;

@@ -8,6 +8,7 @@ import { gapGoesOn, gapSite } from './gap-site.ts';
 import { noteStep } from './ledger.ts';
 import { makeInto, makeStitch, markCorner } from './make-stitch.ts';
 import { markMade } from './mark-made.ts';
+import { noteLayout } from './note-layout.ts';
 import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
@@ -120,6 +121,7 @@ function workStep(
       return true;
     case 'note':
       noteMarker(worker, step.text);
+      noteLayout(worker, step.text);
       noteChains(worker, step.text);
       return step.endsOn === undefined || endsAsSaid(worker, step.endsOn, step.span);
   }

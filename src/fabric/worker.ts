@@ -133,6 +133,8 @@ export interface Worker {
   leftAs: string | null;
   /** A round along the edges of a flat piece. */
   edging: boolean;
+  /** `Lay out the squares in 4 rows of 5`: how many lie along two sides that meet; null where that is not said. */
+  layout: readonly [number, number] | null;
   /** All that the row works lies along an edge that is not worked here. */
   elsewhere: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
@@ -270,6 +272,7 @@ export function newWorker(
     leavesSaid: null,
     leftAs: null,
     edging: false,
+    layout: null,
     elsewhere: false,
     round: false,
     foundation: null,

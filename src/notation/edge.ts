@@ -21,6 +21,8 @@ export interface BorderSide {
   /** A stitch or a block of the side; `counted` where the step says how many in all. */
   readonly each: 'stitch' | 'block' | 'counted';
   readonly said: string;
+  /** Round squares sewn together: how many stitches go into each join. */
+  readonly atJoin?: number;
   /** `in next 13 sc` before `of square`: what there are as many of as the step has stitches. */
   readonly of?: What;
   /** `(3 sc in each block)` behind how many there are in all. */

@@ -27,8 +27,9 @@ export function readBorderSide(
   const each = wordAt(cursor, 1) === 'each' && INTO.has(wordAt(cursor));
   if (!each && !ALONG.has(wordAt(cursor)) && wordAt(cursor, 1) !== 'the') return null;
   const start = cursor.at;
-  const sort = takeBlockSide(cursor) ? 'block' : each && takeJoinedSide(cursor) ? 'stitch' : null;
-  if (sort === null) {
+  const block = takeBlockSide(cursor);
+  const atJoin = each && !block ? readJoinedSide(cursor) : null;
+  if (!block && atJoin === null) {
     cursor.at = start;
     return null;
   }
@@ -39,7 +40,7 @@ export function readBorderSide(
     stitch,
     n: times ?? { values: [1], span },
     edge: 'row ends',
-    side: { each: sort, said },
+    side: atJoin === null ? { each: 'block', said } : { each: 'stitch', said, atJoin },
     span,
   };
 }
@@ -82,26 +83,44 @@ function takeToCorner(cursor: Cursor): void {
   if (takeAny(cursor, 'to') !== null) {
     takeAny(cursor, 'the');
     takeAny(cursor, 'next');
-    if (takeAny(cursor, 'corner') !== null) return;
+    takeAny(cursor, 'outer');
+    if (takeAny(cursor, 'corner', 'end') !== null) return;
   }
   cursor.at = start;
 }
 
-/** `in each dc along the side, working 1 tr into each 2-ch sp either side of every join`: nothing without the joins. */
-function takeJoinedSide(cursor: Cursor): boolean {
+/**
+ * `in each dc along the side, working 1 tr into each 2-ch sp either side of every join`, `in each sc and in each of the 2
+ * ch-2 sps at every join to next corner`: nothing without the joins. How many stitches go into each of them.
+ */
+function readJoinedSide(cursor: Cursor): number | null {
   cursor.at += 2;
-  if (readWhat(cursor) === null || !takeEdge(cursor)) return false;
-  takeToCorner(cursor);
+  if (readWhat(cursor) === null) return null;
+  const edge = takeEdge(cursor);
+  if (edge) takeToCorner(cursor);
   if (peek(cursor).kind === 'comma') cursor.at += 1;
-  takeAny(cursor, 'and');
-  takeAny(cursor, 'working', 'with', 'plus', 'also');
-  if (isNumber(cursor) && readNumber(cursor) !== null) {
+  const also = takeAny(cursor, 'and') !== null;
+  // Of `in each dc and ch-1 sp around` no join is said.
+  const adds = takeAny(cursor, 'working', 'with', 'plus', 'also') !== null;
+  if (!edge && !adds && !(also && INTO.has(wordAt(cursor)))) return null;
+  let each = 1;
+  if (isNumber(cursor)) {
+    each = readNumber(cursor)?.values[0] ?? 1;
     takeAny(cursor, 'st', 'sts');
-    if (!INTO.has(wordAt(cursor)) && readStitchName(cursor) === null) return false;
+    if (!INTO.has(wordAt(cursor)) && readStitchName(cursor) === null) return null;
   }
-  if (takeOneOf(cursor, INTO) === null) return false;
-  while (!atBoundary(cursor)) cursor.at += 1;
-  return JOIN_WORDS.has(wordAt(cursor, -1)) && atBoundary(cursor);
+  if (takeOneOf(cursor, INTO) === null) return null;
+  // On either side of a join lies a space of each of the two.
+  let places = 1;
+  let joined = false;
+  for (; !atBoundary(cursor) && !joined; cursor.at += 1) {
+    const word = wordAt(cursor);
+    if (word === 'space' || word.startsWith('sp')) places = 2;
+    if (word === 'either' || word === 'both' || word === 'two') places = 2;
+    joined = JOIN_WORDS.has(word);
+  }
+  if (joined) takeToCorner(cursor);
+  return joined && atBoundary(cursor) ? each * places : null;
 }
 
 const LAST = new Set(['last', 'remaining', 'rem', 'fourth', '4th', 'final', 'other']);

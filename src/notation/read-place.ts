@@ -183,6 +183,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     return { kind: end === 'first' ? 'first' : 'last', n, what, span };
   }
   if (takeAny(cursor, 'any') !== null) {
+    takeAny(cursor, 'outer', 'outside');
     // `any edge`: the round begins somewhere along it.
     const what = readWhat(cursor) ?? (takeAny(cursor, 'edge', 'side') === null ? null : ANY_STITCH);
     if (what === null) return backTo(cursor, start);

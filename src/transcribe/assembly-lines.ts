@@ -22,6 +22,16 @@ export function isAssembly(text: string): boolean {
   return TOGETHER.some((form) => form.test(text)) && namesWork(text);
 }
 
+/** `Place front and back with wrong sides together and work through both layers.`: how pieces are held, with nothing worked yet. */
+export function isHolding(text: string): boolean {
+  if (!/^(?:place|hold|holding|lay|put|pin)\b[^.]*\btogether\b/i.test(text) || /\d/.test(text)) return false;
+  // Front and back are the names of pieces here, of no stitch.
+  return !namesWork(text.replace(THROUGH_BOTH, '').replace(/\b(?:front|back)\b/gi, ''));
+}
+
+const THROUGH_BOTH =
+  /\b(?:and |then )?(?:work(?:ing)?|crochet(?:ing)?) through (?:both|all|the two|two)(?: of the)? (?:layers|thicknesses|pieces|edges)\b(?: (?:together|throughout|at once|all (?:a)?round))?/i;
+
 /** The words of the sentences of a line: where each begins and ends. */
 export function sentencesOf(text: string): [number, number][] {
   const ends = [...text.matchAll(/[.!?][)\]"”]?\s+(?=["“(]?\p{Lu})/gu)].map(

@@ -144,7 +144,9 @@ function besideName(written: string): { text: string; make: number; beside: Besi
   const bracketed = /^(.*?\S)\s*[([]([^()[\]]+)[)\]]$/.exec(text);
   if (bracketed?.[1] !== undefined && bracketed[2] !== undefined) {
     text = bracketed[1];
-    for (const said of bracketed[2].split(/\s*[,;]\s*/)) {
+    const each = inEachColour(bracketed[2]);
+    make = each?.make ?? make;
+    for (const said of each === null ? bracketed[2].split(/\s*[,;]\s*/) : [each.said]) {
       const many = manyIn(said);
       if (many === null) others.push(said);
       else {
@@ -164,6 +166,18 @@ function besideName(written: string): { text: string; make: number; beside: Besi
   const whole = capitalised(text);
   const named = comma === null ? `${whole} (${words})` : `${whole}, ${words}`;
   return { text, make, beside: words === '' ? null : { words, name: named } };
+}
+
+/** `make 6 in A, 5 in B and 5 in C`: how many in all; null where they are not told colour by colour. */
+function inEachColour(said: string): { make: number; said: string } | null {
+  const [, list] = /^make\s+(.+)$/i.exec(said) ?? [];
+  const counts = list
+    ?.split(/\s*(?:[,;]|\band\b)\s*/)
+    .map((one) => /^(\d{1,3}|[a-z]+)\s+(?:in|of)\s+\S/i.exec(one)?.[1]);
+  if (list === undefined || counts === undefined || counts.length < 2) return null;
+  const numbers = counts.map((count) => (count === undefined ? null : numberOf(count)));
+  const make = numbers.reduce<number>((sum, n) => sum + (n ?? Number.NaN), 0);
+  return Number.isNaN(make) ? null : { make, said: list };
 }
 
 /** `make 2`, `make two in brown`, `x 2`; null where nothing says how many. */

@@ -204,6 +204,9 @@ function withoutStars(words: MappedText): MappedText {
 
 const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
+/** `With right side facing, join A with sl st in any corner`: behind whatever is said of the pieces. */
+const JOINS_FIRST =
+  /^(?:with (?:rs|right side)(?: of (?:the )?[a-z]+)? facing,?\s*)?(?:re)?join\b[^.]*?\b(?:in|to) (?:the )?(?:any|first|last|next|same|top|corner|outer)\b/i;
 /** `Fold Row 29 in half`: what is folded is the piece before. */
 const FOLDED = /^fold\b.{0,40}\b(?:(?:row|rnd|round) \d+|(?:the )?last (?:row|rnd|round))\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
@@ -234,8 +237,10 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
     .find(({ kind }) => kind !== 'note')
     ?.text.text.search(/^next (?:row|rnd|round)\b/i);
   const onHook = staysOnHook(before) || goesRoundOn(first, before) || leavesOf(draft, before);
+  const begins = draft.lines.find(({ kind }) => kind !== 'note')?.text.text ?? '';
+  const joinsFirst = JOINS_FIRST.test(begins.slice(rowLabel(begins)?.end ?? 0));
   const folded = opening.some((text) => FOLDED.test(text));
-  return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook || folded ? before.name : null;
+  return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook || folded || joinsFirst ? before.name : null;
 }
 
 /** `Row 1: Ch 1, hdc in first 10 sts, leave remaining sts unworked`: of the piece before, which is not fastened off. */

@@ -4,7 +4,7 @@ import { tellsChoice } from '../notation/told-choice.ts';
 import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
 import { asksToMatch } from './as-other-part.ts';
-import { isAssembly, sentencesOf } from './assembly-lines.ts';
+import { isAssembly, isHolding, sentencesOf } from './assembly-lines.ts';
 import {
   foundationAt,
   isColourHabit,
@@ -129,6 +129,11 @@ function sortSentence(
     return;
   }
   if (begun && asksToMatch(text)) {
+    addWork(walk, line, 'note', null);
+    return;
+  }
+  // The rounds that follow say where they go.
+  if (!begun && ahead.rows && isHolding(text)) {
     addWork(walk, line, 'note', null);
     return;
   }

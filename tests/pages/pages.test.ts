@@ -85,6 +85,10 @@ test.each(['corner-cushion', 'flower-brooch', 'triangle-shawl'])(
   },
 );
 
+test('nothing false is told of a cushion of squares', () => {
+  expect(toldOf('fifth', 'patchwork-cushion')).toBe('fifth/patchwork-cushion\n  truly: clean');
+});
+
 test.each(['chevron-scarf', 'granny-square-tote', 'moss-stitch-blanket', 'tea-towel-edging'])(
   'nothing false is told of the edges of %s',
   (name) => {

@@ -73,3 +73,41 @@ test.each([
   expect(square(side, '52 sc')).toContain('count/mismatch');
   expect(square(side.replace('3 sc', '2 sc'), '48 sc')).toContain('count/mismatch');
 });
+
+const cushion = (side: string, changes: Readonly<Record<string, string>> = {}) => {
+  const text = [
+    'Pillow',
+    'US terms. Ch 1 at the start of a rnd does not count.',
+    'A cream, B teal, worsted',
+    '',
+    'SQUARE (make 4 in A, 2 in B)',
+    'Make a magic ring.',
+    'Rnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, (3 dc in ring, ch 2) 3 times; join with sl st in top of ch-3. (12 dc, 4 ch-2 sps)',
+    'Rnd 2: Ch 1, sc in same st, sc in next 2 dc, *(sc, ch 2, sc) in next ch-2 sp, sc in next 3 dc; rep from * 2 more times, (sc, ch 2, sc) in last ch-2 sp; join with sl st in first sc. (20 sc, 4 ch-2 sps)',
+    'Fasten off.',
+    '',
+    'FRONT',
+    'Lay out the squares in 2 rows of 3. Sew them together, 5 sc on each side.',
+    `Rnd 1: With right side facing, join A with sl st in any outer corner ch-2 sp, ch 1, (sc, ch 2, sc) in same sp, *${side} to next outer corner, (sc, ch 2, sc) in corner ch-2 sp; rep from * 2 more times, ${side} to end; join with sl st in first sc. (70 sc, 4 ch-2 sps)`,
+    'Rnd 2: Sl st in next ch-2 sp, ch 1, 3 sc in same sp, *sc in each sc to next ch-2 sp, 3 sc in next ch-2 sp; rep from * 2 more times, sc in each sc to end; join with sl st in first sc. (82 sc)',
+    'Fasten off.',
+    '',
+    'JOINING',
+    'Place front and back with wrong sides together, front facing you, and work through both layers.',
+    'Rnd 1: Join B with sl st in any sc, ch 1, sc in each sc around; join with sl st in first sc. (82 sc)',
+  ].join('\n');
+  return workedText(Object.entries(changes).reduce((changed, [from, to]) => changed.replace(from, to), text))
+    .codes;
+};
+
+test.each([
+  'sc in each sc and in each of the 2 ch-2 sps at every join',
+  'sc in each sc, working 1 sc in each ch-2 sp either side of each join',
+  'sc in each st and in the ch-2 sps on both sides of every seam',
+])('squares in rows of so many: %s', (side) => {
+  expect(cushion(side)).toEqual([]);
+  expect(cushion(side, { '70 sc': '72 sc' })).toContain('count/mismatch');
+  expect(cushion(side, { '2 rows of 3': '2 rows of 4' })).toContain('count/mismatch');
+  expect(cushion(side, { '2 rows of 3': 'two rows of three' })).toEqual([]);
+  expect(cushion(side, { ' in 2 rows of 3': '' })).toContain('place/no-edge');
+});

@@ -1,0 +1,21 @@
+/** Notes to the maker that a border comes back to: how squares are laid out. */
+
+import type { Worker } from './worker.ts';
+
+const NUMBERS = 'two three four five six seven eight nine ten eleven twelve'.split(' ');
+const NUMBER = `(\\d{1,2}|${NUMBERS.join('|')})`;
+const LAYOUT = new RegExp(
+  `\\b(?:squares|motifs|blocks|tiles|granny squares)\\b[^.]*?\\b${NUMBER}(?:\\s+rows\\s+of\\s+|\\s*(?:x|×|by)\\s*)${NUMBER}\\b`,
+  'i',
+);
+
+/** `Lay out the squares in 4 rows of 5`, `Sew the motifs together, 6 by 8`. */
+export function noteLayout(worker: Worker, text: string): void {
+  const [, rows, across] = LAYOUT.exec(text) ?? [];
+  if (rows !== undefined && across !== undefined) worker.layout = [numberOf(across), numberOf(rows)];
+}
+
+function numberOf(word: string): number {
+  const told = NUMBERS.indexOf(word.toLowerCase());
+  return told < 0 ? Number(word) : told + 2;
+}
