@@ -206,7 +206,7 @@ const ONTO_NAME =
   /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
 /** `With right side facing, join A with sl st in any corner`: behind whatever is said of the pieces. */
 const JOINS_FIRST =
-  /^(?:with (?:rs|right side)(?: of (?:the )?[a-z]+)? facing,?\s*)?(?:re)?join\b[^.]*?\b(?:in|to) (?:the )?(?:any|first|last|next|same|top|corner|outer)\b/i;
+  /^(?:with (?:rs|right side)(?: of (?:the )?[a-z]+)? facing,?\s*)?(?:re)?join\b[^.]*?\b(?:in|to) [a-z]/i;
 /** `Fold Row 29 in half`: what is folded is the piece before. */
 const FOLDED = /^fold\b.{0,40}\b(?:(?:row|rnd|round) \d+|(?:the )?last (?:row|rnd|round))\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
