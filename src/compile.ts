@@ -11,6 +11,7 @@ import { schematics } from './chart/schematic.ts';
 import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
+import { firstMultiple } from './check/pattern-repeat.ts';
 import { planSize } from './check/plan-size.ts';
 import type { WorkedSize } from './check/publication.ts';
 import { silence } from './check/silence.ts';
@@ -18,16 +19,20 @@ import type { ChartsByTerms, CompiledPattern, CompiledSize } from './compiled.ts
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
+import type { Fabric } from './fabric/fabric.ts';
 import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
 import { foldings, withFoldings } from './fold-part.ts';
 import { measure } from './measure/measure.ts';
 import type { ScaleOf } from './measure/measures.ts';
-import { yarnScales } from './measure/yarn-scale.ts';
+import { byFigures, yarnScales } from './measure/yarn-scale.ts';
 import { partRepeats } from './part-repeats.ts';
+import { asksSize, type OwnSize, withOwnSize } from './pattern/own-size.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { type ReadPattern, readPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
+import { asMultiples } from './proof/as-multiples.ts';
+import { asOpen } from './proof/as-open.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
 import { type PartMultiple, type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
@@ -46,22 +51,61 @@ export function compilePattern(source: Source, slug: string): CompiledPattern {
   return compileRead(readPattern(source, slug), slug);
 }
 
+/** The same pattern in one size of a maker's own. Yarn goes by what is known of the designer's, at the maker's gauge. */
+export function compileOwnSize(compiled: CompiledPattern, own: OwnSize): CompiledPattern {
+  const { pattern, slug, scaleOf } = compiled;
+  if (pattern === null) return compiled;
+  return compileRead({ pattern: ownPattern(compiled, pattern, own), diagnostics: [] }, slug, {
+    only: own.from,
+    scaleOf,
+  });
+}
+
+/** The pattern as it is written for a maker's own size: over a multiple wherever that is proved. */
+export function ownPattern({ multiples, sizes }: CompiledPattern, pattern: Pattern, own: OwnSize): Pattern {
+  const fabric = sizes[own.from]?.fabric;
+  if (!asksSize(own) || fabric === undefined) return withOwnSize(pattern, own);
+  const wide = asMultiples(pattern, multiples, own.from);
+  // What is asked across only is as high as it was, and the other way about.
+  const high = own.heightMm !== null || own.rows !== null ? asOpen(wide, own.from, fabric) : wide;
+  return withOwnSize(high, keeping(own, pattern, wide, fabric));
+}
+
+/** A foundation made a multiple, which the maker does not ask about, keeps the chains it had. */
+function keeping(own: OwnSize, pattern: Pattern, wide: Pattern, fabric: Fabric): OwnSize {
+  const multiple = firstMultiple(wide);
+  if (own.widthMm !== null || own.repeats !== null || multiple === null || firstMultiple(pattern) !== null)
+    return own;
+  const chains = fabric.rows[0] === undefined ? 0 : fabric.rows[0].end - fabric.rows[0].first;
+  return { ...own, repeats: Math.max(1, Math.round((chains - multiple.plus) / multiple.of)) };
+}
+
 /** The same for instructions pasted as plain text, with no file of keys around them. */
 export function compileText(source: Source, slug: string): CompiledPattern {
-  return compileRead(readTranscript(transcribe(source), slug), slug, (found) => {
-    // Where the terms are doubted as a whole, no one word is told as well.
-    const doubted = found.some(({ code }) => code.startsWith('text/terms-'));
-    // Bullets and ornaments of the page it came from go into no booklet.
-    return found
-      .filter(({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted))
-      .map(toldOfText);
-  });
+  return compileRead(readTranscript(transcribe(source), slug), slug, { toTell: tellOfText });
+}
+
+function tellOfText(found: readonly Diagnostic[]): readonly Diagnostic[] {
+  // Where the terms are doubted as a whole, no one word is told as well.
+  const doubted = found.some(({ code }) => code.startsWith('text/terms-'));
+  // Bullets and ornaments of the page it came from go into no booklet.
+  return found
+    .filter(({ code }) => code !== 'booklet/character' && (code !== 'terms/mixed' || !doubted))
+    .map(toldOfText);
+}
+
+interface Wish {
+  readonly toTell?: (found: readonly Diagnostic[]) => readonly Diagnostic[];
+  /** The only size to work. */
+  readonly only?: number;
+  /** What is known of the yarn from elsewhere. */
+  readonly scaleOf?: ScaleOf;
 }
 
 function compileRead(
   { pattern, diagnostics: ofFile }: ReadPattern,
   slug: string,
-  toTell: (found: readonly Diagnostic[]) => readonly Diagnostic[] = (found) => found,
+  { toTell = (found) => found, only, scaleOf }: Wish = {},
 ): CompiledPattern {
   if (pattern === null)
     return {
@@ -71,6 +115,7 @@ function compileRead(
       allSizes: null,
       multiples: [],
       growths: [],
+      scaleOf: byFigures,
       diagnostics: toTell(mergeRepeated(inFileOrder(ofFile))),
     };
   const slugs = sizeSlugs(pattern.sizes);
@@ -80,13 +125,16 @@ function compileRead(
   const worked: WorkedSize[] = [];
   let effort = 0;
   const multiples = once(() => partMultiples(pattern, planned, true));
-  const scales = once(() =>
-    yarnScales(
-      pattern,
-      sizes.map(({ fabric }) => fabric),
-    ),
+  const scales = once(
+    () =>
+      scaleOf ??
+      yarnScales(
+        pattern,
+        sizes.map(({ fabric }) => fabric),
+      ),
   );
   for (const [index, size] of pattern.sizes.entries()) {
+    if (only !== undefined && index !== only) continue;
     const { plan, faults } = planSize(pattern, index);
     ofWork.push(...faults);
     if (plan === null) continue;
@@ -150,6 +198,7 @@ function compileRead(
     get growths() {
       return growths();
     },
+    scaleOf: (letter, size) => scales()(letter, size),
     diagnostics: toTell(diagnostics),
   };
 }

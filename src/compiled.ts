@@ -5,7 +5,7 @@ import type { PartSchematic } from './chart/schematic.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { RowAccount } from './explain/row-account.ts';
 import type { Fabric } from './fabric/fabric.ts';
-import type { Measures } from './measure/measures.ts';
+import type { Measures, ScaleOf } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
@@ -40,5 +40,7 @@ export interface CompiledPattern {
   readonly multiples: readonly PartMultiple[];
   /** By how many stitches each repeated round grows, for as many rounds as anyone works; found when first asked for. */
   readonly growths: readonly RoundGrowth[];
+  /** How the yarn of its sizes stands to the trade's figures: for a size of a maker's own. */
+  readonly scaleOf: ScaleOf;
   readonly diagnostics: readonly Diagnostic[];
 }

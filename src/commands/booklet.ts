@@ -10,6 +10,7 @@ import { readPatterns } from '../site/read-patterns.ts';
 import { DIALECTS } from '../wording/words.ts';
 import { findSize } from './find-size.ts';
 import { oneOf } from './one-of.ts';
+import { OWN_FLAGS, ownSizeAsked } from './own-flags.ts';
 import { tellFaults } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
@@ -34,6 +35,7 @@ export const booklet: Verb = {
       value: null,
       about: 'with every stitch of a large chart drawn, over as many sheets as it takes',
     },
+    ...OWN_FLAGS,
     { name: 'out', value: 'FILE', about: 'the file to write (named after pattern, size and paper)' },
   ],
   teaches: `Sets one size of a pattern as a booklet, with its chart and its measures, and writes it as a PDF.
@@ -70,6 +72,12 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
       terminal.tell(found.message);
       return 2;
     }
+    const asked = ownSizeAsked(values, compiled, found.size);
+    if (asked.kind === 'wrong') {
+      terminal.tell(asked.message);
+      return 2;
+    }
+    const made = asked.kind === 'made' ? asked : { compiled, size: found.size };
     const own = ownDialect(compiled.pattern);
     const set = {
       dialect: dialect?.value ?? own,
@@ -79,7 +87,7 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
     } as const;
     const named = bookletFileName(
       compiled.slug,
-      found.size.slug,
+      made.size.slug,
       set.paper,
       set.dialect === own ? null : set.dialect,
       set.leftHanded,
@@ -87,7 +95,7 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
     const out = values.get('out') ?? named;
     const { bookletFile } = await import('../site/booklet-file.ts');
     await mkdir(path.dirname(path.resolve(out)), { recursive: true });
-    await writeFile(out, await bookletFile(compiled, found.size, set));
+    await writeFile(out, await bookletFile(made.compiled, made.size, set));
     terminal.say(out);
     return 0;
   },

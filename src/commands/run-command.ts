@@ -11,9 +11,10 @@ import { newPattern } from './new.ts';
 import { readPasted } from './read.ts';
 import { readArguments } from './read-arguments.ts';
 import { serve } from './serve.ts';
+import { size } from './size.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
 
-const verbs: readonly Verb[] = [newPattern, readPasted, check, count, build, serve, booklet];
+const verbs: readonly Verb[] = [newPattern, readPasted, check, count, size, build, serve, booklet];
 
 export async function runCommand([word, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {
   if (word === '--version') {

@@ -1,10 +1,10 @@
 /** A pattern and the fabric of one size in, what it measures and takes out. All of it is reckoned from the gauge. */
 
 import type { Fabric } from '../fabric/fabric.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Gauge, Pattern } from '../pattern/pattern.ts';
 import { edgingSides } from './edgings.ts';
 import type { Measures, ScaleOf } from './measures.ts';
-import { largestPiece } from './piece-size.ts';
+import { largestPiece, type RowMeasures } from './piece-size.ts';
 import { rowHeights, stitchWidthMm } from './row-heights.ts';
 import { rowWidths } from './row-widths.ts';
 import { stitchesToWork } from './times-made.ts';
@@ -17,18 +17,7 @@ export function measure(pattern: Pattern, fabric: Fabric, scaleOf: ScaleOf = byF
   const { gauge } = pattern;
   if (gauge === null) return { widthMm: null, heightMm: null, aroundMm: null, yarn: [], stitches };
   const stitchMm = stitchWidthMm(gauge);
-  const edgings = edgingSides(fabric);
-  const heightsMm = rowHeights(
-    fabric,
-    gauge,
-    pattern.terms,
-    edgings.map((sides) => sides !== null),
-  );
-  const { widthMm, heightMm, aroundMm } = largestPiece(
-    fabric,
-    { heightsMm, widths: rowWidths(fabric), edgings },
-    stitchMm,
-  );
+  const { widthMm, heightMm, aroundMm } = largestPiece(fabric, rowMeasures(pattern, fabric, gauge), stitchMm);
   // Of rows that are left to the maker nobody knows the length, nor what it takes.
   if (fabric.rows.some(({ open }) => open === true))
     return { widthMm, heightMm: null, aroundMm, yarn: [], stitches };
@@ -39,4 +28,26 @@ export function measure(pattern: Pattern, fabric: Fabric, scaleOf: ScaleOf = byF
     yarn: yarnUse(pattern, fabric, reckonYarn(pattern, fabric, stitchMm), scaleOf),
     stitches,
   };
+}
+
+/** How large the largest piece is once each row is worked, the rows in order. */
+export function sizesByRow(
+  pattern: Pattern,
+  fabric: Fabric,
+): readonly ({ readonly row: number } & Pick<Measures, 'widthMm' | 'heightMm'>)[] {
+  const { gauge } = pattern;
+  if (gauge === null) return [];
+  const measures = rowMeasures(pattern, fabric, gauge);
+  const stitchMm = stitchWidthMm(gauge);
+  return fabric.rows.map((_, row) => {
+    const soFar = { ...fabric, rows: fabric.rows.slice(0, row + 1) };
+    const { widthMm, heightMm } = largestPiece(soFar, measures, stitchMm);
+    return { row, widthMm, heightMm };
+  });
+}
+
+function rowMeasures({ terms }: Pattern, fabric: Fabric, gauge: Gauge): RowMeasures {
+  const edgings = edgingSides(fabric);
+  const isEdging = edgings.map((sides) => sides !== null);
+  return { heightsMm: rowHeights(fabric, gauge, terms, isEdging), widths: rowWidths(fabric), edgings };
 }

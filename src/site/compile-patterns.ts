@@ -3,6 +3,7 @@
 import { compilePattern, compileText } from '../compile.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { byFigures } from '../measure/yarn-scale.ts';
 import { isPlainText, type ReadPattern } from './read-patterns.ts';
 
 export interface CompiledFile {
@@ -29,5 +30,14 @@ export function hasErrors(files: readonly CompiledFile[]): boolean {
 }
 
 function unreadPattern(slug: string, fault: Diagnostic): CompiledPattern {
-  return { slug, pattern: null, sizes: [], allSizes: null, multiples: [], growths: [], diagnostics: [fault] };
+  return {
+    slug,
+    pattern: null,
+    sizes: [],
+    allSizes: null,
+    multiples: [],
+    growths: [],
+    scaleOf: byFigures,
+    diagnostics: [fault],
+  };
 }

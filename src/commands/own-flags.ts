@@ -1,0 +1,179 @@
+/** What a maker asks for on the command line in, a size of her own out, or the sentence that says what cannot be. */
+
+import { firstMultiple } from '../check/pattern-repeat.ts';
+import { compileOwnSize, ownPattern } from '../compile.ts';
+import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import { openEnd } from '../fabric/open-end.ts';
+import type { OwnBall, OwnGauge, OwnSize } from '../pattern/own-size.ts';
+import { mFromMm, parseMeasure, printCm, printIn, sidesOf } from '../units.ts';
+import type { Flag } from './verb.ts';
+
+export const OWN_FLAGS: readonly Flag[] = [
+  {
+    name: 'width',
+    value: 'MEASURE',
+    about: 'as near to this width as the pattern repeats come: "30 cm", "12 in"',
+  },
+  { name: 'height', value: 'MEASURE', about: 'as near to this height as its rows come' },
+  { name: 'repeats', value: 'N', about: 'this many pattern repeats across' },
+  { name: 'rows', value: 'N', about: 'this many rows or rounds in all' },
+  { name: 'gauge', value: 'GAUGE', about: 'at your gauge: "18 sts and 20 rows over 10 cm"' },
+  { name: 'ball', value: 'BALL', about: 'from your yarn: "200 m" or "200 m and 100 g" a ball' },
+];
+
+export type Asked =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'asked'; readonly own: OwnSize }
+  | { readonly kind: 'wrong'; readonly message: string };
+
+/** `from` is the place of the size it is made from. */
+export function readAsked(
+  values: ReadonlyMap<string, string>,
+  compiled: CompiledPattern,
+  from: number,
+): Asked {
+  const given = OWN_FLAGS.filter(({ name }) => values.has(name));
+  const { pattern } = compiled;
+  if (given.length === 0 || pattern === null) return { kind: 'none' };
+  try {
+    const own: OwnSize = {
+      from,
+      widthMm: lengthOf(values, 'width'),
+      heightMm: lengthOf(values, 'height'),
+      repeats: countOf(values, 'repeats'),
+      rows: countOf(values, 'rows'),
+      gauge: gaugeOf(values.get('gauge')),
+      balls: ballsOf(
+        values.get('ball'),
+        pattern.yarns.map(({ letter }) => letter),
+      ),
+    };
+    if ((own.widthMm ?? own.heightMm) !== null && (own.gauge ?? pattern.gauge) === null)
+      throw new Wrong(
+        `${compiled.slug} gives no gauge; add yours, such as --gauge "18 sts and 20 rows over 10 cm".`,
+      );
+    return { kind: 'asked', own };
+  } catch (fault) {
+    if (fault instanceof Wrong) return { kind: 'wrong', message: fault.message };
+    throw fault;
+  }
+}
+
+export type OwnMade =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'made'; readonly compiled: CompiledPattern; readonly size: CompiledSize }
+  | { readonly kind: 'wrong'; readonly message: string };
+
+/** The pattern in the size that is asked for, made from this size or from the first. */
+export function ownSizeAsked(
+  values: ReadonlyMap<string, string>,
+  compiled: CompiledPattern,
+  base: CompiledSize | null,
+): OwnMade {
+  const name = (base ?? compiled.sizes[0])?.size.name;
+  const from = compiled.pattern?.sizes.findIndex((size) => size.name === name) ?? -1;
+  if (from < 0) return { kind: 'none' };
+  const asked = readAsked(values, compiled, from);
+  if (asked.kind !== 'asked') return asked;
+  const wrong = cannotBe(asked.own, compiled);
+  if (wrong !== null) return { kind: 'wrong', message: wrong };
+  const made = compileOwnSize(compiled, asked.own);
+  const [size] = made.sizes;
+  const fault = made.diagnostics.find(({ severity }) => severity === 'error');
+  if (size === undefined || fault !== undefined)
+    return {
+      kind: 'wrong',
+      message: `That size cannot be worked: ${fault?.message ?? 'nothing comes of it'}.`,
+    };
+  return { kind: 'made', compiled: made, size };
+}
+
+/** What of it the pattern's own rules do not leave open: a sentence, or null where all can be had. */
+export function cannotBe(own: OwnSize, compiled: CompiledPattern): string | null {
+  const { pattern: written, slug } = compiled;
+  if (written === null) return null;
+  const pattern = ownPattern(compiled, written, own);
+  const sizes = written.sizes.map(({ name }) => name).join(', ');
+  if ((own.widthMm ?? own.repeats) !== null && firstMultiple(pattern) === null)
+    return `${slug} has no pattern repeat, so no width can be asked for; its sizes are ${sizes}.`;
+  const open = pattern.parts.some((part) => openEnd(part.instructions.lines, own.from) !== null);
+  if ((own.heightMm ?? own.rows) !== null && !open)
+    return `All rows of ${slug} are numbered, so no height can be asked for; its sizes are ${sizes}.`;
+  return null;
+}
+
+class Wrong extends Error {}
+
+/** No work is larger, and none that is made with a hook smaller. */
+const LENGTH_MM = { least: 5, most: 20_000 } as const;
+
+function lengthOf(values: ReadonlyMap<string, string>, name: string): number | null {
+  const written = values.get(name);
+  if (written === undefined) return null;
+  const measure = parseMeasure(written);
+  if (measure?.kind !== 'length')
+    throw new Wrong(`--${name} wants a length with its unit, such as "30 cm" or "12 in", not "${written}".`);
+  const { least, most } = LENGTH_MM;
+  if (measure.mm < least || measure.mm > most)
+    throw new Wrong(
+      `--${name} ${written}: between ${printCm(least)} (${printIn(least)}) and ${printCm(most)}.`,
+    );
+  return measure.mm;
+}
+
+function countOf(values: ReadonlyMap<string, string>, name: string): number | null {
+  const written = values.get(name);
+  if (written === undefined) return null;
+  const n = Number(written);
+  if (!Number.isInteger(n) || n < 1 || n > 20_000)
+    throw new Wrong(`--${name} wants a whole number from 1 up, not "${written}".`);
+  return n;
+}
+
+const COUNT = String.raw`(\d+(?:[.,]\d+)?)`;
+const GAUGE = new RegExp(
+  String.raw`^${COUNT}\s*(?:sts?|stitches)?(?:\s*(?:x|×|,|and|by)?\s*${COUNT}\s*(?:rows?|rnds?|rounds?)?)?\s*(?:over|to|in|per|=|/)\s*(.+)$`,
+  'i',
+);
+/** A hair's breadth of a stitch, and a hand's. */
+const STITCH_MM = { least: 0.5, most: 200 } as const;
+
+function gaugeOf(written: string | undefined): OwnGauge | null {
+  if (written === undefined) return null;
+  const [, stitches, rows, over = ''] = GAUGE.exec(written.trim()) ?? [];
+  const sides = sidesOf(over).map((side) => parseMeasure(side));
+  const [across, up = across] = sides;
+  if (stitches === undefined || across?.kind !== 'length' || up?.kind !== 'length')
+    throw new Wrong(
+      `--gauge wants stitches, rows and a measure, such as "18 sts and 20 rows over 10 cm", not "${written}".`,
+    );
+  const gauge = {
+    stitches: numberOf(stitches),
+    rows: rows === undefined ? null : numberOf(rows),
+    overMm: across.mm,
+    upMm: up.mm,
+  };
+  const each = [gauge.overMm / gauge.stitches, ...(gauge.rows === null ? [] : [gauge.upMm / gauge.rows])];
+  if (!each.every((mm) => mm >= STITCH_MM.least && mm <= STITCH_MM.most))
+    throw new Wrong(
+      `--gauge "${written}" makes a stitch of ${each.map((mm) => `${Math.round(mm * 10) / 10} mm`).join(' by ')}: count again over a hand's breadth.`,
+    );
+  return gauge;
+}
+
+function ballsOf(written: string | undefined, letters: readonly string[]): ReadonlyMap<string, OwnBall> {
+  if (written === undefined) return new Map();
+  const parts = written.split(/\s*(?:,|and|\/|&)\s*/i).map((part) => parseMeasure(part));
+  const length = parts.find((part) => part?.kind === 'length');
+  const mass = parts.find((part) => part?.kind === 'mass');
+  if (length?.kind !== 'length' || length.mm < 1000 || parts.some((part) => part === null))
+    throw new Wrong(
+      `--ball wants the length on the band, and its weight if you like: "200 m and 100 g", not "${written}".`,
+    );
+  const ball = { lengthM: mFromMm(length.mm), massG: mass?.kind === 'mass' ? mass.g : null };
+  return new Map(letters.map((letter) => [letter, ball]));
+}
+
+function numberOf(written: string): number {
+  return Number(written.replace(',', '.'));
+}

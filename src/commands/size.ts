@@ -1,0 +1,128 @@
+/** `size`: one pattern and a wanted measure -> the repeats, rows or rounds near it, and what each measures. */
+
+import { type NearSize, nearSizes } from '../check/near-sizes.ts';
+import { compileOwnSize, ownPattern } from '../compile.ts';
+import type { CompiledSize } from '../compiled.ts';
+import { yarnNote } from '../measure/materials.ts';
+import { takenM } from '../measure/measures.ts';
+import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
+import { readPatterns } from '../site/read-patterns.ts';
+import { printCm, printIn, printM, printMm, printYd } from '../units.ts';
+import { findSize } from './find-size.ts';
+import { cannotBe, OWN_FLAGS, readAsked } from './own-flags.ts';
+import { tellFaults } from './tell-faults.ts';
+import type { Verb } from './verb.ts';
+
+export const size: Verb = {
+  name: 'size',
+  takes: 'PATH [--width MEASURE] [--height MEASURE] [--gauge GAUGE] [--ball BALL] [--size NAME] [--json]',
+  about: 'how many repeats, rows or rounds reach a width or a height',
+  least: 1,
+  most: 1,
+  flags: [
+    ...OWN_FLAGS,
+    { name: 'size', value: 'NAME', about: 'the size whose other numbers hold (the first)' },
+    { name: 'json', value: null, about: 'the figures as JSON, for other programs' },
+  ],
+  teaches: `Finds the sizes near a wanted measure that the pattern's own rules allow, and what each takes.
+
+  npm run -s rowfold -- size patterns/my-square --width "30 cm"
+  npm run -s rowfold -- size patterns/my-square --width "12 in" --height "14 in" --gauge "18 sts and 20 rows over 10 cm"
+  npm run -s rowfold -- size patterns/my-square --width "30 cm" --ball "200 m and 100 g"
+
+The same flags make count and booklet give the whole pattern in that size.`,
+  run: async ({ paths, flags, values }, terminal) => {
+    const files = compilePatterns(await readPatterns(paths));
+    const [file] = files;
+    if (file === undefined || files.length > 1) {
+      terminal.tell('size takes one pattern: name its folder.');
+      return 2;
+    }
+    tellFaults(files, terminal);
+    const { compiled } = file;
+    const [first] = compiled.sizes;
+    if (hasErrors(files) || compiled.pattern === null || first === undefined) return 1;
+    const found = values.has('size')
+      ? findSize(compiled, values.get('size') ?? '')
+      : { kind: 'found' as const, size: first };
+    if (found.kind === 'unknown') {
+      terminal.tell(found.message);
+      return 2;
+    }
+    const from = compiled.pattern.sizes.findIndex(({ name }) => name === found.size.size.name);
+    const asked = readAsked(values, compiled, from);
+    if (asked.kind !== 'asked') {
+      terminal.tell(
+        asked.kind === 'wrong' ? asked.message : 'Say what is wanted: --width "30 cm", --height "12 in".',
+      );
+      return 2;
+    }
+    const { own } = asked;
+    const near = nearSizes(ownPattern(compiled, compiled.pattern, own), from, own);
+    const wrong = cannotBe(own, compiled);
+    // Of rounds the table says how many; what is written for them stays as it is.
+    if (wrong !== null && near.rounds === null) {
+      terminal.tell(wrong);
+      return 1;
+    }
+    const made = wrong === null ? (compileOwnSize(compiled, own).sizes[0] ?? null) : null;
+    terminal.say(
+      flags.has('json')
+        ? JSON.stringify({ ...near, made: made === null ? null : figures(made) }, null, 2)
+        : [
+            compiled.pattern.title,
+            table('repeats across', 'width', near.repeats),
+            table('rows', 'height', near.rows),
+            table('rounds', 'width', near.rounds),
+            made === null ? '' : summary(made),
+          ]
+            .filter((words) => words !== '')
+            .join('\n\n'),
+    );
+    return 0;
+  },
+};
+
+function figures({ measures }: CompiledSize): object {
+  const { widthMm, heightMm, yarn } = measures;
+  return {
+    width: { mm: widthMm },
+    height: { mm: heightMm },
+    yarn: yarn.map((use) => ({ name: use.letter, m: takenM(use), basis: use.basis, balls: use.balls })),
+  };
+}
+
+/** The nearest is marked with a dash before it, for those who hear it as well. */
+function table(of: string, side: string, near: readonly NearSize[] | null): string {
+  if (near === null || near.length === 0) return '';
+  const rows = near.map(({ count, mm, offMm, nearest }) => [
+    nearest ? 'nearest' : '',
+    String(count),
+    `${printCm(mm)} (${printIn(mm)})`,
+    Math.abs(offMm) < EXACT_MM ? 'as wanted' : `${printMm(Math.abs(offMm))} ${offMm > 0 ? 'more' : 'less'}`,
+  ]);
+  const heads = ['', of, side, 'than wanted'];
+  const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => row[i]?.length ?? 0)));
+  return [heads, ...rows]
+    .map((row) =>
+      row
+        .map((cell, i) => cell.padEnd(widths[i] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
+
+const EXACT_MM = 0.5;
+
+function summary({ measures }: CompiledSize): string {
+  const { widthMm, heightMm, yarn } = measures;
+  const sides = [widthMm, heightMm].flatMap((mm) => (mm === null ? [] : [`${printCm(mm)} (${printIn(mm)})`]));
+  const amounts = yarn.map((use) => {
+    const m = takenM(use);
+    const balls = use.balls === null ? '' : `, ${use.balls} ${use.balls === 1 ? 'ball' : 'balls'}`;
+    return `Yarn ${use.letter}: about ${printM(m)} (${printYd(m)})${balls}`;
+  });
+  const note = yarnNote(yarn);
+  return [`It comes out at ${sides.join(' by ')}.`, ...amounts, ...(note === null ? [] : [note])].join('\n');
+}

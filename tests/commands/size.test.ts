@@ -1,0 +1,89 @@
+/** `size` run as its users run it, and the whole pattern in a size of one's own. */
+
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { rowfold } from './run-rowfold.ts';
+
+const ROOT = path.join(import.meta.dirname, '../..');
+let folder = '';
+
+beforeAll(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'sizes-'));
+  cpSync(path.join(ROOT, 'patterns'), path.join(folder, 'patterns'), { recursive: true });
+  cpSync(path.join(ROOT, 'tests/patterns/moss-stitch'), path.join(folder, 'moss'), { recursive: true });
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const GAUGE = '16 sts and 14 rows over 10 cm';
+
+describe('size', () => {
+  test('lists what is near, the nearest marked, and what it takes', async () => {
+    const { code, out } = await rowfold(['size', 'moss', '--width', '30 cm', '--gauge', GAUGE], folder);
+    expect(code).toBe(0);
+    // Repeats of 2 stitches at 6.25 mm: 47 stitches of moss are 29.4 cm, 49 are 30.6 cm.
+    expect(out).toMatch(/^nearest {2}23 +29\.5 cm \(11 ½ in\) +6\.25 mm less$/m);
+    expect(out).toMatch(/^ +24 +30\.5 cm \(12 in\) +6\.25 mm more$/m);
+    expect(out).toMatch(/^Yarn A: about \d+ m \(\d+ yd\)/m);
+  });
+
+  test('gives the same as figures for other programs', async () => {
+    const { out } = await rowfold(['size', 'moss', '--width', '30 cm', '--gauge', GAUGE, '--json'], folder);
+    const { repeats, rows, rounds, made } = JSON.parse(out);
+    expect([rows, rounds]).toEqual([null, null]);
+    expect(repeats.filter(({ nearest }: { nearest: boolean }) => nearest)).toEqual([
+      { count: 23, mm: 293.75, offMm: -6.25, nearest: true },
+    ]);
+    expect(made.width).toEqual({ mm: 293.75 });
+  });
+
+  test('of rounds says after how many the piece is so wide', async () => {
+    const { code, out } = await rowfold(['size', 'patterns/quarry-hexagon', '--width', '12 cm'], folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^nearest {2}4 /m);
+  });
+
+  test.each([
+    [['--width', '0 cm'], /between 0\.5 cm/],
+    [['--width', 'wide'], /wants a length with its unit/],
+    [['--gauge', '0 sts and 3 rows over 10 cm'], /count again over a hand's breadth/],
+    [['--gauge', 'tight'], /wants stitches, rows and a measure/],
+    [['--ball', '100 g'], /wants the length on the band/],
+    [['--repeats', '1.5'], /whole number/],
+    [[], /Say what is wanted/],
+  ])('says what is wrong with %j', async (flags, said) => {
+    const { code, err } = await rowfold(['size', 'moss', ...flags], folder);
+    expect(code).toBe(2);
+    expect(err).toMatch(said);
+  });
+
+  test('says which rule leaves no choice, and what there is', async () => {
+    const { code, err } = await rowfold(['size', 'patterns/quarry-hexagon', '--height', '30 cm'], folder);
+    expect(code).toBe(1);
+    expect(err).toMatch(/no height can be asked for; its sizes are four rounds, six rounds, eight rounds/);
+  });
+});
+
+describe('the whole pattern in a size of its maker’s own', () => {
+  test('is counted row by row', async () => {
+    const { code, out } = await rowfold(
+      ['count', 'moss', '--repeats', '23', '--gauge', GAUGE, '--json'],
+      folder,
+    );
+    expect(code).toBe(0);
+    const { sizes } = JSON.parse(out);
+    expect(sizes).toHaveLength(1);
+    expect(sizes[0].name).toBe('your own');
+    expect(sizes[0].width.mm).toBe(293.8);
+    // 47 stitches across, half of them spaces of one chain.
+    const row = sizes[0].rows[5];
+    expect(row.stitches + row.spaces).toBe(47);
+  });
+
+  test('is set as a booklet', async () => {
+    const words = ['booklet', 'moss', '--size', 'small', '--repeats', '23', '--out', 'own.pdf'];
+    const { code, out } = await rowfold(words, folder);
+    expect([code, out.trim()]).toEqual([0, 'own.pdf']);
+  });
+});
