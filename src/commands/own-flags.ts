@@ -1,7 +1,7 @@
 /** What a maker asks for on the command line in, a size of her own out, or the sentence that says what cannot be. */
 
 import { firstMultiple } from '../check/pattern-repeat.ts';
-import { compileOwnSize, ownPattern } from '../compile.ts';
+import { compileOwnSize, ownPattern } from '../compile-own.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { openEnd } from '../fabric/open-end.ts';
 import type { OwnBall, OwnGauge, OwnSize } from '../pattern/own-size.ts';

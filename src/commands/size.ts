@@ -1,7 +1,7 @@
 /** `size`: one pattern and a wanted measure -> the repeats, rows or rounds near it, and what each measures. */
 
 import { type NearSize, nearSizes } from '../check/near-sizes.ts';
-import { compileOwnSize, ownPattern } from '../compile.ts';
+import { compileOwnSize, ownPattern } from '../compile-own.ts';
 import type { CompiledSize } from '../compiled.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';

@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { nearSizes } from '../../src/check/near-sizes.ts';
 import { firstMultiple, rowsRepeated } from '../../src/check/pattern-repeat.ts';
-import { compileOwnSize, compilePattern, ownPattern } from '../../src/compile.ts';
+import { compilePattern } from '../../src/compile.ts';
+import { compileOwnSize, ownPattern } from '../../src/compile-own.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
 import { OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
 

@@ -1,0 +1,39 @@
+/** A pattern and what one maker asks of it in, the pattern in a size of her own out. It runs in a browser as well. */
+
+import { firstMultiple } from './check/pattern-repeat.ts';
+import { compileRead } from './compile-read.ts';
+import type { CompiledPattern } from './compiled.ts';
+import type { Fabric } from './fabric/fabric.ts';
+import { asksSize, type OwnSize, withOwnSize } from './pattern/own-size.ts';
+import type { Pattern } from './pattern/pattern.ts';
+import { asMultiples } from './proof/as-multiples.ts';
+import { asOpen } from './proof/as-open.ts';
+
+/** The same pattern in one size of a maker's own. Yarn goes by what is known of the designer's, at the maker's gauge. */
+export function compileOwnSize(compiled: CompiledPattern, own: OwnSize): CompiledPattern {
+  const { pattern, slug, scaleOf } = compiled;
+  if (pattern === null) return compiled;
+  return compileRead({ pattern: ownPattern(compiled, pattern, own), diagnostics: [] }, slug, {
+    only: own.from,
+    scaleOf,
+  });
+}
+
+/** The pattern as it is written for a maker's own size: over a multiple wherever that is proved. */
+export function ownPattern({ multiples, sizes }: CompiledPattern, pattern: Pattern, own: OwnSize): Pattern {
+  const fabric = sizes[own.from]?.fabric;
+  if (!asksSize(own) || fabric === undefined) return withOwnSize(pattern, own);
+  const wide = asMultiples(pattern, multiples, own.from);
+  // What is asked across only is as high as it was, and the other way about.
+  const high = own.heightMm !== null || own.rows !== null ? asOpen(wide, own.from, fabric) : wide;
+  return withOwnSize(high, keeping(own, pattern, wide, fabric));
+}
+
+/** A foundation made a multiple, which the maker does not ask about, keeps the chains it had. */
+function keeping(own: OwnSize, pattern: Pattern, wide: Pattern, fabric: Fabric): OwnSize {
+  const multiple = firstMultiple(wide);
+  if (own.widthMm !== null || own.repeats !== null || multiple === null || firstMultiple(pattern) !== null)
+    return own;
+  const chains = fabric.rows[0] === undefined ? 0 : fabric.rows[0].end - fabric.rows[0].first;
+  return { ...own, repeats: Math.max(1, Math.round((chains - multiple.plus) / multiple.of)) };
+}

@@ -1,0 +1,236 @@
+/** A pattern as it was read in, everything known of each of its sizes out: worked, measured, checked; words and charts on demand. */
+
+import { unprintableCharacters } from './booklet/unprintable.ts';
+import { chartParts } from './chart/chart-parts.ts';
+import type { PartChart } from './chart/part-chart.ts';
+import { schematics } from './chart/schematic.ts';
+import { checkPublication } from './check/check-publication.ts';
+import { mergeRepeated } from './check/merge-repeated.ts';
+import { mergeSizes } from './check/merge-sizes.ts';
+import { planSize } from './check/plan-size.ts';
+import type { WorkedSize } from './check/publication.ts';
+import { silence } from './check/silence.ts';
+import type { ChartsByTerms, CompiledPattern, CompiledSize } from './compiled.ts';
+import { diagnose } from './diagnostics/catalogue.ts';
+import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import { inFileOrder } from './diagnostics/order.ts';
+import type { SizePlan, Worked } from './fabric/work.ts';
+import { workSize } from './fabric/work.ts';
+import { foldings, withFoldings } from './fold-part.ts';
+import { measure } from './measure/measure.ts';
+import type { ScaleOf } from './measure/measures.ts';
+import { byFigures, yarnScales } from './measure/yarn-scale.ts';
+import { partRepeats } from './part-repeats.ts';
+import type { Pattern } from './pattern/pattern.ts';
+import type { ReadPattern } from './pattern/read-pattern.ts';
+import { sizeSlugs } from './pattern/size-slugs.ts';
+import { checkMultiples } from './proof/multiple-faults.ts';
+import { type PartMultiple, type PlannedSize, partMultiples } from './proof/part-multiple.ts';
+import { roundGrowths } from './proof/round-growth.ts';
+import { wordPattern } from './wording/word-pattern.ts';
+import type { DialectKey, WordedPattern } from './wording/words.ts';
+
+/** Stitches and steps that all sizes together may come to; each size has a limit of its own. */
+const MOST_EFFORT = 2_000_000;
+
+export interface Wish {
+  readonly toTell?: (found: readonly Diagnostic[]) => readonly Diagnostic[];
+  /** The only size to work. */
+  readonly only?: number;
+  /** What is known of the yarn from elsewhere. */
+  readonly scaleOf?: ScaleOf;
+}
+
+/** Words and charts are made when they are first asked for, so that checking stays quick. */
+export function compileRead(
+  { pattern, diagnostics: ofFile }: ReadPattern,
+  slug: string,
+  { toTell = (found) => found, only, scaleOf }: Wish = {},
+): CompiledPattern {
+  if (pattern === null)
+    return {
+      slug,
+      pattern,
+      sizes: [],
+      allSizes: null,
+      multiples: [],
+      growths: [],
+      scaleOf: byFigures,
+      diagnostics: toTell(mergeRepeated(inFileOrder(ofFile))),
+    };
+  const slugs = sizeSlugs(pattern.sizes);
+  const ofWork: Diagnostic[] = [];
+  const sizes: CompiledSize[] = [];
+  const planned: PlannedSize[] = [];
+  const worked: WorkedSize[] = [];
+  let effort = 0;
+  const multiples = once(() => partMultiples(pattern, planned, true));
+  const scales = once(
+    () =>
+      scaleOf ??
+      yarnScales(
+        pattern,
+        sizes.map(({ fabric }) => fabric),
+      ),
+  );
+  for (const [index, size] of pattern.sizes.entries()) {
+    if (only !== undefined && index !== only) continue;
+    const { plan, faults } = planSize(pattern, index);
+    ofWork.push(...faults);
+    if (plan === null) continue;
+    if (effort > MOST_EFFORT) {
+      const span = pattern.parts[0]?.span ?? { start: 0, end: 1 };
+      ofWork.push(
+        diagnose(
+          'size/too-many',
+          { file: pattern.source.file, span },
+          { size: size.name, limit: MOST_EFFORT },
+        ),
+      );
+      break;
+    }
+    const made = workSize(pattern, index, plan);
+    for (const diagnostic of made.diagnostics) ofWork.push(diagnostic);
+    effort += made.effort;
+    planned.push({ index, plan, readings: made.readings });
+    const compiled = compiledSize(
+      pattern,
+      index,
+      slugs[index] ?? size.name,
+      plan,
+      made,
+      () => multiples(),
+      () => scales(),
+    );
+    sizes.push(compiled);
+    worked.push({
+      index,
+      fabric: made.fabric,
+      get measures() {
+        return compiled.measures;
+      },
+    });
+  }
+  const fabrics = sizes.map(({ fabric }) => fabric);
+  const ofProof = checkMultiples(pattern, planned);
+  const sound = [...ofFile, ...ofWork, ...ofProof].every(({ severity }) => severity !== 'error');
+  const found = mergeRepeated(
+    inFileOrder([
+      ...ofFile,
+      ...mergeSizes(ofWork, pattern.sizes.length),
+      ...checkPublication({ pattern, sizes: worked, sound }),
+      ...ofProof,
+      ...unprintableCharacters(pattern),
+    ]),
+  );
+  const diagnostics = inFileOrder(silence(pattern, found));
+  const allSizes = lazyWords((dialect) => wordPattern(pattern, fabrics, dialect, 'all'));
+  const [firstPlanned] = planned;
+  const growths = once(() => (firstPlanned === undefined ? [] : roundGrowths(pattern, firstPlanned)));
+  return {
+    slug,
+    pattern,
+    sizes,
+    allSizes,
+    get multiples() {
+      return multiples();
+    },
+    get growths() {
+      return growths();
+    },
+    scaleOf: (letter, size) => scales()(letter, size),
+    diagnostics: toTell(diagnostics),
+  };
+}
+
+function compiledSize(
+  pattern: Pattern,
+  index: number,
+  slug: string,
+  plan: SizePlan,
+  worked: Worked,
+  multiples: () => readonly PartMultiple[],
+  scaleOf: () => ScaleOf,
+): CompiledSize {
+  const { fabric, accounts } = worked;
+  const size = pattern.sizes[index];
+  if (size === undefined) throw new Error(`no size ${index}`);
+  const yarnInk = Object.fromEntries(
+    pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
+  );
+  const repeats = once(() => partRepeats(fabric, accounts, multiples(), size.name));
+  const folded = (part: string) =>
+    foldings({ pattern, sizeIndex: index, plan, worked, multiples: multiples() }, part);
+  const chartsFor = (leftHanded: boolean): ChartsByTerms => {
+    const draw = (terms: 'US' | 'UK'): readonly PartChart[] => {
+      const options = {
+        terms,
+        title: pattern.title,
+        key: true,
+        yarnInk,
+        leftHanded,
+        symbols: pattern.symbols,
+        repeats: repeats(),
+      };
+      return withFoldings(chartParts(fabric, options), options, folded);
+    };
+    const us = once(() => draw('US'));
+    const uk = once(() => draw('UK'));
+    return {
+      get US() {
+        return us();
+      },
+      get UK() {
+        return uk();
+      },
+    };
+  };
+  const measures = once(() => measure(pattern, fabric, scaleOf()));
+  const outlined = once(() => schematics(pattern, fabric, pattern.title));
+  return {
+    size,
+    slug,
+    fabric,
+    accounts,
+    get measures() {
+      return measures();
+    },
+    words: lazyWords((dialect) => wordPattern(pattern, fabric, dialect, index)),
+    get schematics() {
+      return outlined();
+    },
+    charts: chartsFor(false),
+    leftHandedCharts: chartsFor(true),
+  };
+}
+
+function lazyWords(
+  word: (dialect: DialectKey) => WordedPattern,
+): Readonly<Record<DialectKey, WordedPattern>> {
+  const us = once(() => word('us'));
+  const uk = once(() => word('uk'));
+  const usFull = once(() => word('us-full'));
+  const ukFull = once(() => word('uk-full'));
+  return {
+    get us() {
+      return us();
+    },
+    get uk() {
+      return uk();
+    },
+    get 'us-full'() {
+      return usFull();
+    },
+    get 'uk-full'() {
+      return ukFull();
+    },
+  };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
