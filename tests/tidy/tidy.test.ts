@@ -29,6 +29,8 @@ const ORDER = [
   'part-repeats.ts',
   'fold-part.ts',
   'compiled.ts',
+  'compile-read.ts',
+  'compile-own.ts',
   'compile.ts',
   'site',
   'commands',
