@@ -2,6 +2,7 @@
 
 import { describeWhat } from '../notation/describe-what.ts';
 import type { Place, Stop } from '../notation/tree.ts';
+import { begunSpecial } from './begun-special.ts';
 import { describeSite } from './describe-site.ts';
 import { INTO, NONE } from './fabric.ts';
 import { afterPlace, countOwed, findFirst, findNext, isA, passPlace, reach, standAt } from './find-site.ts';
@@ -17,7 +18,8 @@ import { stuck } from './worker.ts';
  */
 export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
   if (place.beforeChain === true) return gapBeforeChain(worker, place);
-  const first = findNext(worker, place.what, place.span);
+  const begun = place.what.kind === 'special' && begunSpecial(worker, place.what.name) >= 0;
+  const first = begun ? worker.next : findNext(worker, place.what, place.span);
   const { sites } = worker;
   if (first < 0 || sites === null) return null;
   if (place.first === true) return firstGap(worker, place);

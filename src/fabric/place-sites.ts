@@ -5,6 +5,7 @@ import type { Num } from '../notation/num.ts';
 import { ordinal } from '../notation/ordinal.ts';
 import type { Place, Stop, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
+import { begunSpecial } from './begun-special.ts';
 import { hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
 import { FLAG, NONE } from './fabric.ts';
@@ -35,6 +36,8 @@ import { stuck, valueFor } from './worker.ts';
 export function nextSite(worker: Worker, what: What, span: Span, here = false): Site | null {
   const over = what.kind === 'space' ? chainsOver(worker, what.chains) : null;
   if (over !== null) return over;
+  const begun = what.kind === 'special' ? begunSpecial(worker, what.name) : -1;
+  if (begun >= 0) return passed(worker, begun);
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;
@@ -92,8 +95,10 @@ export function singleSite(worker: Worker, place: Place): Site | null {
     }
     case 'first':
       return passed(worker, findFirst(worker, place.what, 1, place.span));
-    case 'last':
-      return passed(worker, findLast(worker, place.what, 1, place.span));
+    case 'last': {
+      const begun = place.what.kind === 'special' ? begunSpecial(worker, place.what.name) : -1;
+      return passed(worker, begun < 0 ? findLast(worker, place.what, 1, place.span) : begun);
+    }
     case 'any':
       return passed(worker, findAny(worker, place.what, place.span));
     case 'from-hook':
@@ -246,11 +251,18 @@ function middleOfSpecial(worker: Worker, first: number, special: string, span: S
   const { sites } = worker;
   const group = sites?.[first]?.group;
   const members: number[] = [];
+  // Its first stitch may have been worked into by itself, as by `dc in first st`.
   let end = first;
+  while (group !== NONE && sites?.[end - 1]?.group === group) end -= 1;
   for (; sites !== null && end < sites.length && sites[end]?.group === group; end = afterPlace(sites, end))
     members.push(end);
   const middle = members[(members.length - 1) / 2];
-  if (middle === undefined) {
+  if (middle !== undefined && middle < first && worker.last === middle) {
+    // Its middle is where the row began: the next is the one behind it.
+    worker.next = end;
+    return nextSite(worker, { kind: 'special', name: special }, span);
+  }
+  if (middle === undefined || middle < first) {
     stuck(worker, { kind: 'which stitch', special, span });
     return null;
   }
@@ -317,7 +329,8 @@ export function eachGoesOn(worker: Worker, what: What, stop: Stop): boolean {
     const site = sites[i];
     if (site === undefined) return false;
     // Behind the last V-st "each V-st to the end" is done: whether the stitches there are worked, the row will tell.
-    if (what.kind === 'special' && !isA(site, what)) return sites.slice(i, end).some((one) => isA(one, what));
+    if (what.kind === 'special' && !isA(site, what))
+      return sites.slice(i, end).some((one) => isA(one, what)) || begunSpecial(worker, what.name) >= 0;
     // Spaces are passed over by "each st", stitches by "each ch-1 sp".
     if (isWanted(site, what)) return true;
   }
