@@ -24,7 +24,7 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | nu
       const ending = rep?.until.kind === 'height' ? rep.until.endingWith : null;
       const allows = (rows: number): boolean =>
         rows >= from &&
-        (ending === null || rep === undefined || repeatedRow(rep, rows - from, sizeIndex) === ending);
+        (ending === null || rep === undefined || rowOfPass(rep, rows - from, sizeIndex, from) === ending);
       return { from, cycle: Math.max(1, rep?.last ?? rep?.rows.length ?? 1), allows };
     }
     if (label?.kind === 'numbered')
@@ -41,16 +41,28 @@ export function repeatedRow({ rows }: RepeatRowsStep, i: number, sizeIndex: numb
   return row === undefined ? undefined : (numberForSize(row, sizeIndex) ?? undefined);
 }
 
+/** The same where the last rows before `from` are repeated, without their numbers. */
+export function rowOfPass(
+  rep: RepeatRowsStep,
+  i: number,
+  sizeIndex: number,
+  from: number,
+): number | undefined {
+  return rep.last === undefined || rep.rows.length > 0
+    ? repeatedRow(rep, i, sizeIndex)
+    : from - rep.last + (i % rep.last);
+}
+
 /** `rep Rows 2 to 5 for the length required`, where nothing else says how long that is. */
 export function isLeftOpen({ until }: RepeatRowsStep, rows: number | null): boolean {
-  return rows === null && until.kind === 'height' && until.said !== undefined;
+  return rows === null && until.kind === 'height' && (until.said ?? until.measured) !== undefined;
 }
 
 /** The rows that repeat, once through, and on to the one that they are to end with. */
-export function onceThrough(rep: RepeatRowsStep, sizeIndex: number): number {
+export function onceThrough(rep: RepeatRowsStep, sizeIndex: number, from: number): number {
   const cycle = Math.max(1, rep.last ?? rep.rows.length);
   const ending = rep.until.kind === 'height' ? rep.until.endingWith : null;
   for (let rows = cycle; ending !== null && rows < 2 * cycle; rows += 1)
-    if (repeatedRow(rep, rows - 1, sizeIndex) === ending) return rows;
+    if (rowOfPass(rep, rows - 1, sizeIndex, from) === ending) return rows;
   return cycle;
 }

@@ -7,7 +7,7 @@ import { numberForSize } from '../notation/number-for-size.ts';
 import type { RepeatRowsStep, Step } from '../notation/tree.ts';
 import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
-import { isLeftOpen, onceThrough, repeatedRow } from './open-end.ts';
+import { isLeftOpen, onceThrough, repeatedRow, rowOfPass } from './open-end.ts';
 import { otherSide } from './other-side.ts';
 import type { RowPlan } from './work-row.ts';
 
@@ -173,7 +173,8 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
       if (rep.last === undefined || rep.even === true) {
         for (const number of numbers) history.push(byNumber.get(number) ?? line);
       }
-      const ends = numbers.length > 0 ? repeatedRow(rep, numbers.length - 1, setting.sizeIndex) : undefined;
+      const at = numbers[0] ?? 0;
+      const ends = numbers.length > 0 ? rowOfPass(rep, numbers.length - 1, setting.sizeIndex, at) : undefined;
       if (
         (rep.until.kind === 'height' || rep.until.kind === 'total') &&
         rep.until.endingWith !== null &&
@@ -309,7 +310,7 @@ function rowNumbers(
   const open = (label?.kind === 'numbered' && label.to === 'on') || rep?.until.kind === 'height';
   if (open) {
     if (rep !== null && isLeftOpen(rep, setting.rows)) {
-      const number = onceThrough(rep, sizeIndex);
+      const number = onceThrough(rep, sizeIndex, from);
       faults.push(
         diagnose(
           'row/open-length',

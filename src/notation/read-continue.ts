@@ -5,7 +5,7 @@ import { wordAt } from './cursor.ts';
 import { readOnRound } from './read-all-sides.ts';
 import { readGrowing } from './read-growing.ts';
 import { readMakerNote } from './read-note.ts';
-import { readInPattern } from './read-rows.ts';
+import { readInPattern } from './read-pattern.ts';
 import type { Step } from './tree.ts';
 
 /** `cont in patt until work measures 30 cm`, `continue thus round all four sides`; to continue in any other way is a word to the maker. */

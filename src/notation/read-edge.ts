@@ -9,6 +9,7 @@ import { readInBlocks } from './read-in-blocks.ts';
 import { readLoop } from './read-loop.ts';
 import { readMatching } from './read-matching.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { readRowsForm } from './read-pattern.ts';
 import { readPlace } from './read-place.ts';
 import { readMakesUp } from './read-remark.ts';
 import { unitAt } from './read-rows.ts';
@@ -179,7 +180,7 @@ export function readLastGoes(cursor: Cursor): NoteStep | null {
       span: spanSince(cursor, from),
     };
   cursor.at = from;
-  return readMakesUp(cursor);
+  return readMakesUp(cursor) ?? readRowsForm(cursor);
 }
 
 /** `in the stitch where you joined`, `in same st as join`. */

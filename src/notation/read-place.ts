@@ -128,9 +128,10 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const rest = readRemaining(cursor, from);
   if (rest !== null) return rest;
   if (takeAny(cursor, 'base') !== null || takeStitchAtBase(cursor)) {
-    // `at base of ch`, `in same st at base of 3 ch`: where the turning chain stands.
+    // `at base of ch`, `in same st at base of 3 ch`: where the turning chain stands; `base of each foundation ch`: itself.
     if (takeAny(cursor, 'of') === null) return backTo(cursor, start);
     takeAny(cursor, 'the');
+    if (wordAt(cursor) === 'each') return readPlaceWords(cursor, from);
     const chain =
       readChainName(cursor) !== null ||
       readPlainChain(cursor) !== null ||

@@ -135,15 +135,14 @@ function evenUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const whole = WHOLE.has(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
   const measured = wordAt(cursor) === 'until' && takeMeasured(cursor);
   if (!measured) return { kind: 'label' };
-  const endingWith = readEndingWith(cursor);
-  if (endingWith === null) takeEndingSide(cursor);
+  const endingWith = readEndOf(cursor);
   return whole ? { kind: 'height', endingWith } : { kind: 'label' };
 }
 
 const WHOLE = new Set(['work', 'piece', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square']);
 
 /** `2`, `2 and 3`, `2-5`, `2, 3 and 4`, `14 (14, 16)` for each size. */
-function readRowNumbers(cursor: Cursor): Num[] {
+export function readRowNumbers(cursor: Cursor): Num[] {
   const rows: Num[] = [];
   for (;;) {
     const token = peek(cursor);
@@ -226,7 +225,7 @@ function isCount(cursor: Cursor, ahead: number): boolean {
 
 /** What follows the number of a row, and none of stitches. */
 const AFTER_ROWS = new Set([
-  ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending'],
+  ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending', 'form', 'set', 'make'],
   'consecutively',
   'for',
   'as',
@@ -250,38 +249,7 @@ export function readMeasured(cursor: Cursor): NoteStep | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-/** `these 2 rows form the patt`: what "patt" means from here on; null with the cursor where it was. */
-export function readPattern(cursor: Cursor): NoteStep | null {
-  const from = cursor.at;
-  takeAny(cursor, 'these', 'the', 'last');
-  takeAny(cursor, 'last');
-  const n = isNumber(cursor) ? readNumber(cursor) : null;
-  const named =
-    n !== null && takeOneOf(cursor, UNITS) !== null && takeAny(cursor, 'form', 'set', 'make') !== null;
-  takeAny(cursor, 'the');
-  if (!named || takeAny(cursor, 'patt', 'pattern') === null) {
-    cursor.at = from;
-    return null;
-  }
-  cursor.patt.rows = n?.values[0] ?? null;
-  return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-}
-
-const UNITS = new Set(UNIT_WORDS.keys());
-
-/** `cont in patt until work measures 30 cm`: the rows that form the pattern, again; null where it is not said which or how long. */
-export function readInPattern(cursor: Cursor): RepeatRowsStep | null {
-  const from = cursor.at;
-  cursor.at += 1;
-  const last = cursor.patt.rows;
-  const worked = takeAny(cursor, 'in') !== null && takeAny(cursor, 'patt', 'pattern') !== null;
-  const until = worked && last !== null ? readUntil(cursor) : null;
-  if (last === null || until === null || until.kind === 'label') {
-    cursor.at = from;
-    return null;
-  }
-  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last, until, span: spanSince(cursor, from) };
-}
+export const UNITS: ReadonlySet<string> = new Set(UNIT_WORDS.keys());
 
 /** `12 more rounds`, `so 7 more rows` behind `same as Rnd 6`: how many the label has; null where none are told so. */
 export function readMoreRows(cursor: Cursor): NoteStep | null {
@@ -305,7 +273,7 @@ export function readRowsOnceMore(cursor: Cursor): RepeatRowsStep | null {
   return null;
 }
 
-function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
+export function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   const said = readOpenLength(cursor);
@@ -317,13 +285,10 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
     takeWords(cursor, 'until', 'piece', 'reaches', 'height') ||
     takeWords(cursor, 'until', 'piece', 'is', 'tall', 'enough') ||
     takeWords(cursor, 'for', 'patt') ||
-    takeWords(cursor, 'for', 'pattern') ||
-    takeMeasured(cursor)
-  ) {
-    const endingWith = readEndingWith(cursor);
-    if (endingWith === null) takeEndingSide(cursor);
-    return { kind: 'height', endingWith };
-  }
+    takeWords(cursor, 'for', 'pattern')
+  )
+    return { kind: 'height', endingWith: readEndOf(cursor) };
+  if (takeMeasured(cursor)) return { kind: 'height', endingWith: readEndOf(cursor), measured: true };
   const total = readTotal(cursor);
   if (total !== null) return total;
   const times = readTimes(cursor, cursor.at);
@@ -332,6 +297,13 @@ function readUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const endingWith = readEndingWith(cursor);
   if (endingWith !== null) return { kind: 'height', endingWith };
   return { kind: 'label' };
+}
+
+/** The row it ends with; null where only the side of it is said, or nothing. */
+function readEndOf(cursor: Cursor): number | null {
+  const endingWith = readEndingWith(cursor);
+  if (endingWith === null) takeEndingSide(cursor);
+  return endingWith;
 }
 
 /** `until 24 rows have been worked`, `until there are 24 rows`: how many rows there are by then. */

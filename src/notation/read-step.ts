@@ -39,18 +39,12 @@ import {
 } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { readOtherSide } from './read-other-side.ts';
+import { readNamedRows, readPattern } from './read-pattern.ts';
 import { takeAlongEdge } from './read-piece-sides.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark } from './read-remark.ts';
-import {
-  readMeasured,
-  readMoreRows,
-  readPattern,
-  readRepeatRows,
-  readRowsOnceMore,
-  readWorkEven,
-} from './read-rows.ts';
+import { readMeasured, readMoreRows, readRepeatRows, readWorkEven, UNITS } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readSkip } from './read-skip.ts';
 import { isOtherGround } from './read-square.ts';
@@ -119,7 +113,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['long'], readTail),
   ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),
-  ...entries(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds'], readRowsOnceMore),
+  ...entries([...UNITS], readNamedRows),
   ...entries(['until'], readMeasured),
   ...entries(['magic', 'adjustable'], readRingWith),
   ...entries(['stop'], readStopThere),
@@ -153,7 +147,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
     token.kind === 'word' && !own
       ? READERS.get(token.text)
       : token.kind === 'ordinal'
-        ? readRowsOnceMore
+        ? readNamedRows
         : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, isSeveral(read) ? read : [read]);

@@ -9,6 +9,7 @@ import type { BorderSide, Edge } from './edge.ts';
 import type { FastenOffStep, LeaveStep, TurnStep } from './end-steps.ts';
 import type { MoreGroups, MoreStitches } from './more.ts';
 import type { Multiple, Num } from './num.ts';
+import type { RowsUntil } from './rows-until.ts';
 import type { SquareStep } from './square.ts';
 import type { OfRow, What } from './what.ts';
 
@@ -323,13 +324,7 @@ export interface RepeatRowsStep {
   /** `work the other side in the same way`: the rows of one side, once more. */
   readonly otherSide?: true;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */
-  readonly until:
-    | { readonly kind: 'label' }
-    | { readonly kind: 'times'; readonly n: Num; readonly more: boolean }
-    /** `until 24 rows have been worked`. */
-    | { readonly kind: 'total'; readonly n: Num; readonly endingWith: number | null }
-    /** `said` where it is left to the maker: `for the length required`, `until back matches front`. */
-    | { readonly kind: 'height'; readonly endingWith: number | null; readonly said?: string };
+  readonly until: RowsUntil;
   readonly span: Span;
 }
 

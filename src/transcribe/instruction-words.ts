@@ -25,8 +25,17 @@ const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
 
 /** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.`, `Make 4 and sew one to each corner.` */
 export function isInstruction(text: string): boolean {
+  if (FORMS_PATTERN.test(text) || GOES_ON.test(text)) return true;
   return beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text);
 }
+
+/** `Rows 2 and 3 form the patt.`: what going on in it means. */
+const FORMS_PATTERN =
+  /^(?:(?:these|the|last)\b[^.]{0,20}\b)?(?:rows?|rnds?|rounds?)\b[^.]{0,20}\bforms?\s+(?:the\s+)?patt(?:ern)?\b/i;
+
+/** `Continue in patt until work measures 160cm`. */
+const GOES_ON =
+  /^(?:cont(?:inue)?|work)\.?\s+(?:straight\s+|even\s+)?in\s+(?:the\s+)?patt(?:ern)?\b[^.]*\b(?:until|for)\b/i;
 
 /** A stitch, a place or a turn is named. */
 export function namesWork(text: string): boolean {
@@ -98,7 +107,7 @@ export function isColourHabit(text: string): boolean {
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;
   // `Rep 2nd and 3rd rows until the back is as long as the front`.
-  if (REPEATS_ROWS.test(text)) return false;
+  if (REPEATS_ROWS.test(text) || FORMS_PATTERN.test(text)) return false;
   return (
     words > 3 &&
     /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(

@@ -211,7 +211,7 @@ const JOINS_FIRST =
 const FOLDED = /^fold\b.{0,40}\b(?:(?:row|rnd|round) \d+|(?:the )?last (?:row|rnd|round))\b/i;
 /** The foundation of the piece before is no beginning: `join yarn in first ch of foundation chain`. */
 const FROM_NOTHING =
-  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of next)?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto (?:form|make) (?:a )?ring\b|\b(?:join|joined)\b[^.]*\binto a ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
+  /\bmagic (?:ring|circle|loop)\b|\badjustable\b|\bMR\b|\bfsc\b|\bfdc\b|\bfhdc\b|(?<!\b(?:of|along|across|on|in|into) (?:the )?(?:row 1 |first row |(?:first|last|next|each)(?: of (?:next|the))?(?: \d+)? )?)\bfoundation\b|\bslip ?knot\b|\bto (?:form|make) (?:a )?ring\b|\b(?:join|joined)\b[^.]*\binto a ring\b|\ba multiple of\b|\binto ring\b|\bin ring\b/i;
 
 /** A part that begins with no chain or ring of its own is worked onto the one before. */
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {

@@ -13,10 +13,25 @@ const ASKS = new RegExp(
   'iu',
 );
 
+const NTH = String.raw`(\d+)(?:st|nd|rd|th)(?:\s*(?:[-–—&]|to|and|through)\s*(\d+)(?:st|nd|rd|th))?`;
+/** `2nd row: As 2nd row of Edging.`, `1st to 3rd rows.—As the 1st to 3rd rows of the edging.` */
+const ASKS_NTH = new RegExp(
+  String.raw`^${NTH}\s+(${UNIT})\s*[:.–—-]+\s*(?:work(?:ed)?\s+)?(?:(?:the\s+)?same\s+as(?:\s+for)?|as(?:\s+given)?(?:\s+for)?)\s+(?:the\s+)?${NTH}\s+${UNIT}\s+(?:of|for|from|on)\s+(?:the\s+)?(\p{L}[\p{L} ]*?)(?:\s*[.:;,]\s*|\s+(?=\()|$)(\(?\d.*)?$`,
+  'iu',
+);
+
+/** What a line asks for, by numbers and by name. */
+function asked(text: string): readonly (string | undefined)[] {
+  const byUnit = ASKS.exec(text);
+  if (byUnit !== null) return byUnit.slice(1);
+  const [, first, last, unit, from, to, words, count] = ASKS_NTH.exec(text) ?? [];
+  return [unit, first, last, from, to, words, count];
+}
+
 /** Null for a line that asks for no rows of another piece, or for rows that it has not. */
 export function rowsAsked(line: WorkLine, parts: readonly NamedLines[]): readonly WorkLine[] | null {
-  const [, unit = '', first, last = first, from = first, to = from === first ? last : from, words, count] =
-    ASKS.exec(line.text.text) ?? [];
+  const [unit = '', first, last = first, from = first, to = from === first ? last : from, words, count] =
+    asked(line.text.text);
   const part = parts.findLast(({ name }) => name.toLowerCase() === words?.trim().toLowerCase());
   if (part === undefined) return null;
   const shift = Number(first) - Number(from);

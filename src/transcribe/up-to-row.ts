@@ -51,13 +51,23 @@ export interface Label {
 /** Null for a line that no numbered row begins. */
 export function labelOf(text: string): Label | null {
   const found = LABEL.exec(text);
-  if (found === null) return null;
+  if (found === null) return labelNth(text);
   const [label, unit = '', range, ranges = '', first = '', , , last = first] = found;
   const each = range === undefined ? [] : numbersIn(`${range} ${ranges}`);
   const from = range === undefined ? numbersIn(first) : each.filter((_, i) => i % 2 === 0);
   const to = range === undefined ? numbersIn(last) : each.filter((_, i) => i % 2 === 1);
   return { unit, from, to, end: label.length };
 }
+
+/** `2nd row`, `1st to 3rd rows`. */
+function labelNth(text: string): Label | null {
+  const [label, first, last = first, unit = ''] = NTH_LABEL.exec(text) ?? [];
+  if (label === undefined || first === undefined) return null;
+  return { unit: `${unit} `, from: [Number(first)], to: [Number(last)], end: label.length };
+}
+
+const NTH_LABEL =
+  /^(\d+)(?:st|nd|rd|th)(?:\s*(?:[-–—&]|to|and|through)\s*(\d+)(?:st|nd|rd|th))?\s+(rows?|rnds?|rounds?)\b/i;
 
 /** The same lines, the last of them with the count that is told behind the words that ask for them. */
 export function withCount(lines: readonly WorkLine[], count: MappedText): readonly WorkLine[] {
@@ -73,7 +83,7 @@ export function withCount(lines: readonly WorkLine[], count: MappedText): readon
 
 /** `63 (70, 77) hdc.`, `(24 sts)`, `(256 dc, 4 ch-2 sps)` behind a full stop or in brackets at the end of a row. */
 const OWN_COUNT =
-  /\s*\(\d+\s+[^()]*\)\.?$|(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s+[a-z0-9]+\)?\.?$/i;
+  /\s*\(\d+\s+[^()]*\)\.?$|(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s*[a-z][a-z0-9]*\)?\.?$/i;
 
 function numbersIn(words: string): number[] {
   return (words.match(/\d+/g) ?? []).map(Number);

@@ -34,7 +34,7 @@ test('to the row that the repeat ends with', () => {
 });
 
 test('not where no gauge tells how high a row is', () => {
-  expect(scarf('3 shells to 10cm over pattern', '15cm').codes).toContain('row/how-many');
+  expect(scarf('3 shells to 10cm over pattern', '15cm').codes).toContain('row/open-length');
 });
 
 test.each([
