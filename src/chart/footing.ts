@@ -38,7 +38,7 @@ export function footings(context: ChartContext, stitches: readonly number[]): (F
     const before = sharing.get(key);
     sharing.set(key, {
       count: (before?.count ?? 0) + 1,
-      led: before?.led ?? isStitchOfChains(fabric, i),
+      led: before?.led ?? ledBy(fabric, i),
     });
   }
   const seen = new Map<number, number>();
@@ -50,13 +50,13 @@ export function footings(context: ChartContext, stitches: readonly number[]): (F
   });
 }
 
-/** How many are worked in the same place, and whether the first of them is a stitch made of chains. */
+/** How many are worked in the same place, and what the first of them is: a stitch made of chains, or chains that are none. */
 interface Sharing {
   readonly count: number;
-  readonly led: boolean;
+  readonly led: 'stitch' | 'chains' | null;
 }
 
-const ALONE: Sharing = { count: 1, led: false };
+const ALONE: Sharing = { count: 1, led: null };
 
 /** One number for each stitch, space or row end worked into. */
 function placeKey(fabric: Fabric, i: number): number {
@@ -117,11 +117,14 @@ function footInArch(
   i: number,
   into: Uint32Array,
   rank: number,
-  { count: sharing, led }: Sharing,
+  { count, led }: Sharing,
 ): Point {
   const { fabric, layout } = context;
+  // Chains that are no stitch stand before those that are, which have their feet as anywhere else.
+  const sharing = led === 'chains' ? count - 1 : count;
   // The ovals of a stitch made of chains are wider than a stem and stand that much further off.
-  const nth = !led ? rank : rank === 0 ? -POST_ASIDE : rank + POST_ASIDE / 3;
+  const nth =
+    led === 'chains' ? rank - 1 : led === null ? rank : rank === 0 ? -POST_ASIDE : rank + POST_ASIDE / 3;
   const spread =
     sharing === 1
       ? 0
@@ -206,9 +209,10 @@ function rowEndFooting(
   return { middle: foot, foot, side: isRight ? SIDE.right : SIDE.left };
 }
 
-function isStitchOfChains(fabric: Fabric, first: number): boolean {
-  for (let i = first; isUpright(fabric, i); i += 1) if (fabric.countsAs[i] !== NONE) return true;
-  return false;
+function ledBy(fabric: Fabric, first: number): Sharing['led'] {
+  if (!isUpright(fabric, first)) return null;
+  for (let i = first; isUpright(fabric, i); i += 1) if (fabric.countsAs[i] !== NONE) return 'stitch';
+  return 'chains';
 }
 
 function isUpright(fabric: Fabric, i: number): boolean {

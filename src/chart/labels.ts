@@ -153,7 +153,7 @@ function roundLabels(labelling: Labelling, round: readonly PlacedRow[]): Shape[]
     if (text === '') return [];
     const within = standsWithin(placed, round);
     const places = within ? besideStart(placed, text.length) : beyond(placed, round, outside);
-    const near = round.slice(Math.max(0, k - 1), k + 2).map(({ row }) => row);
+    const near = (within ? round.slice(Math.max(0, k - 1), k + 2) : round).map(({ row }) => row);
     const room = new LabelRoom(labelling.fabric, labelling.layout, near);
     for (const { point, figures } of taken) room.take(point, figures);
     const at = room.roomiest(places, text.length);

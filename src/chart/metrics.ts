@@ -22,6 +22,8 @@ export const HALF_FIGURE = 0.33;
 
 /** Between the ends of a round whose number stands elsewhere: room for the joining dot. */
 const SEAM_ALONE_U = 1;
+/** And where chains that are no stitch begin an edging: the dot stands over them. */
+export const SEAM_AT_CHAINS_U = 0.8;
 
 /** Room left in a round between its last stitch and its first, where its number of so many figures stands. */
 export function seamU(figures: number): number {

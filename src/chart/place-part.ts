@@ -8,9 +8,10 @@ import { hasFlag, rowElements } from './elements.ts';
 import { NO_BENDS, type RowBends } from './find-bends.ts';
 import { SIDE } from './footing.ts';
 import { roomForPost, standBesideFirst } from './foundation-post.ts';
+import { isBare } from './heads.ts';
 import { outsideU } from './labels.ts';
 import { anchorOf, type Layout, type Point } from './layout.ts';
-import { seamU } from './metrics.ts';
+import { SEAM_AT_CHAINS_U, seamU } from './metrics.ts';
 import { goesRound, type Piece, pieceOf, wayOf } from './piece.ts';
 import { firstCorner, firstFacing } from './piece-corners.ts';
 import { BENDS, bendsOf, edgeTrack, ovalTrack, roundedTrack, sideTrack } from './piece-edges.ts';
@@ -115,7 +116,10 @@ function placeRows(piece: Piece, startAngle: number): Attempt {
       way,
       closed,
       foundation,
-      seamU: seamU(numberedWithin(track) && row !== outermost ? rowLabel(fabric, row).length : 0),
+      seamU:
+        course.inEdging && reading.columns[0] !== undefined && isBare(reading.columns[0])
+          ? SEAM_AT_CHAINS_U
+          : seamU(numberedWithin(track) && row !== outermost ? rowLabel(fabric, row).length : 0),
       edgesHeld:
         !closed &&
         (piece.shape.straight.has(row) || columnsUnder(fabric, row, placed) >= standing(reading.columns)),

@@ -1,6 +1,6 @@
 /** One row or round and the line it runs along in; its stitches placed in the layout, and where its label goes, out. */
 
-import { NONE } from '../fabric/fabric.ts';
+import { NONE, targets } from '../fabric/fabric.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
 import { type Column, isColumn } from './columns.ts';
 import type { ChartContext, Reach } from './context.ts';
@@ -16,6 +16,7 @@ import { placeDots, placePicots } from './place-loops.ts';
 import type { RowReading } from './read-row.ts';
 import type { RoomAbove } from './room-above.ts';
 import {
+  keptFromCorners,
   leastLevel,
   leastLevelOfSides,
   levelOfFan,
@@ -108,27 +109,33 @@ export function placeRow(context: ChartContext, reading: RowReading, setting: Ro
     edgesHeld: setting.edgesHeld,
     seamU: setting.seamU,
   } as const;
-  const along = sides.length > 0 ? spreadSides(spreading, sides) : spreadAlong(spreading);
-  const footAlong = Float64Array.from(columns, ({ footing }, k) =>
-    footing === null || footing.inRing
-      ? (along[k] ?? 0)
-      : track.locate(footing.middle.x, footing.middle.y, level).s,
-  );
-  const heads = headOffsets({
-    columns,
-    along,
-    footAlong,
-    footOffset,
-    corners: new Set(
-      sides.length > 0 ? corners.map(({ after }) => after) : besideBends(columns, setting.bends),
-    ),
-    // Where the row opens about the ring it follows that more than the fan's own foot.
-    roundness: setting.above?.opens ? FAN_ROUNDNESS.aboutRing : FAN_ROUNDNESS.plain,
-    evens: runsStraight(track),
-    extra: Math.max(0, level - natural),
-  });
+  const headsAt = (at: Float64Array): Float64Array =>
+    headOffsets({
+      columns,
+      along: at,
+      footAlong: Float64Array.from(columns, ({ footing }, k) =>
+        footing === null || footing.inRing
+          ? (at[k] ?? 0)
+          : track.locate(footing.middle.x, footing.middle.y, level).s,
+      ),
+      footOffset,
+      corners: new Set(
+        sides.length > 0 ? corners.map(({ after }) => after) : besideBends(columns, setting.bends),
+      ),
+      // Where the row opens about the ring it follows that more than the fan's own foot.
+      roundness: setting.above?.opens ? FAN_ROUNDNESS.aboutRing : FAN_ROUNDNESS.plain,
+      evens: runsStraight(track),
+      extra: Math.max(0, level - natural),
+    });
+  let along = sides.length > 0 ? spreadSides(spreading, sides) : spreadAlong(spreading);
+  let heads = headsAt(along);
+  if (sides.length > 0) {
+    along = spreadSides(spreading, keptFromCorners(spreading, sides, heads));
+    heads = headsAt(along);
+  }
 
   pinCorners(corners, setting, level, along, heads);
+  if (closed && !setting.endsEven) fanOutAtBends(columns, setting, level, heads);
 
   columns.forEach((column, k) => {
     placeColumn(context, column, {
@@ -208,7 +215,8 @@ function footOffsets(
     const { footing } = column;
     if (footing?.inRing) last = context.ringOffset;
     else if (footing !== null) {
-      const from = isBare(column) ? footing.foot : footing.middle;
+      const from =
+        isBare(column) || (sideOf.has(k) && standsInCorner(context, column)) ? footing.foot : footing.middle;
       last = offsetOf(track, from, footing.side ?? undefined, sideOf.get(k));
     } else if (column.element.kind !== 'laid' && k > 0) {
       const before = columns[k - 1];
@@ -221,7 +229,32 @@ function footOffsets(
         ? 0
         : last;
   });
+  levelInCorners(context, columns, sideOf, offsets);
   return offsets;
+}
+
+/** Among those worked into the space at a corner. */
+function standsInCorner({ fabric, cornerChains }: ChartContext, { stitch, footing }: Column): boolean {
+  return footing?.inSpace === true && cornerChains.has(targets(fabric, stitch)[0] ?? NONE);
+}
+
+/** Feet in the space at a corner lie along its bow; on each side of it their heads are as high as from the highest of them. */
+function levelInCorners(
+  context: ChartContext,
+  columns: readonly Column[],
+  sideOf: ReadonlyMap<number, number>,
+  offsets: Float64Array,
+): void {
+  const highest = new Map<string, number>();
+  const keys = columns.map((column, k) =>
+    sideOf.has(k) && standsInCorner(context, column) ? `${sideOf.get(k)} ${column.footing?.place}` : null,
+  );
+  keys.forEach((key, k) => {
+    if (key !== null) highest.set(key, Math.max(highest.get(key) ?? 0, offsets[k] ?? 0));
+  });
+  keys.forEach((key, k) => {
+    if (key !== null) offsets[k] = highest.get(key) ?? offsets[k] ?? 0;
+  });
 }
 
 function offsetOf(
@@ -234,6 +267,18 @@ function offsetOf(
     side ??
     (cornered === undefined ? undefined : ((cornered % track.corners) + track.corners) % track.corners);
   return track.locate(point.x, point.y, 0, on).offset;
+}
+
+/** Nearer the middle of its bend than the line itself what goes round a corner would run together. */
+function fanOutAtBends(
+  columns: readonly Column[],
+  { bendOf }: RowSetting,
+  level: number,
+  heads: Float64Array,
+): void {
+  columns.forEach((column, k) => {
+    if (bendOf(column) !== null) heads[k] = Math.max(heads[k] ?? level, level);
+  });
 }
 
 /** Stitches that stand in a corner itself, where the two sides beside them meet. */

@@ -38,6 +38,8 @@ export interface Spreading {
 const NO_WISH_WEIGHT = 0.01;
 /** A round begins where the last one did; the edges of a row run straight. */
 const HELD_WEIGHT = 400;
+/** And edgings turn their corners where the piece does. */
+const AT_CORNER_WEIGHT = 6;
 /** What is worked round a corner stands this share of the way back to what it is worked into. */
 const CORNER_EASE = 0.15;
 /** The most that a round's stitches move apart to fill it evenly. */
@@ -223,6 +225,22 @@ export function leastLevelOfSides(
   );
 }
 
+/** A side is shorter at the height that the heads beside its corners come to: they keep their room from the corner there. */
+export function keptFromCorners(spreading: Spreading, sides: readonly Side[], heads: Float64Array): Side[] {
+  const { columns, track, level } = spreading;
+  const length = track.around(level) / track.corners;
+  return sides.map((side) => {
+    const short = (k: number | undefined): number =>
+      k === undefined
+        ? 0
+        : Math.max(0, (track.around(level) - track.around(heads[k] ?? level)) / (2 * track.corners));
+    const [before, after] = [short(side.columns[0]), short(side.columns.at(-1))];
+    const spare = length - side.before - side.after - sum(sideGaps(columns, side, spreading.seamU));
+    const share = Math.max(0, Math.min(1, spare / Math.max(1e-9, before + after)));
+    return { ...side, before: side.before + before * share, after: side.after + after * share };
+  });
+}
+
 /** Rounds with true corners: each side by itself, its ends kept from the corners. */
 export function spreadSides(spreading: Spreading, sides: readonly Side[]): Float64Array {
   const { columns, track, level, way } = spreading;
@@ -324,9 +342,19 @@ function wishesAlong(
   // Chains that are no stitch of a row make way for its first stitch.
   if (!closed && columns[0] !== undefined && isBare(columns[0])) weight[0] = NO_WISH_WEIGHT;
   for (const k of held) weight[k] = HELD_WEIGHT;
+  if (closed && !spreading.endsEven) keepToCorners(spreading, weight);
   if (spreading.bends.wave) evenOut(wish, held);
   if (closed && spreading.endsEven) evenEnds(spreading, wish);
   return { wish, weight, wished };
+}
+
+/** What turns a corner of an edging stays there, and the chains that begin a round, which are no stitch, make way. */
+function keepToCorners({ columns, bendOf }: Spreading, weight: Float64Array): void {
+  columns.forEach((column, k) => {
+    if (bendOf(column) !== null) weight[k] = AT_CORNER_WEIGHT;
+  });
+  if (columns[0] !== undefined && isBare(columns[0]) && columns.some((column) => bendOf(column) !== null))
+    weight[0] = NO_WISH_WEIGHT;
 }
 
 /** Gives those without a wish a place beside their neighbours; how much each counts out. */
