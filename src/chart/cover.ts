@@ -3,14 +3,13 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Ink, Scene, Shape } from '../scene/scene.ts';
 import { pieces, rowsOfParts } from './chart-parts.ts';
-import { drawStitch } from './draw-stitch.ts';
 import { stitchRows } from './elements.ts';
+import { fabricPicture } from './fabric-picture.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { U_MM } from './metrics.ts';
 import { placePiece } from './place-part.ts';
 import type { PlacedRow } from './place-row.ts';
 import { contrast } from './row-pens.ts';
-import { SymbolBook } from './symbol-book.ts';
 import { runsStraight } from './track.ts';
 
 /** A paper for dark yarns and one for pale ones. */
@@ -46,13 +45,9 @@ export function coverScene(
   if (stitches.length === 0) return null;
   const isRound = fabric.parts[parts[0] ?? 0]?.shape === 'round';
   const window = windowOn(layout, stitches, widthMm, heightMm, isRound ? ROUND_SHOWN_U : ROWS_SHOWN_U);
-  const book = new SymbolBook();
-  const drawing = { fabric, rows, layout, book };
   const inks = fabric.yarns.map((letter): Ink => hexInk(yarnHex[letter]) ?? UNKNOWN);
   const inside = stitches.filter((i) => window.holds(layout, i));
-  const shapes = inside.map((i) =>
-    drawStitch(drawing, i, { pen: 'strand', ink: inks[fabric.yarn[i] ?? 0] ?? UNKNOWN }),
-  );
+  const shapes = fabricPicture({ fabric, rows, layout, inks }, inside);
   const scale = window.mmPerU / U_MM;
   const background: Shape = {
     kind: 'path',
@@ -64,8 +59,9 @@ export function coverScene(
     widthMm,
     heightMm,
     title: 'The stitches of the pattern',
-    alternative: 'Part of the stitch chart drawn in the colours of the yarn, as decoration.',
-    symbols: book.all(),
+    alternative:
+      'Part of the fabric as it looks, drawn stitch by stitch in the colours of the yarn, as decoration.',
+    symbols: {},
     shapes: [
       background,
       {

@@ -6,7 +6,7 @@ import type { Pen } from '../symbols/stitch-symbol.ts';
 import { hasFlag } from './elements.ts';
 
 export interface RowPen {
-  readonly pen: Exclude<Pen, 'strand'>;
+  readonly pen: Pen;
   readonly ink: Ink;
 }
 
@@ -55,11 +55,15 @@ export function yarnInkOf(hex: string | undefined): YarnInk | null {
   return { firm: own, light: mixed(hex, 255) };
 }
 
-/** Towards black or white. */
-function mixed(hex: string, towards: 0 | 255): Ink {
+/** So much of the way towards black or white; an ink that is no colour of its own stays as it is. */
+export function shaded(ink: Ink, towards: 0 | 255, share: number): Ink {
+  return ink.startsWith('#') ? mixed(ink, towards, share) : ink;
+}
+
+function mixed(hex: string, towards: 0 | 255, share = SHADE): Ink {
   const parts = [1, 3, 5].map((at) => {
     const part = Number.parseInt(hex.slice(at, at + 2), 16);
-    return Math.round(part + (towards - part) * SHADE)
+    return Math.round(part + (towards - part) * share)
       .toString(16)
       .padStart(2, '0');
   });

@@ -22,11 +22,11 @@ export interface StitchSymbol {
   readonly barred: boolean;
 }
 
-/** The two pens that alternate rows are drawn with, and one as thick as yarn for pictures. */
-export type Pen = 'firm' | 'light' | 'strand';
+/** The two pens that alternate rows are drawn with. */
+export type Pen = 'firm' | 'light';
 
 /** Widths of the pens, in stitch units; far enough apart to be told in grey. */
-const PEN_U: Readonly<Record<Pen, number>> = { firm: 0.105, light: 0.085, strand: 0.21 };
+const PEN_U: Readonly<Record<Pen, number>> = { firm: 0.105, light: 0.085 };
 
 /** Air between a foot and what it stands on, so that rows do not run together. */
 export const FOOT_GAP_U = 0.14;

@@ -7,6 +7,7 @@ import { contrast, yarnInkOf } from '../../src/chart/row-pens.ts';
 import { compilePattern } from '../../src/compile.ts';
 import { textRuler } from '../../src/paint/text-width.ts';
 import { boundsOf } from '../../src/scene/bounds.ts';
+import type { Shape } from '../../src/scene/scene.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
 import { buildFabric, times } from '../measure/build-fabric.ts';
 import {
@@ -309,15 +310,46 @@ describe('charts and their titles', () => {
   });
 });
 
+type Strand = Extract<Shape, { kind: 'path' }>;
+
+/** All but the paper, in the order drawn. */
+function strandsOf(shapes: readonly Shape[]): Strand[] {
+  return shapes
+    .slice(1)
+    .flatMap((shape) =>
+      shape.kind === 'group' ? shape.shapes.filter((inner): inner is Strand => inner.kind === 'path') : [],
+    );
+}
+
 describe('the picture for covers', () => {
   test('draws stitches of the fabric, each at most once, inside its paper', () => {
     const fabric = shells();
     const scene = coverScene(fabric, { A: '#446644' }, 60, 60);
-    const drawn = drawnStitches(scene ?? onlyChart(fabric));
-    expect(drawn.length).toBeGreaterThan(40);
-    expect(new Set(drawn).size).toBe(drawn.length);
+    // Each has one top or, lying along the row, is one: an outline of its own.
+    const tops = strandsOf(scene?.shapes ?? []).filter(({ fill }) => fill !== 'none');
+    const outlines = tops.reduce((sum, { parts }) => sum + parts.filter(([verb]) => verb === 'Z').length, 0);
+    expect(outlines).toBeGreaterThan(40);
+    expect(outlines).toBeLessThanOrEqual(fabric.count);
     const box = boundsOf(scene?.shapes ?? [], scene?.symbols);
     expect(box).toEqual({ left: 0, top: 0, right: 60, bottom: 60 });
+  });
+
+  test('shows a spike over the rows it reaches down past, and a plain stitch under the top it is worked into', () => {
+    // The last of two rows of A, over which B reaches down; then what is drawn after what.
+    const fabric = workText({
+      Panel: `Foundation: With A, ch 6.
+        Row 1: Sc in 2nd ch from hook and in each ch across, turn.
+        Row 2: Ch 1, sc in each sc across, change to B, turn.
+        Row 3: Ch 1, sc in next 2 sts, sc in next st 2 rows below, sc in next 2 sts.`,
+    });
+    const scene = coverScene(fabric, { A: '#446644', B: '#aa4422' }, 60, 60);
+    const strands = strandsOf(scene?.shapes ?? []);
+    const posts = (ink: string): number[] =>
+      strands.flatMap(({ stroke, fill }, k) => (fill === 'none' && stroke?.ink === ink ? [k] : []));
+    const lastTopOfA = strands.findLastIndex(({ fill }) => fill === '#446644');
+    expect(Math.min(...posts('#aa4422'))).toBeLessThan(lastTopOfA);
+    expect(Math.max(...posts('#aa4422'))).toBeGreaterThan(lastTopOfA);
+    expect(Math.max(...posts('#446644'))).toBeLessThan(lastTopOfA);
   });
 
   test('lays pale yarn on dark paper and dark yarn on pale paper', () => {
