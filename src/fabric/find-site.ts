@@ -78,6 +78,7 @@ export function findNext(worker: Worker, what: What, span: Span, here = false): 
   for (let i = from; i < end; i += 1) {
     const site = sites[i];
     if (site === undefined) break;
+    if (worker.passesRest && (restOfLast(worker, site) || isBesideOwn(site, what))) continue;
     if (isA(site, what) && (sort !== 'corner sp' || site.corner)) return i;
     if (passesOver(site, sort === 'corner sp' ? CORNER_SPACE : what) || restOfLast(worker, site)) continue;
     if (worker.passesSpaces && what.kind === 'space' && site.space !== NONE) continue;
@@ -255,6 +256,11 @@ export function countSpaces(sites: readonly Site[], from: number, to: number): n
 function restOfLast(worker: Worker, site: Site): boolean {
   const last = worker.lastWasSpace ? worker.sites?.[worker.last] : undefined;
   return last !== undefined && last.group !== NONE && last.group === site.group && site.kind === 'stitch';
+}
+
+/** A plain space on the way to `2-ch sp of shell`. */
+function isBesideOwn({ space, special }: Site, what: What): boolean {
+  return what.kind === 'space' && what.of !== undefined && space !== NONE && special === null;
 }
 
 /** Index of the first place that is still to be accounted for. */

@@ -24,7 +24,7 @@ import { lastMade, siteOfGroup, siteOfSpace } from './part-sites.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
-import { turningSpace } from './turning-space.ts';
+import { turningLoop, turningSpace } from './turning-space.ts';
 import { chainsOver } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -38,6 +38,8 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
   if (over !== null) return over;
   const begun = what.kind === 'special' ? begunSpecial(worker, what.name) : -1;
   if (begun >= 0) return passed(worker, begun);
+  const loop = turningLoop(worker, what, span);
+  if (loop !== null) return loop;
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;

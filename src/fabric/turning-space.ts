@@ -1,7 +1,7 @@
 /** The space that the turning chain of the row below leaves beside its first stitch: `in turning ch-2 sp`, `in tch sp`. */
 
 import { abbreviation } from '../notation/describe-what.ts';
-import type { NoteStep, Place, Step } from '../notation/tree.ts';
+import type { NoteStep, Place, Step, What } from '../notation/tree.ts';
 import type { Span } from '../source/span.ts';
 import { hasFlag, kindId } from './builder.ts';
 import { describeSite } from './describe-site.ts';
@@ -51,6 +51,25 @@ export function turningSpace(worker: Worker, place: Extract<Place, { kind: 'of-c
   if (counted >= 0) worker.lastWasSpace = true;
   return plainSite('gap', chain.end - 1, 'ch');
 }
+
+/** `5 ch loop` at the end of a row whose turning chain below is one of 5 that counts as no stitch; null for any other space. */
+export function turningLoop(worker: Worker, what: What, span: Span): Site | null {
+  const { sites } = worker;
+  if (what.kind !== 'space' || what.chains === null || sites === null || worker.into !== null) return null;
+  const { chains } = what;
+  const chain = chains < LEAST_LOOP ? null : turningChain(worker);
+  if (chain === null || chain.end - chain.first !== chains) return null;
+  if (
+    sites.some(
+      ({ node, space, spaceChains }, i) =>
+        isIn(chain, node) || (i >= worker.next && space !== NONE && spaceChains === chains),
+    )
+  )
+    return null;
+  return turningSpace(worker, { kind: 'of-chain', nth: null, chains, where: 'turning', space: true, span });
+}
+
+const LEAST_LOOP = 4;
 
 /** Whether the row has come to what is said of its last stitch. */
 export function endsAsSaid(worker: Worker, endsOn: NonNullable<NoteStep['endsOn']>, span: Span): boolean {

@@ -184,7 +184,8 @@ function turningChain(worker: Worker, length: number, step: ChainStep, following
   if (goesOn?.place != null && 'what' in goesOn.place) openRing(worker, goesOn.place.what);
   const stands = standsOn(worker);
   const said = step.counts;
-  const known = said ?? worker.throughout.get(length) ?? null;
+  const loop = worker.namedLoop === step ? { as: null, plusChains: 0 } : null;
+  const known = said ?? loop ?? worker.throughout.get(length) ?? null;
   if (said?.throughout) worker.throughout.set(length, { as: said.as, plusChains: said.plusChains });
   const what = known ?? habit(worker, length, following, step.span);
   const first = worker.builder.kind.length;

@@ -10,6 +10,7 @@ import { chainWarning } from './chain-warning.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
+import { loopNamedNext } from './named-loop.ts';
 import { asWideAs, firstSquares } from './net-rows.ts';
 import type { PartEnd } from './part-end.ts';
 import { type PlanSetting, planRows } from './plan-rows.ts';
@@ -87,7 +88,7 @@ export function workPart(
     rows.push(row);
     pushRange(worker, row);
   };
-  for (const made of plans) {
+  for (const [nth, made] of plans.entries()) {
     const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
     if (ground.top !== null && made.unread !== true && joinsForNext(made)) {
       pending = [...pending, ...steps];
@@ -101,6 +102,7 @@ export function workPart(
       part: setting.part,
       partHasFoundation: ground.top !== null,
     };
+    worker.namedLoop = loopNamedNext(withPending, plans[nth + 1]?.steps ?? []);
     if (made.unread === true) {
       whole = false;
       worker.row = rows.length;

@@ -99,6 +99,12 @@ export function workRow(
     return done && fits();
   };
   let good = attempt(null);
+  if (!good && worker.namedLoop !== null) {
+    good = passingRest(worker, attempt);
+    // It may stand for the first stitch as well.
+    worker.namedLoop = null;
+    good ||= attempt(null);
+  }
   const habit = worker.chainAssumed;
   // More than can be worked stays so in every reading.
   if (worker.trouble?.kind === 'too many') return finish(worker, plan, start, firstSpace, top, setting);
@@ -117,6 +123,8 @@ export function workRow(
     if (good) worker.wavered = true;
     else attempt(null);
   }
+  if (!good && worker.specials.size > 0 && worker.trouble?.kind !== 'unknown')
+    good = passingRest(worker, attempt) || attempt(null);
   const counts = [told, plan.meant ?? null];
   const makesAll = (): boolean =>
     counts.every((count) => count === null || makes(worker, count, plan, firstSpace));
@@ -136,6 +144,15 @@ export function workRow(
     }
   }
   return { ...finish(worker, plan, start, firstSpace, top, setting), unsure };
+}
+
+/** `shell in sp of shell, tr in next 2 tr`: those beyond the shell, where the row comes out so. */
+function passingRest(worker: Worker, attempt: (chainReading: boolean | null) => boolean): boolean {
+  worker.passesRest = true;
+  const good = attempt(null);
+  worker.passesRest = false;
+  if (good) worker.wavered = true;
+  return good;
 }
 
 function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top | null): void {

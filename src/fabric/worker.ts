@@ -117,6 +117,10 @@ export interface Worker {
   asSquares: boolean;
   /** Spaces of another length may be passed over: tried where a stated count can tell that it is meant. */
   passesSpaces: boolean;
+  /** What is left of a shell whose space was worked into is passed over, whatever its stitches are: tried where the row comes out so. */
+  passesRest: boolean;
+  /** The turning chain of the row in hand that the row on it calls a loop: it counts as no stitch. */
+  namedLoop: Step | null;
   /** The round begins with a loop: its first chain is no turning chain. */
   opensLoop: boolean;
   /** Works steps; carried along so that the files of the worker need not import each other in a ring. */
@@ -259,6 +263,8 @@ export function newWorker(
     rowRanges: [],
     asSquares: false,
     passesSpaces: false,
+    passesRest: false,
+    namedLoop: null,
     opensLoop: false,
     ringChains: 0,
     passed: [],

@@ -79,6 +79,34 @@ export function readInSeam(
   return null;
 }
 
+/** `into foundation ch at base of first shell`: far below, where a scallop is held down. `from` is where the stitch stands. */
+export function readAnchored(
+  cursor: Cursor,
+  from: number,
+  placeAt: number,
+  step: WorkStep,
+): EvenlyStep | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') === null) return null;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'base', 'foot') !== null && takeAny(cursor, 'of') !== null) {
+    while (!atBoundary(cursor)) cursor.at += 1;
+    const said = textSince(cursor, placeAt);
+    const span = spanSince(cursor, from);
+    const n = step.times ?? { values: [1], span };
+    return {
+      kind: 'evenly',
+      stitch: step.stitch,
+      n,
+      edge: 'elsewhere',
+      side: { each: 'counted', said },
+      span,
+    };
+  }
+  cursor.at = start;
+  return null;
+}
+
 /** `of square`, `of the back neck` behind `sc in next 13 sc`: so many of another piece. Null for the stitches of this one. */
 export function readOfElsewhere(cursor: Cursor, from: number, step: WorkStep): EvenlyStep | null {
   const { place, stitch, times } = step;

@@ -40,6 +40,19 @@ export function readThoseLeft(cursor: Cursor, from: number): Place | null {
   return null;
 }
 
+/** `rem 9 dc`, `remaining 6 sts`: the last that there are. */
+export function readRemaining(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'rem', 'remaining') === null) return null;
+  const n = isAmount(cursor) ? readNumber(cursor) : null;
+  const what = n === null ? null : readWhat(cursor);
+  if (n === null || what === null) {
+    cursor.at = start;
+    return null;
+  }
+  return { kind: 'last', n, what, span: spanSince(cursor, from) };
+}
+
 /** `we left`, `left unworked for the neck`, `that were left free at the front`; the cursor stays where none stands. */
 function takeLeft(cursor: Cursor): boolean {
   const start = cursor.at;

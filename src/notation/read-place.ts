@@ -5,7 +5,7 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } fr
 import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
 import { takeToEndOfSide } from './read-foundation.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
-import { isLeftNext, readLeft, readThoseLeft } from './read-left.ts';
+import { isLeftNext, readLeft, readRemaining, readThoseLeft } from './read-left.ts';
 import { readLoop } from './read-loop.ts';
 import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-place.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
@@ -381,16 +381,6 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
 function backTo(cursor: Cursor, at: number): null {
   cursor.at = at;
   return null;
-}
-
-/** `rem 9 dc`, `remaining 6 sts`: the last that there are. */
-function readRemaining(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
-  if (takeAny(cursor, 'rem', 'remaining') === null) return null;
-  const n = isAmount(cursor) ? readNumber(cursor) : null;
-  const what = n === null ? null : readWhat(cursor);
-  if (n === null || what === null) return backTo(cursor, start);
-  return { kind: 'last', n, what, span: spanSince(cursor, from) };
 }
 
 /** `other`, `second`, `third`, `4th` after "every". */

@@ -9,7 +9,13 @@ import { readBorderSide } from './read-border-side.ts';
 import { readCounts } from './read-chain.ts';
 import { readSoManyEach } from './read-each-row.ts';
 import { readEvenlyAfter } from './read-edge.ts';
-import { readElsewhere, readInSeam, readOfElsewhere, WAYS_ELSEWHERE } from './read-elsewhere.ts';
+import {
+  readAnchored,
+  readElsewhere,
+  readInSeam,
+  readOfElsewhere,
+  WAYS_ELSEWHERE,
+} from './read-elsewhere.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
@@ -116,6 +122,7 @@ function readPlacesIn(
   leading: Loop | null,
 ): readonly Step[] | null {
   if (wordAt(cursor, 1) === 'join') return [workStep(cursor, from, stitch, times, leading ?? 'both', null)];
+  const placeAt = cursor.at;
   const read = readPlace(cursor);
   if (read === null) {
     const seam = readInSeam(cursor, from, stitch, times);
@@ -124,7 +131,10 @@ function readPlacesIn(
   const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
   const worked = workStep(cursor, from, stitch, times, loop, read.place);
   if (atBoundary(cursor) && !wasFoundationChain(cursor) && !isListed(cursor)) return [worked];
-  const elsewhere = wordAt(cursor) === 'and' ? null : readOfElsewhere(cursor, from, worked);
+  const elsewhere =
+    wordAt(cursor) === 'at' && wasFoundationChain(cursor)
+      ? readAnchored(cursor, from, placeAt, worked)
+      : readOfElsewhere(cursor, from, worked);
   return elsewhere !== null ? [elsewhere] : readMorePlaces(cursor, from, stitch, times, loop, [worked]);
 }
 

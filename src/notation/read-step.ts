@@ -17,6 +17,7 @@ import {
 import { readAllRound } from './read-all-round.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readSideAgain } from './read-border-side.ts';
+import { readButLater } from './read-but.ts';
 import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readContinue } from './read-continue.ts';
@@ -92,6 +93,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['make'], (cursor) => readMakeSure(cursor) ?? readWork(cursor)),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor) ?? readColourOrder(cursor)),
   ...entries(['alternating'], readColourOrder),
+  ...entries(['but'], readButLater),
   ...entries(['on', 'along'], readFarEdge),
   ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor) ?? readSameAs(cursor)),
   ...entries(['last'], readLastWorked),
