@@ -108,7 +108,8 @@ function columnOf(
         element,
         stitch: i,
         footing: footingOf(i),
-        heightU: stitchHeight(fabric, rows, i),
+        // An arm reaches as high as what it goes into.
+        heightU: stitchHeight(fabric, rows, fabric.where[i] === INTO.stem ? (targets(fabric, i)[0] ?? i) : i),
         widthU: Math.max(filled / CLOSER, form?.widthU ?? 1),
         chainsAfter: 0,
         long: isLong(fabric, i),

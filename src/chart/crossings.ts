@@ -1,6 +1,6 @@
 /** Rows of placed stitches in, the stems that cross out: which of each two lies behind, and where along it. */
 
-import { type Fabric, FLAG, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { hasFlag } from './elements.ts';
 import type { Layout } from './layout.ts';
@@ -41,6 +41,8 @@ function stemsOf(fabric: Fabric, table: readonly StitchRow[], row: number): numb
   for (let i = first; i < end; i += 1) {
     const stitch = table[fabric.kind[i] ?? 0];
     if (stitch === undefined || stitch.lies === true || stitch.uses !== 1) continue;
+    // An arm begins at a stem and does not cross it.
+    if (fabric.where[i] === INTO.stem) continue;
     if (stitch.family !== 'slip' && targets(fabric, i).length > 0) stems.push(i);
   }
   return stems;

@@ -1,6 +1,6 @@
 /** A row of stitches in, the elements its chart is made of out: what stands, what is laid, what arches over, what is a dot. */
 
-import { type Fabric, FLAG, NONE, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, NONE, targets } from '../fabric/fabric.ts';
 import type { StitchRow } from '../stitches/stitch-row.ts';
 import { stitchById } from '../stitches/table.ts';
 
@@ -132,6 +132,8 @@ function someStitch(first: number, end: number, test: (i: number) => boolean): b
 
 /** Whether stitch `close` goes back into the chains from `first` or the stitch before them. */
 function closesLoop(fabric: Fabric, first: number, close: number): boolean {
+  // An arm half way up the stitch before leaves its chains between two heads.
+  if (fabric.where[close] === INTO.stem) return false;
   const into = targets(fabric, close);
   const target = into[0];
   if (into.length !== 1 || target === undefined) return false;

@@ -81,7 +81,8 @@ function footing(context: ChartContext, i: number, rank: number, sharing: Sharin
       inSpace: false,
     };
   }
-  if (target === undefined) return null;
+  // What goes into a stitch of its own row stands beside that.
+  if (target === undefined || where === INTO.stem) return null;
   const middle = meanAnchor(layout, into);
   const place = placeKey(fabric, i);
   const plain = { middle, foot: middle, place, side: null, inRing: false, inSpace: false };

@@ -46,6 +46,8 @@ export function markEntries(input: KeyInput): KeyEntry[] {
   }
   if (input.broken)
     entries.push({ ...mark('crossed: the broken stem lies behind', crossedStems(book)), heightMm: 2 * U_MM });
+  if (someStitch(input, (i) => fabric.where[i] === INTO.stem))
+    entries.push({ ...mark('foot on a stem: half way up that stitch', armOnStem(book)), heightMm: 2 * U_MM });
   if (labels.startMark) entries.push(mark('start here', startShapes(book, -0.5, 0, 1, 'ink')));
   if (input.yarnMarks.has('join')) entries.push(mark('yarn joined', [yarnMarkSample('join')]));
   if (input.yarnMarks.has('cut')) entries.push(mark('yarn cut', [yarnMarkSample('cut')]));
@@ -119,6 +121,19 @@ function crossedStems(book: SymbolBook): Shape[] {
   return [
     crossedStitch(book, form, [0.5], rear, { pen: 'firm', ink: 'ink' }),
     crossedStitch(book, form, [], before, { pen: 'firm', ink: 'ink' }),
+  ];
+}
+
+function armOnStem(book: SymbolBook): Shape[] {
+  const stem = (u: number): readonly Shape[] => SYMBOLS.double.draw(u, 'firm');
+  return [
+    book.stretched('double-firm', stem, { footX: -0.4, footY: 0, headX: -0.4, headY: 2 }, 'ink'),
+    book.stretched(
+      'half-double-firm',
+      (u) => SYMBOLS['half-double'].draw(u, 'firm'),
+      { footX: -0.5, footY: 0.9, headX: 0.5, headY: 2 },
+      'ink',
+    ),
   ];
 }
 

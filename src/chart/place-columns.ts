@@ -1,9 +1,11 @@
 /** A column and where it stands in; its stitch, its upright chains or its laid chain placed out. */
 
+import { INTO, targets } from '../fabric/fabric.ts';
 import { CHAIN_THICKNESS_U } from '../symbols/chain.ts';
+import { FOOT_GAP_U } from '../symbols/stitch-symbol.ts';
 import type { Column } from './columns.ts';
 import type { ChartContext } from './context.ts';
-import { type Layout, type Point, place } from './layout.ts';
+import { footOf, headOf, type Layout, type Point, place } from './layout.ts';
 import { enteredShare } from './stitch-form.ts';
 import type { Track, TrackPoint } from './track.ts';
 
@@ -40,7 +42,8 @@ function placeStitch(
   const head = at.track.point(at.s, at.level, at.head);
   const own = at.track.point(at.s, at.level, at.foot);
   let foot: Point = own;
-  if (footing?.inRing) foot = towardsMiddle(head, context.ringOffset);
+  if (context.fabric.where[stitch] === INTO.stem) foot = onStem(context, stitch, head);
+  else if (footing?.inRing) foot = towardsMiddle(head, context.ringOffset);
   else if (footing !== null) foot = footing.foot;
   place(context.layout, stitch, {
     footX: foot.x,
@@ -50,6 +53,17 @@ function placeStitch(
     upX: head.upX,
     upY: head.upY,
   });
+}
+
+/** Half way up the stitch it goes into; so far back that it is drawn from there on, without air under its foot. */
+function onStem({ fabric, layout }: ChartContext, stitch: number, head: Point): Point {
+  const into = targets(fabric, stitch)[0] ?? stitch;
+  const foot = footOf(layout, into);
+  const top = headOf(layout, into);
+  const middle = { x: (foot.x + top.x) / 2, y: (foot.y + top.y) / 2 };
+  const long = Math.hypot(head.x - middle.x, head.y - middle.y) || 1;
+  const back = FOOT_GAP_U / long;
+  return { x: middle.x - (head.x - middle.x) * back, y: middle.y - (head.y - middle.y) * back };
 }
 
 function towardsMiddle(head: Point, offset: number): Point {

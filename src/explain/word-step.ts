@@ -131,7 +131,7 @@ function where(place: Place, terms: Terms): string {
     case 'of-space':
       return 'in the next ch sp';
     case 'last-made':
-      return `in the ${describeWhat(place.what, terms)} just made`;
+      return `${place.stem === true ? 'half way up' : 'in'} the ${describeWhat(place.what, terms)} just made`;
     case 'ring':
       return 'in the ring';
     case 'passed':

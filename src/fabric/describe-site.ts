@@ -15,6 +15,8 @@ export function describeSite(site: Site, terms: Terms): string {
     case 'chain':
     case 'underside':
       return 'ch';
+    case 'stem':
+      return `stem of ${abbreviation(site.id, terms)}`;
     case 'gap':
       return 'sp between sts';
     case 'ring':

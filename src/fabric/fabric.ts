@@ -24,6 +24,8 @@ export const INTO = {
   post: 6,
   /** Into the gap before the stitch it names, between it and the stitch before. */
   between: 7,
+  /** Half way up the stitch it names, which is of the same row. */
+  stem: 8,
 } as const;
 export type Into = (typeof INTO)[keyof typeof INTO];
 

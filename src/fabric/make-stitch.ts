@@ -129,6 +129,8 @@ export function intoOf(site: Site): Into {
       return INTO.underside;
     case 'gap':
       return INTO.between;
+    case 'stem':
+      return INTO.stem;
     default:
       return INTO.top;
   }

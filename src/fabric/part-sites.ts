@@ -141,6 +141,7 @@ export function lastMade(worker: Worker, place: Extract<Place, { kind: 'last-mad
     const id = countedId(builder, i);
     if (id === null) continue;
     if (!isA(plainSite('stitch', i, id), place.what)) break;
+    if (place.stem === true) return plainSite('stem', i, id);
     // As a chain: what closes on it is no stitch of its own.
     return plainSite('chain', i, 'ch');
   }

@@ -16,6 +16,8 @@ export type SiteKind =
   | 'underside'
   /** The gap before a stitch. */
   | 'gap'
+  /** Half way up a stitch. */
+  | 'stem'
   /** A stitch known only by a stated count, where the row that should have made it could not be worked. */
   | 'unknown';
 

@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { takeMagicRing } from './magic-ring-words.ts';
 import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
 import { takeToEndOfSide } from './read-foundation.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
@@ -12,7 +13,7 @@ import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
 import { takeOfWhole } from './read-piece-sides.ts';
-import { readAsJoin, readLastMade, takeLastMade } from './read-same.ts';
+import { readAsJoin, readLastMade, readStemOfMade, takeLastMade } from './read-same.ts';
 import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
@@ -63,7 +64,7 @@ const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
 /** What the words of a place begin with that is not simply the name of something. */
 const LEADS = new Set(
   `each ea every end all sp space gap before between bet btw nxt following foll rem remaining base st joining joined same
-   first last any magic adjustable mr ring circle center centre top skipped missed`.split(/\s+/),
+   first last any magic adjustable mr ring circle center centre middle top skipped missed`.split(/\s+/),
 );
 
 /** The words after "in"; `from` is where the place began, for its span. */
@@ -156,7 +157,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   // `first dc of any 5-dc group` as much as `first of 5 dc`.
   const ofOne = wordAt(cursor, 2) === 'of' && wordAt(cursor, 3) === 'any' ? 2 : 1;
   if (wordAt(cursor) === 'first' && wordAt(cursor, ofOne) === 'of') return readOneOf(cursor, from, start);
-  const justMade = wordAt(cursor) === 'last' ? readLastMade(cursor, from) : null;
+  const justMade = wordAt(cursor) === 'last' ? readLastMade(cursor, from) : readStemOfMade(cursor, from);
   if (justMade !== null) return justMade;
   const end = takeAny(cursor, 'first', 'last');
   if (end !== null) {
@@ -195,15 +196,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (ofRow !== null) return { kind: 'next', n: null, what, each: false, here: true, ofRow, span };
     return { kind: 'any', what, span };
   }
-  if (
-    takeWords(cursor, 'magic', 'ring') ||
-    takeWords(cursor, 'magic', 'circle') ||
-    takeWords(cursor, 'magic', 'loop') ||
-    takeWords(cursor, 'adjustable', 'loop') ||
-    takeWords(cursor, 'adjustable', 'ring') ||
-    takeAny(cursor, 'mr') !== null
-  )
-    return { kind: 'ring', magic: true, span: spanSince(cursor, from) };
+  if (takeMagicRing(cursor)) return { kind: 'ring', magic: true, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'ring', 'circle', 'center', 'centre') !== null) {
     if (!wordAt(cursor, -1).startsWith('cent') || takeWords(cursor, 'of', 'ring'))
       return { kind: 'ring', magic: false, span: spanSince(cursor, from) };

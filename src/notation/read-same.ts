@@ -92,9 +92,26 @@ export function readLastMade(cursor: Cursor, from: number): Place | null {
   takeAny(cursor, 'last');
   const what = readWhat(cursor);
   takeAny(cursor, 'you', "you've", 'you’ve');
-  const made = takeAny(cursor, 'made', 'worked') !== null || takeWords(cursor, 'just', 'made');
+  const made =
+    takeAny(cursor, 'made', 'worked') !== null ||
+    takeWords(cursor, 'just', 'made') ||
+    takeWords(cursor, 'just', 'worked');
   if (what !== null && (what.kind === 'stitch' || what.kind === 'st') && made)
     return { kind: 'last-made', what, span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
+/** `middle of post of tr just made`, `center of tr just made`: half way up its stem. Null, the cursor where it was, for anything else. */
+export function readStemOfMade(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'middle', 'center', 'centre') !== null && takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'post', 'stem') !== null) takeAny(cursor, 'of');
+    takeAny(cursor, 'the');
+    const made = readLastMade(cursor, from);
+    if (made?.kind === 'last-made') return { ...made, stem: true };
+  }
   cursor.at = start;
   return null;
 }

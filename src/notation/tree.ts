@@ -101,8 +101,8 @@ export type Place =
       readonly chains: number | null;
       readonly span: Span;
     }
-  /** `in top of last sc made`, where a picot is closed. */
-  | { readonly kind: 'last-made'; readonly what: What; readonly span: Span }
+  /** `in top of last sc made`, where a picot is closed; `stem` for `in middle of post of tr just made`. */
+  | { readonly kind: 'last-made'; readonly what: What; readonly stem?: true; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
   /** `in skipped st` not yet gone back to; `nth` for `in 2nd skipped st`, `n` for `around 2 skipped sts`. */
   | {

@@ -84,6 +84,7 @@ function placeWords(place: Place, voice: Voice): string {
       return `${which} ${phrases.ch.one} of next ${space}`;
     }
     case 'last-made':
+      if (place.stem === true) return `middle of post of ${printWhat(place.what, false, voice)} just made`;
       return `top of last ${printWhat(place.what, false, voice)} made`;
     case 'passed':
       return passedWords(place, voice);

@@ -151,7 +151,7 @@ describe('the data in shared/stitches.json', () => {
       'fan',
       'v-st',
       'picot',
-      // Two stitches as one thing, which a pattern writes out.
+      // Two stitches as one thing, which a pattern writes out: crossed, or one half way up the other.
       'crossed-dc',
       'y-st',
       'x-st',

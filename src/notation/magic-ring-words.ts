@@ -1,0 +1,15 @@
+/** The names of the ring that is drawn together. */
+
+import type { Cursor } from './cursor.ts';
+import { takeAny, takeWords } from './cursor.ts';
+
+export function takeMagicRing(cursor: Cursor): boolean {
+  return (
+    takeWords(cursor, 'magic', 'ring') ||
+    takeWords(cursor, 'magic', 'circle') ||
+    takeWords(cursor, 'magic', 'loop') ||
+    takeWords(cursor, 'adjustable', 'loop') ||
+    takeWords(cursor, 'adjustable', 'ring') ||
+    takeAny(cursor, 'mr') !== null
+  );
+}
