@@ -66,9 +66,14 @@ export function readNumberedChain(cursor: Cursor): ChainStep | null {
 function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep {
   const span = spanSince(cursor, from);
   cursor.chained = 'of' in n ? null : n;
+  // `4 ch. (for 1 tr. and 1 ch.)` of an old book.
+  const stopped = peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'open';
+  if (stopped && SAYS_FOR.has(wordAt(cursor, 2))) cursor.at += 1;
   const counts = readCounts(cursor);
   return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
 }
+
+const SAYS_FOR = new Set(['for', 'to', 'counts', 'count', 'counting', 'standing']);
 
 /** `a multiple of 6 sts plus 2`, `a multiple of 4`. */
 function readMultiple(cursor: Cursor): Multiple | null {

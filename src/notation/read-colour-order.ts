@@ -39,10 +39,27 @@ function takeStripes(cursor: Cursor): boolean {
   if (named && (!of || takeEachStripe(cursor))) {
     if (takeAny(cursor, 'as') !== null) takeAny(cursor, 'set', 'established', 'before', 'given');
     takeAny(cursor, 'correct', 'throughout');
+    takeEachSaid(cursor);
     if (atBoundary(cursor)) return true;
   }
   cursor.at = start;
   return false;
+}
+
+/** `(2 rows each of B, C and A)`: the stripes told once more; the cursor stays where other words stand in the brackets. */
+function takeEachSaid(cursor: Cursor): void {
+  if (peek(cursor).kind !== 'open') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  let told =
+    readNumber(cursor) !== null && takeOneOf(cursor, ROWS) !== null && takeAny(cursor, 'each') !== null;
+  takeAny(cursor, 'of', 'in');
+  while (told && peek(cursor).kind !== 'close') {
+    told = takeYarn(cursor);
+    if (peek(cursor).kind === 'comma') cursor.at += 1;
+    takeAny(cursor, 'and');
+  }
+  cursor.at = told ? cursor.at + 1 : start;
 }
 
 /** `2 rows A, 2 rows B and 2 rows C in turn, ending with 2 rows C`, `1 row in A and 1 row in B` behind "working". */

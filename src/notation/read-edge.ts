@@ -140,6 +140,7 @@ export function readLastWorked(cursor: Cursor): NoteStep | null {
   takeAny(cursor, 'working', 'with', 'placing');
   takeAny(cursor, 'the');
   const stitch = takeAny(cursor, 'last') === null ? null : readStitchName(cursor);
+  if (stitch !== null && takeAny(cursor, 'being') !== null) takeAny(cursor, 'worked', 'made');
   if (stitch !== null) {
     const place = readPlace(cursor)?.place;
     // `ending with the last sl st in the joining st`.

@@ -74,6 +74,7 @@ export function takeToEndOfSide(cursor: Cursor): void {
   takeAny(cursor, 'up', 'down');
   const to = takeAny(cursor, 'to') !== null;
   takeAny(cursor, 'the');
+  takeAny(cursor, 'other', 'far');
   if (!to || takeAny(cursor, 'top', 'bottom', 'corner') === null || !atBoundary(cursor)) cursor.at = start;
 }
 

@@ -210,11 +210,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'top') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
-    const chain = readChainName(cursor);
+    const chain = readChainName(cursor) ?? readPlainChain(cursor);
     if (chain !== null) return { kind: 'of-chain', nth: null, ...chain, span: spanSince(cursor, from) };
-    const skippedChain = readPlainChain(cursor);
-    if (skippedChain !== null)
-      return { kind: 'of-chain', nth: null, ...skippedChain, span: spanSince(cursor, from) };
     const made = readLastMade(cursor, from);
     if (made !== null) return made;
     takeAny(cursor, 'first');

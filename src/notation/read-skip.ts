@@ -78,6 +78,7 @@ function ofRow(cursor: Cursor, left: boolean): Pick<SkipStep, 'ofRow'> {
   if (!left && takeAny(cursor, 'left') !== null) takeAny(cursor, 'unworked', 'free');
   const led = takeAny(cursor, 'of', 'on', 'in', 'from') !== null && takeOneOf(cursor, ROWS) !== null;
   const n = led && isNumber(cursor) ? readNumber(cursor) : null;
+  if (n !== null) takePurpose(cursor);
   if (n !== null && (atBoundary(cursor) || wordAt(cursor) === 'and')) return { ofRow: n };
   cursor.at = start;
   return {};

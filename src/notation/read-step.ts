@@ -47,6 +47,7 @@ import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark } from './read-remark.ts';
 import { readMeasured, readMoreRows, readRepeatRows, readWorkEven, UNITS } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
+import { readShapedRows } from './read-shaped-rows.ts';
 import { readSkip } from './read-skip.ts';
 import { isOtherGround } from './read-square.ts';
 import {
@@ -123,6 +124,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['cont', 'continue'], readContinue),
   ...entries(['carry'], (cursor) => readGrowing(cursor) ?? readChange(cursor)),
   ...entries(['go'], readGrowing),
+  ...entries(['decreasing', 'increasing', 'losing', 'gaining'], readShapedRows),
 ]);
 
 /** Reads one step or a few that were written as one; null after reporting what could not be read. */

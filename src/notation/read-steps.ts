@@ -83,7 +83,7 @@ function readCountHere(cursor: Cursor, steps: readonly Step[], kind: TokenKind):
   if (kind === 'open') {
     const each = readEachCount(cursor, steps);
     if (each !== null) return each;
-  } else if (last === 'repeat rows') {
+  } else if (last === 'repeat rows' || (last === 'note' && steps.at(-2)?.kind === 'repeat rows')) {
     const ending = readEndingCount(cursor);
     if (ending !== null) return ending;
   }

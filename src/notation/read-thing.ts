@@ -155,7 +155,11 @@ function readTogether(cursor: Cursor): Thing | null {
     cursor.at = from;
     return null;
   }
-  const group = takeOneOf(cursor, GROUPS) !== null;
+  // `12 fans of 7 tr`.
+  const spread =
+    wordAt(cursor, 1) === 'of' && peek(cursor, 2).kind === 'number' && SPREADS.has(wordAt(cursor));
+  if (spread) cursor.at += 1;
+  const group = spread || takeOneOf(cursor, GROUPS) !== null;
   if (!group && takeOneOf(cursor, CLUSTERS) === null) return null;
   const word = group ? 'group' : 'cluster';
   if (takeAny(cursor, 'of', 'with') !== null && peek(cursor).kind === 'number') {

@@ -16,11 +16,11 @@ export interface Definition {
 }
 
 const SHAPE =
-  /^((?:with\s+)?)([\p{L}][\p{L}\d -]{0,28}?(?:\s*\([\p{L}\d -]{1,24}\))?)\s*(:|=|\s[–—-]\s)\s*(\S.*)$/iu;
+  /^((?:with\s+|to (?:make|work) an?\s+)?)([\p{L}][\p{L}\d -]{0,28}?(?:\s*\([\p{L}\d -]{1,24}\))?)\s*(:|=|\s[–—-]\s)\s*(\S.*)$/iu;
 
 /** Told as a stitch is: where it goes, what is put together, how the hook moves. */
 const AS_A_STITCH =
-  /\b(?:same|next|indicated|specified|designated|one|1)\s+(?:st|sp|stitch|space|ch|loop|lp)\b|\d?tog(?:ether)?\b|\b(?:1st|first|2nd|3rd|4th|5th|second|third|fourth|fifth)\s+(?:of these\s+)?ch(?:ain)?\b|\b(?:insert|yo|yrh|yoh)\b|^\([^()]+\)\.?$|^\d+\s*(?:sc|hdc|dc|htr|tr|dtr)\.?$/i;
+  /\b(?:same|next|indicated|specified|designated|one|1)\s+(?:st|sp|stitch|space|ch|loop|lp)\b|\d?tog(?:ether)?\b|\b(?:1st|first|2nd|3rd|4th|5th|second|third|fourth|fifth)\s+(?:of these\s+)?ch(?:ain)?\b|\b(?:insert|yo|yrh|yoh)\b|\bfirst of (?:them|these)\b|^\([^()]+\)\.?$|^\d+\s*(?:sc|hdc|dc|htr|tr|dtr)\.?$/i;
 /** Told as a row is. */
 const AS_A_ROW =
   /\b(?:across|turn|fasten off|to end|join with|rows?|rnds?|rounds?)\b|\baround(?!\s+(?:the\s+)?(?:post|next|stem|st))\b/i;

@@ -114,11 +114,12 @@ function saysYarn({ lines }: PartDraft): boolean {
 /** Rows that go on counting under a heading are of the same piece: the heading is a word on the way. */
 function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
   const joined: PartDraft[] = [];
-  for (const draft of drafts) {
+  for (const [i, draft] of drafts.entries()) {
     const before = joined.at(-1);
-    const opening = draft.lines.find(({ number }) => number !== null);
+    const opening = openingOf(draft);
     const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
-    const on = opening === undefined ? isNextRow(draft, before) : goesOn(opening, reached);
+    const parts = opening !== undefined && partsHere(opening, before, drafts[i + 1]);
+    const on = opening === undefined ? isNextRow(draft, before) : !parts && goesOn(opening, reached);
     const anew = asksForOther(draft.lines[0]?.text.text ?? '', joined);
     if (before !== undefined && draft.make === 1 && on && !anew) {
       const heading: WorkLine[] =
@@ -132,6 +133,18 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
     } else joined.push(draft);
   }
   return joined;
+}
+
+function openingOf({ lines }: PartDraft): WorkLine | undefined {
+  return lines.find(({ number }) => number !== null);
+}
+
+/** Two shoulders stand on one row: the first leaves stitches to the second, whose rows have the same numbers. */
+function partsHere(opening: WorkLine, before: PartDraft | undefined, after: PartDraft | undefined): boolean {
+  const first = before === undefined ? undefined : openingOf(before);
+  const again = first?.number === opening.number && LEAVES_REST.test(first.text.text);
+  const next = after === undefined ? undefined : openingOf(after)?.number;
+  return again || (next === opening.number && LEAVES_REST.test(opening.text.text));
 }
 
 /** `Sides (both sizes)`: what a heading above it said of one size ends there. */

@@ -5,7 +5,7 @@ import type { Item } from './sorted-lines.ts';
 import type { TranscribedSize } from './transcript.ts';
 
 const SIZE_WORD =
-  /^(?:one size|newborn|preemie|baby|infant|toddler|child|children|kids?|teen|youth|adult|women|woman|men|man|lady|ladies|girls?|boys?|unisex|junior|mini|tiny|petite|small|medium|large|extra[- ]large|extra[- ]small|short|long|x{0,5}s|s|m|l|x{0,5}l|\d+xl?|x[- ]?(?:small|large)|throw|lap|twin|full|queen|king|crib|stroller|pram|cot|single|double|s\/m|m\/l|l\/xl|\d{1,2}\s*[-–]\s*\d{1,2}\s*(?:m|mos?|mths?|months?|yrs?|years?)|\d{1,3}(?:\s*(?:mths?|months?|years?|yrs?))?|(?:child|children|kids?|toddler|baby|girls?|boys?|youth)\s+\d{1,2}\s*[-–]\s*\d{1,2}(?:\s*(?:m|mos?|mths?|months?|yrs?|years?))?|(?:adult|child|baby|toddler|extra|xtra|women[’']s|men[’']s|ladies)\s+(?:small|medium|large|s|m|l|xl))$/i;
+  /^(?:one size|newborn|preemie|baby|infant|toddler|child|children|kids?|teen|youth|adult|women|woman|men|man|lady|ladies|girls?|boys?|unisex|junior|mini|tiny|petite|small|medium|large|extra[- ]large|extra[- ]small|short|long|x{0,5}s|s|m|l|x{0,5}l|\d+xl?|x[- ]?(?:small|large)|throw|lap|(?:twin|full|queen|king|single|double)(?:[- ]?(?:bed|size))?|crib|stroller|pram|cot(?: bed)?|s\/m|m\/l|l\/xl|\d{1,2}\s*[-–]\s*\d{1,2}\s*(?:m|mos?|mths?|months?|yrs?|years?)|\d{1,3}(?:\s*(?:mths?|months?|years?|yrs?))?|(?:child|children|kids?|toddler|baby|girls?|boys?|youth)\s+\d{1,2}\s*[-–]\s*\d{1,2}(?:\s*(?:m|mos?|mths?|months?|yrs?|years?))?|(?:adult|child|baby|toddler|extra|xtra|women[’']s|men[’']s|ladies)\s+(?:small|medium|large|s|m|l|xl))$/i;
 
 export interface SizesRead {
   readonly sizes: readonly TranscribedSize[];

@@ -17,6 +17,12 @@ const FORMS: readonly Form[] = [
     instead: () => 'first of these ch',
   },
   {
+    // `3 ch., then a slip stitch into the first of them`.
+    found:
+      /()\b(\d+)\s*ch\.?,?\s+(?:and\s+|then\s+|and\s+then\s+)?(?:an?\s+|1\s+)?(sl ?st|ss|slip stitch|dc|sc)\s+in(?:to)?\s+(?:the\s+)?first\s+of\s+(?:them|these)\b/gi,
+    instead: (match) => `${match[2]} ch, ${match[3]} in first of these ch`,
+  },
+  {
     // `2 dc, 2 ch, 2 dc, all in the same place`.
     found:
       /()^([^.;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?|[sdh]?[dt]?[ct]r?)\b/gi,

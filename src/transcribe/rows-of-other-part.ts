@@ -32,7 +32,8 @@ function asked(text: string): readonly (string | undefined)[] {
 export function rowsAsked(line: WorkLine, parts: readonly NamedLines[]): readonly WorkLine[] | null {
   const [unit = '', first, last = first, from = first, to = from === first ? last : from, words, count] =
     asked(line.text.text);
-  const part = parts.findLast(({ name }) => name.toLowerCase() === words?.trim().toLowerCase());
+  const asks = words?.trim().toLowerCase();
+  const part = parts.findLast(({ name }) => name.toLowerCase().replace(/^the /, '') === asks);
   if (part === undefined) return null;
   const shift = Number(first) - Number(from);
   if (Number(to) + shift !== Number(last)) return null;

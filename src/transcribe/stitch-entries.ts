@@ -232,6 +232,8 @@ function withoutComma(text: MappedText): MappedText {
 /** `Shell (sh)`, `sh (shell)`, `ch(s)`, `sk / skip`: the name and the second one. */
 function entryOf(left: MappedText, words: MappedText, item: Item, whole: string): StitchEntry {
   const plain = left.text
+    // `To make a picot: …`.
+    .replace(/^to (?:make|work) (?:an?|the) /i, '')
     .replace(/\((?:s|es)\)|\/(?:s|es)\b/gi, '')
     .replace(/[:.,]+$/, '')
     .trim();

@@ -84,6 +84,12 @@ const textFaults = {
     why: 'A maker who keeps to the note works every row after it otherwise than one who keeps to the rows.',
     try: `take it out of the note or out of the rows, or name the rows that ${verb}.`,
   }),
+  'text/stripes': ({ stripes, other, of }: StripeFacts): Wording => ({
+    severity: 'warning',
+    message: `the stripes come to ${stripes} rows, but ${of === 'piece' ? `the piece has ${other}` : of === 'all' ? `${other} are said to be worked in all` : `${other} are said to be repeated`}`,
+    why: 'A maker who keeps to the stripes stops at another row than one who keeps to the numbers.',
+    try: 'count the rows of each stripe, and how often they come again.',
+  }),
   'text/hook': ({ read, also }: { readonly read: string; readonly also: string }): Wording => ({
     severity: 'warning',
     message: `the hook was read as ${read}, and ${also} is named as well`,
@@ -91,6 +97,13 @@ const textFaults = {
     try: 'name one hook for the pattern; a second one is told in the notes.',
   }),
 } as const;
+
+interface StripeFacts {
+  readonly stripes: number;
+  readonly other: number;
+  /** What the other number is said of. */
+  readonly of: 'repeat' | 'all' | 'piece';
+}
 
 interface Unlisted {
   readonly abbrs: readonly string[];

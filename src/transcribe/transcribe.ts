@@ -24,6 +24,7 @@ import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
 import { withoutSpacing } from './spaced-letters.ts';
 import { withoutStops } from './stopped-abbreviations.ts';
+import { stripeSums } from './stripe-sums.ts';
 import { withTableRows } from './table-rows.ts';
 import { textFault } from './text-faults.ts';
 import { tidyLines, withoutOrnament } from './tidy-lines.ts';
@@ -184,6 +185,7 @@ export function transcribe(source: Source): Transcript {
 
   const said = [...buckets.notes, ...buckets.kept, ...buckets.about].map(({ text }) => text);
   for (const question of notesAgainstRows(file, said, rowLines)) questions.push(question);
+  questions.push(...stripeSums(file, said, parts[0]?.lines ?? []));
 
   if (parts.length === 0) questions.push(textFault('text/no-rows', file, firstLine(source.text), {}));
   if (terms.told === 'not told')

@@ -24,6 +24,40 @@ ${rows}
 Fasten off.
 ${edging}`;
 
+describe('stripes have to come to the rows', () => {
+  const told = (
+    stripes: string,
+    rows = 'Rows 2-12: Ch 1, sc in each st across, turn, keeping to the stripe sequence.',
+  ) =>
+    workedText(blanket(`STRIPE SEQUENCE\n${stripes}`, rows)).messages.filter((message) =>
+      /stripes/.test(message),
+    );
+
+  test.each([
+    '2 rows A, 2 rows B. Work these 4 rows 2 times, then work 4 more rows in A. (12 rows)',
+    '2 rows white, 2 rows coral. Work these 4 rows 3 times.',
+    '2 rows in A, 2 rows in B. Repeat these 4 rows 2 more times. 12 rows in all.',
+    '2 rows A, 2 rows B, repeat these 4 rows throughout.',
+    '2 rows A, 2 rows B.',
+  ])('%s', (stripes) => expect(told(stripes)).toEqual([]));
+
+  test.each([
+    ['2 rows A, 2 rows B. Work these 6 rows 2 times.', '6 are said to be repeated'],
+    ['2 rows A, 2 rows B. Work these 4 rows 2 times. (12 rows)', 'come to 8 rows, but 12 are said'],
+    ['2 rows A, 2 rows B. Work these 4 rows 4 times.', 'come to 16 rows, but the piece has 12'],
+    [
+      '2 rows A, 4 rows B. Work these 6 rows 2 times, then work 2 more rows in A. (14 rows)',
+      'the piece has 12',
+    ],
+  ])('%s: %s', (stripes, message) => expect(told(stripes).join()).toContain(message));
+
+  test('where the rows tell how many they are', () => {
+    const open =
+      'Row 2: Ch 1, sc in each st across, turn.\nRep Row 2, keeping to the stripe sequence, until work measures 30 cm.';
+    expect(told('2 rows A, 2 rows B. Work these 4 rows 4 times.', open)).toEqual([]);
+  });
+});
+
 describe('a heading of stripes', () => {
   test.each([
     ['STRIPE SEQUENCE\n2 rows A, 2 rows B. Work these 4 rows 2 times, then work 4 more rows in A. (12 rows)'],
