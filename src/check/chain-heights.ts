@@ -46,7 +46,7 @@ function towering(steps: readonly Step[], file: string, terms: Terms): Diagnosti
   const intoStitch =
     place === null || ('what' in place && (place.what.kind === 'st' || place.what.kind === 'stitch'));
   // A chain before the next stitch may be a loop to work into; before each of them it is not.
-  const lifts = chain.counts !== null || place?.kind === 'each';
+  const lifts = (chain.counts !== null && chain.counts.loop !== true) || place?.kind === 'each';
   const usual = stitchById(next.stitch.id).turningChain;
   const [made = null] = chain.n.values;
   if (usual === null || made === null || !intoStitch || !lifts || made - usual.chains < MUCH_HIGHER)

@@ -134,6 +134,10 @@ function where(place: Place, terms: Terms): string {
       return `${place.stem === true ? 'half way up' : 'in'} the ${describeWhat(place.what, terms)} just made`;
     case 'ring':
       return 'in the ring';
+    case 'left-over':
+      return `in the ${describeWhat(place.what, terms)} left over`;
+    case 'row-edge':
+      return `at the side ${place.back} rows below`;
     case 'passed':
       return `in a skipped ${describeWhat(place.what, terms)}`;
     case 'gap':

@@ -53,6 +53,8 @@ export const FLAG = {
   cut: 256,
   /** The first in a yarn that is said to be joined. */
   joinsYarn: 512,
+  /** Fastens a fan down at the side: no place of the next row, though that may name it. */
+  fastens: 1024,
 } as const;
 
 /** `Fabric.group` of a stitch that belongs to none, and `countsAs` of a chain that counts as nothing. */

@@ -81,6 +81,7 @@ export function findNext(worker: Worker, what: What, span: Span, here = false): 
     if (worker.passesRest && (restOfLast(worker, site) || isBesideOwn(site, what))) continue;
     if (isA(site, what) && (sort !== 'corner sp' || site.corner)) return i;
     if (passesOver(site, sort === 'corner sp' ? CORNER_SPACE : what) || restOfLast(worker, site)) continue;
+    if (worker.leftLater && what.kind === 'special' && i === from && site.kind === 'stitch') continue;
     if (worker.passesSpaces && what.kind === 'space' && site.space !== NONE) continue;
     if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
     else
@@ -274,7 +275,10 @@ function behindRest(worker: Worker, sites: readonly Site[]): number {
 function passesOver(site: Site, what: What): boolean {
   switch (what.kind) {
     case 'space':
-      return site.kind === 'stitch';
+      // On the way to the space of a shell those between the stitches of the row are passed as well.
+      return (
+        site.kind === 'stitch' || (what.of !== undefined && site.space !== NONE && site.special === null)
+      );
     case 'ch':
     case 'row-end':
       return false;

@@ -21,10 +21,11 @@ import {
   reach,
 } from './find-site.ts';
 import { lastMade, siteOfGroup, siteOfSpace } from './part-sites.ts';
+import { siteAtSide, siteLeftOver } from './row-edge.ts';
 import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
-import { turningLoop, turningSpace } from './turning-space.ts';
+import { turningLoop, turningSpace, wholeTurningChain } from './turning-space.ts';
 import { chainsOver } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -40,6 +41,8 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
   if (begun >= 0) return passed(worker, begun);
   const loop = turningLoop(worker, what, span);
   if (loop !== null) return loop;
+  const whole = here && what.kind === 'space' ? wholeTurningChain(worker, what.chains, span) : null;
+  if (whole !== null) return whole;
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;
@@ -119,6 +122,10 @@ export function singleSite(worker: Worker, place: Place): Site | null {
       return nextSite(worker, place.what, place.span, place.here === true);
     case 'each':
       return nextSite(worker, place.what, place.span);
+    case 'left-over':
+      return siteLeftOver(worker, place);
+    case 'row-edge':
+      return siteAtSide(worker, place);
     case 'passed':
       return wereSoMany(worker, place) && standThere(worker, place)
         ? passedSite(worker, place.what, place.span, place.nth ?? null)

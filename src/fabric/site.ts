@@ -40,7 +40,7 @@ export interface Site {
   /** Name of the special stitch it belongs to, or null, and which one of them. */
   readonly special: string | null;
   readonly group: number;
-  /** It holds several stitches already, put in from its other side: it may be worked again and need not be. */
+  /** It may be worked into and need not be: it holds stitches from its other side already, or only fastened a fan down. */
   readonly full?: true;
 }
 
@@ -90,11 +90,14 @@ export function sitesOfRow(builder: Builder, first: number, end: number): Site[]
       foot: footOf(builder, i, first),
       special: group?.special ?? null,
       group: builder.group[i] ?? NONE,
+      ...(hasFlag(builder, i, FLAG.fastens) ? FULL : {}),
     });
   }
   closeRun(end);
   return sites;
 }
+
+const FULL = { full: true } as const;
 
 /** A tall stitch that joins a round: with the chains before it, it makes the round's last space. */
 function closesSpace(builder: Builder, index: number): boolean {

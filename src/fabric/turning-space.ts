@@ -69,7 +69,26 @@ export function turningLoop(worker: Worker, what: What, span: Span): Site | null
   return turningSpace(worker, { kind: 'of-chain', nth: null, chains, where: 'turning', space: true, span });
 }
 
+/**
+ * `9 tr under the 5 ch` where the row below turned with those: the chain is a loop, whatever it counts as. Null where
+ * another space is meant, with nothing noted.
+ */
+export function wholeTurningChain(worker: Worker, chains: number | null, span: Span): Site | null {
+  const { sites, next } = worker;
+  const chain = chains === null || sites === null ? null : turningChain(worker);
+  if (chains === null || sites === null || chain === null) return null;
+  const at = behindChain(sites, chain);
+  const upright = chain.end - chain.first;
+  if (upright < LEAST_UPRIGHT || upright + (at < 0 ? 0 : (sites[at]?.spaceChains ?? 0)) !== chains)
+    return null;
+  if (sites.slice(next).some(({ space, spaceChains }) => space !== NONE && spaceChains === chains))
+    return null;
+  return turningSpace(worker, { kind: 'of-chain', nth: null, chains, where: 'turning', space: true, span });
+}
+
 const LEAST_LOOP = 4;
+/** Fewer chains only lift the hook. */
+const LEAST_UPRIGHT = 3;
 
 /** Whether the row has come to what is said of its last stitch. */
 export function endsAsSaid(worker: Worker, endsOn: NonNullable<NoteStep['endsOn']>, span: Span): boolean {

@@ -8,6 +8,7 @@ import { countedId, firstTarget, hasFlag } from './builder.ts';
 import { FLAG } from './fabric.ts';
 import { countOwed, passPlace } from './find-site.ts';
 import { makeNamed } from './make-stitch.ts';
+import { rowEnd } from './row-edge.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
 import { spread } from './spread.ts';
@@ -262,15 +263,6 @@ function alongLoops(worker: Worker, ofRow: number | null, span: Span): boolean {
     return true;
   }
   return stuck(worker, { kind: 'no edge', edge: 'unused loops', span });
-}
-
-/** The stitch at one side of a row: seen from the right side, a row worked to the left ends at the left. */
-function rowEnd(worker: Worker, row: RowRange, side: 'left' | 'right'): Site {
-  const counted: number[] = row.countedStart >= 0 ? [row.countedStart] : [];
-  for (let i = row.first; i < row.end; i += 1) if (countedId(worker.builder, i) !== null) counted.push(i);
-  const node = row.direction === side ? counted[counted.length - 1] : counted[0];
-  const id = node === undefined ? null : countedId(worker.builder, node);
-  return plainSite('row end', node ?? row.first, id ?? 'ch');
 }
 
 /** How many chains at the hook's end were skipped to stand up for row 1. */

@@ -6,7 +6,7 @@ import type { Step } from '../notation/tree.ts';
 import type { Part } from '../pattern/pattern.ts';
 import type { Span } from '../source/span.ts';
 import { backToMark, markBuilder } from './builder.ts';
-import { chainWarning } from './chain-warning.ts';
+import { chainWarning, toldByNextRow } from './chain-warning.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
@@ -15,6 +15,7 @@ import { asWideAs, firstSquares } from './net-rows.ts';
 import type { PartEnd } from './part-end.ts';
 import { type PlanSetting, planRows } from './plan-rows.ts';
 import { forOneSize, statedStitches } from './row-count.ts';
+import { goesBackToLeft } from './row-edge.ts';
 import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
 import { topFor } from './shared-top.ts';
@@ -118,6 +119,8 @@ export function workPart(
         continue;
       }
       const mark = markBuilder(worker.builder);
+      const next = plans[plans.indexOf(made) + 1]?.steps ?? [];
+      worker.leftLater = goesBackToLeft(next);
       const worked =
         onFullWidth(worker, piece, ground, setting) ??
         workEitherFace(worker, piece, ground.top, ground.doubt?.stitches ?? null, setting);
@@ -138,9 +141,12 @@ export function workPart(
       if (isBroken(worked)) whole = false;
       if (worked.assumed !== null && !worker.settled.has(worked.assumed.span.start))
         worker.settled.set(worked.assumed.span.start, worked.assumed.counts);
-      if (worked.assumed !== null && !worked.assumed.told && !warned.has(worked.assumed.chains)) {
-        warned.add(worked.assumed.chains);
-        diagnostics.push(chainWarning(worked.assumed, worker, file));
+      const { assumed } = worked;
+      const open = assumed !== null && !assumed.told && !warned.has(assumed.chains);
+      if (open) {
+        // Told of one row, it is told of all that begin so.
+        warned.add(assumed.chains);
+        if (!toldByNextRow(assumed, next)) diagnostics.push(chainWarning(assumed, worker, file));
       }
       if (worked.row !== null) keep(worked.row);
       // There is no end to it: the rows on it are not worked either.

@@ -2,7 +2,8 @@
 
 import { describeWhat } from '../notation/describe-what.ts';
 import type { SkipStep } from '../notation/tree.ts';
-import { findFirst, findLast, findNext, passChain, passPlace } from './find-site.ts';
+import { describeSite } from './describe-site.ts';
+import { countOwed, findFirst, findLast, findNext, passChain, passPlace } from './find-site.ts';
 import { howMany, rowOfSite } from './place-sites.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
@@ -27,12 +28,26 @@ export function workSkip(worker: Worker, step: SkipStep): boolean {
   }
   for (let i = 0; i < n; i += 1) {
     const index = findNext(worker, step.what, step.span);
-    if (index < 0 || !standsThere(worker, step, index)) return false;
+    if (index < 0 || !standsThere(worker, step, index) || !isRest(worker, step, index)) return false;
     worker.passed = i === 0 ? [index] : [...worker.passed, index];
     if (step.what.kind === 'ch') skipChain(worker, index);
     else skipTo(worker, index, step.what.kind === 'special');
   }
   return true;
+}
+
+/** Whether the place is all that is left of the fan that was worked into before it. */
+function isRest(worker: Worker, { restOf, what, span }: SkipStep, index: number): boolean {
+  const { sites, last } = worker;
+  if (restOf === undefined || sites === null) return true;
+  const foot = sites[last]?.foot;
+  if (sites[index]?.foot === foot && sites[index + 1]?.foot !== foot) return true;
+  const wanted = `last ${describeWhat(what, worker.terms)} of the ${restOf}`;
+  const at = sites[index]?.foot === foot ? index + 1 : index;
+  const site = sites[at];
+  if (site === undefined) return stuck(worker, { kind: 'used up', wanted, span });
+  const found = describeSite(site, worker.terms);
+  return stuck(worker, { kind: 'not there', wanted, found, nth: countOwed(sites, 0, at) + 1, span });
 }
 
 /** Whether a place that is skipped is in the row it is said to be in. */

@@ -12,6 +12,7 @@ import { noteLayout } from './note-layout.ts';
 import { noteMarker } from './note-marker.ts';
 import { noteChains } from './notes-chains.ts';
 import { eachGoesOn, howMany, nextSite, singleSite } from './place-sites.ts';
+import { fastensDown } from './row-edge.ts';
 import type { Site } from './site.ts';
 import { legsOf, loopOf, whatOf } from './step-facts.ts';
 import { hasLast, leavesEnough } from './too-few.ts';
@@ -239,6 +240,7 @@ function workSingle(worker: Worker, step: WorkStep, times: number, place: Place)
   }
   const first = worker.builder.kind.length;
   if (site === null || !repeatAt(worker, step, times, site)) return false;
+  if (place.kind === 'row-edge') fastensDown(worker);
   // Three in an end stitch turn the corner of an edging.
   if ((worker.edging && times === 3 && place.kind === 'same') || (site.corner && times >= 3))
     markCorner(worker, first);

@@ -113,6 +113,8 @@ export interface Worker {
   ringChains: number;
   /** Stitches just skipped that have not been gone back to, as indices of the sites. */
   passed: readonly number[];
+  /** The row after goes back to a stitch that this one passes without a word. */
+  leftLater: boolean;
   /** `Ch 2, dc in next dc` is a space over a block as well: tried where a stated count can tell that it is meant. */
   asSquares: boolean;
   /** Spaces of another length may be passed over: tried where a stated count can tell that it is meant. */
@@ -261,6 +263,7 @@ export function newWorker(
     lastWasSpace: false,
     effort: 0,
     rowRanges: [],
+    leftLater: false,
     asSquares: false,
     passesSpaces: false,
     passesRest: false,

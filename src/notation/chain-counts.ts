@@ -8,6 +8,8 @@ export interface Counts {
   readonly as: string | null;
   /** Chains beyond the stitch, which make a space. */
   readonly plusChains: number;
+  /** `8 ch for the scallop`: a loop to be worked into, as tall as it likes. */
+  readonly loop?: true;
   /** `here and throughout`. */
   readonly throughout: boolean;
   readonly span: Span;

@@ -61,7 +61,7 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
 
-const SPACES = new Set(['sp', 'sps', 'space', 'spaces']);
+const SPACES = new Set(['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'arch', 'arches']);
 
 /** `(27 rows worked, 30 cm)`: how far the work has come. */
 function isRowsSoFar(cursor: Cursor): boolean {

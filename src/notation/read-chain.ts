@@ -69,11 +69,25 @@ function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep 
   // `4 ch. (for 1 tr. and 1 ch.)` of an old book.
   const stopped = peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'open';
   if (stopped && SAYS_FOR.has(wordAt(cursor, 2))) cursor.at += 1;
-  const counts = readCounts(cursor);
+  const counts = readCounts(cursor) ?? readForLoop(cursor);
   return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
 }
 
 const SAYS_FOR = new Set(['for', 'to', 'counts', 'count', 'counting', 'standing']);
+
+/** `8 ch for the scallop`: a loop, which counts as no stitch. */
+function readForLoop(cursor: Cursor): Counts | null {
+  if (wordAt(cursor) !== 'for') return null;
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'a', 'next');
+  if (takeOneOf(cursor, LOOPED) !== null && atBoundary(cursor))
+    return { as: null, plusChains: 0, loop: true, throughout: false, span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
+}
+
+const LOOPED = new Set(['scallop', 'fan', 'loop', 'shell', 'point', 'arch']);
 
 /** `a multiple of 6 sts plus 2`, `a multiple of 4`. */
 function readMultiple(cursor: Cursor): Multiple | null {

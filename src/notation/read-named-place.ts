@@ -37,6 +37,11 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
   if (what === null) return backTo(cursor, start);
   const made = what.kind === 'space' || what.kind === 'stitch' ? readSpaceJustMade(cursor, from, what) : null;
   if (made !== null) return made;
+  const loop = what.kind === 'space' && what.chains === null ? takeOfChains(cursor) : null;
+  if (loop !== null && what.kind === 'space') {
+    const of: What = { ...what, chains: loop };
+    return { kind: 'next', n: null, what: of, each: false, here: true, span: spanSince(cursor, from) };
+  }
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
     return {
@@ -50,6 +55,14 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
     };
   // "in corner sp", "in ch-2 sp": the next one there is.
   return { kind: 'next', n: null, what, each: false, here: true, span: spanSince(cursor, from) };
+}
+
+/** `of 8 ch` behind a loop: how long it is; null, the cursor where it was, where that is not said. */
+function takeOfChains(cursor: Cursor): number | null {
+  const { kind, value } = peek(cursor, 1);
+  if (wordAt(cursor) !== 'of' || kind !== 'number' || !CHAIN_WORDS.has(wordAt(cursor, 2))) return null;
+  cursor.at += 3;
+  return value;
 }
 
 /** `tip of point`, `tip of next leaf`: the chain at its end; null with the cursor where it was. */

@@ -1,7 +1,7 @@
 /** Words to the maker that work no stitch in, notes kept as written out. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { isAmount, readWhat } from './read-what.ts';
@@ -288,9 +288,17 @@ export function readLeave(cursor: Cursor): Step {
       return counted ? { kind: 'leave', n, span } : { kind: 'leave', span };
     }
   }
+  // `leaving the loops of the fan`.
+  cursor.at = from + 1;
+  takeAny(cursor, 'the', 'all');
+  const shape = takeOneOf(cursor, LEFT_BESIDE) !== null;
   cursor.at = from;
   skipStep(cursor);
+  if (shape) return { kind: 'leave', span: spanSince(cursor, from) };
   const rest = wordAt(cursor, -1) === 'rest' && cursor.at - from <= 3;
   if (rest || wordAt(cursor, -1) === 'unworked') return { kind: 'leave', span: spanSince(cursor, from) };
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
+
+/** What the chains and stitches over a fan are called, which the row after it leaves. */
+const LEFT_BESIDE = new Set(['loops', 'fan', 'scallop', 'scallops', 'picots']);

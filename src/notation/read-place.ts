@@ -13,8 +13,9 @@ import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
 import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
 import { takeOfWhole } from './read-piece-sides.ts';
+import { readEndOfRow, readRowEdge } from './read-row-edge.ts';
 import { readAsJoin, readLastMade, readStemOfMade, takeLastMade } from './read-same.ts';
-import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
+import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
 
@@ -63,9 +64,11 @@ const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
 
 /** What the words of a place begin with that is not simply the name of something. */
 const LEADS = new Set(
-  `each ea every end all sp space gap before between bet btw nxt following foll rem remaining base st joining joined same
+  `each ea every end edge all sp space gap before between bet btw nxt following foll rem remaining base st joining joined same
    first last any magic adjustable mr ring circle center centre middle top skipped missed`.split(/\s+/),
 );
+
+const EDGE_LEADS = new Set(['top', 'last', 'corner', 'foot']);
 
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
@@ -76,6 +79,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   const left = word === '' ? readThoseLeft(cursor, from) : null;
   if (left !== null) return left;
   // `in ch-2 sp`, `in 2nd ch from hook`: none of the words below.
+  const edge = EDGE_LEADS.has(word) ? readRowEdge(cursor, from) : null;
+  if (edge !== null) return edge;
   if (!LEADS.has(word)) return readNamedPlace(cursor, from, start);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
@@ -118,7 +123,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const stop = readStop(cursor) ?? allOf(what, spanSince(cursor, from));
     return { kind: 'each', what, stop, span: spanSince(cursor, from) };
   }
-  const rowEnd = wordAt(cursor) === 'end' ? readEndOfRow(cursor, from) : null;
+  const rowEnd = word === 'end' || word === 'edge' ? readEndOfRow(cursor, from) : null;
   if (rowEnd !== null) return rowEnd;
   if (wordAt(cursor) === 'all') return readAll(cursor, from) ?? backTo(cursor, start);
   const gap = readGap(cursor, from);
@@ -241,22 +246,6 @@ function readBehindNext(cursor: Cursor, from: number): Place | null {
   return readNext(cursor, from, false);
 }
 
-/** `end of each row`, `end of first row`. */
-function readEndOfRow(cursor: Cursor, from: number): Place | null {
-  const start = cursor.at;
-  takeAny(cursor, 'end');
-  const of = takeAny(cursor, 'of') !== null;
-  takeAny(cursor, 'the');
-  const which = of ? takeAny(cursor, 'each', 'next', 'first', 'last') : null;
-  if (which === null || takeAny(cursor, 'row') === null) return backTo(cursor, start);
-  takeOfPiece(cursor);
-  const what: What = { kind: 'row-end' };
-  const span = spanSince(cursor, from);
-  if (which === 'each') return { kind: 'each', what, stop: readStop(cursor) ?? allOf(what, span), span };
-  if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
-  return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
-}
-
 /** `st at the base`, `same st at base`; the cursor stays where the base is not named. */
 function takeStitchAtBase(cursor: Cursor): boolean {
   const start = cursor.at;
@@ -276,13 +265,6 @@ function takeOfSide(cursor: Cursor): void {
   takeAny(cursor, 'the', 'one', 'a', 'either');
   takeAny(cursor, 'long', 'short', 'left', 'right');
   if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
-}
-
-/** `of the brim` behind a row's end: the piece in hand is the only one with rows to go along. */
-function takeOfPiece(cursor: Cursor): void {
-  const start = cursor.at;
-  const named = takeWords(cursor, 'of', 'the') && takeOneOf(cursor, SIDEWAYS_PIECES) !== null;
-  if (!named || !(atBoundary(cursor) || ENDS.has(wordAt(cursor)))) cursor.at = start;
 }
 
 const ENDS = new Set(['across', 'around']);

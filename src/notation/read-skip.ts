@@ -25,6 +25,7 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   }
   takePurpose(cursor);
   takeOnRound(cursor);
+  const fan = pick === 'last' && n === null ? takeOfFan(cursor) : null;
   const stands = ofRow(cursor, left);
   // `of the last full row`: the one that both sides of a neck stand on.
   if (wordAt(cursor) === 'of') takeBelow(cursor);
@@ -37,7 +38,8 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
     kind: 'skip',
     n,
     what: what ?? ANY_STITCH,
-    pick,
+    pick: fan === null ? pick : 'next',
+    ...(fan === null ? {} : { restOf: fan }),
     ...stands,
     span: spanSince(cursor, from),
   };
@@ -95,3 +97,17 @@ function takePurpose(cursor: Cursor): void {
     cursor.at += 1;
   if (!atBoundary(cursor) && wordAt(cursor) !== 'and') cursor.at = start;
 }
+
+/** `the last tr of the fan`: the one that is left of it comes next. */
+function takeOfFan(cursor: Cursor): string | null {
+  const start = cursor.at;
+  if (takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the', 'this', 'each');
+    const shape = takeOneOf(cursor, FANS);
+    if (shape !== null) return shape;
+  }
+  cursor.at = start;
+  return null;
+}
+
+const FANS = new Set(['fan', 'scallop', 'petal', 'group']);

@@ -27,6 +27,7 @@ import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
 import { readJoin } from './read-join.ts';
+import { readPassAlong, readPutting, readWhichIs } from './read-lace.ts';
 import {
   readFacing,
   readFromSide,
@@ -107,7 +108,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
-  ...entries(['putting'], readManner),
+  ...entries(['putting'], (cursor) => readPutting(cursor) ?? readManner(cursor)),
+  ...entries(['which'], readWhichIs),
+  ...entries(['pass', 'passing'], readPassAlong),
   ...entries(['insert', 'inserting', 'slip', 'slipping', 'tuck', 'tucking'], readPutIn),
   ...entries(['placing'], (cursor) => readLastWorked(cursor) ?? readMakerNote(cursor)),
   ...entries(['from'], readFromSide),

@@ -101,6 +101,10 @@ export type Place =
       readonly chains: number | null;
       readonly span: Span;
     }
+  /** `to the top of the last tr of the row before last`: the side of a row so many below, where a fan is fastened down. */
+  | { readonly kind: 'row-edge'; readonly back: number; readonly said: string; readonly span: Span }
+  /** `in last dc of the fan, which was left unworked`: two rows below, right behind what the row has come to. */
+  | { readonly kind: 'left-over'; readonly what: What; readonly said: string; readonly span: Span }
   /** `in top of last sc made`, where a picot is closed; `stem` for `in middle of post of tr just made`. */
   | { readonly kind: 'last-made'; readonly what: What; readonly stem?: true; readonly span: Span }
   | { readonly kind: 'ring'; readonly magic: boolean; readonly span: Span }
@@ -223,6 +227,8 @@ export interface SkipStep {
   readonly n: Num | null;
   readonly what: What;
   readonly pick: 'next' | 'first' | 'last';
+  /** `the last tr of the fan`: what is left of those that stand in one place, the next one and no more. */
+  readonly restOf?: string;
   /** `of Row 42`: the row they are said to stand in. */
   readonly ofRow?: Num;
   readonly span: Span;

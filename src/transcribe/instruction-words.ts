@@ -119,7 +119,7 @@ export function isProse(text: string): boolean {
 const REPEATS_ROWS = /^rep(?:eat)?\b[^.;]*\b(?:rows?|rnds?|rounds?)\b[^.;]*\b(?:until|till)\b/i;
 
 function beginsAsInstruction(text: string): boolean {
-  const found = /^[*([{†‡\s]*(?:\d+\s*(?:x\s*)?)?([a-z]+)/i.exec(text);
+  const found = /^[*([{†‡\s]*(?:now\s+(?=rep))?(?:\d+\s*(?:x\s*)?)?([a-z]+)/i.exec(text);
   const word = found?.[1]?.toLowerCase();
   if (word === undefined) return /^\*/.test(text);
   return FIRST_WORDS.has(word) || isStitchWord(word);

@@ -216,7 +216,7 @@ function withoutStars(words: MappedText): MappedText {
 }
 
 const ONTO_NAME =
-  /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining)\b/i;
+  /\b(?:border|edging|edge|trim|rim|ribbing|brim|cuff|collar|button band|band|finishing|joining|heading)\b/i;
 /** `With right side facing, join A with sl st in any corner`: behind whatever is said of the pieces. */
 const JOINS_FIRST =
   /^(?:with (?:rs|right side)(?: of (?:the )?[a-z]+)? facing,?\s*)?(?:re)?join\b[^.]*?\b(?:in|to) [a-z]/i;

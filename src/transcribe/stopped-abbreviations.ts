@@ -6,7 +6,7 @@ import type { TextLine } from './tidy-lines.ts';
 
 /** A stop behind an abbreviation with the sentence going on: a comma or a small letter comes next. */
 const STOPPED =
-  /(?<![\p{L}.])(?:[ds]\.\s?c|s\.\s?s|h\.\s?tr|d\.\s?tr|chs?|tr|[ds]c|hdc|htr|dtr|ss|sl|sts?|sps?|blk?s?|lps?|rep|beg|inc|dec|rnds?)\.(?=[,;:)]|\s+\p{Ll})/gu;
+  /(?<![\p{L}.])(?:[ds]\.\s?c|s\.\s?s|h\.\s?tr|d\.\s?tr|chs?|tr|[ds]c|hdc|htr|dtr|ss|sl|sts?|sps?|blk?s?|lps?|rep|beg|inc|dec|rnds?)\.(?=[,;:)]|\s+\((?:to\s+)?(?:counts?|stands?|for)\b|\s+\p{Ll})/gu;
 
 /** The line itself where it has none. */
 export function withoutStops(line: TextLine): TextLine {

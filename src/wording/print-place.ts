@@ -3,6 +3,7 @@
 import type { Num } from '../notation/num.ts';
 import { ordinal } from '../notation/ordinal.ts';
 import type { Loop, Place, What } from '../notation/tree.ts';
+import { ownWords } from './own-words.ts';
 import { form, printSpecial, printWhat } from './print-name.ts';
 import { isMany, printNumber } from './print-number.ts';
 import { printStop } from './print-stop.ts';
@@ -86,6 +87,9 @@ function placeWords(place: Place, voice: Voice): string {
     case 'last-made':
       if (place.stem === true) return `middle of post of ${printWhat(place.what, false, voice)} just made`;
       return `top of last ${printWhat(place.what, false, voice)} made`;
+    case 'row-edge':
+    case 'left-over':
+      return ownWords(place.said, voice);
     case 'passed':
       return passedWords(place, voice);
     case 'gap':

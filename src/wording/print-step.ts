@@ -40,6 +40,8 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'chain':
       return printChain(step, voice);
     case 'skip':
+      if (step.restOf !== undefined)
+        return `${voice.phrases.skip} last ${printAmount(step.n, step.what, voice)} of the ${step.restOf}`;
       return `${voice.phrases.skip} ${step.pick} ${printAmount(step.n, step.what, voice)}`;
     case 'group':
       return `(${bodyOf(step.body, voice, depth)}) ${printPlace(step.place, 'both', 'in', voice)}`;
