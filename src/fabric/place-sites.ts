@@ -41,7 +41,9 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
   if (begun >= 0) return passed(worker, begun);
   const loop = turningLoop(worker, what, span);
   if (loop !== null) return loop;
-  const whole = here && what.kind === 'space' ? wholeTurningChain(worker, what.chains, span) : null;
+  const named = here && what.kind === 'space' && what.of === undefined;
+  const whole = named ? wholeTurningChain(worker, what.chains, span) : null;
+  if (whole !== null) return whole;
   if (whole !== null) return whole;
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
