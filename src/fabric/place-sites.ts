@@ -44,7 +44,6 @@ export function nextSite(worker: Worker, what: What, span: Span, here = false): 
   const named = here && what.kind === 'space' && what.of === undefined;
   const whole = named ? wholeTurningChain(worker, what.chains, span) : null;
   if (whole !== null) return whole;
-  if (whole !== null) return whole;
   const index = findNext(worker, what, span, here);
   if (index < 0) return null;
   const site = worker.sites?.[index] ?? null;
