@@ -6,10 +6,9 @@ import { fileSpan } from '../source/mapped-text.ts';
 import type { Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Counts } from './chain-counts.ts';
-import type { FullName, Lexicon } from './lexicon.ts';
+import type { Found, FullName, Lexicon } from './lexicon.ts';
 import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
-import type { Found } from './named.ts';
 import type { Num } from './num.ts';
 import type { BlockShape } from './read-blocks.ts';
 import type { Token } from './tokens.ts';
@@ -66,6 +65,9 @@ export interface Cursor {
   depth: number;
   /** Brackets alone among them: a closing one outside of all was never opened. */
   brackets: number;
+  /** Where a stitch's name was looked for last, and what was found: many readers ask of the same word. */
+  namedAt: number;
+  named: Found | null;
   /** The length of the chain read last, for `first of these ch`. */
   chained: Num | null;
   /** Whether the line's label goes on to a height, `Rows 2 on:`, so that the row may say how high. */
@@ -112,6 +114,8 @@ export function cursorOn(
     unit: given.unit,
     depth: 0,
     brackets: 0,
+    namedAt: -1,
+    named: null,
     chained: null,
     openEnded: false,
     scope: null,
@@ -162,7 +166,7 @@ export interface StepsRead {
   readonly stated: StatedCount | null;
 }
 
-const END: Token = { kind: 'end', text: '', value: 0, start: 0, end: 0, glued: false, named: undefined };
+const END: Token = { kind: 'end', text: '', value: 0, start: 0, end: 0, glued: false };
 
 /** The token `ahead` places on. */
 export function peek(cursor: Cursor, ahead = 0): Token {
@@ -186,9 +190,11 @@ export function take(cursor: Cursor): Token {
 
 /** The longest name of a stitch that begins at the cursor, or null. */
 export function nameHere(cursor: Cursor): Found | null {
-  const token = peek(cursor);
-  if (token.named === undefined) token.named = findName(cursor.lexicon, cursor.tokens, cursor.at);
-  return token.named;
+  if (cursor.namedAt !== cursor.at) {
+    cursor.named = findName(cursor.lexicon, cursor.tokens, cursor.at);
+    cursor.namedAt = cursor.at;
+  }
+  return cursor.named;
 }
 
 /** Moves over the words if they all stand next, in order. Single parameters: a list made at each call costs more than the reading. */

@@ -2,9 +2,12 @@
 
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchNames } from '../stitches/table.ts';
-import type { Found, Named } from './named.ts';
 import type { Token } from './tokens.ts';
 import { tokenise } from './tokens.ts';
+
+export type Named =
+  | { readonly kind: 'stitch'; readonly id: string }
+  | { readonly kind: 'special'; readonly name: string };
 
 interface Branch {
   readonly next: Map<string, Branch>;
@@ -15,6 +18,12 @@ export interface Lexicon {
   readonly terms: Terms;
   readonly stitches: Branch;
   readonly specials: Branch | null;
+}
+
+export interface Found {
+  readonly named: Named;
+  /** How many tokens the name takes. */
+  readonly length: number;
 }
 
 const TABLES: Readonly<Record<Terms, Branch>> = { US: tableBranch('US'), UK: tableBranch('UK') };

@@ -40,15 +40,7 @@ function beginsWithChain(cursor: Cursor): boolean {
 /** The steps up to a token, the cursor then on it; null, with nothing moved or told, where they cannot all be read. */
 export function readUpTo(cursor: Cursor, end: number): readonly Step[] | null {
   const at = cursor.tokens[end - 1]?.end ?? 0;
-  const close = {
-    kind: 'end',
-    text: '',
-    value: 0,
-    start: at,
-    end: at,
-    glued: false,
-    named: undefined,
-  } as const;
+  const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
   const faults = cursor.faults.length;
   const inner = onTokens(cursor, [...cursor.tokens.slice(0, end), close]);
   const { steps } = cursor.readSteps(inner, 'line');

@@ -13,8 +13,8 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
+import type { Found } from './lexicon.ts';
 import { findName } from './lexicon.ts';
-import type { Found } from './named.ts';
 import { takeByTurns } from './read-colour-order.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace } from './read-place.ts';

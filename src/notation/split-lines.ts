@@ -167,8 +167,6 @@ function isFinished(token: Token | undefined): boolean {
 /** The tokens of one line, newlines left out, with an end behind them. */
 export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
   const line = tokens.slice(first, end).filter((token) => !isNewline(token));
-  // A name may run on over the end of a printed line: what was found before they were put together may be half of it.
-  for (const token of line) token.named = undefined;
   return withEnd(line);
 }
 
@@ -179,7 +177,7 @@ function ended(tokens: readonly Token[], first: number, end: number): Token[] {
 
 function withEnd(line: Token[]): Token[] {
   const at = line[line.length - 1]?.end ?? 0;
-  line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false, named: undefined });
+  line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
   return line;
 }
 

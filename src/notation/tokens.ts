@@ -1,6 +1,5 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
-import type { Found } from './named.ts';
 import { HALF_LETTERS, LAST_LETTER, LETTER_BITS, letterNumber, seenWord } from './seen-words.ts';
 
 export type TokenKind =
@@ -33,8 +32,6 @@ export interface Token {
   readonly end: number;
   /** Nothing stands between it and the token before. */
   readonly glued: boolean;
-  /** The longest name of a stitch that begins here, once it has been looked for: many readers ask of the same word. */
-  named: Found | null | undefined;
 }
 
 const ZERO = 48;
@@ -98,15 +95,7 @@ export function tokenise(text: string, from = 0, until = text.length): Token[] {
     at = token.end;
     lastEnd = at;
   }
-  bench[count] = {
-    kind: 'end',
-    text: '',
-    value: 0,
-    start: lastEnd,
-    end: lastEnd,
-    glued: false,
-    named: undefined,
-  };
+  bench[count] = { kind: 'end', text: '', value: 0, start: lastEnd, end: lastEnd, glued: false };
   return bench.slice(0, count + 1);
 }
 
@@ -118,24 +107,15 @@ function tokenAt(text: string, start: number, code: number, glued: boolean): Tok
   if (isDigit(code)) return numberAt(text, start, glued);
   const plain = code < ASCII ? PLAIN[code] : undefined;
   let end = start + 1;
-  if (plain !== undefined)
-    return { kind: plain.kind, text: plain.text, value: 0, start, end, glued, named: undefined };
+  if (plain !== undefined) return { kind: plain.kind, text: plain.text, value: 0, start, end, glued };
   if (code === ASTERISK) {
     while (text.charCodeAt(end) === code) end += 1;
-    return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued, named: undefined };
+    return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued };
   }
   // A surrogate pair stays whole, so that a message can quote it.
   if (code >= 0xd800 && code <= 0xdbff) end = Math.min(end + 1, text.length);
   const character = text.slice(start, end);
-  return {
-    kind: SINGLE.get(character) ?? 'other',
-    text: character,
-    value: 0,
-    start,
-    end,
-    glued,
-    named: undefined,
-  };
+  return { kind: SINGLE.get(character) ?? 'other', text: character, value: 0, start, end, glued };
 }
 
 function numberAt(text: string, start: number, glued: boolean): Token {
@@ -149,10 +129,10 @@ function numberAt(text: string, start: number, glued: boolean): Token {
   const written = WRITTEN[value];
   // A nought before it is kept as it is written.
   if (!ordinal && written !== undefined && written.length === end - start)
-    return { kind: 'number', text: written, value, start, end, glued, named: undefined };
+    return { kind: 'number', text: written, value, start, end, glued };
   if (ordinal) end += 2;
   const kind = ordinal ? 'ordinal' : 'number';
-  return { kind, text: text.slice(start, end).toLowerCase(), value, start, end, glued, named: undefined };
+  return { kind, text: text.slice(start, end).toLowerCase(), value, start, end, glued };
 }
 
 function wordAt(text: string, start: number, glued: boolean): Token {
@@ -176,27 +156,11 @@ function wordAt(text: string, start: number, glued: boolean): Token {
     code = text.charCodeAt(end);
   }
   if (end > start && code === BLANK)
-    return {
-      kind: 'word',
-      text: seenWord(first, second, text, start, end),
-      value: 0,
-      start,
-      end,
-      glued,
-      named: undefined,
-    };
+    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
   const spaced = code === FULL_STOP && end === start + 1;
   const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
   if (end > start && !spaced && !goesOn)
-    return {
-      kind: 'word',
-      text: seenWord(first, second, text, start, end),
-      value: 0,
-      start,
-      end,
-      glued,
-      named: undefined,
-    };
+    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
   return unusualWordAt(text, start, glued);
 }
 
@@ -205,25 +169,17 @@ function unusualWordAt(text: string, start: number, glued: boolean): Token {
   const spaced = endOfSpacedName(text, start);
   if (spaced > start) {
     const name = text.slice(start, spaced).replaceAll('.', '').toLowerCase();
-    return { kind: 'word', text: name, value: 0, start, end: spaced, glued, named: undefined };
+    return { kind: 'word', text: name, value: 0, start, end: spaced, glued };
   }
   let end = start + 1;
   while (isLetter(text.charCodeAt(end)) || isApostropheInside(text, end)) end += 1;
   end = endOfTogether(text, end);
-  return {
-    kind: 'word',
-    text: text.slice(start, end).toLowerCase(),
-    value: 0,
-    start,
-    end,
-    glued,
-    named: undefined,
-  };
+  return { kind: 'word', text: text.slice(start, end).toLowerCase(), value: 0, start, end, glued };
 }
 
 /** The same word called by another name. */
 export function called({ kind, value, start, end, glued }: Token, text: string): Token {
-  return { kind, text, value, start, end, glued, named: undefined };
+  return { kind, text, value, start, end, glued };
 }
 
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */
