@@ -41,6 +41,25 @@ export interface Context {
   readonly yarnNames?: readonly YarnName[];
 }
 
+/** The same with nothing left out: all texts are read against one shape of it, which is quick to look into. */
+export function wholeContext(given: Context): Context {
+  return {
+    file: given.file,
+    terms: given.terms,
+    sizes: given.sizes,
+    sizeNames: given.sizeNames ?? NO_NAMES,
+    specials: given.specials,
+    fullNames: given.fullNames ?? NO_FULL_NAMES,
+    yarns: given.yarns,
+    blocks: given.blocks ?? null,
+    yarnNames: given.yarnNames ?? NO_YARN_NAMES,
+  };
+}
+
+const NO_NAMES: readonly string[] = [];
+const NO_FULL_NAMES: readonly FullName[] = [];
+const NO_YARN_NAMES: readonly YarnName[] = [];
+
 /** What is said of rows that form a pattern. One for all lines of a text. */
 export interface Pattern {
   /** How many rows form it, where a line before has said so; for `cont in patt`. */

@@ -83,23 +83,19 @@ const UNIT_NAMES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
 /** `of Rnd 1`, `of the 1st round` behind a stitch; null when none stands here. */
 export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: number } | null {
+  if (wordAt(cursor) !== 'of') return null;
   const the = wordAt(cursor, 1) === 'the' ? 2 : 1;
-  if (
-    wordAt(cursor) === 'of' &&
-    peek(cursor, the).kind === 'ordinal' &&
-    UNIT_NAMES.has(wordAt(cursor, the + 1))
-  ) {
+  if (peek(cursor, the).kind === 'ordinal' && UNIT_NAMES.has(wordAt(cursor, the + 1))) {
     const number = peek(cursor, the).value;
     cursor.at += the + 2;
     return { unit: wordAt(cursor, -1).startsWith('row') ? 'row' : 'round', number };
   }
   const short = peek(cursor, 2);
-  if (wordAt(cursor) === 'of' && wordAt(cursor, 1) === 'r' && short.kind === 'number' && short.glued) {
+  if (wordAt(cursor, 1) === 'r' && short.kind === 'number' && short.glued) {
     cursor.at += 3;
     return { unit: cursor.unit, number: short.value };
   }
-  if (wordAt(cursor) !== 'of' || !UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number')
-    return null;
+  if (!UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number') return null;
   const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';
   const number = peek(cursor, 2).value;
   cursor.at += 3;

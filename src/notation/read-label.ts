@@ -33,7 +33,12 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     readPattRow(cursor) ??
     readLast(cursor) ??
     readNamed(cursor);
-  if (label === null || wordAt(cursor) === 'form' || wordAt(cursor) === 'forms') {
+  if (label === null) {
+    cursor.at = from;
+    return null;
+  }
+  const next = wordAt(cursor);
+  if (next !== '' && (next === 'form' || next === 'forms')) {
     // `Rows 2 and 3 form the patt` is said of rows that are done.
     cursor.at = from;
     return null;

@@ -130,7 +130,8 @@ function readPlacesIn(
   }
   const loop = read.loop ?? (atBoundary(cursor) ? null : readLoop(cursor)) ?? leading ?? 'both';
   const worked = workStep(cursor, from, stitch, times, loop, read.place);
-  if (atBoundary(cursor) && !wasFoundationChain(cursor) && !isListed(cursor)) return [worked];
+  const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st';
+  if (atBoundary(cursor) && !(slips && isListed(cursor)) && !wasFoundationChain(cursor)) return [worked];
   const elsewhere =
     wordAt(cursor) === 'at' && wasFoundationChain(cursor)
       ? readAnchored(cursor, from, placeAt, worked)

@@ -23,6 +23,8 @@ export const ROW_WORDS: ReadonlySet<string> = new Set([
 
 /** `Total: 20 sts`, `You should now have 20 sts`, `Still 20 sts`: the words before the number. */
 export function takeTold(cursor: Cursor): boolean {
+  // A dash, a number: nearly always it is told with no words.
+  if (peek(cursor).kind !== 'word') return false;
   const from = cursor.at;
   if (takeAny(cursor, 'total', 'totals') !== null) {
     takeAny(cursor, 'of');
@@ -54,6 +56,7 @@ export function takeTold(cursor: Cursor): boolean {
  * cursor where it was. `whole` where no more words lead to the number.
  */
 export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly whole: boolean } | null {
+  if (peek(cursor).kind !== 'word') return null;
   const from = cursor.at;
   takeAny(cursor, 'so', 'and');
   if (takeAny(cursor, 'you', "you'll", 'you’ll') !== null && takeAny(cursor, 'end', 'finish') !== null) {

@@ -5,7 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Counts } from './chain-counts.ts';
 import type { Context, Cursor } from './cursor.ts';
-import { cursorOn, onTokens, peek, skipToBoundary, spanSince, textSince } from './cursor.ts';
+import { cursorOn, onTokens, peek, skipToBoundary, spanSince, textSince, wholeContext } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
@@ -26,8 +26,9 @@ export type { Context } from './cursor.ts';
 /** Reads a part's instructions: rows, rounds and the sentences between them. */
 export function readInstructions(
   mapped: MappedText,
-  context: Context,
+  given: Context,
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
+  const context = wholeContext(given);
   const faults: Diagnostic[] = [];
   const offered = new Map<string, string | null>();
   const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
@@ -81,8 +82,9 @@ export function readInstructions(
 /** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
 export function readPhrase(
   mapped: MappedText,
-  context: Context,
+  given: Context,
 ): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
+  const context = wholeContext(given);
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
   const tokens = tokenise(mapped.text);
