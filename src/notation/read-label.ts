@@ -33,13 +33,9 @@ export function readLabel(cursor: Cursor): LabelRead | null {
     readPattRow(cursor) ??
     readLast(cursor) ??
     readNamed(cursor);
-  if (label === null) {
-    cursor.at = from;
-    return null;
-  }
-  const next = wordAt(cursor);
-  if (next !== '' && (next === 'form' || next === 'forms')) {
-    // `Rows 2 and 3 form the patt` is said of rows that are done.
+  const next = label === null ? '' : wordAt(cursor);
+  // `Rows 2 and 3 form the patt` is said of rows that are done.
+  if (label === null || next === 'form' || next === 'forms') {
     cursor.at = from;
     return null;
   }
