@@ -13,7 +13,7 @@ import { readSidesOf } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { ROW_WORDS, TELLERS, takeAfterRow, takeTold } from './read-told-count.ts';
-import { readWhat } from './read-what.ts';
+import { CHAIN_WORDS, readWhat } from './read-what.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
 import type { What } from './tree.ts';
@@ -39,7 +39,8 @@ export function readStatedCount(
   if (ofRow !== null && !told) return back(cursor, from);
   const colon = !told && worked && peek(cursor).kind === 'colon';
   const dashed = peek(cursor).kind === 'dash';
-  const marked = opened || colon || dashed || peek(cursor).text === '=';
+  const equals = peek(cursor).text === '=';
+  const marked = opened || colon || dashed || equals;
   const led = told || marked;
   const before = peek(cursor, -1).kind;
   // After the join of a round nothing is worked, so a number there counts.
@@ -87,7 +88,7 @@ export function readStatedCount(
     // `2 sc in each row end along side. 120 sc. Fasten off.`: of what was worked to its end nothing is left for more.
     const alone =
       peek(cursor, -1).kind === 'stop' &&
-      (told || (closes && (entries.some(isNoStep) || (toEnd && endsRow(cursor)))));
+      (told || equals || (closes && (entries.some(isNoStep) || (toEnd && endsRow(cursor)))));
     if (!alone && (!led || !(worked && endsRow(cursor)))) return back(cursor, from);
     cursor.at = end;
   }
@@ -266,7 +267,10 @@ function readCountedWhat(
   // "1 center ch-2 sp": where it lies is said, not counted.
   if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
   const what = readThing(cursor) ?? readWhat(cursor);
-  if (what?.kind === 'space') skipNoun(cursor);
+  if (what?.kind === 'space') {
+    skipNoun(cursor);
+    return takeOfChains(cursor, what);
+  }
   const handle = what?.kind === 'ch' ? readChainsNamed(cursor) : null;
   if (handle !== null) return handle;
   if (what !== null || !opened) return what;
@@ -288,6 +292,16 @@ function readChainsNamed(cursor: Cursor): What | null {
   if (cursor.at > from + 1) return { kind: 'space', chains: value, corner: false };
   cursor.at = from;
   return null;
+}
+
+/** `of 6 ch`, `of 6-ch` behind loops that are counted: how long they are. */
+function takeOfChains(cursor: Cursor, what: Extract<What, { kind: 'space' }>): What {
+  if (what.chains !== null || wordAt(cursor) !== 'of' || peek(cursor, 1).kind !== 'number') return what;
+  const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
+  if (!CHAIN_WORDS.has(wordAt(cursor, 2 + dashed))) return what;
+  const chains = peek(cursor, 1).value;
+  cursor.at += 3 + dashed;
+  return { ...what, chains };
 }
 
 function isKnown({ what }: StatedEntry): boolean {

@@ -18,6 +18,7 @@ export function readRemark(cursor: Cursor): NoteStep | null {
   const needless = wordAt(cursor) === 'no' && wordAt(cursor, 1) === 'need';
   if (from > 0 && before !== 'stop' && before !== 'close' && !needless) return null;
   for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    if (cursor.at > from && leadsToCount(cursor)) break;
     const spoken = SPOKEN_OF.has(wordAt(cursor, -1));
     if (kind === 'mark' || WORK.test(wordAt(cursor)) || (!spoken && nameHere(cursor) !== null)) {
       cursor.at = from;
@@ -26,6 +27,13 @@ export function readRemark(cursor: Cursor): NoteStep | null {
     cursor.at += 1;
   }
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+/** `= 48 dc`, `(48 dc)`, `- 48 dc` behind the sentence: what the row comes to is none of it. */
+function leadsToCount(cursor: Cursor): boolean {
+  const { kind, text, glued } = peek(cursor);
+  if (peek(cursor, 1).kind !== 'number') return false;
+  return kind === 'open' || (kind === 'dash' && !glued) || text === '=';
 }
 
 /** `Make sure those chains aren't twisted`; null for anything made. */

@@ -22,6 +22,7 @@ import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readContinue } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
+import { readFinishOff } from './read-finish-off.ts';
 import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
@@ -86,7 +87,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
-  ...entries(['fasten', 'break', 'fo'], readFastenOff),
+  ...entries(['fasten', 'fo'], readFastenOff),
+  ...entries(['break'], (cursor) => readFinishOff(cursor) ?? readFastenOff(cursor)),
   ...entries(['at'], readAtEnd),
   ...entries(['following'], readColourOrder),
   ...entries(['rep', 'repeat', 'as'], readRepeat),
@@ -115,7 +117,10 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['placing'], (cursor) => readLastWorked(cursor) ?? readMakerNote(cursor)),
   ...entries(['from'], readFromSide),
   ...entries(['rs', 'ws'], readFacing),
-  ...entries(['ending', 'end', 'finishing'], readEnding),
+  ...entries(['ending', 'finishing'], readEnding),
+  ...entries(['end'], (cursor) => readFinishOff(cursor) ?? readEnding(cursor)),
+  ...entries(['finish'], readFinishOff),
+  ...entries(['cut'], (cursor) => readFinishOff(cursor) ?? readMakerNote(cursor)),
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['long'], readTail),
   ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),

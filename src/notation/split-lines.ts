@@ -92,7 +92,10 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
     const led = tokens[i - 1]?.kind === 'colon';
     const begins = led
       ? isRowLabel(probe)
-      : isFinished(tokens[i - 1]) || startsSentence(mapped, tokens, i) || isLabel(probe);
+      : isFinished(tokens[i - 1]) ||
+        startsSentence(mapped, tokens, i) ||
+        isBehindCount(mapped, tokens, i) ||
+        isLabel(probe);
     if (blank || begins) {
       if (i > first) lines.push(broken ? closed(tokens, first, i) : ended(tokens, first, i));
       first = i + 1;
@@ -159,6 +162,22 @@ function startsSentence(mapped: MappedText, tokens: readonly Token[], newline: n
   const first = mapped.text.charAt(next.start);
   return first !== first.toLowerCase();
 }
+
+/** `= 48 dc`, `= 36 dc and 2 loops of 6 ch` at the end of a line, and a capital on the next: the row is told. */
+function isBehindCount(mapped: MappedText, tokens: readonly Token[], newline: number): boolean {
+  const next = tokens[newline + 1];
+  if (next === undefined || next.kind !== 'word') return false;
+  const first = mapped.text.charAt(next.start);
+  if (first === first.toLowerCase()) return false;
+  for (let at = newline - 1; at > newline - LONGEST_COUNT; at -= 1) {
+    const token = tokens[at];
+    if (token === undefined || token.kind === 'newline' || token.kind === 'stop') return false;
+    if (token.text === '=') return tokens[at + 1]?.kind === 'number';
+  }
+  return false;
+}
+
+const LONGEST_COUNT = 12;
 
 function isFinished(token: Token | undefined): boolean {
   return token === undefined || token.kind === 'stop' || token.kind === 'close' || token.kind === 'newline';

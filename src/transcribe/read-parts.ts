@@ -5,7 +5,7 @@ import { joinSpans, type Span } from '../source/span.ts';
 import { asksForOther, linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import { rowLabel } from './row-labels.ts';
-import { rowsAsked } from './rows-of-other-part.ts';
+import { rowsAsked, rowsWorked } from './rows-of-other-part.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
@@ -69,7 +69,7 @@ function withOthers(draft: PartDraft, before: readonly NamedLines[]): PartDraft 
     const matched = linesToMatch(line.text.text, before);
     if (matched !== null) return [asNote(line), ...matched];
     const row = rowAsked(line.text.text, before);
-    const rows = line.number === null ? null : rowsAsked(line, before);
+    const rows = line.number === null ? rowsWorked(line, before) : rowsAsked(line, before);
     if (rows !== null) return rows;
     if (row === null) return [line];
     const again = insertedText(`Repeat the last row ${row.again} more times.`, fileOffset(line.text, 0));

@@ -32,14 +32,34 @@ function asked(text: string): readonly (string | undefined)[] {
 export function rowsAsked(line: WorkLine, parts: readonly NamedLines[]): readonly WorkLine[] | null {
   const [unit = '', first, last = first, from = first, to = from === first ? last : from, words, count] =
     asked(line.text.text);
-  const asks = words?.trim().toLowerCase();
-  const part = parts.findLast(({ name }) => name.toLowerCase().replace(/^the /, '') === asks);
+  const part = words === undefined ? undefined : partCalled(words, parts);
   if (part === undefined) return null;
   const shift = Number(first) - Number(from);
   if (Number(to) + shift !== Number(last)) return null;
   const rows = rowsFrom(part.lines, Number(from), Number(to), { unit, shift, asking: line });
   if (rows === null || count === undefined) return rows;
   return withCount(rows, sliceText(line.text, line.text.text.length - count.length));
+}
+
+/** `Work Rounds 1 to 6 of the large basket = 36 dc`: those rows, under the numbers they have there. */
+const WORKED = new RegExp(
+  String.raw`^(?:work|make|rep(?:eat)?|follow|crochet)\s+(${UNIT})\s+${RANGE}\s+(?:as\s+(?:given\s+)?for|of|for|from)\s+(?:the\s+)?(\p{L}[\p{L} ]*?)(?:\s*[.:;,=–—-]+\s*|\s+(?=\()|$)(\(?\d.*)?$`,
+  'iu',
+);
+
+/** Null for a line that asks for no rows of another piece by their numbers, or for rows that it has not. */
+export function rowsWorked(asking: WorkLine, parts: readonly NamedLines[]): readonly WorkLine[] | null {
+  const [, unit = '', first, last = first, words, count] = WORKED.exec(asking.text.text) ?? [];
+  const part = words === undefined ? undefined : partCalled(words, parts);
+  if (part === undefined) return null;
+  const rows = rowsFrom(part.lines, Number(first), Number(last), { unit, shift: 0, asking });
+  if (rows === null || count === undefined) return rows;
+  return withCount(rows, sliceText(asking.text, asking.text.text.length - count.length));
+}
+
+function partCalled(words: string, parts: readonly NamedLines[]): NamedLines | undefined {
+  const name = words.trim().toLowerCase();
+  return parts.findLast((part) => part.name.toLowerCase().replace(/^the /, '') === name);
 }
 
 /** The lines of the rows from one number to another, cut where one line tells more rows; null where one is missing. */
@@ -62,12 +82,18 @@ function rowsFrom(
     const end = Math.min(last, to);
     found.push({
       ...line,
-      text: relabelled(line.text, label.end, reached, end, given),
+      text: relabelled(end < last ? unfastened(line.text) : line.text, label.end, reached, end, given),
       number: reached + given.shift,
     });
     reached = end + 1;
   }
   return reached === to + 1 ? found : null;
+}
+
+/** Rows that are left off before the last of their line are not fastened off as that is. */
+function unfastened(row: MappedText): MappedText {
+  const end = row.text.search(/\s*\b(?:fasten|break|finish) off\.?\s*$/i);
+  return end < 0 ? row : sliceText(row, 0, end);
 }
 
 function relabelled(

@@ -34,6 +34,33 @@ describe('a row is counted by what a sentence says', () => {
   });
 });
 
+describe('a count behind an equals sign ends its row', () => {
+  const tub = (end: string, last = '12') =>
+    workedText(
+      `Tub\nUS terms\nHook: 5 mm\n\nTUB\nWorked in a spiral.\nRnd 1 - 6 sc in magic ring = 6 sc\nRnd 2 - 2 sc in each st around = 12 sc\nRnd 3 - sc in each st around. This makes the base sit flat = ${last} sc\n${end}\n`,
+    ).codes;
+
+  test.each([
+    'Sl st in next 2 sts, cut the yarn and pull through.',
+    'Sl st in next 2 sts, break yarn and draw it through the last loop.',
+    'Sl st in next 2 sts and finish off in the same way.',
+    'Sl st in next st, end off.',
+  ])('%s', (end) => {
+    expect(tub(end)).toEqual([]);
+    expect(tub(end, '13')).toEqual(['count/mismatch']);
+    expect(tub(end.replace('Sl st', 'Sc'))).toEqual(['row/unworked']);
+  });
+
+  test('spaces with their length among what is counted', () => {
+    const loops = (n: number) =>
+      cloth(
+        `Row 2: Ch 1, sc in next 7 sts, ch 6, sk next 6 sts, sc in next 7 sts = 14 sc and 1 loop of ${n} ch`,
+      );
+    expect(loops(6)).toEqual([]);
+    expect(loops(5)).toEqual(['count/mismatch']);
+  });
+});
+
 describe('rows are repeated until so many are worked', () => {
   test.each(['you have worked 9 rows in all', 'there are 9 rows in all', '9 rows have been worked'])(
     'until %s',

@@ -111,3 +111,27 @@ test('the foundation chain may be named where row 1 goes into it', () => {
   expect(cloth(21)).toEqual([]);
   expect(cloth(22)).toContain('count/mismatch');
 });
+
+describe('the first rows of another piece, by their numbers', () => {
+  const baskets = (asks: string) =>
+    workedText(
+      `Baskets\nUS terms\nHook: 5 mm\n\nLARGE BASKET\nWorked in a spiral.\nRound 1: 6 sc in magic ring. (6 sc)\nRound 2: 2 sc in each st around. (12 sc)\nRounds 3-5: Sc in each st around. (12 sc)\nFasten off.\n\nSMALL BASKET\n${asks}\nRound 4: Sc in BLO of each st around. (12 sc)\nFasten off.\n`,
+    );
+  test.each([
+    'Work Rounds 1 to 3 of the large basket = 12 sc',
+    'Work Rounds 1-3 of Large Basket. (12 sc)',
+    'Make Rounds 1-3 as for the large basket (12 sc)',
+    'Repeat Rounds 1–3 from Large Basket.',
+  ])('%s', (asks) => {
+    const { codes, rows } = baskets(asks);
+    expect(codes).toEqual([]);
+    expect(rows[0]?.slice(5)).toEqual(['Round 1: 6', 'Round 2: 12', 'Round 3: 12', 'Round 4: 12']);
+    if (asks.includes('12 sc'))
+      expect(baskets(asks.replace('12 sc', '13 sc')).codes).toContain('count/mismatch');
+  });
+
+  test.each([
+    'Work Rounds 1 to 6 of the large basket = 12 sc',
+    'Work Rounds 1 to 3 of the tall basket = 12 sc',
+  ])('not what is not there: %s', (asks) => expect(baskets(asks).codes).toContain('phrase/unread'));
+});
