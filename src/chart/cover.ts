@@ -19,7 +19,7 @@ const UNKNOWN: Ink = '#7d6f5e';
 
 /** Of rows, a piece this many stitches wide shows the pattern; a round piece is shown whole up to this size. */
 const ROWS_SHOWN_U = 15;
-const ROUND_SHOWN_U = 34;
+const ROUND_SHOWN_U = 46;
 /** Paper left round the picture, as a share of its shorter side. */
 const EDGE = 0.07;
 

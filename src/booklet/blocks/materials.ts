@@ -1,6 +1,7 @@
 /** Yarns, hook and notions in, the materials section out. */
 
 import { hookSize } from '../../measure/hooks.ts';
+import { yarnNote } from '../../measure/materials.ts';
 import { printMm } from '../../units.ts';
 import type { BookletInput } from '../booklet-input.ts';
 import type { Run } from '../break-lines.ts';
@@ -14,8 +15,10 @@ export function materials(input: BookletInput, setting: Setting): Strip[] {
   const { pattern } = input;
   const yarns = yarnTables(input, setting);
   const estimated = yarns.length > 0 && input.sizes.some((size) => size.yarn.length > 0);
+  const [only, more] = input.sizes;
+  const note = only === undefined || more !== undefined ? null : yarnNote(only.yarn);
   const lines = [
-    ...(estimated ? [plain('Lengths of yarn are estimates; keep a little in hand.')] : []),
+    ...(estimated ? [plain(note ?? 'Lengths of yarn are estimates; keep a little in hand.')] : []),
     ...(pattern.hookMm === null ? [] : [labelled('Hook', printHook(pattern.hookMm))]),
     ...(pattern.notions.length > 0 ? [labelled('You also need', pattern.notions.join('; '))] : []),
   ];

@@ -1,6 +1,5 @@
 /** Yarns and what each size takes of them in, tables out: one of the yarns, and with several sizes one of the lengths. */
 
-import { yarnNote } from '../../measure/materials.ts';
 import { takenM, type YarnUse } from '../../measure/measures.ts';
 import { yarnWeight } from '../../measure/yarn-weights.ts';
 import type { Yarn } from '../../pattern/pattern.ts';
@@ -10,7 +9,7 @@ import { printG, printM, printYd } from '../../units.ts';
 import { type BookletInput, termsOf } from '../booklet-input.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
 import { GAP, QUIET, RULE } from '../page-grid.ts';
-import { paragraphs, plain } from '../section.ts';
+import { plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
 import { type Cell, type Column, table } from '../table.ts';
@@ -21,9 +20,7 @@ export function yarnTables(input: BookletInput, setting: Setting): Strip[] {
   if (input.pattern.yarns.length === 0) return [];
   const yarns = yarnTable(input, setting);
   const bySize = input.sizes.length > 1 ? withSpaceBefore(yarnBySize(input, setting), GAP.part) : [];
-  const note = input.sizes.length === 1 ? yarnNote(input.sizes[0]?.yarn ?? []) : null;
-  const said = note === null ? [] : withSpaceBefore(paragraphs([plain(note)], setting), GAP.part);
-  return [...yarns, ...bySize, ...said];
+  return [...yarns, ...bySize];
 }
 
 /** A column is left out when nothing is known for it. */
