@@ -6,6 +6,7 @@ import { chainHeights } from './chain-heights.ts';
 import { chainsTwoWays } from './chains-two-ways.ts';
 import { cutRepeats } from './cut-repeats.ts';
 import { doubledChains } from './doubled-chains.ts';
+import { edgingRatio } from './edging-ratio.ts';
 import { facesFollow } from './faces-follow.ts';
 import { fallingNumbers } from './falling-numbers.ts';
 import { fallingSizes } from './falling-sizes.ts';
@@ -53,6 +54,7 @@ const RULES: readonly Rule[] = [
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */
 const RULES_OF_SOUND_WORK: readonly Rule[] = [
+  edgingRatio,
   unevenCorners,
   statedGrowth,
   gaugeMissing,

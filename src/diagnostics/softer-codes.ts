@@ -35,6 +35,7 @@ export const SOFTER_CODES = [
   'size/otherwise',
   'special/unused',
   'terms/mixed',
+  'edging/ratio',
   'yarn/too-little',
   'yarn/unused',
 ] as const satisfies readonly Code[];

@@ -100,6 +100,12 @@ export const publicationFaults = {
     why: 'A maker would run out, and the same dye lot may be gone. The need is reckoned from the gauge, with tails and a tenth more.',
     try: 'list more balls, or check the gauge and the length on the ball.',
   }),
+  'edging/ratio': ({ label, stitches, ends, wanted, ruffles }: EdgingRatio): Wording => ({
+    severity: 'warning',
+    message: `${label} works ${stitches} stitches along ${ends} row ends, which are about as long as ${wanted}`,
+    why: `${ruffles ? 'So many more than lie flat make the edge ruffle.' : 'So many fewer pull the edge in.'} It is reckoned from the gauge.`,
+    try: `work about ${wanted} stitches there, spread evenly, or check the gauge and how many go into each row end.`,
+  }),
   'yarn/used-size': ({ letter, size, names, near }: UsedSize): Wording => ({
     severity: 'error',
     message:
@@ -172,6 +178,15 @@ interface HookLetter {
   readonly us: string;
   /** Millimetres of the hook that bears the letter; null where none does. */
   readonly is: string | null;
+}
+
+interface EdgingRatio {
+  readonly label: string;
+  readonly stitches: number;
+  readonly ends: number;
+  /** How many would lie flat. */
+  readonly wanted: number;
+  readonly ruffles: boolean;
 }
 
 interface UsedSize {
