@@ -301,6 +301,7 @@ function readThroughout(cursor: Cursor): boolean {
   takeAny(cursor, 'here');
   takeAny(cursor, 'now');
   takeAny(cursor, 'and');
+  if (takeAlways(cursor)) return true;
   if (takeAny(cursor, 'throughout') !== null || takeWords(cursor, 'all', 'through')) {
     // `throughout this cloth`.
     while (peek(cursor).kind === 'word') cursor.at += 1;
@@ -310,6 +311,13 @@ function readThroughout(cursor: Cursor): boolean {
   if (wordAt(cursor, -1) === 'here') return false;
   cursor.at = from;
   return false;
+}
+
+/** `always`, `every time`, `from now on`, `from here on`. */
+function takeAlways(cursor: Cursor): boolean {
+  if (takeAny(cursor, 'always') !== null) return true;
+  if (takeWords(cursor, 'every', 'time') || takeWords(cursor, 'each', 'time')) return true;
+  return takeWords(cursor, 'from', 'now', 'on') || takeWords(cursor, 'from', 'here', 'on');
 }
 
 /** `in all rounds`, `on every following row`. */

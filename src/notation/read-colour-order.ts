@@ -122,11 +122,12 @@ export function takeByTurns(cursor: Cursor): boolean {
   return false;
 }
 
-/** `every row`, `every 2 rows`, `each round`, `every other row`. */
+/** `every row`, `every 2 rows`, `each round`, `every other row`, `every second row`. */
 function takeHowOften(cursor: Cursor): boolean {
   if (takeAny(cursor, 'every', 'each') === null) return false;
-  if (peek(cursor).kind === 'number' || peek(cursor).kind === 'ordinal' || wordAt(cursor) === 'other')
-    cursor.at += 1;
+  const { kind } = peek(cursor);
+  if (kind === 'number' || kind === 'ordinal') cursor.at += 1;
+  else takeAny(cursor, 'other', 'second', 'third', 'fourth');
   return takeOneOf(cursor, ROWS) !== null;
 }
 

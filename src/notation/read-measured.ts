@@ -36,7 +36,8 @@ export function takeMeasured(cursor: Cursor): boolean {
       }
       return true;
     }
-    if (takeAny(cursor, 'matches', 'match') !== null || takeSameLength(cursor)) {
+    const same = measured && takeWords(cursor, 'the', 'same', 'as');
+    if (same || takeAny(cursor, 'matches', 'match') !== null || takeSameLength(cursor)) {
       skipToBoundary(cursor);
       return true;
     }

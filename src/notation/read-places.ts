@@ -211,8 +211,14 @@ export function workStep(
 /** `round the stem of next dc`. */
 function stemFollows(cursor: Cursor): boolean {
   const word = wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1);
-  return word === 'stem' || word === 'post';
+  return ROUND_WHAT.has(word);
 }
+
+/** What a hook goes round; `tr round` alone goes to the end of the round. */
+const ROUND_WHAT = new Set([
+  ...['stem', 'stems', 'post', 'posts'],
+  ...['next', 'each', 'same', 'first', 'last'],
+]);
 
 /** `all`, `all worked` before `into next st`: what stands before goes there too. */
 function takeAllInto(cursor: Cursor): boolean {

@@ -18,8 +18,9 @@ export function readStop(cursor: Cursor): Stop | null {
   const from = cursor.at;
   skipFiller(cursor);
   if (wordAt(cursor) === 'along') takeAlongSide(cursor);
-  const word = takeAny(cursor, 'across', 'around', 'round');
-  if (word !== null) {
+  const word = takeAny(cursor, 'across', 'around', 'round', 'along');
+  if (word === 'along' && !atBoundary(cursor)) cursor.at = from;
+  else if (word !== null) {
     if (atBoundary(cursor)) return toEnd(cursor, from, word);
     const further = readTo(cursor, from);
     if (further !== null) return further;
@@ -38,7 +39,11 @@ export function readStop(cursor: Cursor): Stop | null {
 }
 
 function toEnd(cursor: Cursor, from: number, word: string): Stop {
-  return { kind: 'end', word: word === 'across' ? 'across' : 'around', span: spanSince(cursor, from) };
+  return {
+    kind: 'end',
+    word: word === 'across' || word === 'along' ? 'across' : 'around',
+    span: spanSince(cursor, from),
+  };
 }
 
 /** What is worked sideways before a piece goes on from its row ends. */
@@ -199,13 +204,13 @@ export function takeTch(cursor: Cursor): boolean {
   return true;
 }
 
-/** `3 sts remain` after "until". */
+/** `3 sts remain`, `2 stitches left` after "until". */
 function readRemain(cursor: Cursor, from: number): Stop | null {
   const start = cursor.at;
-  const there = takeThereAre(cursor);
+  takeThereAre(cursor);
   const n = isNumber(cursor) ? readNumber(cursor) : null;
   const what = n === null ? null : readWhat(cursor);
-  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null || (there && wordAt(cursor) === 'left');
+  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null || wordAt(cursor) === 'left';
   if (n !== null && what !== null && said) {
     takeAny(cursor, 'left');
     return { kind: 'leaving', n, what, span: spanSince(cursor, from) };
@@ -215,16 +220,15 @@ function readRemain(cursor: Cursor, from: number): Stop | null {
 }
 
 /** `there are`, `theres`, `you have` before what is left. */
-function takeThereAre(cursor: Cursor): boolean {
+function takeThereAre(cursor: Cursor): void {
   const from = cursor.at;
   const short = takeAny(cursor, 'theres', "there's", 'there’s') !== null;
   const verb = !short && takeAny(cursor, 'there', 'you') !== null;
   if (short || (verb && takeAny(cursor, 'are', 'is', 'have') !== null)) {
     takeAny(cursor, 'only', 'just');
-    return true;
+    return;
   }
   cursor.at = from;
-  return false;
 }
 
 /** `1 st before`, `last dc before`, `2 sts before`: how many are left before the place; null when none stands here. */

@@ -212,6 +212,16 @@ describe('chains and what they count as', () => {
       [{ ...chain(3), counts: counts('dc', { throughout: true }) }],
     ],
     [
+      'ch 3 (counts as first dc now and always)',
+      '3 ch (counts as first tr here and always)',
+      [{ ...chain(3), counts: counts('dc', { throughout: true }) }],
+    ],
+    [
+      'ch 2 (does not count as a st from here on)',
+      '2 ch (does not count as a st every time)',
+      [{ ...chain(2), counts: { plusChains: 0, throughout: true } }],
+    ],
+    [
       'ch 1 (does not count as a st)',
       '1 ch (does not count as a st)',
       [{ ...chain(1), counts: { plusChains: 0 } }],
