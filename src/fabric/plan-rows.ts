@@ -81,7 +81,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
-      const restarts = first === 1 && (last === 0 || unit !== lastUnit);
+      const restarts = first === 1 && (last === 0 || unit !== lastUnit || goesAlongRowEnds(line));
       const goesOn = last === 0 && first === setting.before + 1;
       if (first !== last + 1 && !restarts && !goesOn && !listed && !unsure) {
         const names = { row: rowName(label.word, first), expected: rowName(label.word, last + 1) };
@@ -360,4 +360,11 @@ function isTurn(step: Step): boolean {
 /** `Row 3`, `Rnd 4`, and `R3` as it is written. */
 function rowName(word: string, number: number): string {
   return word === 'R' ? `R${number}` : `${word} ${number}`;
+}
+
+/** `Row 1: Ch 1, hdc in each row end across`: rows that stand on the side of those before are counted anew. */
+function goesAlongRowEnds({ steps }: Line): boolean {
+  return steps.some(
+    (step) => step.kind === 'work' && step.place?.kind === 'each' && step.place.what.kind === 'row-end',
+  );
 }

@@ -10,7 +10,7 @@ import { readWhat } from './read-what.ts';
 import type { AlongStep, NoteStep, RepeatRowsStep } from './tree.ts';
 
 /** `turn the welt on its side and work along the long edge thus`: the next stitches go into the ends of its rows. Null for any other turn. */
-export function readSideways(cursor: Cursor, from: number): AlongStep | null {
+export function readSideways(cursor: Cursor, from: number): AlongStep | NoteStep | null {
   const start = cursor.at;
   takeAny(cursor, 'but', 'and');
   takeAny(cursor, 'turn');
@@ -18,6 +18,9 @@ export function readSideways(cursor: Cursor, from: number): AlongStep | null {
   takeOneOf(cursor, TURNED);
   const turned =
     takeWords(cursor, 'on', 'its', 'side') || takeAny(cursor, 'sideways') !== null || takeQuarter(cursor);
+  // `Turn the ribbing sideways.`: the row behind it says that it goes along.
+  if (turned && (peek(cursor).kind === 'stop' || peek(cursor).kind === 'end'))
+    return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   if (turned) {
     if (peek(cursor).kind === 'comma') cursor.at += 1;
     takeAny(cursor, 'and');

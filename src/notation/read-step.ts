@@ -16,6 +16,7 @@ import {
 } from './cursor.ts';
 import { readAllRound } from './read-all-round.ts';
 import { readAtEnd } from './read-at-end.ts';
+import { readBegunIn } from './read-begun-in.ts';
 import { readSideAgain } from './read-border-side.ts';
 import { readButLater } from './read-but.ts';
 import { readChain, readChainRule } from './read-chain.ts';
@@ -84,7 +85,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
   ...entries(['in', 'into'], readLeadingIn),
-  ...entries(['start', 'begin', 'starting', 'beginning'], readStart),
+  ...entries(['start', 'begin'], readStart),
+  ...entries(['starting', 'beginning'], (cursor) => readBegunIn(cursor) ?? readStart(cursor)),
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
   ...entries(['fasten', 'fo'], readFastenOff),

@@ -51,6 +51,7 @@ describe('a slipover in paragraphs', () => {
     ['Dec 1 st at neck edge on each of the next', 'Dec 1 st at the neck edge on next'],
     ['until armhole matches back', 'until armhole is the same length as back'],
     ['until armhole matches back', 'until armhole measures 20 (22) cm'],
+    ['until armhole matches back', 'until front measures the same as back'],
     ['Finish to match the first side', 'Complete to match first side, reversing shaping'],
     ['Work as back to **', 'Work as given for back to **'],
     ['The centre 10 (12) sts form the back neck', 'The 10 (12) sts between the markers are the back neck'],

@@ -81,6 +81,24 @@ describe('a brim worked sideways', () => {
   );
 });
 
+describe('a rib turned on its side, with the rows above it counted anew', () => {
+  const cuff = (turned: string, count: string): readonly string[] =>
+    workedText(
+      `Cuff\nUS terms\n\nCh 6.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (5 sc)\nRows 2-12: Ch 1, sc in BLO of each st across, turn. (5 sc)\n${turned}\nRow 1: Ch 1, hdc in each row end across, turn. (${count})\nRow 2: Ch 1, hdc in each st across, turn. (12 hdc)\n`,
+    ).codes;
+
+  test.each(['Turn the ribbing sideways.', 'Turn the rib on its side.', 'Turn work 90 degrees.'])(
+    '%s',
+    (turned) => {
+      expect(cuff(turned, '12 hdc')).toEqual([]);
+      expect(cuff(turned, '13 hdc')).toContain('count/mismatch');
+    },
+  );
+
+  test('is not, where it is turned with a stitch worked', () =>
+    expect(cuff('Turn the ribbing sideways, pf in next st.', '12 hdc')).not.toEqual([]));
+});
+
 describe('a first chain', () => {
   const mat = (said: string, row: string): readonly string[] =>
     workedText(
