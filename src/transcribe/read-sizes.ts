@@ -65,6 +65,12 @@ export function listsSizes(text: string): boolean {
   return listIn(text) !== null;
 }
 
+/** The names in a line that is nothing but a list of sizes; none for any other. */
+export function sizesListed(text: string): readonly string[] {
+  const listed = listIn(text);
+  return listed === null || listed.behind !== '' ? [] : listed.names;
+}
+
 /** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */
 function listIn(text: string): { names: string[]; behind: string } | null {
   const bracketed = /^([^\s()[\],:][^()[\],:]{0,24}?)\s*[([]([^()[\]]{1,80})[)\]]\s*(.*)$/.exec(text);

@@ -20,6 +20,7 @@ import { readParts } from './read-parts.ts';
 import { readSizes } from './read-sizes.ts';
 import { readStitches } from './read-stitches.ts';
 import { readTerms, type TermsRead } from './read-terms.ts';
+import { withRowsOfSizes } from './rows-of-sizes.ts';
 import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
 import { withoutSpacing } from './spaced-letters.ts';
@@ -36,7 +37,9 @@ import { withLettersOfRows } from './yarn-letters.ts';
 export function transcribe(source: Source): Transcript {
   const { file } = source;
   const lines = withTableRows(
-    withColourTables(unwrap(withDottedLists(tidyLines(source.text).map(withoutSpacing))).map(withoutStops)),
+    withColourTables(
+      unwrap(withRowsOfSizes(withDottedLists(tidyLines(source.text).map(withoutSpacing)))).map(withoutStops),
+    ),
   );
   const sorted = sortLines(withSquares(withFirstBlocks(splitParagraphs(lines).map(withColons))));
   const { buckets } = sorted;

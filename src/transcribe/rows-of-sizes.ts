@@ -1,0 +1,91 @@
+/** A row's number with a line for some of the sizes under it, `Round 5.`, `Toddler: …`, in; a row for those sizes, out. */
+
+import { fileOffset, type MappedText } from '../source/mapped-text.ts';
+import { joinSpans } from '../source/span.ts';
+import { findHeading } from './headings.ts';
+import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
+import { sizesListed } from './read-sizes.ts';
+import { rowLabel } from './row-labels.ts';
+import type { TextLine } from './tidy-lines.ts';
+
+/** `Child, Adult and Large: ` before the row of those sizes. */
+interface Led {
+  readonly names: readonly string[];
+  readonly row: MappedText;
+}
+
+export function withRowsOfSizes(lines: readonly TextLine[]): readonly TextLine[] {
+  const sizes = lines.flatMap(({ text }) => sizesListed(text.text.replace(/^sizes?\s*:?\s*/i, '')));
+  if (sizes.length === 0) return lines;
+  const leads = leadOf(sizes);
+  const read: TextLine[] = [];
+  for (let at = 0; at < lines.length; at += 1) {
+    const line = lines[at];
+    if (line === undefined) break;
+    const end = isLabelAlone(line) ? endOfRows(lines, at, leads) : at + 1;
+    if (end > at + 2) read.push(...rowsOf(line, lines.slice(at + 1, end), leads));
+    else read.push(...lines.slice(at, end));
+    at = end - 1;
+  }
+  return read;
+}
+
+/** The names, longest first, one or several of them before a colon. */
+function leadOf(sizes: readonly string[]): RegExp {
+  const name = sizes
+    .toSorted((one, other) => other.length - one.length)
+    .map((size) => size.replace(/[^\p{L}\p{N}\s]/gu, '\\$&'))
+    .join('|');
+  return new RegExp(
+    `^(?:sizes?\\s+)?((?:${name})(?:\\s*(?:,\\s*and\\b|,|&|\\band\\b)\\s*(?:${name}))*)\\s*:\\s+(?=\\S)`,
+    'i',
+  );
+}
+
+function ledBy({ text, cells }: TextLine, leads: RegExp): Led | null {
+  const found = cells.length > 1 ? null : leads.exec(text.text);
+  if (found?.[1] === undefined) return null;
+  return { names: found[1].split(/\s*(?:,\s*and\b|,|&|\band\b)\s*/i), row: sliceText(text, found[0].length) };
+}
+
+/** `Round 5.`, `Row 6:` and no more. */
+function isLabelAlone({ text, cells }: TextLine): boolean {
+  const label = cells.length > 1 ? null : rowLabel(text.text);
+  return label !== null && !label.bare && label.end === text.text.length;
+}
+
+/** Past the last line of the sizes: rows that were broken to fit go on under them. */
+function endOfRows(lines: readonly TextLine[], label: number, leads: RegExp): number {
+  let end = label + 1;
+  for (; end < lines.length; end += 1) {
+    const line = lines[end];
+    if (line === undefined || line.gap || rowLabel(line.text.text) !== null) break;
+    if (ledBy(line, leads) !== null) continue;
+    const above = lines[end - 1]?.text.text ?? '';
+    if (end === label + 1 || /[.!)\]:]$/.test(above) || findHeading(line.text.text) !== null) break;
+  }
+  return end;
+}
+
+/** What is told of one size holds for no other, and behind them for all again. */
+function rowsOf(label: TextLine, lines: readonly TextLine[], leads: RegExp): readonly TextLine[] {
+  const words = sliceText(label.text, 0, label.text.text.replace(/[\s:.)–—-]+$/, '').length);
+  const rows = lines.flatMap((line, i): readonly TextLine[] => {
+    const led = ledBy(line, leads);
+    if (led === null) return [line];
+    const at = fileOffset(line.text, 0);
+    const span = i === 0 ? joinSpans(label.span, line.span) : line.span;
+    const row = joinTexts([words, insertedText(': ', fileOffset(led.row, 0)), led.row], '');
+    return [
+      heading({ ...line, span }, `${led.names.join(', ')} only:`, at),
+      { ...line, text: row, cells: [row] },
+    ];
+  });
+  const last = lines.at(-1) ?? label;
+  return [...rows, heading(last, 'All sizes.', fileOffset(last.text, last.text.text.length))];
+}
+
+function heading(line: TextLine, words: string, at: number): TextLine {
+  const text = insertedText(words, at);
+  return { ...line, text, cells: [text], mark: null, gap: true };
+}
