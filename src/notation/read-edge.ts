@@ -170,9 +170,20 @@ export function readLastGoes(cursor: Cursor): NoteStep | null {
   if (worked !== null) return worked;
   const last = takeWords(cursor, 'the', 'last');
   const stitch = last ? readStitchName(cursor) : null;
+  if (stitch !== null) takeOfEveryRow(cursor);
   const goes = takeAny(cursor, 'goes', 'is', 'will', 'should');
   if (goes !== 'goes') takeAny(cursor, 'be', 'go');
   takeAny(cursor, 'worked', 'made');
+  const placeAt = cursor.at;
+  const chain = goes !== null && stitch !== null && readPlace(cursor)?.place.kind === 'of-chain';
+  if (chain && atBoundary(cursor))
+    return {
+      kind: 'note',
+      text: textSince(cursor, from),
+      endsOn: 'turning chain',
+      span: spanSince(cursor, from),
+    };
+  cursor.at = placeAt;
   if (goes !== null && stitch?.kind === 'stitch' && takeWhereJoined(cursor) && atBoundary(cursor))
     return {
       kind: 'note',
@@ -182,6 +193,13 @@ export function readLastGoes(cursor: Cursor): NoteStep | null {
     };
   cursor.at = from;
   return readMakesUp(cursor) ?? readRowsForm(cursor);
+}
+
+/** `of every row`, `of each row` behind "the last dc". */
+function takeOfEveryRow(cursor: Cursor): void {
+  const start = cursor.at;
+  const each = takeAny(cursor, 'of', 'on', 'in') !== null && takeAny(cursor, 'every', 'each') !== null;
+  if (!each || takeAny(cursor, 'row', 'rnd', 'round') === null) cursor.at = start;
 }
 
 /** `in the stitch where you joined`, `in same st as join`. */

@@ -134,7 +134,7 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
 function evenUntil(cursor: Cursor): RepeatRowsStep['until'] {
   const whole = WHOLE.has(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
   const measured = wordAt(cursor) === 'until' && takeMeasured(cursor);
-  if (!measured) return { kind: 'label' };
+  if (!measured) return readTotal(cursor) ?? { kind: 'label' };
   const endingWith = readEndOf(cursor);
   return whole ? { kind: 'height', endingWith } : { kind: 'label' };
 }
@@ -227,6 +227,7 @@ function isCount(cursor: Cursor, ahead: number): boolean {
 const AFTER_ROWS = new Set([
   ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending', 'form', 'set', 'make'],
   'consecutively',
+  'another',
   'for',
   'as',
 ]);
@@ -325,6 +326,7 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
     const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
     if (n !== null && unit !== null && (counted || done || all)) {
       takeWords(cursor, 'in', 'all');
+      takeFirstOfThem(cursor);
       return { kind: 'total', n, endingWith: readEndingWith(cursor) };
     }
   }
@@ -352,4 +354,27 @@ function readEndingWith(cursor: Cursor): number | null {
   }
   cursor.at = from;
   return null;
+}
+
+/** `from the dividing row, that row included`, `, Row 1 included`, `, counting Row 1`: the rows of a piece, its first among them. */
+function takeFirstOfThem(cursor: Cursor): void {
+  const start = cursor.at;
+  // Where more rows lie below, it is not known which of them divides.
+  if (cursor.reached === 1 && takeAny(cursor, 'from') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'dividing', 'division', 'first', 'beginning');
+    takeAny(cursor, 'row', 'rnd', 'round');
+  }
+  const named = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  const counting = takeAny(cursor, 'counting', 'including') !== null;
+  takeAny(cursor, 'that', 'this', 'the');
+  takeAny(cursor, 'first', 'dividing');
+  const row = unitAt(cursor) !== null;
+  if (row) cursor.at += 1;
+  const other = row && peek(cursor).kind === 'number' && peek(cursor).value !== 1;
+  if (row && peek(cursor).kind === 'number') cursor.at += 1;
+  const included = takeAny(cursor, 'included', 'inclusive') !== null;
+  if (!row || other || !(counting || included)) cursor.at = named;
+  if (named > start && cursor.at === named) cursor.at = start;
 }

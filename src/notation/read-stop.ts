@@ -106,9 +106,12 @@ export function readTimes(cursor: Cursor, from: number): Stop | null {
     const n = readNumber(cursor);
     if (n !== null) return { kind: 'times', n, more: false, span: spanSince(cursor, from) };
   }
-  if (isNumberOrSkip(cursor)) {
+  // `another 8 times` is `8 more times`.
+  const another = wordAt(cursor) === 'another' && isNumber(cursor, 1);
+  if (another) cursor.at += 1;
+  if (another || isNumberOrSkip(cursor)) {
     const n = readNumber(cursor);
-    const moreFirst = takeAny(cursor, 'more') !== null;
+    const moreFirst = takeAny(cursor, 'more') !== null || another;
     // `6x` says the same as `6 times`.
     const crossed = wordAt(cursor) === 'x' || peek(cursor).text === '×';
     if (n !== null && crossed) {

@@ -9,4 +9,4 @@ export function tellsChoice(text: string): boolean {
 }
 
 const CHOICE =
-  /^(?:if (?:you(?:[’']d| would| want| wish| like| prefer)|desired|wanted|preferred|necessary|needed|yours)\b|optional(?:ly)?\b|for an?\s+(?:more|less|extra|\w+er)\s+\w+,)/i;
+  /^(?:if (?:you(?:[’']d| would| want| wish| like| prefer)|desired|wanted|preferred|necessary|needed|yours)\b|optional(?:ly)?\b|for (?:an?\s+)?(?:more|less|extra|different|another|other|\w+er)\s+\w+,)/i;

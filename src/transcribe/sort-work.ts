@@ -50,7 +50,7 @@ export function startsWork(walk: Walk, index: number): boolean {
   if (walk.state === 'finishing') return false;
   if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
   if (!line.gap && walk.state !== 'front' && !opens) return false;
-  if (isProse(text)) return false;
+  if (isProse(text) || tellsChoice(text)) return false;
   const next = walk.lines.slice(index + 1, index + 4).find((line) => !line.isRule && !isTableHead(line));
   if (next === undefined) return false;
   const label = rowLabel(next.text.text);

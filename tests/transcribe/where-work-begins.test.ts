@@ -118,3 +118,33 @@ describe('a heading with the foundation of its piece on the same line', () => {
     expect(parts(text)).toHaveLength(1);
   });
 });
+
+describe('what is said of other widths is no work', () => {
+  const cloth = (said: string): readonly string[] =>
+    workedText(`Reed Cloth\nUS terms\nGauge: 14 sc and 16 rows = 10 cm\n\n${said}\n\nCh 22.\n${ROWS}\n`)
+      .codes;
+
+  test.each([
+    'For a different width, make a multiple of 12 ch, then add 3.',
+    'For another width, chain any number.',
+    'For a wider cloth, chain more stitches.',
+  ])('%s', (said) => expect(cloth(said)).toEqual([]));
+
+  test('but for one of the sizes it is', () =>
+    expect(cloth('For size Large, make 4 ch more, then turn.')).not.toEqual([]));
+});
+
+describe('the last stitch of every row', () => {
+  const band = (said: string, last = 'in each of the next 9 sts'): readonly string[] =>
+    workedText(
+      `Reed Band\nUS terms\nGauge: 14 dc and 8 rows = 10 cm\n\nThe ch 3 at the beginning of a row counts as a dc.\n\nCh 12.\nRow 1: Dc in 4th ch from hook (skipped chs count as dc) and in each ch across. Turn. (10 dc)\nRows 2-6: Ch 3, dc ${last}. Turn. (10 dc)\n${said}\n`,
+    ).codes;
+
+  test.each([
+    'The last dc of every row goes into the top of the ch 3.',
+    'The last dc of each row is worked in the top of the ch 3.',
+  ])('%s', (said) => {
+    expect(band(said)).toEqual([]);
+    expect(band(said, 'in each of the next 8 sts')).toContain('count/mismatch');
+  });
+});
