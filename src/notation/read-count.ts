@@ -208,11 +208,11 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
       takeAny(cursor, 'and', 'plus') !== null;
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
-    const next = wordAt(cursor, 1) === 'and' ? 2 : 1;
+    const next = wordAt(cursor, 1) === 'and' || wordAt(cursor, 1) === 'plus' ? 2 : 1;
     if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, next) && !ONE.has(wordAt(cursor, next)))
       return entries;
     if (!joins && kind !== 'word') cursor.at += 1;
-    takeAny(cursor, 'and');
+    takeAny(cursor, 'and', 'plus');
   }
 }
 

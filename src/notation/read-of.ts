@@ -60,9 +60,10 @@ function read(cursor: Cursor, from: number): Place | null {
     return { kind: 'of-chain', nth, ...chain, span: spanSince(cursor, from) };
   const pick = takeAny(cursor, 'next', 'last', 'first', 'any');
   const group = pick === 'last' || pick === 'first' ? null : readGroup(cursor, nth ?? 'center', what, from);
-  if (pick === 'any') return group?.kind === 'of-group' ? { ...group, any: true } : null;
+  if (pick === 'any' && group?.kind === 'of-group') return { ...group, any: true };
   if (group !== null) return group;
   if (what === null) return null;
+  if (pick === 'any') return readOfAnyShape(cursor, nth ?? 'center', what, from);
   const shape = pick === 'last' || pick === 'first' ? null : takeShape(cursor);
   if (shape !== null)
     return { kind: 'of-group', nth: nth ?? 'center', n: 0, shape, what, span: spanSince(cursor, from) };
@@ -78,6 +79,13 @@ function read(cursor: Cursor, from: number): Place | null {
     span: spanSince(cursor, from),
   } as const;
   return pick === 'last' ? { ...one, last: true } : one;
+}
+
+/** `petal` of `center dc of any petal`: the round begins there. */
+function readOfAnyShape(cursor: Cursor, nth: number | 'center', what: What, from: number): Place | null {
+  const shape = takeShape(cursor);
+  if (shape === null) return null;
+  return { kind: 'of-group', nth, n: 0, shape, what, any: true, span: spanSince(cursor, from) };
 }
 
 /** `petal`, `scallop`, where the pattern describes no stitch of that name. */

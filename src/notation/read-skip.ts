@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { readCounts } from './read-chain.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat, takeBelow } from './read-what.ts';
@@ -34,6 +35,9 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
+  // `skip first 3 ch (counts as dc)`: what stands for the row's first stitch, as its own chain would.
+  if (pick === 'first' && what?.kind === 'ch' && peek(cursor).kind === 'open')
+    cursor.counting = readCounts(cursor) ?? cursor.counting;
   const skip: SkipStep = {
     kind: 'skip',
     n,

@@ -24,6 +24,7 @@ import { readColourOrder } from './read-colour-order.ts';
 import { readContinue } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readFinishOff } from './read-finish-off.ts';
+import { readFringe } from './read-fringe.ts';
 import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
@@ -122,6 +123,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ending', 'finishing'], readEnding),
   ...entries(['end'], (cursor) => readFinishOff(cursor) ?? readEnding(cursor)),
   ...entries(['finish'], readFinishOff),
+  ...entries(['take'], readFringe),
   ...entries(['cut'], (cursor) => readFinishOff(cursor) ?? readMakerNote(cursor)),
   ...entries(['leave', 'leaving'], readLeave),
   ...entries(['long'], readTail),

@@ -75,9 +75,13 @@ function skipFiller(cursor: Cursor): void {
 
 const END_WORDS = new Set(['across', 'around', 'round', 'to']);
 
-/** `for a total of 4 times`, `4 times in all`, `4 times in total`: so many in all, the pass as written among them. */
+/**
+ * `for a total of 4 times`, `4 times in all`, `across 4 times in total`: so many in all, the pass as written among them;
+ * `across 4 times`, which is no more than how often.
+ */
 export function readInAll(cursor: Cursor): Stop | null {
   const from = cursor.at;
+  const across = isNumber(cursor, 1) && takeAny(cursor, 'across', 'around', 'round') !== null;
   const led = takeWords(cursor, 'for', 'a', 'total', 'of') || takeWords(cursor, 'a', 'total', 'of');
   const times = readTimes(cursor, from);
   const tailed = takeWords(cursor, 'in', 'all') || takeWords(cursor, 'in', 'total');
@@ -86,6 +90,7 @@ export function readInAll(cursor: Cursor): Stop | null {
     if (values.every((value) => value === null || value >= 0))
       return { ...times, n: { ...times.n, values }, more: true, span: spanSince(cursor, from) };
   }
+  if (across && times !== null) return times;
   cursor.at = from;
   return null;
 }
@@ -213,7 +218,7 @@ function readRemain(cursor: Cursor, from: number): Stop | null {
   takeThereAre(cursor);
   const n = isNumber(cursor) ? readNumber(cursor) : null;
   const what = n === null ? null : readWhat(cursor);
-  const said = takeAny(cursor, 'remain', 'remains', 'are') !== null || wordAt(cursor) === 'left';
+  const said = takeAny(cursor, 'remain', 'remains', 'are', 'is') !== null || wordAt(cursor) === 'left';
   if (n !== null && what !== null && said) {
     takeAny(cursor, 'left');
     return { kind: 'leaving', n, what, span: spanSince(cursor, from) };

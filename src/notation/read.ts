@@ -242,14 +242,16 @@ function ledBy(leading: LabelRead['leading'], steps: readonly Step[]): readonly 
 /** What the count says of the row's first chain holds where nothing is said with the chain itself. */
 function countingChains(steps: readonly Step[], counting: Counts | null): readonly Step[] {
   if (counting === null) return steps;
-  const at = steps.findIndex(({ kind }) => kind === 'chain' || kind === 'work');
+  const at = steps.findIndex(({ kind }) => kind === 'chain' || kind === 'work' || kind === 'group');
   const step = steps[at];
   const told =
     step?.kind === 'chain'
       ? { ...step, counts: step.counts ?? counting }
       : step?.kind === 'work' && step.place?.kind === 'from-hook'
         ? { ...step, skipped: step.skipped ?? counting }
-        : null;
+        : step?.kind === 'group' && step.place.kind === 'from-hook'
+          ? { ...step, skipped: step.skipped ?? counting }
+          : null;
   return told === null ? steps : [...steps.slice(0, at), told, ...steps.slice(at + 1)];
 }
 

@@ -35,7 +35,9 @@ export function definitionIn(text: string, rows: string, amongRows: boolean): De
   const [, leading = '', name = '', mark = '', words = ''] = SHAPE.exec(text) ?? [];
   if (name === '' || name.split(' ').length > 5 || rowLabel(text) !== null) return null;
   const names = name.split(/\s*[()]\s*/).filter((one) => one !== '');
-  if (mark.trim() === '=' && names.some(isKnown) && !/\d\s*(?:cm|in|mm|sts?|rows?)\b/i.test(words))
+  // `C = Coral` under the yarns: which yarn, whatever C is short for elsewhere.
+  const isYarn = /^[A-Z]$/.test(name) && !/\b(?:colou?rs?|contrast|main|chain|yarn)\b/i.test(words);
+  if (mark.trim() === '=' && !isYarn && names.some(isKnown) && !/\d\s*(?:cm|in|mm|sts?|rows?)\b/i.test(words))
     return { bucket: 'abbreviations', at: leading.length };
   // `sk - skip`: a line of a list of abbreviations whose heading says something else.
   const isMeaning = /[–—-]/.test(mark) && /^[^\d:]{2,60}$/.test(words) && words.split(' ').length <= 6;

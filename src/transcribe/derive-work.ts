@@ -127,6 +127,7 @@ function isOfStitch(step: Step): boolean {
 }
 
 const TIMES: Readonly<Record<string, number>> = {
+  once: 1,
   twice: 2,
   two: 2,
   three: 3,
@@ -162,7 +163,8 @@ function fromMovements(text: string, terms: Terms): string | null {
         : STITCHES.find((row) => row.family === 'basic' && row.yarnOvers === wraps)?.id;
   const expected = leg === 'sc' || leg === 'hdc' ? 0 : wraps;
   if (leg === undefined || pairs !== expected) return null;
-  const id = `${leg}${times}tog`;
+  // One leg begun on a chain is that stitch, whole.
+  const id = times === 1 ? leg : `${leg}${times}tog`;
   const row = STITCHES.find((stitch) => stitch.id === id);
   if (row === undefined) return null;
   // Into the next stitch each time is a decrease; all into one is a cluster.
@@ -223,9 +225,10 @@ function legsIn(text: string): { body: string; times: number } | null {
   const open = openedBefore(text, insert);
   const close = open === -1 ? -1 : closedAfter(text, open);
   if (close === -1) return null;
-  const said = /^[)\]]\s*(?:x\s*)?(?:(\d|two|three|four|five|six|seven)(?:\s*(?:times|x))?|(twice))/i.exec(
-    text.slice(close),
-  );
+  const said =
+    /^[)\]]\s*(?:x\s*)?(?:(\d|two|three|four|five|six|seven)(?:\s*(?:times|x))?|(twice|once))/i.exec(
+      text.slice(close),
+    );
   const word = (said?.[1] ?? said?.[2])?.toLowerCase();
   return word === undefined
     ? null

@@ -23,10 +23,10 @@ const FORMS: readonly Form[] = [
     instead: (match) => `${match[2]} ch, ${match[3]} in first of these ch`,
   },
   {
-    // `2 dc, 2 ch, 2 dc, all in the same place`.
+    // `2 dc, 2 ch, 2 dc, all in the same place`, which stands in brackets already or does not.
     found:
       /()^([^.;]+?),?\s+all\s+(?:worked\s+)?in(?:to)?\s+(?:the\s+)?(?:same|one)\s+(?:place|st(?:itch)?|sp(?:ace)?|[sdh]?[dt]?[ct]r?)\b/gi,
-    instead: (match) => `(${match[2]}) in same st`,
+    instead: (match) => `(${match[2]?.replace(/^\(([^()]*)\)$/, '$1')}) in same st`,
   },
   {
     // `Ch 3, then work 4 dc in same sp. The ch 3 counts as a dc.`: what is said of the chain stands behind it.

@@ -61,6 +61,43 @@ describe('a count behind an equals sign ends its row', () => {
   });
 });
 
+describe('how far a repeat goes', () => {
+  const mesh = (far: string) =>
+    cloth(
+      'Row 2: Ch 1, sc in first st, *ch 1, skip next st, sc in next st; rep from * to last st, sc in last st, turn. (11 sc, 9 ch-1 sps)',
+      `Row 3: Ch 1, sc in first 2 sc, *ch 1, skip next ch-1 sp, sc in next sc; rep from * ${far}, turn. 11 sc, plus 9 ch-1 sps`,
+    );
+  test.each([
+    'across 9 times in all',
+    'across 9 times',
+    'until 1 ch-1 sp is left, ch 1, skip ch-1 sp, sc in last sc',
+    'until there is only 1 sc left, ch 1, skip ch-1 sp, sc in last sc',
+    'until 1 sc is left, ch 1, skip ch-1 sp, sc in last sc',
+  ])('%s', (far) => {
+    expect(mesh(far)).toEqual([]);
+  });
+
+  test.each([
+    'across 8 times in all',
+    'across 10 times',
+    'until 2 ch-1 sps are left, ch 1, skip ch-1 sp, sc in last sc',
+    'until 2 sc are left, ch 1, skip ch-1 sp, sc in last sc',
+  ])('but not %s', (far) => expect(mesh(far)).not.toEqual([]));
+});
+
+describe('chains that are skipped first count as it is said', () => {
+  const first = (row: string) =>
+    workedText(`Cloth\nUS terms\nHook: 5 mm\n\nCLOTH\nCh 12.\nRow 1: ${row}\n`).codes;
+  test.each([
+    'Skip first 3 ch (counts as a dc), dc in 4th ch from hook and in each ch across. 10 dc',
+    'Skip first 3 ch (counts as dc), (dc, ch 1, dc) in 4th ch from hook, dc in each ch across. 11 dc',
+    'Skip first 3 ch (does not count as a st), dc in 4th ch from hook and in each ch across. 9 dc',
+  ])('%s', (row) => {
+    expect(first(row)).toEqual([]);
+    expect(first(row.replace(/\d+ dc$/, '12 dc'))).toEqual(['count/mismatch']);
+  });
+});
+
 describe('rows are repeated until so many are worked', () => {
   test.each(['you have worked 9 rows in all', 'there are 9 rows in all', '9 rows have been worked'])(
     'until %s',
@@ -76,12 +113,14 @@ describe('what is only said is a note', () => {
     'This stops the edge stretching.',
     'The chain 1 and single crochet make the first corner.',
     'Fasten off, no need to stuff.',
+    'Take 4 strands for each tassel, fold them and knot them in the first st and in every 4th st after that.',
   ])('%s', (said) => expect(cloth(`Row 2: ${SC} ${said}`)).toEqual([]));
 
   test.each([
     'This is followed by 5 sc in each st.',
     'The chain 1 and single crochet make the first corner, 5 sc in next st.',
     'No need to sc in each st across.',
+    'Take 4 strands and sc in each st across.',
   ])('but not %s', (said) => expect(cloth(`Row 2: ${SC} ${said}`)).not.toEqual([]));
 });
 

@@ -20,6 +20,13 @@ describe('a stitch explained in a sentence', () => {
     expect(workedText(text.replace('3 shells', '4 shells')).codes).toContain('count/mismatch');
   });
 
+  test('may stand in brackets already', () => {
+    const text = cosy('A shell is (2 dc, ch 2, 2 dc), all in the same place.', row2);
+    expect(specials(text)).toEqual([['shell', '(2 dc, ch 2, 2 dc) in same st']]);
+    expect(workedText(text).rows[0]?.at(-1)).toBe('Row 2: 16');
+    expect(workedText(text.replace('3 shells', '2 shells')).codes).toContain('count/mismatch');
+  });
+
   test('has to be one that the rows use, and say where it goes', () => {
     expect(specials(cosy('A shell is 5 dc in the same st.', 'Ch 1, sc in each st across. (19)'))).toEqual([]);
     expect(workedText(cosy('A shell is 4 cm wide.', row2)).codes).toContain('special/undefined');
