@@ -294,9 +294,11 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
     skipStep(cursor);
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   }
-  if (takeWords(cursor, 'as', 'for')) {
+  if (takeAny(cursor, 'as') !== null) {
+    takeAny(cursor, 'for');
     const rows = readRepeatRows(cursor, from);
     if (rows !== null) return rows;
+    cursor.at = from + 1;
   }
   const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
   if (even !== null) return even;

@@ -88,7 +88,11 @@ const FEWEST_LISTED = 4;
 
 /** `sl st slip stitch`, `sk skip`: an abbreviation of the trade with its own full name behind it, in either terms. */
 function explainsItself(text: string): boolean {
-  const words = text.toLowerCase().split(' ');
+  // `Ch—chain`, as old books set it.
+  const words = text
+    .toLowerCase()
+    .replace(/\.$/, '')
+    .split(/(?<=\S)—(?=\S)| /);
   return [1, 2].some((length) => {
     const abbr = words.slice(0, length).join(' ');
     const meaning = words.slice(length).join(' ');
@@ -117,11 +121,11 @@ function splitList(whole: MappedText): MappedText[] {
     parts.every((part) => /^\s*[^\s,=:]{1,12}(?: [^\s,=:]{1,8})?,\s/.test(part) || part.trim() === '')
   )
     return cutAt(text, /;\s*/g);
-  const marks = text.text.match(/(?:=|:|\s[–—-]\s|\()/g)?.length ?? 0;
+  const marks = text.text.match(/(?:=|:|\S—\S|\s[–—-]\s|\()/g)?.length ?? 0;
   if (marks > 1) {
     return cutAt(
       text,
-      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|\s[–—-]\s|\()|[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
+      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|(?<=\S)—(?=\S)|\s[–—-]\s|\()|[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
     );
   }
   // `ch chain; dc double crochet; tr treble`.

@@ -15,6 +15,7 @@ describe('a list of abbreviations with no heading', () => {
   test.each([
     'ch chain, ss slip stitch, dc double crochet, htr half treble, dc2tog double crochet two together, st stitch, rnd round',
     'ch chain // ss slip stitch // dc double crochet // htr half treble // inc 2 dc in one st // st stitch',
+    'Ch—chain, ss—slip stitch, dc—double crochet, htr—half treble, rnd—round, st—stitch.',
   ])('%s', (list) => {
     expect(workedText(tub(list)).codes.filter((code) => code !== 'text/abbreviation-unlisted')).toEqual(
       expect.not.arrayContaining(['word/unknown', 'phrase/unread']),
