@@ -204,10 +204,19 @@ function takeOfEveryRow(cursor: Cursor): void {
 
 /** `in the stitch where you joined`, `in same st as join`. */
 function takeWhereJoined(cursor: Cursor): boolean {
+  if (wordAt(cursor) === 'where') return takeWhereBegun(cursor);
   const place = readPlace(cursor)?.place;
   if (place?.kind === 'same') return place.asJoin;
   if (place?.kind !== 'next' || place.here !== true || place.what.kind !== 'st') return false;
   return takeWords(cursor, 'where', 'you', 'joined') || takeWords(cursor, 'of', 'the', 'join');
+}
+
+/** `where the round began`, `where you started`: the stitch that the yarn stands in. */
+function takeWhereBegun(cursor: Cursor): boolean {
+  cursor.at += 1;
+  const the = takeAny(cursor, 'the', 'this') !== null;
+  const who = the ? takeAny(cursor, 'round', 'rnd') : takeAny(cursor, 'you', 'it', 'we');
+  return who !== null && takeAny(cursor, 'began', 'started', 'joined', 'begun') !== null;
 }
 
 /** `on the other side of the chain`, `along the other side of ch`: the way the next steps go. */

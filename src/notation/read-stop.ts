@@ -48,7 +48,7 @@ function toEnd(cursor: Cursor, from: number, word: string): Stop {
 
 /** What is worked sideways before a piece goes on from its row ends. */
 export const SIDEWAYS_PIECES: ReadonlySet<string> = new Set([
-  ...['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece'],
+  ...['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece', 'tube'],
 ]);
 
 /** `the edge`, `the cuff`, `the top of the cuff`: where the row below lies. Other edges are not taken for it. */

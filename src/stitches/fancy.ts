@@ -16,7 +16,7 @@ export const FANCY: readonly StitchRow[] = [
     us: {
       abbr: 'rev sc',
       name: 'reverse single crochet',
-      alsoRead: ['crab st', 'crab stitch', 'reverse sc'],
+      alsoRead: ['rsc', 'crab st', 'crab stitch', 'reverse sc'],
     },
     uk: {
       abbr: 'rev dc',
