@@ -138,6 +138,11 @@ function readFromHook(
 ): readonly Step[] | null {
   const skipped = peek(cursor).kind === 'open' ? readCounts(cursor) : null;
   if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon') cursor.at += 1;
+  // `beginning in 2nd ch from hook, *sl st in next ch, …`: the one chain before it is passed.
+  if (peek(cursor).kind === 'mark' && skipped === null && place.nth.values.every((nth) => nth === 2)) {
+    const n = { values: [1], span: place.nth.span };
+    return [{ kind: 'skip', n, what: { kind: 'ch' }, pick: 'first', span: spanSince(cursor, from) }];
+  }
   takeAny(cursor, 'work');
   const [first, ...more] = readWorkStep(cursor) ?? [];
   if (first?.kind !== 'work') return back(cursor, from);

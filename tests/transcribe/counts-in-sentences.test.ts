@@ -91,10 +91,17 @@ describe('chains that are skipped first count as it is said', () => {
   test.each([
     'Skip first 3 ch (counts as a dc), dc in 4th ch from hook and in each ch across. 10 dc',
     'Skip first 3 ch (counts as dc), (dc, ch 1, dc) in 4th ch from hook, dc in each ch across. 11 dc',
+    'Beginning in 2nd ch from hook, *sl st in next ch, dc in next ch; repeat from * to last ch, dc in last ch. 6 dc',
+    'Start in 2nd ch from hook: *dc in next ch, sl st in next ch; rep from * to last ch, dc in last ch. 6 dc',
     'Skip first 3 ch (does not count as a st), dc in 4th ch from hook and in each ch across. 9 dc',
   ])('%s', (row) => {
     expect(first(row)).toEqual([]);
     expect(first(row.replace(/\d+ dc$/, '12 dc'))).toEqual(['count/mismatch']);
+  });
+
+  test('more than one before a repeat leave open what they stand for', () => {
+    const row = 'Beginning in 4th ch from hook, *dc in next ch; repeat from * across. 9 dc';
+    expect(first(row)).toEqual(['phrase/unread']);
   });
 });
 
