@@ -257,7 +257,7 @@ function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
       restore(worker, before);
       return { ends, failed, midway };
     }
-    if (progress(worker) === at) {
+    if (progress(worker) === at || closesAnew(worker, before, step.body)) {
       restore(worker, before);
       stuck(worker, { kind: 'endless', span: step.span });
       return null;
@@ -272,6 +272,11 @@ function trailOf(worker: Worker, step: RepeatStep | BracketStep, work: WorkSteps
       return { ends, failed, midway };
     }
   }
+}
+
+/** Once the round is closed its own top is what is worked into: a pass that closes it again has ever more of that before it. */
+function closesAnew({ joined, sites }: Worker, before: Mark, body: readonly Step[]): boolean {
+  return before.joined && joined && sites !== before.sites && body.some(({ kind }) => kind === 'join');
 }
 
 function stoppedMidway(worker: Worker, before: Mark): boolean {
