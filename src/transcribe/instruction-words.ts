@@ -26,8 +26,13 @@ const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
 /** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.`, `Make 4 and sew one to each corner.` */
 export function isInstruction(text: string): boolean {
   if (FORMS_PATTERN.test(text) || GOES_ON.test(text)) return true;
-  return beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text);
+  return (
+    beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text) && !OUT_OF_A_BOOK.test(text)
+  );
 }
+
+/** `From "A Shelf of Blankets", …`: where the pattern was printed before. */
+const OUT_OF_A_BOOK = /^from\s+["“‘']/i;
 
 /** `Rows 2 and 3 form the patt.`: what going on in it means. */
 const FORMS_PATTERN =

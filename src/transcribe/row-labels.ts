@@ -45,9 +45,9 @@ export function rowLabel(text: string): RowLabel | null {
   ] as const) {
     const found = pattern.exec(text)?.[0];
     if (found === undefined) continue;
-    // `10th round (eyelets):` has a word of its own before the mark.
+    // `10th round (eyelets):` has words of its own before the mark.
     const mark =
-      /^\s*(?:\([a-z -]{2,24}\)\s*(?=[:–—-]))?(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(
+      /^\s*(?:\([A-Za-z ,-]{2,40}\)\s*(?=[:–—-]))?(?:[:.)]|[–—-](?=\s|[A-Z*(\d]))\s*/.exec(
         text.slice(found.length),
       )?.[0] ?? '';
     // `ROUND 2 (Raspberry)` with its row behind or under it.

@@ -73,3 +73,36 @@ Last round – sl st in each st around. Fasten off.
     expect(workedText(text.replace(right, wrong)).codes).toContain(code);
   });
 });
+
+describe('a pattern out of a book, its rounds named by their colours in brackets', () => {
+  const motif = (book: string, first = 'Clover, Marigold or Plum', count = '24 dc') =>
+    `CLOVER HEXAGON
+
+${book} US stitch names.
+
+You will need DK wool in three colors and a 4 mm hook.
+
+Abbreviations: ch (chain), dc (double crochet), sl st (slip stitch), sp (space), rep (repeat). Throughout, ch 3 at the start of a round counts as a dc, and ch 5 at the start of a round counts as a dc and ch 2.
+
+THE HEXAGON (make 5)
+
+Round 1 (${first}): Ch 5 and join with sl st to form a ring. Ch 3, dc in ring, ch 2, *2 dc in ring, ch 2; rep from * 4 more times, join with sl st to top of ch 3. Fasten off. You have 12 dc and 6 ch-2 sps.
+
+Round 2 (Linen): Join with sl st in any ch-2 sp, ch 5, dc in same sp, dc in next 2 dc, *(dc, ch 2, dc) in next ch-2 sp, dc in next 2 dc; rep from * 4 more times, join with sl st to 3rd ch of ch 5. Fasten off. You have ${count}, 4 on each side, and 6 ch-2 sps.
+`;
+
+  test.each(['From "A Shelf of Squares", Olive Hartley-Moss.', 'From “Six Sides”, by Olive Hartley-Moss.'])(
+    '%s',
+    (book) => {
+      const { codes, rows } = workedText(motif(book));
+      expect(codes.filter((code) => !/^(?:text|yarn|gauge)\//.test(code))).toEqual([]);
+      expect(rows[0]?.at(-1)).toMatch(/^Round 2/);
+      expect(workedText(motif(book, 'Plum', '25 dc')).codes).toContain('count/mismatch');
+    },
+  );
+});
+
+test('a last round named by its colour is worked', () => {
+  const text = `Small Square\nUS terms\n\nCh 5, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st in first sc. (8 sc)\nRnd 2 (Linen): Ch 1, 2 sc in each sc around, join with sl st in first sc. (17 sc)\n`;
+  expect(workedText(text).codes).toContain('count/mismatch');
+});
