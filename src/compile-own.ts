@@ -8,6 +8,7 @@ import { asksSize, type OwnSize, withOwnSize } from './pattern/own-size.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { asMultiples } from './proof/as-multiples.ts';
 import { asOpen } from './proof/as-open.ts';
+import { foundationOf } from './proof/trial.ts';
 
 /** The same pattern in one size of a maker's own. Yarn goes by what is known of the designer's, at the maker's gauge. */
 export function compileOwnSize(compiled: CompiledPattern, own: OwnSize): CompiledPattern {
@@ -34,6 +35,8 @@ function keeping(own: OwnSize, pattern: Pattern, wide: Pattern, fabric: Fabric):
   const multiple = firstMultiple(wide);
   if (own.widthMm !== null || own.repeats !== null || multiple === null || firstMultiple(pattern) !== null)
     return own;
-  const chains = fabric.rows[0] === undefined ? 0 : fabric.rows[0].end - fabric.rows[0].first;
+  const part = pattern.parts.findIndex((one) => foundationOf(one) !== null);
+  const { first = 0, end = 0 } = fabric.rows[fabric.parts[part]?.firstRow ?? 0] ?? {};
+  const chains = end - first;
   return { ...own, repeats: Math.max(1, Math.round((chains - multiple.plus) / multiple.of)) };
 }

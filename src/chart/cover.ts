@@ -4,7 +4,7 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { Ink, Scene, Shape } from '../scene/scene.ts';
 import { pieces, rowsOfParts } from './chart-parts.ts';
 import { stitchRows } from './elements.ts';
-import { fabricPicture } from './fabric-picture.ts';
+import { fabricPicture, UNKNOWN } from './fabric-picture.ts';
 import { emptyLayout, type Layout } from './layout.ts';
 import { U_MM } from './metrics.ts';
 import { placePiece } from './place-part.ts';
@@ -14,8 +14,6 @@ import { runsStraight } from './track.ts';
 
 /** A paper for dark yarns and one for pale ones. */
 const PAPERS = { pale: '#f0eadf', dark: '#45423f' } as const;
-/** A yarn whose file gives no colour. */
-const UNKNOWN: Ink = '#7d6f5e';
 
 /** Of rows, a piece this many stitches wide shows the pattern; a round piece is shown whole up to this size. */
 const ROWS_SHOWN_U = 15;

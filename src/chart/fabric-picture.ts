@@ -91,8 +91,8 @@ function runShapes(worked: Worked, run: readonly number[], ink: Ink): RowShapes 
   return { posts: posts(false), inFront: posts(true), tops };
 }
 
-/** A yarn whose colour is not known. */
-const UNKNOWN: Ink = '#7d6f5e';
+/** A yarn whose file gives no colour. */
+export const UNKNOWN: Ink = '#7d6f5e';
 
 interface Shades {
   readonly ink: Ink;

@@ -4,14 +4,12 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { PAPERS } from '../booklet/paper.ts';
 import { bookletFileName } from '../site/addresses.ts';
-import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
 import { ownDialect } from '../site/dialect-names.ts';
-import { readPatterns } from '../site/read-patterns.ts';
 import { DIALECTS } from '../wording/words.ts';
 import { findSize } from './find-size.ts';
 import { oneOf } from './one-of.ts';
+import { onePattern } from './one-pattern.ts';
 import { OWN_FLAGS, ownSizeAsked } from './own-flags.ts';
-import { tellFaults } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
 export const booklet: Verb = {
@@ -55,15 +53,11 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
       terminal.tell(choice.message);
       return 2;
     }
-    const files = compilePatterns(await readPatterns(paths));
-    const [file] = files;
-    if (file === undefined || files.length > 1) {
-      terminal.tell('booklet takes one pattern: name its folder.');
-      return 2;
-    }
-    tellFaults(files, terminal);
+    const read = await onePattern('booklet', paths, terminal);
+    if (read.kind === 'not one') return read.code;
+    const { file, faulty } = read;
     const { compiled } = file;
-    if (hasErrors(files) || compiled.pattern === null) return 1;
+    if (faulty || compiled.pattern === null) return 1;
     const found =
       values.get('size') === undefined && compiled.sizes[0] !== undefined && compiled.sizes.length === 1
         ? { kind: 'found' as const, size: compiled.sizes[0] }

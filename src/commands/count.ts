@@ -1,12 +1,10 @@
 /** `count`: one pattern -> the stitch count of every row or round of every size. */
 
-import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
-import { readPatterns } from '../site/read-patterns.ts';
 import { countJson } from './count-json.ts';
 import { countTable } from './count-table.ts';
 import { findSize } from './find-size.ts';
+import { onePattern } from './one-pattern.ts';
 import { OWN_FLAGS, ownSizeAsked } from './own-flags.ts';
-import { tellFaults } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
 export const count: Verb = {
@@ -29,23 +27,17 @@ export const count: Verb = {
 
 A pattern with faults is not counted past the fault; the faults are told and the command ends with 1.`,
   run: async ({ paths, flags, values }, terminal) => {
-    const files = compilePatterns(await readPatterns(paths));
-    const [file] = files;
-    if (file === undefined || files.length > 1) {
-      terminal.tell('count takes one pattern: name its folder.');
-      return 2;
-    }
+    const read = await onePattern('count', paths, terminal);
+    if (read.kind === 'not one') return read.code;
+    const { file, faulty } = read;
     const { compiled, text } = file;
-    tellFaults(files, terminal);
     const wanted = values.get('size');
     const found = wanted === undefined ? null : findSize(compiled, wanted);
     if (found?.kind === 'unknown' && compiled.sizes.length > 0) {
       terminal.tell(found.message);
       return 2;
     }
-    const asked = hasErrors(files)
-      ? null
-      : ownSizeAsked(values, compiled, found?.kind === 'found' ? found.size : null);
+    const asked = faulty ? null : ownSizeAsked(values, compiled, found?.kind === 'found' ? found.size : null);
     if (asked?.kind === 'wrong') {
       terminal.tell(asked.message);
       return 2;
@@ -60,6 +52,6 @@ A pattern with faults is not counted past the fault; the faults are told and the
           ...sizes.map((size) => countTable(size, compiled.pattern?.terms ?? 'US')),
         ].join('\n\n'),
       );
-    return hasErrors(files) ? 1 : 0;
+    return faulty ? 1 : 0;
   },
 };

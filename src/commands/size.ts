@@ -5,12 +5,10 @@ import { compileOwnSize, ownPattern } from '../compile-own.ts';
 import type { CompiledSize } from '../compiled.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
-import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
-import { readPatterns } from '../site/read-patterns.ts';
 import { printCm, printIn, printM, printMm, printYd } from '../units.ts';
 import { findSize } from './find-size.ts';
+import { onePattern } from './one-pattern.ts';
 import { cannotBe, OWN_FLAGS, readAsked } from './own-flags.ts';
-import { tellFaults } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
 export const size: Verb = {
@@ -32,16 +30,12 @@ export const size: Verb = {
 
 The same flags make count and booklet give the whole pattern in that size.`,
   run: async ({ paths, flags, values }, terminal) => {
-    const files = compilePatterns(await readPatterns(paths));
-    const [file] = files;
-    if (file === undefined || files.length > 1) {
-      terminal.tell('size takes one pattern: name its folder.');
-      return 2;
-    }
-    tellFaults(files, terminal);
+    const read = await onePattern('size', paths, terminal);
+    if (read.kind === 'not one') return read.code;
+    const { file, faulty } = read;
     const { compiled } = file;
     const [first] = compiled.sizes;
-    if (hasErrors(files) || compiled.pattern === null || first === undefined) return 1;
+    if (faulty || compiled.pattern === null || first === undefined) return 1;
     const found = values.has('size')
       ? findSize(compiled, values.get('size') ?? '')
       : { kind: 'found' as const, size: first };
@@ -92,7 +86,7 @@ function figures({ measures }: CompiledSize): object {
   };
 }
 
-/** The nearest is marked with a dash before it, for those who hear it as well. */
+/** The nearest is marked by the word, which is heard as well as seen. */
 function table(of: string, side: string, near: readonly NearSize[] | null): string {
   if (near === null || near.length === 0) return '';
   const rows = near.map(({ count, mm, offMm, nearest }) => [

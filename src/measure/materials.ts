@@ -3,7 +3,7 @@
 import type { Gauge, Pattern, Yarn } from '../pattern/pattern.ts';
 import { inTerms } from '../stitches/in-terms.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { printCm, printG, printIn, printM, printMm, printYd, ydFromM } from '../units.ts';
+import { printCm, printG, printIn, printM, printMm, printYd } from '../units.ts';
 import { hookSize } from './hooks.ts';
 import { type Measures, takenM, type YarnUse } from './measures.ts';
 import { yarnWeight } from './yarn-weights.ts';
@@ -116,7 +116,7 @@ export function yarnNote(yarn: readonly YarnUse[]): string | null {
     ranges.reduce((all, range) => all + of(range), 0);
   const [least, most] = [sum(({ least: one }) => one), sum(({ most: one }) => one)];
   const all = ranges.length > 1 ? 'all together ' : '';
-  return `Lengths are reckoned from the stitches by the trade’s figures, with tails and a tenth more. Hands differ: ${all}it may be ${Math.round(least)} to ${Math.round(most)} m (${Math.round(ydFromM(least))} to ${Math.round(ydFromM(most))} yd).`;
+  return `Lengths are reckoned from the stitches by the trade’s figures, with tails and a tenth more. Hands differ: ${all}it may be ${printM(least)} to ${printM(most)} (${printYd(least)} to ${printYd(most)}).`;
 }
 
 /** `16 sts and 9 rows = 10 cm (4 in)`; of a swatch measured both ways, `20 sts = 15 cm (6 in) and 12 rows = 14 cm (5 ½ in)`. */

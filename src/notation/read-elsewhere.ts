@@ -46,17 +46,16 @@ export function readElsewhere(
   if (takeAny(cursor, 'evenly') !== null) takeAny(cursor, 'spaced');
   if (n !== null && takeOneOf(cursor, WAYS) !== null && takeName(cursor, NAMES_ELSEWHERE)) {
     const said = textSince(cursor, start);
-    return {
-      kind: 'evenly',
-      stitch,
-      n,
-      edge: 'elsewhere',
-      side: { each: 'counted', said },
-      span: spanSince(cursor, from),
-    };
+    return elsewhere(cursor, from, stitch, n, said);
   }
   cursor.at = start;
   return null;
+}
+
+/** So many stitches along an edge that is not worked here, as the words `said` call it. */
+function elsewhere(cursor: Cursor, from: number, stitch: StitchName, n: Num, said: string): EvenlyStep {
+  const span = spanSince(cursor, from);
+  return { kind: 'evenly', stitch, n, edge: 'elsewhere', side: { each: 'counted', said }, span };
 }
 
 /** `in seam`, `into the next shoulder seam` behind `sc`; null with the cursor where it was. */
@@ -70,10 +69,8 @@ export function readInSeam(
   takeAny(cursor, 'in', 'into');
   takeAny(cursor, 'next');
   if (takeName(cursor, NAMES_ELSEWHERE)) {
-    const said = textSince(cursor, start);
-    const span = spanSince(cursor, from);
-    const n = times ?? { values: [1], span };
-    return { kind: 'evenly', stitch, n, edge: 'elsewhere', side: { each: 'counted', said }, span };
+    const one = { values: [1], span: spanSince(cursor, from) };
+    return elsewhere(cursor, from, stitch, times ?? one, textSince(cursor, start));
   }
   cursor.at = start;
   return null;

@@ -83,7 +83,7 @@ describe('what the designer used', () => {
       'Lengths go by what the designer used for size small, stitch by stitch, with a tenth more.',
     );
     // Small: 400 sc at 5 mm, 10.6 times as long, are 21.2 m; 40 chains at half of that 1 m; tails 30 cm; a tenth more is 24.8 m.
-    expect(note(cloth(), 0)).toMatch(/^Lengths are reckoned .* Hands differ: it may be 20 to 30 m \(/);
+    expect(note(cloth(), 0)).toMatch(/^Lengths are reckoned .* Hands differ: it may be 20 m to 30 m \(/);
   });
 });
 
