@@ -11,7 +11,7 @@ import { makeNamed } from './make-stitch.ts';
 import { rowEnd } from './row-edge.ts';
 import type { Site } from './site.ts';
 import { isOwed, plainSite, sitesOfRow } from './site.ts';
-import { spread } from './spread.ts';
+import { spread, spreadAround } from './spread.ts';
 import { workStatedSide } from './stated-border.ts';
 import { workElsewhere } from './work-elsewhere.ts';
 import { standOnLeft } from './work-left.ts';
@@ -136,7 +136,9 @@ export function workEvenly(worker: Worker, step: EvenlyStep): boolean {
   if (!workAlong(worker, { ...step, kind: 'along' })) return false;
   const sites = worker.sites ?? [];
   const along = sites.flatMap((site, i) => (i >= worker.next && isOwed(site) ? [i] : []));
-  const counts = spread(valueFor(worker, step.n.values) ?? 0, along.length);
+  const n = valueFor(worker, step.n.values) ?? 0;
+  const counts =
+    step.edge === 'all round' && worker.round ? spreadAround(n, along.length) : spread(n, along.length);
   for (const [nth, i] of along.entries()) {
     const site = sites[i];
     if (site === undefined) continue;

@@ -1,6 +1,9 @@
-/** `work 21 sc evenly along row ends` in a line and the fabric in, how many stitches went into each place out. */
+/**
+ * `work 21 sc evenly along row ends`, `work 48 sc evenly around` in a line and the fabric in, how many stitches went into
+ * each place out.
+ */
 
-import { type Fabric, INTO, targets } from '../fabric/fabric.ts';
+import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import type { EvenlyStep, Step } from '../notation/tree.ts';
 
@@ -41,7 +44,40 @@ export function evenSpreads(
         spreads.set(step, first);
     }
   }
+  const around = spreadAround(steps, fabric, rows, size);
+  if (around !== null) spreads.set(around.step, around.spread);
   return spreads;
+}
+
+/** `work 48 sc evenly around`: the row's only such step, where it goes over all stitches below and no spaces. */
+function spreadAround(
+  steps: readonly Step[],
+  fabric: Fabric,
+  rows: readonly number[],
+  size: number,
+): { readonly step: EvenlyStep; readonly spread: readonly number[] } | null {
+  const [step, more] = evenlySteps(steps);
+  const [at, another] = rows;
+  const row = fabric.rows[at ?? -1];
+  const below = fabric.rows[row?.onto ?? -1];
+  if (step?.edge !== 'all round' || more !== undefined || another !== undefined) return null;
+  if (row === undefined || below === undefined || below.spaces > 0 || step.stitch.kind !== 'stitch')
+    return null;
+  const places = new Map<number, number>();
+  for (let i = below.first; i < below.end; i += 1)
+    if (((fabric.flags[i] ?? 0) & FLAG.counted) !== 0) places.set(i, places.size);
+  const spread = [...places].map(() => 0);
+  let worked = 0;
+  for (let i = row.first; i < row.end; i += 1) {
+    if (((fabric.flags[i] ?? 0) & FLAG.counted) === 0) continue;
+    const place = places.get(targets(fabric, i)[0] ?? -1);
+    if (place === undefined || fabric.where[i] !== INTO.top) return null;
+    spread[place] = (spread[place] ?? 0) + 1;
+    worked += 1;
+  }
+  // Rows that turn meet the places from the other end.
+  const inOrder = below.direction === row.direction ? spread : spread.reverse();
+  return worked === (numberForSize(step.n, size) ?? 0) ? { step, spread: inOrder } : null;
 }
 
 function evenlySteps(steps: readonly Step[]): EvenlyStep[] {

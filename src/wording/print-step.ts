@@ -15,6 +15,7 @@ import type {
 import { stitchById } from '../stitches/table.ts';
 import { joinSteps } from './join-steps.ts';
 import { ownWords } from './own-words.ts';
+import type { Noun } from './phrases.ts';
 import { printCounts, printSkipped } from './print-count.ts';
 import { printName, printWhat } from './print-name.ts';
 import { isMany, printNumber, soleValue } from './print-number.ts';
@@ -182,8 +183,12 @@ function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
   const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
   const spread = voice.spreads.get(step);
   if (spread === undefined) return total;
-  const place = step.edge === 'row ends' ? voice.phrases.rowEnd : voice.phrases.ch;
-  return `${total}: ${printSpread(spread, step.stitch, place, MARKS[depth] ?? '*', voice)}`;
+  return `${total}: ${printSpread(spread, step.stitch, placeOf(step.edge, voice), MARKS[depth] ?? '*', voice)}`;
+}
+
+function placeOf(edge: Edge, { phrases }: Voice): Noun {
+  if (edge === 'row ends') return phrases.rowEnd;
+  return edge === 'foundation' ? phrases.ch : phrases.st;
 }
 
 function edgeLead(edge: Edge): string {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { INTO } from '../../src/fabric/fabric.ts';
-import { spread } from '../../src/fabric/spread.ts';
+import { spread, spreadAround } from '../../src/fabric/spread.ts';
 import { fabricOf, feetOf, rowOf } from './work-text.ts';
 
 const THREE_ROWS = `Ch 5.
@@ -10,13 +10,14 @@ Row 2: Ch 1, sc in each st across.
 Row 3: Ch 1, sc in each st across.`;
 
 describe('spreading stitches evenly', () => {
-  // Rules of thumb: the ith of E places gets floor((i+1)N/E) - floor(iN/E). Worked out here by hand.
+  // Rules of thumb: as even as whole stitches go, half a gap at each end of a flat edge. Worked out here by hand.
   test.each([
-    [4, 3, [1, 1, 2]],
-    [7, 3, [2, 2, 3]],
-    [3, 4, [0, 1, 1, 1]],
+    [4, 3, [1, 2, 1]],
+    [7, 3, [2, 3, 2]],
     [5, 5, [1, 1, 1, 1, 1]],
-    [23, 25, [0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1]],
+    [23, 25, [1, 1, 1, 1, 1, 1, 0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 1, 1, 1, 1, 1, 1]],
+    // An odd number over an even number of places: no spread is the same from both ends.
+    [3, 4, [1, 1, 0, 1]],
   ])('%i over %i equal row ends', (total, ends, expected) => {
     expect(spread(total, ends)).toEqual(expected);
   });
@@ -27,6 +28,24 @@ describe('spreading stitches evenly', () => {
         const counts = spread(total, ends);
         expect(counts.reduce((sum, n) => sum + n, 0)).toBe(total);
         expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1);
+      }),
+    );
+  });
+
+  test('round a ring one rule comes again, as many times as both numbers share', () => {
+    expect(spreadAround(30, 24)).toEqual(Array.from({ length: 6 }, () => [1, 2, 1, 1]).flat());
+    expect(spreadAround(24, 30)).toEqual(Array.from({ length: 6 }, () => [1, 1, 0, 1, 1]).flat());
+  });
+
+  test('is the same from either end wherever that can be, and what is more lies at even distances', () => {
+    fc.assert(
+      fc.property(fc.nat(300), fc.integer({ min: 1, max: 80 }), (total, ends) => {
+        const counts = spread(total, ends);
+        // Two alike in the middle make an even number of all.
+        expect(counts.join() === [...counts].reverse().join()).toBe(ends % 2 === 1 || total % 2 === 0);
+        const more = counts.flatMap((n, i) => (n > Math.min(...counts) ? [i] : []));
+        const gaps = more.slice(1).map((at, i) => at - (more[i] ?? 0));
+        if (gaps.length > 0) expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThanOrEqual(1);
       }),
     );
   });
@@ -41,11 +60,11 @@ Rnd 4: Ch 1, 3 sc in first st, sc in next 2 sts, 3 sc in last st, work 4 sc even
       [
         ...['Row 3.1', 'Row 3.1', 'Row 3.1', 'Row 3.2', 'Row 3.3', 'Row 3.4', 'Row 3.4', 'Row 3.4'],
         // Left ends, from the top: row 3 ends there, row 2 begins there, row 1 ends there.
-        ...['Row 3.4', 'Row 2.1', 'Row 1.4', 'Row 1.4'],
+        ...['Row 3.4', 'Row 2.1', 'Row 2.1', 'Row 1.4'],
         // Row 1 was begun in the fourth chain, at the right: from the left the chains come in the order they were made.
         ...['Foundation.ch1', 'Foundation.ch1', 'Foundation.ch1', 'Foundation.ch2', 'Foundation.ch3'],
         ...['Foundation.ch4', 'Foundation.ch4', 'Foundation.ch4'],
-        ...['Row 1.1', 'Row 2.4', 'Row 3.1', 'Row 3.1'],
+        ...['Row 1.1', 'Row 2.4', 'Row 2.4', 'Row 3.1'],
       ].map((place) => `sc<${place}`),
     );
   });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { spread } from '../../src/fabric/spread.ts';
 import { phrasesOf } from '../../src/wording/phrases.ts';
-import { printSpread, shortest } from '../../src/wording/print-spread.ts';
+import { printSpread, shortest, TOGETHER } from '../../src/wording/print-spread.ts';
 import { plainVoice } from '../../src/wording/voice.ts';
 
 const US = { terms: 'US', form: 'abbreviated' } as const;
@@ -23,10 +24,29 @@ describe('a number of stitches spread over an edge', () => {
   });
 
   test('21 over 15 row ends put a second stitch in two of every five', () => {
-    // 21 / 15 = 7 / 5, so the floors 1.4, 2.8, 4.2, 5.6 and 7 give 1, 1, 2, 1, 2 and come again.
-    expect(words(evenly(21, 15))).toBe(
-      '*1 sc in each of next 2 row ends, 2 sc in next row end, 1 sc in next row end, 2 sc in next row end; rep from * twice more',
+    // 21 / 15 = 7 / 5: with half a gap at each end 1, 2, 1, 2, 1, and that three times.
+    expect(words(spread(21, 15))).toBe(
+      '*1 sc in next row end, 2 sc in next row end, 1 sc in next row end, 2 sc in next row end, 1 sc in next row end; rep from * twice more',
     );
+  });
+
+  test('where more than one part comes again they stand in brackets, for a mark would not say which', () => {
+    expect(words(spread(89, 60))).toBe(
+      '[1 sc in next row end, 2 sc in next row end] 15 times, 1 sc in each of next 2 row ends, [2 sc in next row end, 1 sc in next row end] 14 times',
+    );
+  });
+
+  test('a run is not cut in two to make a cycle that is no shorter', () => {
+    expect(words(spread(23, 25))).toBe(
+      '1 sc in each of next 6 row ends, sk next row end, 1 sc in each of next 11 row ends, sk next row end, 1 sc in each of next 6 row ends',
+    );
+  });
+
+  test('two worked together go over two places', () => {
+    expect(words([1, TOGETHER, 1, 1])).toBe(
+      '1 sc in next row end, sc2tog over next 2 row ends, 1 sc in each of next 2 row ends',
+    );
+    expect(words([TOGETHER, TOGETHER, 1])).toBe('[sc2tog over next 2 row ends] twice, 1 sc in next row end');
   });
 
   test('inside a repeat the mark is another', () => {
@@ -38,27 +58,21 @@ describe('a number of stitches spread over an edge', () => {
 
   test('followed word by word it puts just as many stitches in each place as were asked for', () => {
     fc.assert(
-      fc.property(fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 1, maxLength: 60 }), (spread) => {
-        const { before, cycle, passes, after } = shortest(spread);
-        const followed = [...before, ...repeat(cycle, passes), ...after].flatMap((run) =>
-          repeat([run.each], run.places),
+      fc.property(fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 1, maxLength: 60 }), (counts) => {
+        const followed = shortest(counts).flatMap(({ runs, passes }) =>
+          repeat(
+            runs.flatMap((run) => repeat([run.each], run.places)),
+            passes,
+          ),
         );
-        expect(followed).toEqual(spread);
+        expect(followed).toEqual(counts);
       }),
     );
   });
 });
 
-/** Common practice: floor((i + 1) n / e) - floor(i n / e) stitches in the i-th of e places. */
-function evenly(stitches: number, places: number): number[] {
-  return Array.from(
-    { length: places },
-    (_, i) => Math.floor(((i + 1) * stitches) / places) - Math.floor((i * stitches) / places),
-  );
-}
-
-function words(spread: readonly number[]): string {
-  return printSpread(spread, SC, phrasesOf(US).rowEnd, '*', plainVoice('US', 'all'));
+function words(counts: readonly number[]): string {
+  return printSpread(counts, SC, phrasesOf(US).rowEnd, '*', plainVoice('US', 'all'));
 }
 
 function repeat<T>(cycle: readonly T[], times: number): T[] {

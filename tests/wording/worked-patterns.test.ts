@@ -35,7 +35,7 @@ Edging: With B, ch 1, 3 sc in first st, sc in next 18 sts, 3 sc in last st, work
     expect(diagnostics).toEqual([]);
     const edging = wordPattern(square, fabric, 'us', 0).parts[0]?.lines[3];
     const spread =
-      'work 21 sc evenly along row ends: *1 sc in each of next 2 row ends, 2 sc in next row end, 1 sc in next row end, 2 sc in next row end; rep from * twice more; ';
+      'work 21 sc evenly along row ends: *1 sc in next row end, 2 sc in next row end, 1 sc in next row end, 2 sc in next row end, 1 sc in next row end; rep from * twice more; ';
     expect(edging?.text.split(spread)).toHaveLength(3);
     // 2 x (3 + 18 + 3) and 2 x 21.
     expect(edging?.count).toBe('90 sts');
