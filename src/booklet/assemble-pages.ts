@@ -5,10 +5,10 @@ import { mmFromPt } from '../units.ts';
 import { breakLines, type MeasureText, type Run } from './break-lines.ts';
 import { ruleShape } from './draw-lines.ts';
 import type { FlowedPage, PlacedStrip } from './flow.ts';
-import { GAP, type PageGrid, pageGrid, QUIET, RULE, TYPE } from './page-grid.ts';
-import type { PaperName } from './paper.ts';
+import { type PageGrid, pageGrid, QUIET, RULE } from './page-grid.ts';
+import type { PageFormat } from './paper.ts';
 import { textShape } from './set-text.ts';
-import { type Bookmark, moved } from './strip.ts';
+import { type Bookmark, moved, type Sheet } from './strip.ts';
 import { walkShapes } from './walk-shapes.ts';
 
 export interface OutlineEntry extends Bookmark {
@@ -26,45 +26,90 @@ export interface RunningHead {
 export interface Assembled {
   readonly pages: readonly Scene[];
   readonly outline: readonly OutlineEntry[];
+  /** Sheets of the whole paper that belong to a booklet folded from it, and are not folded. */
+  readonly loose: readonly Scene[];
+}
+
+export interface Flowed {
+  readonly pages: readonly FlowedPage[];
+  readonly loose: readonly Sheet[];
 }
 
 export function assemblePages(
-  flowed: readonly FlowedPage[],
+  flowed: Flowed,
   head: RunningHead,
-  paper: PaperName,
+  format: PageFormat,
   measure: MeasureText,
 ): Assembled {
   const outline: OutlineEntry[] = [];
-  const pages = flowed.map((page, index): Scene => {
-    const grid = pageGrid(paper, page.kind === 'sheet' ? page.sheet.orientation : 'portrait');
+  const count = flowed.pages.length;
+  const pages = flowed.pages.map((page, index): Scene => {
     const marks =
       page.kind === 'sheet' ? [page.sheet.bookmark] : page.strips.map(({ strip }) => strip.bookmark);
     for (const mark of marks) if (mark) outline.push({ ...mark, page: index });
-    const running = runningHead(head, index + 1, flowed.length, grid, measure);
-    const isCover = index === 0 && page.kind === 'sheet';
-    const under = page.kind === 'sheet' ? page.sheet.underPage : [];
-    const body = page.kind === 'sheet' ? page.sheet.shapes : stripShapes(page.strips, grid);
-    const shapes = [
-      ...under,
-      // The first page opens with the title, so it has no running head; a cover has no page number either.
-      ...(index === 0 ? [] : running.head),
-      moved(body, grid.leftMm, grid.topMm),
-      ...(isCover ? [] : running.foot),
-    ];
-    const symbols =
-      page.kind === 'sheet'
-        ? page.sheet.symbols
-        : Object.assign({}, ...page.strips.map(({ strip }) => strip.symbols ?? {}));
-    return {
-      widthMm: grid.widthMm,
-      heightMm: grid.heightMm,
-      title: `${head.title}, page ${index + 1} of ${flowed.length}`,
-      alternative: spokenText(body),
-      symbols,
-      shapes,
-    };
+    return assembledPage(
+      page,
+      { index, number: `${index + 1} of ${count}`, title: 'page' },
+      head,
+      format,
+      measure,
+    );
   });
-  return { pages, outline };
+  const loose = flowed.loose.map((sheet, index): Scene => {
+    const number = `Loose sheet ${index + 1} of ${flowed.loose.length}`;
+    return assembledPage(
+      { kind: 'sheet', sheet },
+      { index: count, number, title: '' },
+      head,
+      format,
+      measure,
+    );
+  });
+  return { pages, outline, loose };
+}
+
+interface PageNumber {
+  readonly index: number;
+  /** `3 of 8`. */
+  readonly number: string;
+  /** What stands before it in the title of the page. */
+  readonly title: string;
+}
+
+function assembledPage(
+  page: FlowedPage,
+  { index, number, title }: PageNumber,
+  head: RunningHead,
+  format: PageFormat,
+  measure: MeasureText,
+): Scene {
+  const grid =
+    page.kind === 'sheet'
+      ? pageGrid(page.sheet.format, page.sheet.orientation)
+      : pageGrid(format, 'portrait');
+  const running = runningHead(head, number, grid, measure);
+  const isCover = index === 0 && page.kind === 'sheet';
+  const under = page.kind === 'sheet' ? page.sheet.underPage : [];
+  const body = page.kind === 'sheet' ? page.sheet.shapes : stripShapes(page.strips, grid);
+  const shapes = [
+    ...under,
+    // The first page opens with the title, so it has no running head; a cover has no page number either.
+    ...(index === 0 ? [] : running.head),
+    moved(body, grid.leftMm, grid.topMm),
+    ...(isCover ? [] : running.foot),
+  ];
+  const symbols =
+    page.kind === 'sheet'
+      ? page.sheet.symbols
+      : Object.assign({}, ...page.strips.map(({ strip }) => strip.symbols ?? {}));
+  return {
+    widthMm: grid.widthMm,
+    heightMm: grid.heightMm,
+    title: [head.title, [title, number].filter((word) => word !== '').join(' ')].join(', '),
+    alternative: spokenText(body),
+    symbols,
+    shapes,
+  };
 }
 
 function stripShapes(strips: readonly PlacedStrip[], grid: PageGrid): Shape[] {
@@ -79,42 +124,48 @@ function stripShapes(strips: readonly PlacedStrip[], grid: PageGrid): Shape[] {
 
 function runningHead(
   head: RunningHead,
-  number: number,
-  count: number,
+  number: string,
   grid: PageGrid,
   measure: MeasureText,
 ): { head: Shape[]; foot: Shape[] } {
   const right = grid.leftMm + grid.bodyWidthMm;
-  const small = mmFromPt(TYPE.small.fontPt);
-  const rightText = shorten({ text: head.right, face: 'text', ink: QUIET }, grid.bodyWidthMm * 0.45, measure);
-  const taken = measure(rightText.text, rightText.face, small) + GAP.count;
+  const small = mmFromPt(grid.type.small.fontPt);
+  const rightText = shorten(
+    { text: head.right, face: 'text', ink: QUIET },
+    grid.bodyWidthMm * 0.45,
+    grid,
+    measure,
+  );
+  const taken = measure(rightText.text, rightText.face, small) + grid.gap.count;
   const title = shorten(
     { text: head.title, face: 'text-italic', ink: QUIET },
     grid.bodyWidthMm - taken,
+    grid,
     measure,
   );
   const footLeft = shorten(
     { text: head.footLeft, face: 'text', ink: QUIET },
     grid.bodyWidthMm * 0.75,
+    grid,
     measure,
   );
-  const page: Run = { text: `${number} of ${count}`, face: 'text', ink: QUIET };
+  const page: Run = { text: number, face: 'text', ink: QUIET };
   return {
     head: [
-      textShape(title, TYPE.small, grid.leftMm, grid.headBaselineMm),
-      ...(rightText.text ? [textShape(rightText, TYPE.small, right, grid.headBaselineMm, 'end')] : []),
+      textShape(title, grid.type.small, grid.leftMm, grid.headBaselineMm),
+      ...(rightText.text ? [textShape(rightText, grid.type.small, right, grid.headBaselineMm, 'end')] : []),
       ruleShape(grid.leftMm, grid.headRuleMm, grid.bodyWidthMm, RULE.hairMm, QUIET),
     ],
     foot: [
-      ...(footLeft.text ? [textShape(footLeft, TYPE.small, grid.leftMm, grid.footBaselineMm)] : []),
-      textShape(page, TYPE.small, right, grid.footBaselineMm, 'end'),
+      ...(footLeft.text ? [textShape(footLeft, grid.type.small, grid.leftMm, grid.footBaselineMm)] : []),
+      textShape(page, grid.type.small, right, grid.footBaselineMm, 'end'),
     ],
   };
 }
 
 /** The first line of a text that may be too long for one, with an ellipsis where it was. */
-function shorten(run: Run, widthMm: number, measure: MeasureText): Run {
-  const sizeMm = mmFromPt(TYPE.small.fontPt);
+function shorten(run: Run, widthMm: number, grid: PageGrid, measure: MeasureText): Run {
+  const sizeMm = mmFromPt(grid.type.small.fontPt);
   const ellipsisMm = measure(' …', run.face, sizeMm);
   if (measure(run.text, run.face, sizeMm) <= widthMm) return run;
   const [first] = breakLines([run], sizeMm, widthMm - ellipsisMm, measure);

@@ -11,21 +11,29 @@ import { gaugeSection } from './blocks/gauge.ts';
 import { instructions } from './blocks/instructions.ts';
 import { materials } from './blocks/materials.ts';
 import { measures } from './blocks/measures.ts';
+import { notesPage } from './blocks/notes-page.ts';
 import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
 import type { MeasureText } from './break-lines.ts';
-import { flowWithoutStub } from './flow.ts';
+import { type FlowedPage, flowToSheets, flowWithoutStub } from './flow.ts';
+import { paddedPages } from './folding.ts';
 import { HOUSE_WORDS } from './house-words.ts';
 import { longDate } from './long-date.ts';
 import { keepNumbersTogether } from './no-break.ts';
 import { pageGrid } from './page-grid.ts';
-import type { PaperName } from './paper.ts';
+import type { Form, PaperName } from './paper.ts';
 import { paragraphs, plain, sideSection } from './section.ts';
 import type { Setting } from './set-text.ts';
-import type { Flowing } from './strip.ts';
+import type { Flowing, Sheet } from './strip.ts';
 
 /** The order is the trade's: what it is, what it takes, how to read it, how to make it, how to finish it. */
-export function layOutBooklet(input: BookletInput, paper: PaperName, measure: MeasureText): Assembled {
-  const grid = pageGrid(paper, 'portrait');
+export function layOutBooklet(
+  input: BookletInput,
+  paper: PaperName,
+  measure: MeasureText,
+  form: Form = 'flat',
+): Assembled {
+  const format = { paper, form };
+  const grid = pageGrid(format, 'portrait');
   const setting: Setting = { measure, grid };
   const { pattern, words } = input;
   const house = HOUSE_WORDS[termsOf(words)];
@@ -43,11 +51,25 @@ export function layOutBooklet(input: BookletInput, paper: PaperName, measure: Me
     ...sideSection(house.specials, paragraphs(specials, setting), setting),
     ...sideSection(house.notes, paragraphs(notes, setting), setting),
     ...instructions(words, house, setting),
-    ...charts(input.charts, input.leftHanded ? house.leftHandedChart : house.chart, paper, setting),
+    ...charts(input.charts, input.leftHanded ? house.leftHandedChart : house.chart, setting),
     ...measures(input, house, setting),
     ...closing(input, house, setting),
   ];
-  return assemblePages(flowWithoutStub(items, grid.bodyHeightMm), runningHeadOf(input), paper, measure);
+  const isLoose = (item: Flowing): item is Sheet => item.kind === 'sheet' && item.format.form !== form;
+  const bound = items.filter((item) => !isLoose(item));
+  const pages =
+    form === 'folded' ? flowToSheets(bound, grid.bodyHeightMm) : flowWithoutStub(bound, grid.bodyHeightMm);
+  const flowed = {
+    pages: form === 'folded' ? withNotesPages(pages, setting) : pages,
+    loose: items.filter(isLoose),
+  };
+  return assemblePages(flowed, runningHeadOf(input), format, measure);
+}
+
+/** A sheet's pages that are left over: the back cover stays blank, what lies before it is for the maker to write on. */
+function withNotesPages(pages: readonly FlowedPage[], setting: Setting): FlowedPage[] {
+  const left = paddedPages(pages.length) - pages.length;
+  return [...pages, ...Array.from({ length: Math.max(0, left - 1) }, () => notesPage(setting))];
 }
 
 export function bookletPages(input: BookletInput, paper: PaperName, measure: MeasureText): readonly Scene[] {

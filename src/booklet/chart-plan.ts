@@ -1,8 +1,9 @@
 /** A chart's size in, how to get it on paper out: in the text, on its side, or over several sheets. */
 
 import { U_MM } from '../chart/metrics.ts';
+import { mmFromPt } from '../units.ts';
 import { type PageGrid, pageGrid } from './page-grid.ts';
-import type { Orientation, PaperName } from './paper.ts';
+import type { Form, Orientation, PageFormat } from './paper.ts';
 
 /**
  * The least legible size, as one stitch's share of its row on paper: drawn narrower, a symbol can no longer be told from
@@ -10,25 +11,41 @@ import type { Orientation, PaperName } from './paper.ts';
  */
 export const LEAST_PITCH_MM = 2.2;
 export const LEGIBLE_SCALE = LEAST_PITCH_MM / U_MM;
+/**
+ * In large print no figure of a chart is under 16 points either, and those among the stitches can grow only as the stitches
+ * do: the smallest, in a ring, is drawn 2.7 mm high and may grow by a quarter in its place.
+ */
+const LARGE_PRINT_SCALE = mmFromPt(16) / (2.7 * 1.25);
+/** Smallest and largest scale of a chart; drawn at 1 its symbols have the size they read best in ordinary print. */
+const SCALES: Readonly<Record<Form, { readonly least: number; readonly most: number }>> = {
+  flat: { least: LEGIBLE_SCALE, most: 1 },
+  folded: { least: LEGIBLE_SCALE, most: 1 },
+  'large print': { least: LARGE_PRINT_SCALE, most: LARGE_PRINT_SCALE * 1.2 },
+};
 /** More sheets than this nobody tapes together; a chart that would need them is left out, and the booklet says so. */
 export const MOST_SHEETS = 24;
 /** Strip of the neighbouring sheet drawn again at each inner edge, to lay the sheets by and to glue them. */
 export const OVERLAP_MM = 6;
 /** Room outside the overlap for the number of the sheet that joins there. */
 export const NEIGHBOUR_MM = 5;
-/** Room above a chart that fills a page of its own, for its heading. */
-export const SHEET_HEADING_MM = 14;
-/** The same above one of several sheets, with the finder map beside the heading. */
-export const TILE_HEADING_MM = 25;
+/** Room above a chart on one of several sheets, for its heading with the finder map beside it. */
+const TILE_HEADING: Readonly<Record<Form, number>> = { flat: 25, folded: 25, 'large print': 30 };
 
 /** Between a chart and its key. */
 export const KEY_GAP_MM = 5;
 
 export type ChartPlan =
   | { readonly kind: 'in text'; readonly scale: number }
-  | { readonly kind: 'sheet'; readonly scale: number; readonly orientation: Orientation }
+  | {
+      readonly kind: 'sheet';
+      /** Of a folded booklet the whole paper, where half of it is too small: the sheet is then a loose one. */
+      readonly format: PageFormat;
+      readonly scale: number;
+      readonly orientation: Orientation;
+    }
   | {
       readonly kind: 'sheets';
+      readonly format: PageFormat;
       readonly scale: number;
       readonly orientation: Orientation;
       readonly across: number;
@@ -46,46 +63,64 @@ export interface ChartSize {
   readonly heightMm: number;
 }
 
-/** `keyHeightMm` is what a key takes that is set in a width, the space above it included. */
-export function planChart(
-  chart: ChartSize,
-  paper: PaperName,
-  headingMm: number,
-  keyHeightMm: (widthMm: number) => number,
-): ChartPlan {
-  const upright = pageGrid(paper, 'portrait');
-  const sideways = pageGrid(paper, 'landscape');
-  const inText = fitScale(
-    chart,
-    upright.bodyWidthMm,
-    upright.bodyHeightMm - headingMm - keyHeightMm(upright.bodyWidthMm),
-  );
-  if (inText >= LEGIBLE_SCALE) return { kind: 'in text', scale: inText };
-  const turned = fitScale(
-    chart,
-    sideways.bodyWidthMm,
-    sideways.bodyHeightMm - SHEET_HEADING_MM - keyHeightMm(sideways.bodyWidthMm),
-  );
-  if (turned > inText && turned >= LEGIBLE_SCALE)
-    return { kind: 'sheet', scale: turned, orientation: 'landscape' };
-  return planSheets(chart, [upright, sideways]);
+/** What stands with a chart and takes room from it, the space between included. */
+export interface ChartRoom {
+  /** Above it in the text. */
+  readonly headingMm: number;
+  /** Above it on a sheet of its own. */
+  readonly sheetHeadingMm: (grid: PageGrid) => number;
+  readonly keyMm: (grid: PageGrid) => number;
 }
 
-function planSheets(chart: ChartSize, grids: readonly PageGrid[]): ChartPlan {
-  const [best] = grids
-    .map((grid) => tiles(chart, grid))
+export function planChart(chart: ChartSize, format: PageFormat, room: ChartRoom): ChartPlan {
+  const upright = pageGrid(format, 'portrait');
+  const scales = SCALES[format.form];
+  const inText = fitScale(chart, upright, room.headingMm + room.keyMm(upright), scales.most);
+  if (inText >= scales.least) return { kind: 'in text', scale: inText };
+  const turned = onOneSheet(chart, format, 'landscape', room);
+  if (turned !== null && turned.scale > inText) return turned;
+  if (format.form !== 'folded') return planSheets(chart, format);
+  const loose = { ...format, form: 'flat' } as const;
+  const [best] = (['portrait', 'landscape'] as const)
+    .flatMap((orientation) => onOneSheet(chart, loose, orientation, room) ?? [])
+    .sort((a, b) => b.scale - a.scale);
+  return best ?? planSheets(chart, loose);
+}
+
+/** Null where it would be too small to read. */
+function onOneSheet(
+  chart: ChartSize,
+  format: PageFormat,
+  orientation: Orientation,
+  room: ChartRoom,
+): Extract<ChartPlan, { kind: 'sheet' }> | null {
+  const grid = pageGrid(format, orientation);
+  const scales = SCALES[format.form];
+  const scale = fitScale(chart, grid, room.sheetHeadingMm(grid) + room.keyMm(grid), scales.most);
+  return scale >= scales.least ? { kind: 'sheet', format, scale, orientation } : null;
+}
+
+function planSheets(chart: ChartSize, format: PageFormat): ChartPlan {
+  const [best] = (['portrait', 'landscape'] as const)
+    .map((orientation) => tiles(chart, pageGrid(format, orientation)))
     .sort((a, b) => a.across * a.down - b.across * b.down);
   const sheets = best === undefined ? 0 : best.across * best.down;
   return best === undefined || sheets > MOST_SHEETS ? { kind: 'too large', sheets } : best;
 }
 
+export function tileHeadingMm({ format }: PageGrid): number {
+  return TILE_HEADING[format.form];
+}
+
 function tiles(chart: ChartSize, grid: PageGrid): Extract<ChartPlan, { kind: 'sheets' }> {
-  const wide = fewest(chart.widthMm * LEGIBLE_SCALE, grid.bodyWidthMm);
-  const high = fewest(chart.heightMm * LEGIBLE_SCALE, grid.bodyHeightMm - TILE_HEADING_MM);
+  const { least, most } = SCALES[grid.format.form];
+  const wide = fewest(chart.widthMm * least, grid.bodyWidthMm);
+  const high = fewest(chart.heightMm * least, grid.bodyHeightMm - tileHeadingMm(grid));
   // As large as the same number of sheets can show it.
-  const scale = Math.min(1, wide.roomMm / chart.widthMm, high.roomMm / chart.heightMm);
+  const scale = Math.min(most, wide.roomMm / chart.widthMm, high.roomMm / chart.heightMm);
   return {
     kind: 'sheets',
+    format: grid.format,
     scale,
     orientation: grid.orientation,
     across: wide.count,
@@ -107,7 +142,6 @@ function fewest(lengthMm: number, sheetMm: number): { count: number; roomMm: num
   }
 }
 
-/** Never larger than drawn: a chart's symbols are drawn at the size they read best. */
-function fitScale(chart: ChartSize, widthMm: number, heightMm: number): number {
-  return Math.min(1, widthMm / chart.widthMm, heightMm / chart.heightMm);
+function fitScale(chart: ChartSize, grid: PageGrid, takenMm: number, most: number): number {
+  return Math.min(most, grid.bodyWidthMm / chart.widthMm, (grid.bodyHeightMm - takenMm) / chart.heightMm);
 }

@@ -6,8 +6,9 @@ import { applied, joined } from '../scene/transforms.ts';
 import { mmFromPt } from '../units.ts';
 import type { ChartPlan } from './chart-plan.ts';
 import { boxShape } from './draw-lines.ts';
-import { ACCENT, RULE, TYPE } from './page-grid.ts';
+import { ACCENT, RULE } from './page-grid.ts';
 import { textShape } from './set-text.ts';
+import type { TypeSizes } from './type-sizes.ts';
 import { walkShapes } from './walk-shapes.ts';
 
 export interface FinderMap {
@@ -87,6 +88,7 @@ export function finderMap(
   { across, down }: Extract<ChartPlan, { kind: 'sheets' }>,
   room: { readonly widthMm: number; readonly heightMm: number },
   current: number | null,
+  { body }: TypeSizes,
 ): FinderMap {
   const scale = Math.min(room.widthMm / silhouette.widthMm, room.heightMm / silhouette.heightMm);
   const widthMm = silhouette.widthMm * scale;
@@ -94,7 +96,7 @@ export function finderMap(
   const tile = { widthMm: widthMm / across, heightMm: heightMm / down };
   const figures = String(across * down).length;
   const figureMm = Math.min(
-    mmFromPt(TYPE.body.fontPt),
+    mmFromPt(body.fontPt),
     (tile.heightMm * 0.8) / FIGURE.heightShare,
     (tile.widthMm * 0.85) / (figures * FIGURE.widthShare),
   );

@@ -1,5 +1,6 @@
 /** Strips and sheets in reading order in; out come pages, each with what stands on it and how far down. */
 
+import { PAGES_A_SHEET } from './folding.ts';
 import type { Flowing, Sheet, Strip } from './strip.ts';
 
 export interface PlacedStrip {
@@ -23,14 +24,26 @@ const NEARLY_EMPTY = 0.2;
 export function flowWithoutStub(items: readonly Flowing[], bodyHeightMm: number): FlowedPage[] {
   const pages = flow(items, bodyHeightMm);
   if (pages.length < 2 || !nearlyEmpty(pages.at(-1), bodyHeightMm)) return pages;
+  return flowTighter(items, bodyHeightMm, pages.length) ?? pages;
+}
+
+/** The same for sheets of four pages: where one page less, and a little less space, saves a sheet, with less space. */
+export function flowToSheets(items: readonly Flowing[], bodyHeightMm: number): FlowedPage[] {
+  const pages = flowWithoutStub(items, bodyHeightMm);
+  if (pages.length <= PAGES_A_SHEET || pages.length % PAGES_A_SHEET !== 1) return pages;
+  return flowTighter(items, bodyHeightMm, pages.length) ?? pages;
+}
+
+/** With as little less space as makes fewer pages; null where none does. */
+function flowTighter(items: readonly Flowing[], bodyHeightMm: number, pages: number): FlowedPage[] | null {
   for (const share of TIGHTER) {
     const tried = flow(
       items.map((item) => tightened(item, share)),
       bodyHeightMm,
     );
-    if (tried.length < pages.length) return tried;
+    if (tried.length < pages) return tried;
   }
-  return pages;
+  return null;
 }
 
 function nearlyEmpty(page: FlowedPage | undefined, bodyHeightMm: number): boolean {

@@ -1,6 +1,8 @@
 /** The entries of a chart's key and a width in, the key set in columns at its own size out. */
 
 import type { Shape } from '../scene/scene.ts';
+import { scaledShapes } from './draw-lines.ts';
+import type { PageGrid } from './page-grid.ts';
 import type { KeyEntry } from './split-key.ts';
 import { moved } from './strip.ts';
 
@@ -16,8 +18,15 @@ export interface LaidKey {
   readonly heightMm: number;
 }
 
+/** Set for ordinary print and enlarged: in large print its words grow with all others. */
+export function layKey(entries: readonly KeyEntry[], { bodyWidthMm, drawn }: PageGrid): LaidKey {
+  const { shapes, heightMm } = laidOut(entries, bodyWidthMm / drawn);
+  if (drawn === 1) return { shapes, heightMm };
+  return { shapes: [scaledShapes(shapes, drawn, 0, 0)], heightMm: heightMm * drawn };
+}
+
 /** Down the columns, the first the longest. */
-export function layKey(entries: readonly KeyEntry[], widthMm: number): LaidKey {
+function laidOut(entries: readonly KeyEntry[], widthMm: number): LaidKey {
   const widest = Math.max(COLUMN_MM, ...entries.map(widthFromColumn));
   const columns = Math.max(
     1,

@@ -1,4 +1,4 @@
-/** Names a paper; gives its sheet in mm. */
+/** Names a paper and what is made of it; gives the size of a page in mm. */
 
 export interface Paper {
   readonly name: 'A4' | 'Letter';
@@ -12,5 +12,24 @@ export const PAPERS = {
   Letter: { name: 'Letter', widthMm: 215.9, heightMm: 279.4 },
 } as const satisfies Record<string, Paper>;
 
+/** Half a sheet: A5 after ISO 216 (148 by 210 mm, so two are 1 mm short of A4), and half of US Letter. */
+const HALVES = {
+  A4: { widthMm: 148, heightMm: 210 },
+  Letter: { widthMm: 139.7, heightMm: 215.9 },
+} as const satisfies Record<PaperName, Omit<Paper, 'name'>>;
+
 export type PaperName = keyof typeof PAPERS;
 export type Orientation = 'portrait' | 'landscape';
+
+/** Whole sheets; pages of half a sheet, to be folded and stapled; whole sheets in large print. */
+export type Form = 'flat' | 'folded' | 'large print';
+
+export interface PageFormat {
+  readonly paper: PaperName;
+  readonly form: Form;
+}
+
+/** Upright. */
+export function pageSize({ paper, form }: PageFormat): Pick<Paper, 'widthMm' | 'heightMm'> {
+  return form === 'folded' ? HALVES[paper] : PAPERS[paper];
+}

@@ -1,8 +1,8 @@
 /** A heading and what stands under it in, strips out: a heading never stands alone at the foot of a page. */
 
 import type { Run } from './break-lines.ts';
-import { ACCENT, GAP, TYPE } from './page-grid.ts';
-import { beside, fullWidth, mainColumn, type Setting, setText, sideColumn } from './set-text.ts';
+import { ACCENT } from './page-grid.ts';
+import { fullWidth, headedBy, mainColumn, type Setting, setText, sideColumn } from './set-text.ts';
 import { keepTogether, noStrayLines, type Strip, withSpaceBefore } from './strip.ts';
 
 /** Heading in the side column, body in the main column beside it. */
@@ -10,14 +10,19 @@ export function sideSection(heading: string, body: readonly Strip[], setting: Se
   if (body.length === 0) return [];
   const head = setText(
     [{ text: heading, face: 'title-bold', ink: ACCENT }],
-    TYPE.side,
+    setting.grid.type.side,
     sideColumn(setting),
     setting,
   );
-  const [first, ...rest] = beside(head, body);
+  const [first, ...rest] = headedBy(head, body, setting);
   if (!first) return [];
   return [
-    { ...first, spaceBeforeMm: GAP.section, ruleAbove: true, bookmark: { title: heading, level: 1 } },
+    {
+      ...first,
+      spaceBeforeMm: setting.grid.gap.section,
+      ruleAbove: true,
+      bookmark: { title: heading, level: 1 },
+    },
     ...rest,
   ];
 }
@@ -26,11 +31,14 @@ export function sideSection(heading: string, body: readonly Strip[], setting: Se
 export function wideHeading(heading: string, setting: Setting): Strip[] {
   const strips = setText(
     [{ text: heading, face: 'title-bold', ink: ACCENT }],
-    TYPE.section,
+    setting.grid.type.section,
     fullWidth(setting),
     setting,
   );
-  return keepTogether(withSpaceBefore(strips, GAP.section + GAP.afterSection), true).map((strip, index) =>
+  return keepTogether(
+    withSpaceBefore(strips, setting.grid.gap.section + setting.grid.gap.afterSection),
+    true,
+  ).map((strip, index) =>
     index === 0 ? { ...strip, ruleAbove: true, bookmark: { title: heading, level: 1 as const } } : strip,
   );
 }
@@ -39,8 +47,8 @@ export function wideHeading(heading: string, setting: Setting): Strip[] {
 export function paragraphs(texts: readonly (readonly Run[])[], setting: Setting): Strip[] {
   return texts.flatMap((runs, index) =>
     withSpaceBefore(
-      noStrayLines(setText(runs, TYPE.body, mainColumn(setting), setting)),
-      index === 0 ? 0 : GAP.paragraph,
+      noStrayLines(setText(runs, setting.grid.type.body, mainColumn(setting), setting)),
+      index === 0 ? 0 : setting.grid.gap.paragraph,
     ),
   );
 }

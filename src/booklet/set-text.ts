@@ -5,16 +5,12 @@ import { mmFromPt } from '../units.ts';
 import { breakLines, type MeasureText, type Run, type SetLine } from './break-lines.ts';
 import type { PageGrid } from './page-grid.ts';
 import { moved, type Strip } from './strip.ts';
+import type { TypeSize } from './type-sizes.ts';
 
 /** What every block needs to know to set its type. */
 export interface Setting {
   readonly measure: MeasureText;
   readonly grid: PageGrid;
-}
-
-export interface TypeSize {
-  readonly fontPt: number;
-  readonly linePt: number;
 }
 
 export interface Place {
@@ -97,6 +93,12 @@ function stacked(strips: readonly Strip[]): Shape[] {
     yMm += strip.heightMm;
     return shape;
   });
+}
+
+/** The same where there are two columns; in one the left stack stands above the right one and stays with it. */
+export function headedBy(left: readonly Strip[], right: readonly Strip[], setting: Setting): Strip[] {
+  if (!setting.grid.oneColumn) return beside(left, right);
+  return [...left.map((strip) => ({ ...strip, keepWithNext: true })), ...right];
 }
 
 export function mainColumn(setting: Setting): Place {

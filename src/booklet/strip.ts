@@ -1,7 +1,7 @@
 /** The pieces a booklet flows: strips that stand one under another, and sheets that fill a page of their own. */
 
 import type { Scene, Shape } from '../scene/scene.ts';
-import type { Orientation } from './paper.ts';
+import type { Orientation, PageFormat } from './paper.ts';
 
 export interface Bookmark {
   readonly title: string;
@@ -26,9 +26,10 @@ export interface Strip {
   readonly headAgain?: Strip;
 }
 
-/** A page of its own, shapes placed from the top left of the text area. */
+/** A page of its own, as large as its format says: shapes placed from the top left of the text area. */
 export interface Sheet {
   readonly kind: 'sheet';
+  readonly format: PageFormat;
   readonly orientation: Orientation;
   readonly shapes: readonly Shape[];
   /** Drawn in the coordinates of the whole page, under everything else. */

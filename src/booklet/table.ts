@@ -4,7 +4,7 @@ import type { Shape } from '../scene/scene.ts';
 import { mmFromPt } from '../units.ts';
 import { breakLines, type Run, runsWidth, type SetLine } from './break-lines.ts';
 import { ruleShape } from './draw-lines.ts';
-import { QUIET, RULE, TYPE } from './page-grid.ts';
+import { QUIET, RULE } from './page-grid.ts';
 import { baselineMm, lineShapes, type Place, type Setting } from './set-text.ts';
 import type { Strip } from './strip.ts';
 
@@ -57,7 +57,7 @@ function tableRow(
   strokeMm: number,
   size: 'small' | 'body',
 ): Strip {
-  const type = TYPE[size];
+  const type = setting.grid.type[size];
   const pitchMm = mmFromPt(type.linePt);
   const shapes: Shape[] = [];
   let tallest = 1;
@@ -100,7 +100,7 @@ function columnWidths(
   const natural = Array.from({ length: count }, (_, index) =>
     Math.max(
       ...rows.map((cells, row) => {
-        const type = row === 0 ? TYPE.small : TYPE.body;
+        const type = row === 0 ? setting.grid.type.small : setting.grid.type.body;
         return (
           runsWidth(cells[index]?.runs ?? [], mmFromPt(type.fontPt), setting.measure) +
           (cells[index]?.markWidthMm ?? 0) +

@@ -15,7 +15,7 @@ import type { Verb } from './verb.ts';
 export const booklet: Verb = {
   name: 'booklet',
   takes:
-    'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--left-handed] [--whole-charts] [--out FILE]',
+    'PATH --size NAME [--paper A4|Letter] [--terms us|uk|us-full|uk-full] [--folded] [--left-handed] [--whole-charts] [--out FILE]',
   about: 'one size of one pattern as a PDF to print',
   least: 1,
   most: 1,
@@ -26,6 +26,16 @@ export const booklet: Verb = {
       name: 'terms',
       value: 'us|uk|us-full|uk-full',
       about: "the terms, abbreviated or in full words (the pattern's own)",
+    },
+    {
+      name: 'folded',
+      value: null,
+      about: 'pages of half a sheet, two a side in the order to print on both sides, fold and staple',
+    },
+    {
+      name: 'folding-notes',
+      value: null,
+      about: 'with --folded: a first sheet that tells how to print, fold and staple the others',
     },
     { name: 'left-handed', value: null, about: 'with the charts drawn for left-handed makers' },
     {
@@ -43,7 +53,10 @@ export const booklet: Verb = {
   npm run -s rowfold -- booklet patterns/my-square --size small --left-handed
 
 A chart that would pass one sheet is drawn with a window of what repeats, and says how often to work it;
---whole-charts draws it stitch for stitch over sheets to lay together.`,
+--whole-charts draws it stitch for stitch over sheets to lay together.
+
+--folded makes a booklet of half the paper's size: print it on both sides, turned over on the short edge, fold the
+stack once and staple it in the fold. For a screen reader take the booklet without it.`,
   run: async ({ paths, flags, values }, terminal) => {
     const paper = oneOf('paper', values.get('paper') ?? 'A4', Object.keys(PAPERS), isPaper);
     const terms = values.get('terms');
@@ -78,6 +91,8 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
       paper: paper.kind === 'known' ? paper.value : 'A4',
       leftHanded: flags.has('left-handed'),
       wholeCharts: flags.has('whole-charts'),
+      form: flags.has('folded') ? 'folded' : 'flat',
+      foldingNotes: flags.has('folding-notes'),
     } as const;
     const named = bookletFileName(
       compiled.slug,
@@ -85,6 +100,7 @@ A chart that would pass one sheet is drawn with a window of what repeats, and sa
       set.paper,
       set.dialect === own ? null : set.dialect,
       set.leftHanded,
+      set.form,
     );
     const out = values.get('out') ?? named;
     const { bookletFile } = await import('../site/booklet-file.ts');

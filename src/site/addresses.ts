@@ -1,6 +1,6 @@
 /** Names of patterns, sizes and dialects -> where their pages and files stand, and relative links between them. */
 
-import type { PaperName } from '../booklet/paper.ts';
+import type { Form, PaperName } from '../booklet/paper.ts';
 import type { DialectKey } from '../wording/words.ts';
 
 /** A page's place: its file under the site's folder, and the way from it back to the site's top. */
@@ -33,8 +33,16 @@ export function bookletFileName(
   paper: PaperName,
   dialect: DialectKey | null,
   leftHanded = false,
+  form: Form = 'flat',
 ): string {
-  return [pattern, size, dialect, paper.toLowerCase(), leftHanded ? 'left-handed' : null]
+  return [
+    pattern,
+    size,
+    dialect,
+    paper.toLowerCase(),
+    leftHanded ? 'left-handed' : null,
+    form === 'flat' ? null : form.replace(' ', '-'),
+  ]
     .filter((word) => word !== null)
     .join('-')
     .concat('.pdf');

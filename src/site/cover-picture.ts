@@ -1,18 +1,14 @@
 /** A size -> its picture: a scene for the file beside its page, and where pages find it. Decoration only. */
 
-import { coverScene } from '../chart/cover.ts';
+import { coverPicture } from '../chart/cover-picture.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Scene } from '../scene/scene.ts';
 import { linkTo, type PagePlace } from './addresses.ts';
 
-/** Square, and large enough for a stitch to be seen as one. */
-const SIDE_MM = 80;
-
 /** Null when no stitch was worked. */
 export function coverOf(pattern: Pattern, size: CompiledSize): Scene | null {
-  const yarnHex = Object.fromEntries(pattern.yarns.map(({ letter, hex }) => [letter, hex]));
-  return coverScene(size.fabric, yarnHex, SIDE_MM, SIDE_MM);
+  return coverPicture(pattern, size.fabric);
 }
 
 export function coverFileName(pattern: string, size: string): string {

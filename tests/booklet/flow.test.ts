@@ -76,6 +76,7 @@ describe('filling pages', () => {
   test('a chart on a sheet of its own stands between what comes before and after', () => {
     const sheet = {
       kind: 'sheet' as const,
+      format: { paper: 'A4', form: 'flat' } as const,
       orientation: 'landscape' as const,
       shapes: [],
       underPage: [],

@@ -65,3 +65,19 @@ describe('booklet', () => {
     expect([code, out]).toEqual([1, '']);
   });
 });
+
+describe('a booklet to fold', () => {
+  test('is printed on whole sheets of its paper, on their sides, and says so in its name', async () => {
+    const words = ['booklet', 'patterns/grey-square', '--size', 'small', '--folded', '--paper', 'Letter'];
+    const { code, out } = await rowfold(words, folder);
+    expect([code, out]).toEqual([0, 'grey-square-small-letter-folded.pdf\n']);
+    expect(boxes('grey-square-small-letter-folded.pdf')[0]).toMatch(/ 792(\.0+)? 612(\.0+)?$/);
+  });
+
+  test('has a first sheet that tells how to fold it when asked, with a blank back', async () => {
+    const words = ['booklet', 'patterns/grey-square', '--size', 'small', '--folded'];
+    await rowfold([...words, '--out', 'plain.pdf'], folder);
+    await rowfold([...words, '--folding-notes', '--out', 'noted.pdf'], folder);
+    expect(boxes('noted.pdf').length).toBe(boxes('plain.pdf').length + 2);
+  });
+});

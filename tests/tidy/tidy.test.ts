@@ -32,6 +32,7 @@ const ORDER = [
   'compile-read.ts',
   'compile-own.ts',
   'compile.ts',
+  'print-booklet.ts',
   'site',
   'commands',
   'cli.ts',

@@ -3,7 +3,6 @@
 import { mmFromPt } from '../../units.ts';
 import type { WordedAbbreviation } from '../../wording/words.ts';
 import { runsWidth } from '../break-lines.ts';
-import { TYPE } from '../page-grid.ts';
 import { mainColumn, type Setting, setText } from '../set-text.ts';
 import { moved, type Strip } from '../strip.ts';
 
@@ -27,7 +26,7 @@ function block(entries: readonly WordedAbbreviation[], setting: Setting): Strip 
   const { xMm, widthMm } = mainColumn(setting);
   const columnMm = (widthMm - COLUMN_GAP_MM) / 2;
   const bold = entries.map(({ abbr }) =>
-    runsWidth([{ text: abbr, face: 'text-bold' }], mmFromPt(TYPE.body.fontPt), setting.measure),
+    runsWidth([{ text: abbr, face: 'text-bold' }], mmFromPt(setting.grid.type.body.fontPt), setting.measure),
   );
   const abbrMm = Math.min(ABBR_WIDEST_MM, Math.max(...bold) + ABBR_GAP_MM);
   const set = entries.map((entry) => setEntry(entry, abbrMm, columnMm, setting));
@@ -51,13 +50,13 @@ function setEntry(
 ): Strip {
   const names = setText(
     [{ text: abbr, face: 'text-bold' }],
-    TYPE.body,
+    setting.grid.type.body,
     { xMm: 0, widthMm: abbrMm - 1 },
     setting,
   );
   const meanings = setText(
     [{ text: meaning, face: 'text' }],
-    TYPE.body,
+    setting.grid.type.body,
     { xMm: abbrMm, widthMm: columnMm - abbrMm },
     setting,
   );

@@ -1,15 +1,14 @@
 /** A chart too wide for the text and the plan for it in, a sheet of its own out, turned on its side. */
 
-import type { Scene, Shape } from '../../scene/scene.ts';
-import { mmFromPt } from '../../units.ts';
-import { type ChartPlan, KEY_GAP_MM, SHEET_HEADING_MM } from '../chart-plan.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { type ChartPlan, KEY_GAP_MM } from '../chart-plan.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import { layKey } from '../lay-key.ts';
-import { ACCENT, pageGrid, QUIET, TYPE } from '../page-grid.ts';
-import type { PaperName } from '../paper.ts';
-import { baselineMm, textShape } from '../set-text.ts';
+import { ACCENT, pageGrid, QUIET } from '../page-grid.ts';
+import { type Setting, setText } from '../set-text.ts';
 import type { KeyEntry } from '../split-key.ts';
 import { type Bookmark, moved, type Sheet } from '../strip.ts';
+import type { Block } from './cut-stack.ts';
 
 export interface SheetChart {
   readonly title: string;
@@ -24,19 +23,22 @@ export function wholeSheet(
   { title, note, scene, entries }: SheetChart,
   plan: Extract<ChartPlan, { kind: 'sheet' }>,
   bookmark: Bookmark,
-  paper: PaperName,
+  { measure }: Pick<Setting, 'measure'>,
 ): Sheet {
-  const grid = pageGrid(paper, plan.orientation);
-  const key = layKey(entries, grid.bodyWidthMm);
+  const grid = pageGrid(plan.format, plan.orientation);
+  const key = layKey(entries, grid);
+  const heading = sheetHeading(title, note, grid.bodyWidthMm, { measure, grid });
+  const headingMm = sheetHeadingMm(heading);
   const drawnMm = scene.heightMm * plan.scale;
-  const freeMm = grid.bodyHeightMm - SHEET_HEADING_MM - drawnMm - KEY_GAP_MM - key.heightMm;
+  const freeMm = grid.bodyHeightMm - headingMm - drawnMm - KEY_GAP_MM - key.heightMm;
   const xMm = (grid.bodyWidthMm - scene.widthMm * plan.scale) / 2;
-  const yMm = SHEET_HEADING_MM + Math.max(0, freeMm / 3);
+  const yMm = headingMm + Math.max(0, freeMm / 3);
   return {
     kind: 'sheet',
+    format: plan.format,
     orientation: plan.orientation,
     shapes: [
-      ...sheetHeading(title, note),
+      ...heading.shapes,
       scaledShapes(scene.shapes, plan.scale, xMm, yMm),
       moved(key.shapes, 0, yMm + drawnMm + KEY_GAP_MM),
     ],
@@ -46,15 +48,27 @@ export function wholeSheet(
   };
 }
 
-/** The chart's name, and below it which sheet this is. */
-export function sheetHeading(title: string, note: string | null): Shape[] {
-  const heading = textShape(
-    { text: title, face: 'title-bold', ink: ACCENT },
-    TYPE.part,
-    0,
-    baselineMm(TYPE.part),
-  );
-  if (!note) return [heading];
-  const y = mmFromPt(TYPE.part.linePt) + baselineMm(TYPE.small);
-  return [heading, textShape({ text: note, face: 'text', ink: QUIET }, TYPE.small, 0, y)];
+/** Between the heading of a sheet and its chart, and the least that both take: charts of one pattern then stand alike. */
+const BELOW_HEADING_MM = 4;
+const LEAST_HEADING_MM = 14;
+
+export function sheetHeadingMm({ heightMm }: Block): number {
+  return Math.max(LEAST_HEADING_MM, heightMm + BELOW_HEADING_MM);
+}
+
+/** The chart's name, and below it which sheet this is or what is not drawn. */
+export function sheetHeading(title: string, note: string | null, widthMm: number, setting: Setting): Block {
+  const { part, small } = setting.grid.type;
+  const place = { xMm: 0, widthMm };
+  const lines = [
+    ...setText([{ text: title, face: 'title-bold', ink: ACCENT }], part, place, setting),
+    ...(note ? setText([{ text: note, face: 'text', ink: QUIET }], small, place, setting) : []),
+  ];
+  let heightMm = 0;
+  const shapes = lines.map((line) => {
+    const shape = moved(line.shapes, 0, heightMm);
+    heightMm += line.heightMm;
+    return shape;
+  });
+  return { shapes, heightMm };
 }

@@ -7,22 +7,15 @@ import { scaledShapes } from '../draw-lines.ts';
 import { finderMap, silhouetteOf } from '../finder-map.ts';
 import { layKey } from '../lay-key.ts';
 import { renamedShapes, withOwnSymbols } from '../own-symbols.ts';
-import { GAP, TYPE } from '../page-grid.ts';
-import type { PaperName } from '../paper.ts';
 import { withReadableLabels } from '../readable-labels.ts';
 import { plain, wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { type KeyEntry, splitKey } from '../split-key.ts';
 import { type Bookmark, type Flowing, keepTogether, moved, type Strip, withSpaceBefore } from '../strip.ts';
-import { wholeSheet } from './chart-sheet.ts';
+import { sheetHeading, sheetHeadingMm, wholeSheet } from './chart-sheet.ts';
 import { tileSheets } from './tile-sheets.ts';
 
-export function charts(
-  entries: readonly BookletChart[],
-  heading: string,
-  paper: PaperName,
-  setting: Setting,
-): Flowing[] {
+export function charts(entries: readonly BookletChart[], heading: string, setting: Setting): Flowing[] {
   return entries.flatMap((chart, index) => {
     const first = index === 0;
     const head = [
@@ -33,7 +26,7 @@ export function charts(
       .filter((word) => word !== null)
       .join(': ');
     const bookmark: Bookmark = first ? { title: heading, level: 1 } : { title: chart.part, level: 2 };
-    return chartBlock({ title, bookmark, head, prefix: `chart${index + 1}` }, chart, paper, setting);
+    return chartBlock({ title, bookmark, head, prefix: `chart${index + 1}` }, chart, setting);
   });
 }
 
@@ -45,26 +38,29 @@ interface Opening {
   readonly prefix: string;
 }
 
-function chartBlock(
-  { title, bookmark, head: opening, prefix }: Opening,
-  chart: BookletChart,
-  paper: PaperName,
-  setting: Setting,
-): Flowing[] {
-  const { drawing, entries, plan, head, words } = chooseDrawing(chart, opening, paper, setting);
+function chartBlock(opening: Opening, chart: BookletChart, setting: Setting): Flowing[] {
+  const { title, bookmark, prefix } = opening;
+  const { drawing, entries, plan, head, words } = chooseDrawing(chart, opening, setting);
   const named = withOwnSymbols(drawing, prefix);
-  const scene = plan.kind === 'too large' ? named : withReadableLabels(named, plan.scale);
+  const { form } = setting.grid.format;
+  const scene =
+    plan.kind === 'too large'
+      ? named
+      : withReadableLabels(named, plan.scale, plan.kind === 'in text' ? form : plan.format.form);
   const ownEntries = entries.map((entry) => ({ ...entry, shapes: renamedShapes(entry.shapes, prefix) }));
   const key = keyStrips(ownEntries, named.symbols, setting);
   switch (plan.kind) {
     case 'in text':
       return keepTogether([...head, figure(scene, plan.scale, setting), ...key]);
     case 'sheet':
-      return [wholeSheet({ title, note: words, scene, entries: ownEntries }, plan, bookmark, paper)];
+      return [
+        ...(isLoose(plan, setting) ? keepTogether([...head, ...looseNote(setting)]) : []),
+        wholeSheet({ title, note: words, scene, entries: ownEntries }, plan, bookmark, setting),
+      ];
     case 'sheets':
       return [
         ...keepTogether([...head, ...sheetsNote(drawing, plan, setting), ...key]),
-        ...tileSheets({ title, note: words, scene, entries: ownEntries }, plan, paper),
+        ...tileSheets({ title, note: words, scene, entries: ownEntries }, plan, setting),
       ];
     case 'too large':
       return keepTogether([...head, ...tooLargeNote(plan.sheets, setting)]);
@@ -81,40 +77,49 @@ interface Chosen {
 }
 
 /** The whole where it goes on one sheet; else with a window of what repeats, as little left out as brings it there. */
-function chooseDrawing(
-  chart: BookletChart,
-  head: readonly Strip[],
-  paper: PaperName,
-  setting: Setting,
-): Chosen {
+function chooseDrawing(chart: BookletChart, { head, title }: Opening, setting: Setting): Chosen {
   const planned = (scene: Scene, words: string | null): Chosen => {
     const introduced = words === null ? head : [...head, ...foldedNote(words, setting)];
     const { drawing, entries } = splitKey(scene);
-    const plan = planChart(drawing, paper, stackHeight(introduced) + GAP.afterHeading, (widthMm) =>
-      entries.length > 0 ? KEY_GAP_MM + layKey(entries, widthMm).heightMm : 0,
-    );
+    const plan = planChart(drawing, setting.grid.format, {
+      headingMm: stackHeight(introduced) + setting.grid.gap.afterHeading,
+      sheetHeadingMm: (grid) =>
+        sheetHeadingMm(sheetHeading(title, words, grid.bodyWidthMm, { ...setting, grid })),
+      keyMm: (grid) => (entries.length > 0 ? KEY_GAP_MM + layKey(entries, grid).heightMm : 0),
+    });
     return { drawing, entries, plan, head: introduced, words };
   };
   let best = planned(chart.scene, null);
-  if (sheetsOf(best.plan) === 1) return best;
+  if (sheetsOf(best.plan, setting) === 1) return best;
   for (const { scene, words } of chart.folded) {
     const tried = planned(scene, words);
-    if (sheetsOf(tried.plan) < sheetsOf(best.plan)) best = tried;
-    if (sheetsOf(best.plan) === 1) break;
+    if (sheetsOf(tried.plan, setting) < sheetsOf(best.plan, setting)) best = tried;
+    if (sheetsOf(best.plan, setting) === 1) break;
   }
   return best;
 }
 
-function sheetsOf(plan: ChartPlan): number {
+/** A loose sheet counts as one more than a page of the booklet. */
+function sheetsOf(plan: ChartPlan, setting: Setting): number {
   switch (plan.kind) {
     case 'in text':
-    case 'sheet':
       return 1;
+    case 'sheet':
+      return isLoose(plan, setting) ? 2 : 1;
     case 'sheets':
       return plan.across * plan.down;
     case 'too large':
       return plan.sheets;
   }
+}
+
+/** Too large for a page that is folded. */
+function isLoose(plan: Extract<ChartPlan, { kind: 'sheet' | 'sheets' }>, { grid }: Setting): boolean {
+  return plan.format.form !== grid.format.form;
+}
+
+function looseNote(setting: Setting): Strip[] {
+  return note('The chart stands on a loose sheet, printed after the pages of the booklet.', setting);
 }
 
 function foldedNote(words: string, setting: Setting): Strip[] {
@@ -123,8 +128,8 @@ function foldedNote(words: string, setting: Setting): Strip[] {
 
 function caption(text: string, setting: Setting): Strip[] {
   return withSpaceBefore(
-    setText([{ text, face: 'title-bold' }], TYPE.part, fullWidth(setting), setting),
-    GAP.part,
+    setText([{ text, face: 'title-bold' }], setting.grid.type.part, fullWidth(setting), setting),
+    setting.grid.gap.part,
   );
 }
 
@@ -133,7 +138,7 @@ function figure(scene: Scene, scale: number, setting: Setting): Strip {
   return {
     kind: 'strip',
     heightMm: scene.heightMm * scale,
-    spaceBeforeMm: GAP.afterHeading,
+    spaceBeforeMm: setting.grid.gap.afterHeading,
     keepWithNext: false,
     shapes: [scaledShapes(scene.shapes, scale, xMm, 0)],
     symbols: scene.symbols,
@@ -142,15 +147,19 @@ function figure(scene: Scene, scale: number, setting: Setting): Strip {
 
 function keyStrips(entries: readonly KeyEntry[], symbols: Scene['symbols'], setting: Setting): Strip[] {
   if (entries.length === 0) return [];
-  const key = layKey(entries, setting.grid.bodyWidthMm);
+  const key = layKey(entries, setting.grid);
   return [{ kind: 'strip', spaceBeforeMm: KEY_GAP_MM, keepWithNext: false, symbols, ...key }];
 }
 
 function sheetsNote(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>, setting: Setting): Strip[] {
   const { across, down } = plan;
-  if (across * down === 1) return note('The chart follows on a sheet of its own.', setting);
+  if (across * down === 1)
+    return isLoose(plan, setting)
+      ? looseNote(setting)
+      : note('The chart follows on a sheet of its own.', setting);
+  const where = isLoose(plan, setting) ? 'stands after the pages of the booklet' : 'follows';
   const text =
-    `The chart follows on ${across * down} sheets, ${across} across and ${down} down, as this map shows. At a broken ` +
+    `The chart ${where} on ${across * down} sheets, ${across} across and ${down} down, as this map shows. At a broken ` +
     'line another sheet joins, the one whose number stands beside it; up to the thin line beyond, the stitches are ' +
     'drawn on both sheets. Cut one of the two along its broken line and lay it on the other, cross on cross.';
   return [...note(text, setting), ...sheetsMap(drawing, plan, setting)];
@@ -164,19 +173,22 @@ function tooLargeNote(sheets: number, setting: Setting): Strip[] {
 }
 
 function note(text: string, setting: Setting): Strip[] {
-  return withSpaceBefore(setText(plain(text), TYPE.body, fullWidth(setting), setting), GAP.paragraph);
+  return withSpaceBefore(
+    setText(plain(text), setting.grid.type.body, fullWidth(setting), setting),
+    setting.grid.gap.paragraph,
+  );
 }
 
 /** Large enough to read at a glance; the same map stands small on each sheet. */
 const MAP_MM = { widthMm: 90, heightMm: 80 } as const;
 
 function sheetsMap(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>, setting: Setting): Strip[] {
-  const map = finderMap(silhouetteOf(drawing), plan, MAP_MM, null);
+  const map = finderMap(silhouetteOf(drawing), plan, MAP_MM, null, setting.grid.type);
   return [
     {
       kind: 'strip',
       heightMm: map.heightMm,
-      spaceBeforeMm: GAP.afterHeading,
+      spaceBeforeMm: setting.grid.gap.afterHeading,
       keepWithNext: false,
       shapes: [moved(map.shapes, (setting.grid.bodyWidthMm - map.widthMm) / 2, 0)],
     },

@@ -5,7 +5,7 @@ import type { Run } from '../break-lines.ts';
 import { ruleShape } from '../draw-lines.ts';
 import { SKILL_WORDS } from '../house-words.ts';
 import { longDate } from '../long-date.ts';
-import { ACCENT, QUIET, RULE, TYPE } from '../page-grid.ts';
+import { ACCENT, QUIET, RULE } from '../page-grid.ts';
 import type { Setting } from '../set-text.ts';
 import { type Block, cutStack } from './cut-stack.ts';
 
@@ -27,12 +27,12 @@ export function coverFacts(input: BookletInput, setting: Setting): Block {
       [
         {
           runs: [{ text: fact.label, face: 'text', ink: QUIET }],
-          type: TYPE.small,
+          type: setting.grid.type.small,
           place,
           gapMm: 3.5,
           most: 1,
         },
-        { runs: fact.runs, type: TYPE.body, place, gapMm: 0.3, most: FACT_LINES },
+        { runs: fact.runs, type: setting.grid.type.body, place, gapMm: 0.3, most: FACT_LINES },
       ],
       setting,
     );

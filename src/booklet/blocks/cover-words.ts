@@ -5,8 +5,9 @@ import { printFinishedSize } from '../../wording/finished-size.ts';
 import { type BookletInput, sizeName, termsOf } from '../booklet-input.ts';
 import type { Run } from '../break-lines.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
-import { ACCENT, TYPE } from '../page-grid.ts';
-import { type Place, type Setting, setText, type TypeSize } from '../set-text.ts';
+import { ACCENT } from '../page-grid.ts';
+import { type Place, type Setting, setText } from '../set-text.ts';
+import type { TypeSize } from '../type-sizes.ts';
 import { type Block, cutStack } from './cut-stack.ts';
 
 /** The largest that sets the title in at most as many lines as given, no word cut, is used; else the smallest. */
@@ -29,16 +30,16 @@ export function coverWords(input: BookletInput, setting: Setting): Block {
     [
       {
         runs: [{ text: kicker, face: 'text', ink: ACCENT }],
-        type: TYPE.body,
+        type: setting.grid.type.body,
         place: full,
         gapMm: 0,
         most: 1,
       },
       { runs: titleRuns(input), ...titleType(input, full, setting), place: full, gapMm: 3 },
-      { runs: subtitle(input), type: TYPE.size, place: full, gapMm: 2.5, most: 3 },
+      { runs: subtitle(input), type: setting.grid.type.size, place: full, gapMm: 2.5, most: 3 },
       {
         runs: [{ text: input.pattern.about, face: 'text' }],
-        type: TYPE.lead,
+        type: setting.grid.type.lead,
         place: reading,
         gapMm: 6,
         most: ABOUT_LINES,

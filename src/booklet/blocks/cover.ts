@@ -25,6 +25,7 @@ export function cover(input: BookletInput, setting: Setting): Flowing {
   if (!picture) return opening(head, foot, bookmark);
   return {
     kind: 'sheet',
+    format: grid.format,
     orientation: 'portrait',
     shapes: [...head.shapes, picture, moved(foot.shapes, 0, footY)],
     underPage: [],

@@ -3,8 +3,9 @@
 import type { Shape } from '../../scene/scene.ts';
 import { mmFromPt } from '../../units.ts';
 import type { Run } from '../break-lines.ts';
-import { type Place, type Setting, setText, type TypeSize } from '../set-text.ts';
+import { type Place, type Setting, setText } from '../set-text.ts';
 import { moved } from '../strip.ts';
+import type { TypeSize } from '../type-sizes.ts';
 
 export interface Block {
   readonly shapes: readonly Shape[];

@@ -2,7 +2,6 @@
 
 import { inBoth, printFinishedSize } from '../../wording/finished-size.ts';
 import type { BookletInput, BookletSize } from '../booklet-input.ts';
-import { GAP } from '../page-grid.ts';
 import { paragraphs, plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
@@ -52,7 +51,10 @@ function manySizes(sizes: readonly BookletSize[], setting: Setting): Strip[] {
     ...(round ? [{ head: 'Around', align: 'end' as const }] : []),
     { head: 'Height', align: 'end' as const },
   ];
-  return [...lead, ...withSpaceBefore(table(columns, rows, mainColumn(setting), setting), GAP.paragraph)];
+  return [
+    ...lead,
+    ...withSpaceBefore(table(columns, rows, mainColumn(setting), setting), setting.grid.gap.paragraph),
+  ];
 }
 
 /** `small, medium and large`. */

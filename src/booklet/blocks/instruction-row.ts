@@ -4,10 +4,18 @@ import { mmFromPt } from '../../units.ts';
 import type { WordedLine } from '../../wording/words.ts';
 import { breakLines, runsWidth } from '../break-lines.ts';
 import { keepNumbersTogether } from '../no-break.ts';
-import { GAP, TYPE } from '../page-grid.ts';
-import { baselineMm, beside, lineShapes, mainColumn, type Setting, setText } from '../set-text.ts';
+import {
+  baselineMm,
+  beside,
+  headedBy,
+  lineShapes,
+  mainColumn,
+  type Place,
+  type Setting,
+  setText,
+} from '../set-text.ts';
 import { keepTogether, noStrayLines, type Strip, withSpaceBefore } from '../strip.ts';
-import { TICK_WIDTH_MM, tickBox, tickRun } from './tick-boxes.ts';
+import { tickBox, tickRun, tickWidthMm } from './tick-boxes.ts';
 
 /** A row may be parted over two pages only when it is longer than this share of a page. */
 const LONGEST_WHOLE = 0.5;
@@ -15,42 +23,65 @@ const LONGEST_WHOLE = 0.5;
 export function instructionRow(line: WordedLine, setting: Setting): Strip[] {
   const words = withCount(textStrips(line, setting), line.count, setting);
   const ticked =
-    line.rows.length > 1 ? tickRun(firstNumber(line.label), line.rows.length, mainColumn(setting)) : [];
+    line.rows.length > 1
+      ? tickRun(firstNumber(line.label), line.rows.length, rowColumn(setting), setting)
+      : [];
   const side = sideStrips(line, setting);
-  const whole = beside(side, keepTogether([...words, ...ticked]));
+  const whole = labelled(side, keepTogether([...words, ...ticked]), line, setting);
   const heightMm = whole.reduce((sum, strip) => sum + strip.heightMm + strip.spaceBeforeMm, 0);
-  if (heightMm <= setting.grid.bodyHeightMm * LONGEST_WHOLE) return withSpaceBefore(whole, GAP.row);
-  return withSpaceBefore(beside(side, [...words, ...noStrayLines(ticked)]), GAP.row);
+  if (heightMm <= setting.grid.bodyHeightMm * LONGEST_WHOLE)
+    return withSpaceBefore(whole, setting.grid.gap.row);
+  return withSpaceBefore(
+    labelled(side, [...words, ...noStrayLines(ticked)], line, setting),
+    setting.grid.gap.row,
+  );
+}
+
+/** In one column a label stands above its row, and the row is set in by the width of a box. */
+function labelled(
+  side: readonly Strip[],
+  row: readonly Strip[],
+  line: WordedLine,
+  setting: Setting,
+): Strip[] {
+  return line.label === null ? beside(side, row) : headedBy(side, row, setting);
+}
+
+function rowColumn(setting: Setting): Place {
+  const { xMm, widthMm } = mainColumn(setting);
+  const setInMm = setting.grid.oneColumn ? tickWidthMm(setting) : 0;
+  return { xMm: xMm + setInMm, widthMm: widthMm - setInMm };
 }
 
 function textStrips(line: WordedLine, setting: Setting): Strip[] {
   return noStrayLines(
     setText(
       [{ text: keepNumbersTogether(line.text), face: 'text' }],
-      TYPE.body,
-      mainColumn(setting),
+      setting.grid.type.body,
+      rowColumn(setting),
       setting,
     ),
   );
 }
 
 function sideStrips(line: WordedLine, setting: Setting): Strip[] {
-  const box = line.rows.length === 1 ? [tickBox()] : [];
-  if (line.label === null) return box.length ? [sideStrip(box)] : [];
-  const place = { xMm: TICK_WIDTH_MM, widthMm: setting.grid.sideWidthMm - TICK_WIDTH_MM };
+  const box = line.rows.length === 1 ? [tickBox(setting)] : [];
+  if (line.label === null) return box.length ? [sideStrip(box, setting)] : [];
+  const tickMm = tickWidthMm(setting);
+  const place = { xMm: tickMm, widthMm: setting.grid.sideWidthMm - tickMm };
   const label = setText(
     [{ text: keepNumbersTogether(line.label), face: 'text-bold' }],
-    TYPE.body,
+    setting.grid.type.body,
     place,
     setting,
   );
   return label.map((strip, index) => (index === 0 ? { ...strip, shapes: [...box, ...strip.shapes] } : strip));
 }
 
-function sideStrip(shapes: Strip['shapes']): Strip {
+function sideStrip(shapes: Strip['shapes'], setting: Setting): Strip {
   return {
     kind: 'strip',
-    heightMm: mmFromPt(TYPE.body.linePt),
+    heightMm: mmFromPt(setting.grid.type.body.linePt),
     spaceBeforeMm: 0,
     keepWithNext: false,
     shapes,
@@ -60,8 +91,8 @@ function sideStrip(shapes: Strip['shapes']): Strip {
 /** The count in bold at the right: on the last line where there is room, else on a line of its own below. */
 function withCount(strips: readonly Strip[], count: string | null, setting: Setting): Strip[] {
   if (!count) return [...strips];
-  const { xMm, widthMm } = mainColumn(setting);
-  const sizeMm = mmFromPt(TYPE.body.fontPt);
+  const { xMm, widthMm } = rowColumn(setting);
+  const sizeMm = mmFromPt(setting.grid.type.body.fontPt);
   const lines = breakLines(
     [{ text: keepNumbersTogether(count), face: 'text-bold' }],
     sizeMm,
@@ -69,14 +100,26 @@ function withCount(strips: readonly Strip[], count: string | null, setting: Sett
     setting.measure,
   );
   const set = lines.map((line) =>
-    lineShapes(line, TYPE.body, xMm + widthMm - line.widthMm, baselineMm(TYPE.body)),
+    lineShapes(
+      line,
+      setting.grid.type.body,
+      xMm + widthMm - line.widthMm,
+      baselineMm(setting.grid.type.body),
+    ),
   );
   const last = strips.at(-1);
   const only = set.length === 1 ? set[0] : undefined;
-  if (last && only && lastLineEnd(last, setting) + GAP.count + (lines[0]?.widthMm ?? 0) <= xMm + widthMm) {
+  if (
+    last &&
+    only &&
+    lastLineEnd(last, setting) + setting.grid.gap.count + (lines[0]?.widthMm ?? 0) <= xMm + widthMm
+  ) {
     return [...strips.slice(0, -1), { ...last, shapes: [...last.shapes, ...only] }];
   }
-  return [...strips.slice(0, -1), ...keepTogether([...strips.slice(-1), ...set.map(sideStrip)])];
+  return [
+    ...strips.slice(0, -1),
+    ...keepTogether([...strips.slice(-1), ...set.map((shapes) => sideStrip(shapes, setting))]),
+  ];
 }
 
 function lastLineEnd(strip: Strip, setting: Setting): number {

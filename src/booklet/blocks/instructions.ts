@@ -2,7 +2,6 @@
 
 import type { WordedLine, WordedPart, WordedPattern } from '../../wording/words.ts';
 import type { HouseWords } from '../house-words.ts';
-import { GAP, TYPE } from '../page-grid.ts';
 import { wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { keepTogether, type Strip, withSpaceBefore } from '../strip.ts';
@@ -23,7 +22,7 @@ export function instructions(words: WordedPattern, house: HouseWords, setting: S
 function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[] {
   const name = [{ text: part.name, face: 'title-bold' as const }];
   const make = part.make ? [{ text: `   ${part.make}`, face: 'text-italic' as const }] : [];
-  const heading = setText([...name, ...make], TYPE.part, fullWidth(setting), setting);
+  const heading = setText([...name, ...make], setting.grid.type.part, fullWidth(setting), setting);
   const marked = heading.map((strip, index) =>
     index === 0 ? { ...strip, bookmark: { title: part.name, level: 2 as const } } : strip,
   );
@@ -39,8 +38,11 @@ function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[]
       : strips;
   });
   return [
-    ...keepTogether(withSpaceBefore(marked, first ? GAP.paragraph : GAP.part), true),
-    ...withSpaceBefore(rows, GAP.afterHeading),
+    ...keepTogether(
+      withSpaceBefore(marked, first ? setting.grid.gap.paragraph : setting.grid.gap.part),
+      true,
+    ),
+    ...withSpaceBefore(rows, setting.grid.gap.afterHeading),
   ];
 }
 

@@ -5,7 +5,6 @@ import { yarnNote } from '../../measure/materials.ts';
 import { printMm } from '../../units.ts';
 import type { BookletInput } from '../booklet-input.ts';
 import type { Run } from '../break-lines.ts';
-import { GAP } from '../page-grid.ts';
 import { paragraphs, plain } from '../section.ts';
 import type { Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
@@ -22,7 +21,10 @@ export function materials(input: BookletInput, setting: Setting): Strip[] {
     ...(pattern.hookMm === null ? [] : [labelled('Hook', printHook(pattern.hookMm))]),
     ...(pattern.notions.length > 0 ? [labelled('You also need', pattern.notions.join('; '))] : []),
   ];
-  return [...yarns, ...withSpaceBefore(paragraphs(lines, setting), yarns.length > 0 ? GAP.afterHeading : 0)];
+  return [
+    ...yarns,
+    ...withSpaceBefore(paragraphs(lines, setting), yarns.length > 0 ? setting.grid.gap.afterHeading : 0),
+  ];
 }
 
 function labelled(label: string, text: string): Run[] {

@@ -7,7 +7,6 @@ import { breakLines, type Run } from '../break-lines.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import type { HouseWords } from '../house-words.ts';
 import { keepNumbersTogether } from '../no-break.ts';
-import { GAP, TYPE } from '../page-grid.ts';
 import { plain, sideSection, wideHeading } from '../section.ts';
 import { baselineMm, lineShapes, mainColumn, type Setting } from '../set-text.ts';
 import { keepTogether, moved, type Strip } from '../strip.ts';
@@ -29,9 +28,9 @@ export function measures({ sizes }: BookletInput, house: HouseWords, setting: Se
       return {
         shapes: [
           scaledShapes(scene.shapes, scale, -left * scale, -top * scale),
-          moved(words.shapes, 0, drawnMm + GAP.paragraph),
+          moved(words.shapes, 0, drawnMm + setting.grid.gap.paragraph),
         ],
-        heightMm: drawnMm + GAP.paragraph + words.heightMm,
+        heightMm: drawnMm + setting.grid.gap.paragraph + words.heightMm,
       };
     }),
   );
@@ -42,7 +41,7 @@ export function measures({ sizes }: BookletInput, house: HouseWords, setting: Se
     (line, index): Strip => ({
       kind: 'strip',
       heightMm: Math.max(...line.map(({ heightMm }) => heightMm)),
-      spaceBeforeMm: index === 0 ? GAP.afterHeading : GAP.part,
+      spaceBeforeMm: index === 0 ? setting.grid.gap.afterHeading : setting.grid.gap.part,
       keepWithNext: false,
       shapes: line.map(({ shapes }, column) => moved(shapes, column * (widthMm + COLUMN_GAP_MM), 0)),
     }),
@@ -63,14 +62,14 @@ function caption(label: string, words: string, widthMm: number, setting: Setting
   const bold: Run[] = label === '' ? [] : [{ text: `${label}: `, face: 'text-bold' }];
   const lines = breakLines(
     [...bold, ...plain(keepNumbersTogether(words))],
-    mmFromPt(TYPE.caption.fontPt),
+    mmFromPt(setting.grid.type.caption.fontPt),
     widthMm,
     setting.measure,
   );
-  const lineMm = mmFromPt(TYPE.caption.linePt);
+  const lineMm = mmFromPt(setting.grid.type.caption.linePt);
   return {
     shapes: lines.flatMap((line, index) =>
-      lineShapes(line, TYPE.caption, 0, index * lineMm + baselineMm(TYPE.caption)),
+      lineShapes(line, setting.grid.type.caption, 0, index * lineMm + baselineMm(setting.grid.type.caption)),
     ),
     heightMm: lines.length * lineMm,
   };

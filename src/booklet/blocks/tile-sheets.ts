@@ -2,26 +2,26 @@
 
 import type { Shape } from '../../scene/scene.ts';
 import { mmFromPt } from '../../units.ts';
-import { type ChartPlan, JOIN_MM, NEIGHBOUR_MM, OVERLAP_MM, TILE_HEADING_MM } from '../chart-plan.ts';
+import { type ChartPlan, JOIN_MM, NEIGHBOUR_MM, OVERLAP_MM, tileHeadingMm } from '../chart-plan.ts';
 import { cutTile } from '../cut-tile.ts';
 import { boxShape, scaledShapes } from '../draw-lines.ts';
 import { finderMap, type Silhouette, silhouetteOf } from '../finder-map.ts';
-import { ACCENT, pageGrid, TYPE } from '../page-grid.ts';
-import type { PaperName } from '../paper.ts';
-import { textShape } from '../set-text.ts';
+import { ACCENT, type PageGrid, pageGrid } from '../page-grid.ts';
+import { type Setting, textShape } from '../set-text.ts';
 import { moved, type Sheet } from '../strip.ts';
 import { type SheetChart, sheetHeading } from './chart-sheet.ts';
 
 /** Of the width of a sheet, and below it before the chart. */
 const MAP_SHARE = 0.55;
-const MAP_HEIGHT_MM = TILE_HEADING_MM - 4;
+const BELOW_MAP_MM = 4;
 
 export function tileSheets(
   { title, scene }: SheetChart,
   plan: Extract<ChartPlan, { kind: 'sheets' }>,
-  paper: PaperName,
+  { measure }: Pick<Setting, 'measure'>,
 ): Sheet[] {
-  const grid = pageGrid(paper, plan.orientation);
+  const grid = pageGrid(plan.format, plan.orientation);
+  const headingMm = tileHeadingMm(grid);
   const silhouette = silhouetteOf(scene);
   const several = plan.across * plan.down > 1;
   return Array.from({ length: plan.across * plan.down }, (_, index) => {
@@ -32,10 +32,10 @@ export function tileSheets(
       beside.some((neighbour) => neighbour.toX === toX && neighbour.toY === toY) ? JOIN_MM : 0;
     const [left, right, above, below] = [joins(-1, 0), joins(1, 0), joins(0, -1), joins(0, 1)];
     const freeXMm = grid.bodyWidthMm - left - right - plan.tileWidthMm;
-    const freeYMm = grid.bodyHeightMm - TILE_HEADING_MM - above - below - plan.tileHeightMm;
+    const freeYMm = grid.bodyHeightMm - headingMm - above - below - plan.tileHeightMm;
     const frame = {
       xMm: grid.leftMm + left + freeXMm / 2,
-      yMm: grid.topMm + TILE_HEADING_MM + above + Math.max(0, freeYMm / 3),
+      yMm: grid.topMm + headingMm + above + Math.max(0, freeYMm / 3),
       widthMm: plan.tileWidthMm,
       heightMm: plan.tileHeightMm,
     };
@@ -54,13 +54,17 @@ export function tileSheets(
     const note = `Sheet ${index + 1} of ${plan.across * plan.down}: row ${row + 1} of ${plan.down}, column ${column + 1} of ${plan.across}`;
     return {
       kind: 'sheet',
+      format: plan.format,
       orientation: plan.orientation,
-      shapes: sheetHeading(title, several ? note : null),
+      shapes: sheetHeading(title, several ? note : null, grid.bodyWidthMm * (several ? 1 - MAP_SHARE : 1), {
+        measure,
+        grid,
+      }).shapes,
       underPage: [
         drawn,
         ...mask(frame, grid.widthMm, grid.heightMm),
         ...(several ? cornerMarks(frame) : []),
-        ...beside.flatMap((neighbour) => joinMarks(frame, neighbour)),
+        ...beside.flatMap((neighbour) => joinMarks(frame, neighbour, grid)),
         ...(several ? [mapAtHead(silhouette, plan, index, grid)] : []),
       ],
       symbols: scene.symbols,
@@ -73,10 +77,10 @@ function mapAtHead(
   silhouette: Silhouette,
   plan: Extract<ChartPlan, { kind: 'sheets' }>,
   index: number,
-  grid: { leftMm: number; topMm: number; bodyWidthMm: number },
+  grid: PageGrid,
 ): Shape {
-  const room = { widthMm: grid.bodyWidthMm * MAP_SHARE, heightMm: MAP_HEIGHT_MM };
-  const map = finderMap(silhouette, plan, room, index);
+  const room = { widthMm: grid.bodyWidthMm * MAP_SHARE, heightMm: tileHeadingMm(grid) - BELOW_MAP_MM };
+  const map = finderMap(silhouette, plan, room, index, grid.type);
   return moved(map.shapes, grid.leftMm + grid.bodyWidthMm - map.widthMm, grid.topMm);
 }
 
@@ -141,7 +145,7 @@ function cornerMarks({ xMm, yMm, widthMm, heightMm }: Frame): Shape[] {
 }
 
 /** Broken line along the join, ends of the strip that overlaps, and the number of the sheet that lies beyond. */
-function joinMarks(frame: Frame, { sheet, toX, toY }: Neighbour): Shape[] {
+function joinMarks(frame: Frame, { sheet, toX, toY }: Neighbour, { type }: PageGrid): Shape[] {
   const middleX = frame.xMm + frame.widthMm / 2;
   const middleY = frame.yMm + frame.heightMm / 2;
   const x = middleX + (toX * frame.widthMm) / 2;
@@ -151,7 +155,7 @@ function joinMarks(frame: Frame, { sheet, toX, toY }: Neighbour): Shape[] {
   const halfY = toY === 0 ? frame.heightMm / 2 : 0;
   const outX = x + toX * OVERLAP_MM;
   const outY = y + toY * OVERLAP_MM;
-  const figureMm = mmFromPt(TYPE.small.fontPt);
+  const figureMm = mmFromPt(type.small.fontPt);
   const tip = 1.5;
   return [
     {
@@ -180,7 +184,7 @@ function joinMarks(frame: Frame, { sheet, toX, toY }: Neighbour): Shape[] {
         arrowHead(outX + toX, outY + toY, toX, toY, tip),
         textShape(
           { text: String(sheet), face: 'text-bold', ink: ACCENT },
-          TYPE.small,
+          type.small,
           toX === 0 ? outX + tip * 2.4 : outX + toX * (NEIGHBOUR_MM / 2),
           toY === 0 ? outY - tip * 1.2 : outY + toY * 1.8 + figureMm * 0.33,
           'middle',

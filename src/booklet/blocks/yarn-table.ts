@@ -8,7 +8,7 @@ import type { Terms } from '../../stitches/stitch-row.ts';
 import { printG, printM, printYd } from '../../units.ts';
 import { type BookletInput, termsOf } from '../booklet-input.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
-import { GAP, QUIET, RULE } from '../page-grid.ts';
+import { QUIET, RULE } from '../page-grid.ts';
 import { plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
@@ -19,7 +19,8 @@ const UNKNOWN = '–';
 export function yarnTables(input: BookletInput, setting: Setting): Strip[] {
   if (input.pattern.yarns.length === 0) return [];
   const yarns = yarnTable(input, setting);
-  const bySize = input.sizes.length > 1 ? withSpaceBefore(yarnBySize(input, setting), GAP.part) : [];
+  const bySize =
+    input.sizes.length > 1 ? withSpaceBefore(yarnBySize(input, setting), setting.grid.gap.part) : [];
   return [...yarns, ...bySize];
 }
 
@@ -93,13 +94,18 @@ function ball(yarn: Yarn): Cell | null {
     yarn.ballMassG === null ? null : printG(yarn.ballMassG),
     yarn.ballLengthM === null ? null : printM(yarn.ballLengthM),
   ].filter((part) => part !== null);
-  return parts.length > 0 ? cell(parts.join(', ')) : null;
+  return parts.length > 0 ? cell(parts.map(unbroken).join(', ')) : null;
 }
 
 function takes(use: YarnUse | undefined): Cell | null {
-  return use ? cell(`${printM(takenM(use))} (${printYd(takenM(use))})`) : null;
+  return use ? cell(`${unbroken(printM(takenM(use)))} (${unbroken(printYd(takenM(use)))})`) : null;
+}
+
+/** A number and its unit stay on one line. */
+function unbroken(measure: string): string {
+  return measure.replaceAll(' ', '\u00a0');
 }
 
 function buy(use: YarnUse | undefined): Cell | null {
-  return use?.balls ? cell(`${use.balls} ${use.balls === 1 ? 'ball' : 'balls'}`) : null;
+  return use?.balls ? cell(`${use.balls}\u00a0${use.balls === 1 ? 'ball' : 'balls'}`) : null;
 }
