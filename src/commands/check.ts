@@ -2,6 +2,7 @@
 
 import type { CompiledPattern } from '../compiled.ts';
 import { compilePatterns, hasErrors } from '../site/compile-patterns.ts';
+import { type AlongOnDisk, alongFaults, alongsBeside, readAlongs } from '../site/read-alongs.ts';
 import { readPatterns } from '../site/read-patterns.ts';
 import { explainJson } from './explain-json.ts';
 import { explainTable } from './explain-table.ts';
@@ -21,9 +22,10 @@ export const check: Verb = {
   ],
   teaches: `Reads each pattern, works every stitch of every size, and says where the counts do not agree.
 
-  npm run -s rowfold -- check                       every pattern under patterns/
+  npm run -s rowfold -- check                       every pattern under patterns/, every along under alongs/
   npm run -s rowfold -- check patterns/my-square    one pattern, by its folder or its file
   npm run -s rowfold -- check pasted.txt            instructions as pasted, faults in their own lines
+  npm run -s rowfold -- check alongs/my-along       a crochet-along: its dates, its patterns, and whether all squares fit
 
 A fault is shown with its file, line and column, then why it matters and one thing to try. An error makes the
 work wrong and ends the command with 1. A warning is something a reader may stumble over, a note is worth
@@ -42,16 +44,18 @@ makes, and how it comes to that:
 out as far as it goes, with what stopped it. At the end it says over which other foundations each flat part comes
 out, and by how much repeated rounds grow, and whether that is proved for every width or only tried.`,
   run: async ({ paths, flags }, terminal) => {
-    const files = compilePatterns(await readPatterns(paths.length === 0 ? ['patterns'] : paths));
+    const { alongs, patterns } = await toCheck(paths);
+    const files = compilePatterns(await readPatterns(patterns));
+    const told = [...files, ...alongs.map(alongFaults)];
     const explain = flags.has('explain');
     if (flags.has('json')) {
       const explained = explain ? { explained: explainJson(files) } : {};
-      terminal.say(JSON.stringify({ ...faultJson(files), ...explained }, null, 2));
-      return hasErrors(files) ? 1 : 0;
+      terminal.say(JSON.stringify({ ...faultJson(told), ...explained }, null, 2));
+      return hasErrors(told) ? 1 : 0;
     }
     if (explain) for (const { compiled } of files) terminal.say(explained(compiled, terminal.width));
-    terminal.say(`${faultText(files, terminal.colour)} ${checked(files.length)}`);
-    return hasErrors(files) ? 1 : 0;
+    terminal.say(`${faultText(told, terminal.colour)} ${checked(files.length, alongs.length)}`);
+    return hasErrors(told) ? 1 : 0;
   },
 };
 
@@ -63,6 +67,22 @@ function explained(compiled: CompiledPattern, width: number): string {
   return `${[pattern?.title ?? slug, ...tables, ...(widths === null ? [] : [widths])].join('\n\n')}\n`;
 }
 
-function checked(patterns: number): string {
-  return patterns === 1 ? '1 pattern checked.' : `${patterns} patterns checked.`;
+function checked(patterns: number, alongs: number): string {
+  const ofPatterns = patterns === 1 ? '1 pattern' : `${patterns} patterns`;
+  const ofAlongs = alongs === 0 ? '' : alongs === 1 ? ' and 1 along' : ` and ${alongs} alongs`;
+  return `${ofPatterns}${ofAlongs} checked.`;
+}
+
+/** Alongs are checked with the patterns in their folders. */
+async function toCheck(
+  paths: readonly string[],
+): Promise<{ readonly alongs: readonly AlongOnDisk[]; readonly patterns: readonly string[] }> {
+  const given = paths.length === 0 ? ['patterns', alongsBeside('patterns')] : paths;
+  const found = await Promise.all(given.map(async (one) => ({ one, alongs: await readAlongs(one) })));
+  const patterns = found.flatMap(({ one, alongs }) => {
+    if (alongs.length > 0) return alongs.map(({ folder }) => folder);
+    // Where nothing was asked for by name there need be no alongs.
+    return paths.length === 0 && one !== 'patterns' ? [] : [one];
+  });
+  return { alongs: found.flatMap(({ alongs }) => alongs), patterns };
 }

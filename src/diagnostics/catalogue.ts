@@ -1,6 +1,7 @@
 /** A code, a place and the facts in, a fault in a maker's words out. Every code the project knows is merged here. */
 
 import type { Span } from '../source/span.ts';
+import { alongFaults } from './catalogue/along.ts';
 import { bookletFaults } from './catalogue/booklet.ts';
 import { countFaults } from './catalogue/counts.ts';
 import { fileFaults } from './catalogue/file.ts';
@@ -22,6 +23,7 @@ const faults = {
   ...proofFaults,
   ...publicationFaults,
   ...bookletFaults,
+  ...alongFaults,
 };
 
 /** Every code, `area/what`. */

@@ -15,7 +15,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, stitchById } from '../stitches/table.ts';
 
 /** Thirteen single crochet and 14 rows to 4 in, a published gauge; from memory hands range from 0.8 to 1.1. */
-const SC_HEIGHT_TO_WIDTH = 0.93;
+export const SC_HEIGHT_TO_WIDTH = 0.93;
 
 /** Width of a stitch at a gauge, in mm. */
 export function stitchWidthMm({ overMm, stitches }: Gauge): number {

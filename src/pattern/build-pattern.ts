@@ -52,7 +52,8 @@ export function buildPattern(
 
 type Given<K extends keyof PatternFile> = NonNullable<PatternFile[K]>;
 
-function gaugeOf(gauge: Given<'gauge'>, first: Given<'yarn'>[string] | undefined): Gauge {
+/** `first` is the yarn that a swatch was weighed in. */
+export function gaugeOf(gauge: Given<'gauge'>, first: Given<'yarn'>[string] | undefined): Gauge {
   const { stitches, rows, of, after, before, took } = gauge;
   const [across = 0, up = across] = sidesOf(gauge.over).map((side) => millimetres(side) ?? 0);
   return {
@@ -86,7 +87,7 @@ function usedOf({ used, ball }: Given<'yarn'>[string]): UsedYarn[] {
   }));
 }
 
-function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
+export function yarnOf(letter: string, yarn: Given<'yarn'>[string]): Yarn {
   const lengthMm = millimetres(yarn.ball?.length);
   return {
     letter,
@@ -160,11 +161,11 @@ function listOf(given: string | readonly string[] | undefined): readonly string[
   return texts.map((text) => text.trim()).filter((text) => text !== '');
 }
 
-function oneLine(text: string): string {
+export function oneLine(text: string): string {
   return text.trim().replace(/\s+/g, ' ');
 }
 
-function millimetres(written: string | undefined): number | null {
+export function millimetres(written: string | undefined): number | null {
   const measure = written === undefined ? null : parseMeasure(written);
   return measure?.kind === 'length' ? measure.mm : null;
 }

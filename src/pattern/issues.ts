@@ -3,7 +3,7 @@
 import type { z } from 'zod';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { YamlPath } from '../source/yaml-tree.ts';
-import { knownKeys, schemaAt } from './json-schema.ts';
+import { type JsonSchema, knownKeys, schemaAt } from './json-schema.ts';
 
 export type Issue = z.core.$ZodIssue;
 
@@ -51,12 +51,12 @@ export function nearKey(key: string, known: readonly string[]): string | null {
 }
 
 /** The paths that keys not known were most likely meant to be. */
-export function misspeltPaths(leaves: readonly Issue[]): ReadonlySet<string> {
+export function misspeltPaths(leaves: readonly Issue[], file?: JsonSchema): ReadonlySet<string> {
   return new Set(
     leaves.flatMap((issue) => {
       if (issue.code !== 'unrecognized_keys') return [];
       const holder = pathOf(issue.path);
-      const known = knownKeys(schemaAt(holder) ?? {});
+      const known = knownKeys(schemaAt(holder, file) ?? {});
       const meant = issue.keys.map((key) => nearKey(key, known)).filter((key) => key !== null);
       return meant.map((key) => [...holder, key].join('.'));
     }),

@@ -1,4 +1,4 @@
-/** The pattern file's JSON Schema (draft-07) out, for completion in editors; made from the schema the files are read by. */
+/** The schema that files are read by in, its JSON Schema (draft-07) out, for completion in editors; the pattern file's first of all. */
 
 import { z } from 'zod';
 import { patternSchema } from './schema.ts';
@@ -21,16 +21,19 @@ export interface JsonSchema {
 }
 
 /** Ready to be written to `pattern.schema.json`. */
-export const patternJsonSchema: JsonSchema = jsonSchema();
+export const patternJsonSchema: JsonSchema = jsonSchemaOf(patternSchema);
 
-function jsonSchema(): JsonSchema {
-  const made: unknown = z.toJSONSchema(patternSchema, { target: 'draft-7', io: 'input' });
+export function jsonSchemaOf(schema: z.ZodType): JsonSchema {
+  const made: unknown = z.toJSONSchema(schema, { target: 'draft-7', io: 'input' });
   return made as JsonSchema;
 }
 
 /** What the schema says of the value at a path; null where it knows no such key. */
-export function schemaAt(path: readonly (string | number)[]): JsonSchema | null {
-  let found: JsonSchema | null = patternJsonSchema;
+export function schemaAt(
+  path: readonly (string | number)[],
+  file: JsonSchema = patternJsonSchema,
+): JsonSchema | null {
+  let found: JsonSchema | null = file;
   for (const step of path) found = found === null ? null : within(found, step);
   return found;
 }

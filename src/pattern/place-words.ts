@@ -28,13 +28,13 @@ export function keyWords(path: YamlPath): string {
 }
 
 /** What a key says, for the reason of a fault; a sentence. */
-export function aboutWords(path: YamlPath): string {
-  return schemaAt(path)?.description ?? 'It is part of every pattern.';
+export function aboutWords(path: YamlPath, file?: JsonSchema): string {
+  return schemaAt(path, file)?.description ?? 'It is part of every such file.';
 }
 
 /** How the value at a path would stand in the file: `hook: 5 mm`. */
-export function formOf(path: YamlPath): string {
-  const schema = schemaAt(path);
+export function formOf(path: YamlPath, file?: JsonSchema): string {
+  const schema = schemaAt(path, file);
   const last = path.at(-1);
   const before = typeof last === 'number' ? '- ' : `${last ?? ''}: `;
   const example = schema?.examples?.[0];

@@ -7,7 +7,7 @@ import type { Span } from '../source/span.ts';
 import { entryOf, keySpanAt, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
 import { mFromMm, printCm, printG, printM, printMm } from '../units.ts';
 import { type Issue, leavesOf, misspeltPaths, nearKey, pathOf } from './issues.ts';
-import { knownKeys, schemaAt } from './json-schema.ts';
+import { type JsonSchema, knownKeys, schemaAt } from './json-schema.ts';
 import { aboutWords, formOf, foundWords, keyWords, placeWords, shown, wantedWords } from './place-words.ts';
 import { isBlank } from './plain-value.ts';
 import type { MeasureFault } from './written-measures.ts';
@@ -15,6 +15,9 @@ import type { MeasureFault } from './written-measures.ts';
 interface Context {
   readonly file: string;
   readonly root: YamlNode;
+  /** Of files other than patterns: what they may hold, and what their places are called. */
+  readonly schema?: JsonSchema;
+  readonly placeWords?: (root: YamlNode | null, path: YamlPath) => string;
 }
 
 const ROW_LABEL = /^(?:rows?|rnds?|rounds?|foundation)\b/i;
@@ -25,7 +28,7 @@ export function schemaFaults(issues: readonly Issue[], context: Context): readon
   const strayRows = leaves.some(
     (issue) => issue.code === 'unrecognized_keys' && issue.keys.some((key) => ROW_LABEL.test(key)),
   );
-  const misspelt = misspeltPaths(leaves);
+  const misspelt = misspeltPaths(leaves, context.schema);
   return leaves.flatMap((issue) => {
     const path = pathOf(issue.path);
     const isMissing = missing(issue, context.root);
@@ -35,7 +38,7 @@ export function schemaFaults(issues: readonly Issue[], context: Context): readon
 }
 
 function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diagnostic[] {
-  const { file, root } = context;
+  const { file, root, schema } = context;
   const node = yamlAt(root, path);
   const where = { file, span: node?.span ?? holderSpan(root, path) };
   const key = keyWords(path);
@@ -61,17 +64,19 @@ function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diag
     case 'too_big': {
       const least = issue.code === 'too_small' ? String(issue.minimum) : null;
       const most = issue.code === 'too_big' ? String(issue.maximum) : null;
-      return [diagnose('file/out-of-range', where, { key, given, least, most, about: aboutWords(path) })];
+      return [
+        diagnose('file/out-of-range', where, { key, given, least, most, about: aboutWords(path, schema) }),
+      ];
     }
     case 'custom':
-      return measureFaults(issue.params, path, given, where);
+      return measureFaults(issue.params, path, given, where, schema);
   }
   const facts = {
     key,
-    wanted: wantedWords(schemaAt(path)),
+    wanted: wantedWords(schemaAt(path, schema)),
     found: foundWords(node),
-    about: aboutWords(path),
-    form: formOf(path),
+    about: aboutWords(path, schema),
+    form: formOf(path, schema),
   };
   return [diagnose('file/wrong-kind', where, facts)];
 }
@@ -81,11 +86,12 @@ function measureFaults(
   path: YamlPath,
   given: string,
   where: { readonly file: string; readonly span: Span },
+  schema: JsonSchema | undefined,
 ): readonly Diagnostic[] {
   // Written by the schema's own measure check, and by nothing else.
   const fault = params as MeasureFault;
   if (fault.fault === 'measure')
-    return [diagnose('file/measure', where, { given, wants: fault.wants, form: formOf(path) })];
+    return [diagnose('file/measure', where, { given, wants: fault.wants, form: formOf(path, schema) })];
   const least = fault.least === null ? null : printBound(fault.wants, fault.least);
   const most = fault.most === null ? null : printBound(fault.wants, fault.most);
   return [
@@ -94,7 +100,7 @@ function measureFaults(
       given,
       least,
       most,
-      about: aboutWords(path),
+      about: aboutWords(path, schema),
     }),
   ];
 }
@@ -108,15 +114,15 @@ function printBound(wants: 'length' | 'mass', amount: number): string {
 function unknownKeys(
   path: YamlPath,
   keys: readonly string[],
-  { file, root }: Context,
+  { file, root, schema, placeWords: called = placeWords }: Context,
 ): readonly Diagnostic[] {
   const rows = keys.filter((key) => ROW_LABEL.test(key));
-  const known = knownKeys(schemaAt(path) ?? {});
+  const known = knownKeys(schemaAt(path, schema) ?? {});
   const spanOf = (key: string): Span => keySpanAt(root, [...path, key]) ?? holderSpan(root, path);
   const faults = keys
     .filter((key) => !rows.includes(key))
     .map((key) => {
-      const facts = { key: shown(key), holder: placeWords(root, path), nearest: nearKey(key, known), known };
+      const facts = { key: shown(key), holder: called(root, path), nearest: nearKey(key, known), known };
       return diagnose('file/unknown-key', { file, span: spanOf(key) }, facts);
     });
   const [label] = rows;
@@ -136,15 +142,18 @@ function missing(issue: Issue, root: YamlNode): boolean {
   return node === null || isBlank(node);
 }
 
-function missingFault(path: YamlPath, { file, root }: Context): Diagnostic {
+function missingFault(
+  path: YamlPath,
+  { file, root, schema, placeWords: called = placeWords }: Context,
+): Diagnostic {
   const last = path.at(-1);
   const holder = path.slice(0, -1);
   const span = keySpanAt(root, path) ?? yamlAt(root, path)?.span ?? holderSpan(root, path);
   const facts = {
     key: typeof last === 'number' ? `text in entry ${last + 1}` : keyWords(path),
-    holder: placeWords(root, holder),
-    about: aboutWords(path),
-    form: formOf(path),
+    holder: called(root, holder),
+    about: aboutWords(path, schema),
+    form: formOf(path, schema),
   };
   return diagnose('file/missing', { file, span: isEmpty(span) ? holderSpan(root, path) : span }, facts);
 }

@@ -8,7 +8,8 @@ import { BOUNDS, hook, length, mass, over, text, wholeNumber, yarnAmount } from 
 
 const gaugeCount = z.number().min(BOUNDS.gaugeCount[0]).max(BOUNDS.gaugeCount[1]);
 
-const gauge = z
+/** A gauge, of a pattern or of what several patterns are joined to. */
+export const gauge = z
   .strictObject({
     stitches: gaugeCount.meta({
       description: 'Stitches counted across the measure under over:, after blocking if the piece is blocked.',
@@ -79,7 +80,8 @@ const ball = z
 /** What instructions call a yarn: `A`, `MC`, `CC1`. */
 export const YARN_LETTER = /^[A-Z][A-Z0-9]{0,2}$/;
 
-const yarn = z
+/** A yarn, in a pattern's list or in that of what several patterns are joined to. */
+export const yarn = z
   .strictObject({
     colour: text().meta({
       description: 'Your name for the colour. Readers may use any other.',

@@ -25,7 +25,15 @@ export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
   );
 }
 
-export function hasErrors(files: readonly CompiledFile[]): boolean {
+/** A pattern's file, or an along's: what there is to tell of it. */
+export interface ToldFile {
+  readonly file: string;
+  /** Empty where the file could not be read. */
+  readonly text: string;
+  readonly compiled: { readonly diagnostics: readonly Diagnostic[] };
+}
+
+export function hasErrors(files: readonly ToldFile[]): boolean {
   return files.some(({ compiled }) => compiled.diagnostics.some(({ severity }) => severity === 'error'));
 }
 

@@ -7,12 +7,17 @@ import { allCodes, isCode } from '../../src/diagnostics/catalogue.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { renderDiagnostics } from '../../src/diagnostics/render.ts';
 import { SOFTER_CODES } from '../../src/diagnostics/softer-codes.ts';
+import { checkAlong } from '../along/check-along.ts';
 
 const here = import.meta.dirname;
 
 function check(code: string, name: 'bad' | 'good'): { text: string; diagnostics: readonly Diagnostic[] } {
   const text = readFileSync(`${here}/${code}/${name}.yaml`, 'utf8');
-  return { text, diagnostics: checkPattern({ file: `${name}.yaml`, text }, 'square') };
+  const file = `${name}.yaml`;
+  const diagnostics = code.startsWith('along/')
+    ? checkAlong(text, file).diagnostics
+    : checkPattern({ file, text }, 'square');
+  return { text, diagnostics };
 }
 
 describe.each(allCodes())('%s', (code) => {

@@ -1,6 +1,7 @@
 /** Facts about what a pattern file says in, the words of a fault out: one function per code. */
 
 import type { Wording } from '../diagnostic.ts';
+import { listed } from '../listed.ts';
 
 export const fileFaults = {
   'file/empty': (): Wording => ({
@@ -46,7 +47,7 @@ export const fileFaults = {
     severity: 'error',
     message: `"${given}" is not one of the words for ${key}`,
     why: `The page and its checks know these: ${choices.join(', ')}.`,
-    try: nearest === null ? `write ${listed(choices)}.` : `write ${nearest}.`,
+    try: nearest === null ? `write ${listed(choices, 'or')}.` : `write ${nearest}.`,
   }),
   'file/out-of-range': ({ key, given, least, most, about }: OutOfRange): Wording => ({
     severity: 'error',
@@ -169,8 +170,4 @@ interface Onto {
   readonly given: string;
   readonly nearest: string | null;
   readonly earlier: readonly string[];
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
