@@ -1,22 +1,12 @@
-/**
- * Stitches worked along row ends against the length of those ends: too many ruffle, too few pull in.
- *
- * The trade works 1 single crochet to a row of single crochet, 2 to one of double, 3 to one of treble, though heights and
- * widths come to 0.93, 1.86 and 2.6, and some work 1 to a row of half double where 1.3 would lie flat (rules of thumb): what
- * lies between is usual, and only what lies well beyond it is told.
- */
+/** Stitches worked along row ends against the length of those ends: too many ruffle, too few pull in. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { type Fabric, FLAG, INTO, targets } from '../fabric/fabric.ts';
+import { howItLies } from '../measure/edge-lie.ts';
 import { edgingSides } from '../measure/edgings.ts';
 import { rowHeights, stitchWidthMm } from '../measure/row-heights.ts';
 import type { Publication } from './publication.ts';
-
-const LEAST = 0.7;
-const MOST = 1.4;
-/** Along fewer row ends a stitch more or less shows in the ratio and not in the work. */
-const FEWEST_ENDS = 8;
 
 export function edgingRatio({ pattern, sizes }: Publication): Diagnostic[] {
   const { gauge, terms } = pattern;
@@ -28,13 +18,19 @@ export function edgingRatio({ pattern, sizes }: Publication): Diagnostic[] {
     return fabric.rows.flatMap((row, at) => {
       const { stitches, ends, lengthMm } = alongEnds(fabric, at, heights);
       const wanted = lengthMm / stitchWidthMm(gauge);
-      const ratio = stitches / wanted;
-      if (ends < FEWEST_ENDS || wanted === 0 || (ratio >= LEAST && ratio <= MOST)) return [];
+      const lies = howItLies(stitches, wanted, ends);
+      if (lies === 'flat') return [];
       const line = pattern.parts[row.part]?.instructions.lines[row.line];
       const span = line?.span ?? { start: 0, end: 1 };
       const name = pattern.sizes[index]?.name ?? '';
       const where = { file: pattern.source.file, span, sizes: pattern.sizes.length > 1 ? [name] : [] };
-      const facts = { label: row.label, stitches, ends, wanted: Math.round(wanted), ruffles: ratio > 1 };
+      const facts = {
+        label: row.label,
+        stitches,
+        ends,
+        wanted: Math.round(wanted),
+        ruffles: lies === 'ruffles',
+      };
       return [diagnose('edging/ratio', where, facts)];
     });
   });

@@ -6,6 +6,7 @@ import { booklet } from './booklet.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
 import { count } from './count.ts';
+import { edge } from './edge.ts';
 import { programHelp, verbHelp } from './help.ts';
 import { newPattern } from './new.ts';
 import { readPasted } from './read.ts';
@@ -14,7 +15,7 @@ import { serve } from './serve.ts';
 import { size } from './size.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
 
-const verbs: readonly Verb[] = [newPattern, readPasted, check, count, size, build, serve, booklet];
+const verbs: readonly Verb[] = [newPattern, readPasted, check, count, size, edge, build, serve, booklet];
 
 export async function runCommand([word, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {
   if (word === '--version') {
