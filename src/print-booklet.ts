@@ -1,22 +1,26 @@
 /** A compiled pattern, a size of it, the edition wanted and the fonts in; the bytes of a booklet as PDF out. */
 
-import type { BookletInput } from './booklet/booklet-input.ts';
+import type { BookletChart, BookletInput, BookletSize } from './booklet/booklet-input.ts';
 import { layOutBooklet } from './booklet/booklet-pages.ts';
+import { type Edition, USUAL_EDITION } from './booklet/edition.ts';
 import { foldedBooklet } from './booklet/folded-booklet.ts';
-import type { Form, PaperName } from './booklet/paper.ts';
+import { inLowInk } from './booklet/low-ink.ts';
+import type { PaperName } from './booklet/paper.ts';
 import { coverPicture } from './chart/cover-picture.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { paintPdf } from './paint/pdf.ts';
 import { type FontBytes, type TextRuler, textRuler } from './paint/text-width.ts';
 import type { Pattern } from './pattern/pattern.ts';
+import type { Scene } from './scene/scene.ts';
 import { sentencesIn } from './wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from './wording/words.ts';
 
-export interface BookletChoice {
+/** A booklet of all sizes gives its numbers in the trade's `35 (44, 53)` form. */
+export type BookletSizes = CompiledSize | 'all';
+
+export interface BookletChoice extends Partial<Edition> {
   readonly dialect: DialectKey;
   readonly paper: PaperName;
-  /** Sheets as they are (the usual one), half pages to fold and staple, or large print. */
-  readonly form?: Form;
   /** Of one to fold: with a first sheet that tells how. */
   readonly foldingNotes?: boolean;
   /** With its charts drawn for left-handed makers. */
@@ -28,21 +32,24 @@ export interface BookletChoice {
 /** Runs in a browser as well: whoever calls it has the bytes of the fonts. */
 export async function printBooklet(
   compiled: CompiledPattern,
-  size: CompiledSize,
+  sizes: BookletSizes,
   choice: BookletChoice,
   fonts: FontBytes,
 ): Promise<Uint8Array> {
-  const { dialect, paper, form = 'flat' } = choice;
+  const { dialect, paper } = choice;
+  const edition = { ...USUAL_EDITION, ...choice };
   const { pattern } = compiled;
   if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
+  const input =
+    sizes === 'all' ? allSizesInput(compiled, pattern, choice) : bookletInput(pattern, sizes, choice);
   const measure = rulerFor(fonts).measureText;
-  const laidOut = layOutBooklet(bookletInput(pattern, size, choice), paper, measure, form);
-  const title = bookletTitle(pattern, size, choice);
-  const folded = form === 'folded';
+  const laidOut = layOutBooklet(input, paper, measure, edition);
+  const title = bookletTitle(pattern, sizes, choice);
+  const folded = edition.form === 'folded';
   const pages = folded
     ? foldedBooklet(laidOut, { title, paper, notes: choice.foldingNotes ?? false, measure })
     : laidOut.pages;
-  return paintPdf(pages, {
+  return paintPdf(edition.lowInk ? pages.map(inLowInk) : pages, {
     title,
     author: pattern.designer,
     language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
@@ -62,24 +69,70 @@ export function bookletHands(size: CompiledSize): readonly boolean[] {
 export function bookletInput(
   pattern: Pattern,
   size: CompiledSize,
-  { dialect, leftHanded = false, wholeCharts = false }: Omit<BookletChoice, 'paper'>,
+  choice: Omit<BookletChoice, 'paper'>,
 ): BookletInput {
-  const charts = (leftHanded ? size.leftHandedCharts : size.charts)[DIALECTS[dialect].terms];
   return {
-    pattern: sentencesIn(pattern, dialect),
-    sizes: [{ name: size.size.name, ...size.measures, schematics: size.schematics }],
-    words: size.words[dialect],
-    charts: wholeCharts ? charts.map(({ part, scene }) => ({ part, scene, folded: [] })) : charts,
-    leftHanded,
-    cover: coverPicture(pattern, size.fabric),
+    pattern: sentencesIn(pattern, choice.dialect),
+    sizes: [bookletSize(size)],
+    words: size.words[choice.dialect],
+    charts: chartsFor(size, choice),
+    leftHanded: choice.leftHanded ?? false,
+    cover: coverFor(pattern, size, choice),
   };
 }
 
-function bookletTitle(pattern: Pattern, size: CompiledSize, { leftHanded }: BookletChoice): string {
+/** What the booklet of all sizes is set from. Its chart is the first size's: the words say what is other in the others. */
+export function allSizesInput(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  choice: Omit<BookletChoice, 'paper'>,
+): BookletInput {
+  const [first] = compiled.sizes;
+  if (first === undefined || compiled.allSizes === null)
+    throw new Error(`${compiled.slug} has no words for all sizes`);
+  const several = compiled.sizes.length > 1;
+  return {
+    ...bookletInput(pattern, first, choice),
+    sizes: compiled.sizes.map(bookletSize),
+    words: compiled.allSizes[choice.dialect],
+    chartSize: several ? first.size.name : null,
+  };
+}
+
+function bookletSize(size: CompiledSize): BookletSize {
+  return { name: size.size.name, ...size.measures, schematics: size.schematics };
+}
+
+function chartsFor(
+  size: CompiledSize,
+  { dialect, leftHanded = false, wholeCharts = false }: Omit<BookletChoice, 'paper'>,
+): readonly BookletChart[] {
+  const charts = (leftHanded ? size.leftHandedCharts : size.charts)[DIALECTS[dialect].terms];
+  return wholeCharts ? charts.map(({ part, scene }) => ({ part, scene, folded: [] })) : charts;
+}
+
+/** A picture takes ink, and shows stitches to those who asked for words alone. */
+function coverFor(
+  pattern: Pattern,
+  size: CompiledSize,
+  { lowInk = false, holds = 'all' }: Omit<BookletChoice, 'paper'>,
+): Scene | null {
+  return lowInk || holds === 'words' ? null : coverPicture(pattern, size.fabric);
+}
+
+function bookletTitle(
+  pattern: Pattern,
+  sizes: BookletSizes,
+  { leftHanded, form, holds }: BookletChoice,
+): string {
+  const several = pattern.sizes.length > 1;
   return [
     pattern.title,
-    ...(pattern.sizes.length > 1 ? [`size ${size.size.name}`] : []),
-    ...(leftHanded ? ['left-handed charts'] : []),
+    ...(several ? [sizes === 'all' ? 'all sizes' : `size ${sizes.size.name}`] : []),
+    ...(form === 'large print' ? ['large print'] : []),
+    ...(holds === 'words' ? ['words only'] : []),
+    ...(holds === 'charts' ? ['charts only'] : []),
+    ...(leftHanded && holds !== 'words' ? ['left-handed charts'] : []),
   ].join(', ');
 }
 

@@ -33,6 +33,8 @@ export interface BookletInput {
   readonly sizes: readonly BookletSize[];
   readonly words: WordedPattern;
   readonly charts: readonly BookletChart[];
+  /** The size the charts are of, where the booklet is of several. */
+  readonly chartSize?: string | null;
   /** The charts are drawn for left-handed makers. */
   readonly leftHanded: boolean;
   /** Picture for the cover. */

@@ -1,9 +1,10 @@
 /** A pattern, its words, charts and measures in, for one paper; its booklet out, page by page. */
 
 import type { Scene } from '../scene/scene.ts';
+import type { WordedPattern } from '../wording/words.ts';
 import { type Assembled, assemblePages, type RunningHead } from './assemble-pages.ts';
 import { abbreviations } from './blocks/abbreviations.ts';
-import { charts } from './blocks/charts.ts';
+import { charts, type DrawnCharts } from './blocks/charts.ts';
 import { closing } from './blocks/closing.ts';
 import { cover } from './blocks/cover.ts';
 import { finishedSize } from './blocks/finished-size.ts';
@@ -14,13 +15,14 @@ import { measures } from './blocks/measures.ts';
 import { notesPage } from './blocks/notes-page.ts';
 import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
 import type { MeasureText } from './break-lines.ts';
+import { type Edition, USUAL_EDITION } from './edition.ts';
 import { type FlowedPage, flowToSheets, flowWithoutStub } from './flow.ts';
 import { paddedPages } from './folding.ts';
-import { HOUSE_WORDS } from './house-words.ts';
+import { HOUSE_WORDS, type HouseWords } from './house-words.ts';
 import { longDate } from './long-date.ts';
 import { keepNumbersTogether } from './no-break.ts';
 import { pageGrid } from './page-grid.ts';
-import type { Form, PaperName } from './paper.ts';
+import type { PaperName } from './paper.ts';
 import { paragraphs, plain, sideSection } from './section.ts';
 import type { Setting } from './set-text.ts';
 import type { Flowing, Sheet } from './strip.ts';
@@ -30,8 +32,9 @@ export function layOutBooklet(
   input: BookletInput,
   paper: PaperName,
   measure: MeasureText,
-  form: Form = 'flat',
+  edition: Edition = USUAL_EDITION,
 ): Assembled {
+  const { form } = edition;
   const format = { paper, form };
   const grid = pageGrid(format, 'portrait');
   const setting: Setting = { measure, grid };
@@ -42,6 +45,9 @@ export function layOutBooklet(
     ...plain(keepNumbersTogether(how)),
   ]);
   const notes = pattern.notes.map((note) => plain(keepNumbersTogether(note)));
+  const drawn =
+    edition.holds === 'words' ? NO_CHARTS : charts(input.charts, chartHeading(input, house), setting);
+  const written = edition.holds === 'charts' ? unchartedWords(input, drawn.left) : words;
   const items: Flowing[] = [
     cover(input, setting),
     ...sideSection(house.finishedSize, finishedSize(input, setting), setting),
@@ -50,9 +56,9 @@ export function layOutBooklet(
     ...sideSection(house.abbreviations, abbreviations(words.abbreviations, setting), setting),
     ...sideSection(house.specials, paragraphs(specials, setting), setting),
     ...sideSection(house.notes, paragraphs(notes, setting), setting),
-    ...instructions(words, house, setting),
-    ...charts(input.charts, input.leftHanded ? house.leftHandedChart : house.chart, setting),
-    ...measures(input, house, setting),
+    ...instructions(written, house, setting),
+    ...drawn.items,
+    ...measures(input, edition, house, setting),
     ...closing(input, house, setting),
   ];
   const isLoose = (item: Flowing): item is Sheet => item.kind === 'sheet' && item.format.form !== form;
@@ -63,7 +69,7 @@ export function layOutBooklet(
     pages: form === 'folded' ? withNotesPages(pages, setting) : pages,
     loose: items.filter(isLoose),
   };
-  return assemblePages(flowed, runningHeadOf(input), format, measure);
+  return assemblePages(flowed, runningHeadOf(input, edition), format, measure);
 }
 
 /** A sheet's pages that are left over: the back cover stays blank, what lies before it is for the maker to write on. */
@@ -72,11 +78,32 @@ function withNotesPages(pages: readonly FlowedPage[], setting: Setting): FlowedP
   return [...pages, ...Array.from({ length: Math.max(0, left - 1) }, () => notesPage(setting))];
 }
 
+const NO_CHARTS: DrawnCharts = { items: [], left: [] };
+
+function chartHeading({ leftHanded, chartSize }: BookletInput, house: HouseWords): string {
+  const heading = leftHanded ? house.leftHandedChart : house.chart;
+  return chartSize ? `${heading}, size ${chartSize}` : heading;
+}
+
+/** What no chart shows: parts without one, or with one too large for paper. */
+function unchartedWords(
+  { pattern, words, charts: drawn }: BookletInput,
+  left: readonly string[],
+): WordedPattern {
+  const charted = new Set(drawn.map(({ part }) => part).filter((part) => !left.includes(part)));
+  // A part worked onto another stands in its chart.
+  for (const { name, onto } of pattern.parts) if (onto !== null && charted.has(onto)) charted.add(name);
+  return { ...words, parts: words.parts.filter(({ name }) => !charted.has(name)) };
+}
+
 export function bookletPages(input: BookletInput, paper: PaperName, measure: MeasureText): readonly Scene[] {
   return layOutBooklet(input, paper, measure).pages;
 }
 
-function runningHeadOf(input: BookletInput): RunningHead {
+/** What a page of this edition would be missed without. */
+const HOLDS_WORDS = { all: null, words: 'words only', charts: 'charts only' } as const;
+
+function runningHeadOf(input: BookletInput, { holds }: Edition): RunningHead {
   const { pattern } = input;
   const terms = termsOf(input.words);
   const name = sizeName(input);
@@ -87,9 +114,10 @@ function runningHeadOf(input: BookletInput): RunningHead {
   return {
     title: pattern.title,
     right: [
-      name ? `Size ${name}` : null,
+      name ? `Size ${name}` : input.pattern.sizes.length > 1 ? 'All sizes' : null,
       HOUSE_WORDS[terms].terms,
-      input.leftHanded ? 'left-handed charts' : null,
+      HOLDS_WORDS[holds],
+      input.leftHanded && holds !== 'words' ? 'left-handed charts' : null,
     ]
       .filter((word) => word !== null)
       .join(', '),

@@ -19,7 +19,10 @@ export const build: Verb = {
   npm run -s rowfold -- build --patterns my-patterns --out public
 
 When a pattern has an error nothing is published: the faults are told, and the site of the last good build
-stays as it was. The folder is replaced whole by each build, so keep nothing else in it.`,
+stays as it was. The folder is replaced whole by each build, so keep nothing else in it.
+
+Which booklets the site offers is said in site.yaml beside the patterns; without it each size has one on A4 and one on
+US Letter, in its pattern's own terms. rowfold booklet makes any other.`,
   run: async ({ values }, terminal) => {
     const began = performance.now();
     // Loaded when asked for: what writes PDFs takes longer to load than a pattern takes to check.
@@ -33,6 +36,10 @@ stays as it was. The folder is replaced whole by each build, so keep nothing els
     if (result.kind === 'refused') {
       terminal.tell(`${result.why}. Name another folder with --out.`);
       return 2;
+    }
+    if (result.kind === 'settings') {
+      terminal.tell(`${result.why}.\nNothing was published.`);
+      return 1;
     }
     if (result.kind === 'stopped') {
       terminal.tell(`The pages could not be set with these layouts: ${result.why}\nNothing was published.`);

@@ -1,6 +1,7 @@
 /** Names of patterns, sizes and dialects -> where their pages and files stand, and relative links between them. */
 
-import type { Form, PaperName } from '../booklet/paper.ts';
+import type { Edition } from '../booklet/edition.ts';
+import type { PaperName } from '../booklet/paper.ts';
 import type { DialectKey } from '../wording/words.ts';
 
 /** A page's place: its file under the site's folder, and the way from it back to the site's top. */
@@ -26,14 +27,19 @@ export function linkTo(from: PagePlace, folders: readonly string[], file = ''): 
   return `${from.root}${way}${encodeURIComponent(file)}`;
 }
 
-/** File name of a booklet; the dialect is named where it is not the pattern's own. */
+/** What tells a booklet's file from the others of its pattern. */
+export interface NamedBooklet extends Partial<Edition> {
+  /** The size's slug. */
+  readonly size: string;
+  readonly paper: PaperName;
+  /** Named where it is not the pattern's own. */
+  readonly dialect: DialectKey | null;
+  readonly leftHanded?: boolean;
+}
+
 export function bookletFileName(
   pattern: string,
-  size: string,
-  paper: PaperName,
-  dialect: DialectKey | null,
-  leftHanded = false,
-  form: Form = 'flat',
+  { size, paper, dialect, leftHanded, form = 'flat', holds = 'all', lowInk }: NamedBooklet,
 ): string {
   return [
     pattern,
@@ -42,6 +48,8 @@ export function bookletFileName(
     paper.toLowerCase(),
     leftHanded ? 'left-handed' : null,
     form === 'flat' ? null : form.replace(' ', '-'),
+    lowInk ? 'low-ink' : null,
+    holds === 'all' ? null : `${holds}-only`,
   ]
     .filter((word) => word !== null)
     .join('-')

@@ -1,13 +1,13 @@
-/** One size of a compiled pattern and the edition wanted in, the bytes of its booklet out, set in the fonts on the disk. */
+/** One size of a compiled pattern, or all of them, and the edition wanted in, the bytes of its booklet out, set in the fonts on the disk. */
 
-import type { CompiledPattern, CompiledSize } from '../compiled.ts';
-import { type BookletChoice, printBooklet } from '../print-booklet.ts';
+import type { CompiledPattern } from '../compiled.ts';
+import { type BookletChoice, type BookletSizes, printBooklet } from '../print-booklet.ts';
 import { readFontFiles } from './font-files.ts';
 
 export function bookletFile(
   compiled: CompiledPattern,
-  size: CompiledSize,
+  sizes: BookletSizes,
   choice: BookletChoice,
 ): Promise<Uint8Array> {
-  return printBooklet(compiled, size, choice, readFontFiles());
+  return printBooklet(compiled, sizes, choice, readFontFiles());
 }

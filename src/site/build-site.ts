@@ -5,9 +5,11 @@ import { patternJsonSchema } from '../pattern/json-schema.ts';
 import { type CompiledFile, compilePatterns, hasErrors } from './compile-patterns.ts';
 import { pageFiles } from './page-files.ts';
 import { readPatterns } from './read-patterns.ts';
+import { settingsOf } from './read-settings.ts';
 import { runEleventy } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
 import { sitePages } from './site-pages.ts';
+import type { SiteSettings } from './site-settings.ts';
 import { sizeFiles } from './size-files.ts';
 import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
 
@@ -31,26 +33,35 @@ export type BuildResult =
   | { readonly kind: 'faults'; readonly files: readonly CompiledFile[] }
   /** The folder to publish into holds something else. */
   | { readonly kind: 'refused'; readonly why: string }
+  /** The file of the site's settings has a fault. */
+  | { readonly kind: 'settings'; readonly why: string }
   /** The layouts could not be set. */
   | { readonly kind: 'stopped'; readonly why: string };
 
 export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   const why = whyNotReplace(settings.out);
   if (why !== null) return { kind: 'refused', why };
+  const read = await settingsOf(settings.patterns);
+  if (read.kind === 'wrong') return { kind: 'settings', why: read.why };
   const files = compilePatterns(await readPatterns([settings.patterns]));
   if (hasErrors(files)) return { kind: 'faults', files };
 
   settings.progress('setting the pages');
   let pages: readonly SiteFile[];
   try {
-    pages = await runEleventy(sitePages(files.map(({ compiled }) => compiled)));
+    pages = await runEleventy(
+      sitePages(
+        files.map(({ compiled }) => compiled),
+        read.settings,
+      ),
+    );
   } catch (fault) {
     // A layout with a mistake in it: whoever mends it needs the words, and a server has to go on.
     return { kind: 'stopped', why: reasons(fault).join(': ') };
   }
   const folder = await startFolder(settings.out);
   try {
-    const counts = await writeSite(folder, files, pages, settings.progress);
+    const counts = await writeSite(folder, files, pages, read.settings, settings.progress);
     await swapFolder(folder, settings.out);
     return { kind: 'built', files, counts };
   } finally {
@@ -62,6 +73,7 @@ async function writeSite(
   folder: string,
   files: readonly CompiledFile[],
   pages: readonly SiteFile[],
+  settings: SiteSettings,
   progress: (words: string) => void,
 ): Promise<BuildCounts> {
   const collection = files.map(({ compiled }) => compiled);
@@ -71,7 +83,7 @@ async function writeSite(
   for (const [i, compiled] of collection.entries()) {
     if (compiled.pattern === null) continue;
     progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);
-    for (const { file, content } of sizeFiles(compiled, compiled.pattern)) {
+    for (const { file, content } of sizeFiles(compiled, compiled.pattern, settings)) {
       await writeFiles(folder, [{ file, content: await content() }]);
       if (file.endsWith('.pdf')) booklets++;
       else if (!file.endsWith('-cover.svg')) charts++;

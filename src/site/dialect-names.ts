@@ -1,7 +1,7 @@
 /** Dialects -> what readers call them, and which one a pattern was written in. */
 
 import type { Pattern } from '../pattern/pattern.ts';
-import { DIALECTS, type DialectKey } from '../wording/words.ts';
+import type { DialectKey } from '../wording/words.ts';
 
 /** In the order the links stand. */
 export const DIALECT_KEYS: readonly DialectKey[] = ['us', 'uk', 'us-full', 'uk-full'];
@@ -15,9 +15,4 @@ export const DIALECT_NAMES: Readonly<Record<DialectKey, string>> = {
 
 export function ownDialect(pattern: Pattern): DialectKey {
   return pattern.terms === 'UK' ? 'uk' : 'us';
-}
-
-/** The abbreviated dialect of the same terms: booklets are set in it. */
-export function abbreviated(dialect: DialectKey): DialectKey {
-  return DIALECTS[dialect].terms === 'UK' ? 'uk' : 'us';
 }

@@ -127,6 +127,8 @@ export interface PatternPage extends PatternText {
   readonly sizeTable: SizeTable;
   /** How to read `35 (44, 53)`; null with a single size. */
   readonly sizesNote: string | null;
+  /** Booklets of all sizes. */
+  readonly downloads: readonly Download[];
 }
 
 export interface Download {

@@ -7,11 +7,17 @@ import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { coverLink } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
 import { colophonLines, patternFacts, wholeNumber, yarnCell } from './facts.ts';
-import type { PatternPage, SizeTable } from './page-data.ts';
+import { offeredBooklets } from './offered-booklets.ts';
+import type { Download, PatternPage, SizeTable } from './page-data.ts';
 import { partTexts } from './part-text.ts';
+import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { materials, pageCautions } from './supplies.ts';
 
-export function patternPage(compiled: CompiledPattern, pattern: Pattern): PatternPage {
+export function patternPage(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  settings: SiteSettings = USUAL_SETTINGS,
+): PatternPage {
   const place = pagePlace([compiled.slug]);
   const own = ownDialect(pattern);
   const words = compiled.allSizes?.[own] ?? null;
@@ -35,8 +41,20 @@ export function patternPage(compiled: CompiledPattern, pattern: Pattern): Patter
     glossary: words ?? { abbreviations: [], specials: [] },
     parts: partTexts(words?.parts ?? [], () => null),
     finishing: pattern.finishing,
+    downloads: allSizesDownloads(compiled, pattern, settings, place),
     colophon: colophonLines(pattern),
   };
+}
+
+function allSizesDownloads(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  settings: SiteSettings,
+  place: PagePlace,
+): Download[] {
+  return offeredBooklets(compiled, pattern, settings)
+    .filter(({ sizes }) => sizes === 'all')
+    .map(({ text, folder, file }) => ({ text, href: linkTo(place, folder, file) }));
 }
 
 function sizeTable(compiled: CompiledPattern, pattern: Pattern, place: PagePlace): SizeTable {

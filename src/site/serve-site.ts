@@ -52,6 +52,8 @@ function buildLine(result: BuildResult, ms: number): string {
       return 'There are faults in the patterns; the pages say which. The last good site stays as it was.';
     case 'stopped':
       return `The pages could not be set with these layouts: ${result.why}`;
+    case 'settings':
+      return `${result.why}.`;
     case 'refused':
       return `${result.why}. Name another folder with --out.`;
   }

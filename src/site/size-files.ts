@@ -1,18 +1,14 @@
-/** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and a booklet for each paper, terms and hand. */
+/** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and the booklets that the site offers. */
 
-import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { bookletHands } from '../print-booklet.ts';
-import { bookletFileName, chartFileName } from './addresses.ts';
+import { chartFileName } from './addresses.ts';
 import { bookletFile } from './booklet-file.ts';
 import { coverFileName, coverOf } from './cover-picture.ts';
-import { ownDialect } from './dialect-names.ts';
+import { offeredBooklets } from './offered-booklets.ts';
 import type { SiteFile } from './site-file.ts';
-
-/** Booklets are set in abbreviated words; `rowfold booklet` makes those in full. */
-const BOOKLET_DIALECTS = ['us', 'uk'] as const;
+import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 
 /** A file's name, and how it is made when its turn comes: a large collection never stands in memory whole. */
 export interface FileToMake {
@@ -20,8 +16,16 @@ export interface FileToMake {
   readonly content: () => Promise<SiteFile['content']>;
 }
 
-export function sizeFiles(compiled: CompiledPattern, pattern: Pattern): FileToMake[] {
-  return compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern));
+export function sizeFiles(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  settings: SiteSettings = USUAL_SETTINGS,
+): FileToMake[] {
+  const booklets = offeredBooklets(compiled, pattern, settings).map(({ sizes, choice, folder, file }) => ({
+    file: [...folder, file].join('/'),
+    content: () => bookletFile(compiled, sizes, choice),
+  }));
+  return [...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)), ...booklets];
 }
 
 function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {
@@ -34,17 +38,6 @@ function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern
       })),
     ),
   );
-  const booklets = BOOKLET_DIALECTS.flatMap((dialect) =>
-    bookletHands(size).flatMap((leftHanded) =>
-      Object.values(PAPERS).map(({ name: paper }) => {
-        const named = dialect === ownDialect(pattern) ? null : dialect;
-        return {
-          file: `${folder}/${bookletFileName(compiled.slug, size.slug, paper, named, leftHanded)}`,
-          content: () => bookletFile(compiled, size, { dialect, paper, leftHanded }),
-        };
-      }),
-    ),
-  );
   const cover = coverOf(pattern, size);
   const covers =
     cover === null
@@ -55,5 +48,5 @@ function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern
             content: async () => paintSvg(cover, { idPrefix: 'cover', colours: 'plain' }),
           },
         ];
-  return [...covers, ...charts, ...booklets];
+  return [...covers, ...charts];
 }

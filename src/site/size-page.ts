@@ -1,19 +1,19 @@
 /** One size of a compiled pattern -> its pages: in the pattern's own terms, and in each of the four dialects. */
 
-import { PAPERS, type PaperName } from '../booklet/paper.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { bookletHands } from '../print-booklet.ts';
 import { ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
-import { bookletFileName, chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
+import { chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
-import { abbreviated, DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
+import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { colophonLines, sizeFacts } from './facts.ts';
+import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
 import { partTexts } from './part-text.ts';
+import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { materials, pageCautions } from './supplies.ts';
 
 /** The parts of the page that a maker comes back to. */
@@ -25,9 +25,14 @@ const SECTIONS = [
   ['To print and keep', 'downloads'],
 ] as const;
 
-export function sizePages(compiled: CompiledPattern, pattern: Pattern): SizePage[] {
+export function sizePages(
+  compiled: CompiledPattern,
+  pattern: Pattern,
+  settings: SiteSettings = USUAL_SETTINGS,
+): SizePage[] {
+  const offers = offeredBooklets(compiled, pattern, settings);
   return compiled.sizes.flatMap((size) =>
-    [null, ...DIALECT_KEYS].map((dialect) => sizePage(compiled, pattern, size, dialect)),
+    [null, ...DIALECT_KEYS].map((dialect) => sizePage(compiled, pattern, size, dialect, offers)),
   );
 }
 
@@ -37,6 +42,7 @@ function sizePage(
   pattern: Pattern,
   size: CompiledSize,
   dialect: DialectKey | null,
+  offers: readonly OfferedBooklet[],
 ): SizePage {
   const own = ownDialect(pattern);
   const key = dialect ?? own;
@@ -87,7 +93,7 @@ function sizePage(
     glossary: words,
     parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place)),
     finishing: ownSentences(pattern, pattern.finishing, key),
-    downloads: downloads(compiled, size, key, own, place),
+    downloads: downloads(compiled, size, offers, key, own, place),
     colophon: colophonLines(pattern),
   };
 }
@@ -131,31 +137,20 @@ function partChart(
 function downloads(
   compiled: CompiledPattern,
   size: CompiledSize,
+  offers: readonly OfferedBooklet[],
   key: DialectKey,
   own: DialectKey,
   place: PagePlace,
 ): Download[] {
   const folder = [compiled.slug, size.slug];
-  const dialect = abbreviated(key);
   const { terms } = DIALECTS[key];
-  const booklets = bookletHands(size).flatMap((leftHanded) =>
-    Object.values(PAPERS).map(({ name }) => ({
-      text: bookletText(name, terms, leftHanded),
-      href: linkTo(
-        place,
-        folder,
-        bookletFileName(compiled.slug, size.slug, name, dialect === own ? null : dialect, leftHanded),
-      ),
-    })),
-  );
+  const booklets = bookletsForPage(offers, size, key, own).map(({ text, file, folder: within }) => ({
+    text,
+    href: linkTo(place, within, file),
+  }));
   const charts = size.charts[terms].map((chart, i) => ({
     text: size.charts[terms].length === 1 ? 'Stitch chart (SVG)' : `Stitch chart of ${chart.part} (SVG)`,
     href: linkTo(place, folder, chartFileName(compiled.slug, size.slug, i, terms)),
   }));
   return [...booklets, ...charts];
-}
-
-function bookletText(paper: PaperName, terms: string, leftHanded: boolean): string {
-  const hand = leftHanded ? ', charts for left-handed makers' : '';
-  return `Booklet on ${paper === 'A4' ? 'A4 paper' : 'US Letter paper'}, ${terms} terms${hand} (PDF)`;
 }

@@ -73,6 +73,7 @@ describe('the order of pages on sheets to fold', () => {
 
 const fonts = readFontFiles();
 const { measureText } = textRuler(fonts);
+const FOLDED = { form: 'folded', holds: 'all', lowInk: false } as const;
 const PAPER_NAMES = Object.values(PAPERS).map(({ name }) => name);
 const SAMPLES = { bare: bareBooklet, granny: grannyBooklet, shell: shellBooklet, long: longBooklet } as const;
 const CASES = Object.keys(SAMPLES).flatMap((name) =>
@@ -112,7 +113,7 @@ function foldedTogether(sides: readonly ReadPage[]): string[] {
 }
 
 describe.each(CASES)('the $name booklet folded from $paper', ({ name, paper }) => {
-  const laidOut = layOutBooklet(SAMPLES[name](), paper, measureText, 'folded');
+  const laidOut = layOutBooklet(SAMPLES[name](), paper, measureText, FOLDED);
 
   test('its pages are half a sheet (ISO 216: A5 is 148 by 210 mm; half a Letter 5.5 by 8.5 in)', () => {
     const half = paper === 'A4' ? [148, 210] : [5.5 * 25.4, 8.5 * 25.4];
@@ -181,7 +182,7 @@ describe.each(CASES)('the $name booklet folded from $paper', ({ name, paper }) =
 describe.each(PAPER_NAMES)('a chart too large for half of %s', (paper: PaperName) => {
   const chart = chartScene(60, 70, 4);
   const input = { ...bareBooklet(), charts: [{ part: 'Square', scene: chart, folded: [] }] };
-  const laidOut = layOutBooklet(input, paper, measureText, 'folded');
+  const laidOut = layOutBooklet(input, paper, measureText, FOLDED);
   const uses = (scenes: readonly Scene[]): number =>
     scenes.flatMap(({ shapes }) => walkShapes(shapes)).filter(({ shape }) => shape.kind === 'use').length;
 

@@ -81,3 +81,30 @@ describe('a booklet to fold', () => {
     expect(boxes('noted.pdf').length).toBe(boxes('plain.pdf').length + 2);
   });
 });
+
+describe('an edition', () => {
+  test('says what it is in its name', async () => {
+    const words = [
+      'booklet',
+      'patterns/grey-square',
+      '--all-sizes',
+      '--large-print',
+      '--low-ink',
+      '--words-only',
+    ];
+    const { code, out } = await rowfold(words, folder);
+    expect([code, out]).toEqual([0, 'grey-square-all-sizes-a4-large-print-low-ink-words-only.pdf\n']);
+  });
+
+  test.each([
+    [['--folded', '--large-print'], /too small for large print/],
+    [['--words-only', '--charts-only'], /nothing would be left/],
+    [['--all-sizes', '--size', 'small'], /is for a booklet of one size/],
+    [['--all-sizes', '--width', '30 cm'], /is for a booklet of one size/],
+    [['--folding-notes'], /add --folded/],
+  ])('cannot be %j', async (flags, told) => {
+    const { code, err } = await rowfold(['booklet', 'patterns/grey-square', ...flags], folder);
+    expect(err).toMatch(told);
+    expect(code).toBe(2);
+  });
+});

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { GOOD, removeFolder, rowfold, scratchFolder, WRONG, writePattern } from './run-rowfold.ts';
@@ -43,12 +43,29 @@ describe('build', () => {
       'grey-square/large/uk-full/index.html',
       'grey-square/medium/grey-square-medium-a4.pdf',
       'grey-square/medium/grey-square-medium-letter.pdf',
-      'grey-square/medium/grey-square-medium-uk-a4.pdf',
-      'grey-square/medium/grey-square-medium-uk-letter-left-handed.pdf',
       'grey-square/small/grey-square-small-chart-1-us.svg',
     ]) {
       expect(made).toContain(file);
     }
+  });
+
+  test('makes only the booklets that site.yaml asks for, and tells a fault in it', async () => {
+    const file = path.join(folder, 'patterns/site.yaml');
+    writeFileSync(file, 'booklets:\n  - {form: folded}\n  - {sizes: all}\n');
+    expect((await rowfold(['build', '--out', 'chosen'], folder)).code).toBe(0);
+    const booklets = [...filesOf('chosen').keys()].filter((name) => name.endsWith('.pdf'));
+    expect(booklets.sort()).toEqual([
+      'grey-square/grey-square-all-sizes-a4.pdf',
+      'grey-square/large/grey-square-large-a4-folded.pdf',
+      'grey-square/medium/grey-square-medium-a4-folded.pdf',
+      'grey-square/small/grey-square-small-a4-folded.pdf',
+    ]);
+    writeFileSync(file, 'booklets:\n  - {form: boiled}\n');
+    const { code, out, err } = await rowfold(['build'], folder);
+    rmSync(file);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/site\.yaml, line 2: "booklets form" may be flat, folded, large print/);
+    expect(filesOf('_site')).toEqual(first);
   });
 
   test('gives the same bytes twice', async () => {
@@ -69,7 +86,7 @@ describe('build', () => {
   });
 
   test('leaves no half-made folder behind', () => {
-    expect(readdirSync(folder).sort()).toEqual(['_site', 'again', 'patterns']);
+    expect(readdirSync(folder).sort()).toEqual(['_site', 'again', 'chosen', 'patterns']);
   });
 
   test('never replaces a folder that holds anything of the designer', async () => {

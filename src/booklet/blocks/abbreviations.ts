@@ -24,13 +24,17 @@ export function abbreviations(entries: readonly WordedAbbreviation[], setting: S
 
 function block(entries: readonly WordedAbbreviation[], setting: Setting): Strip {
   const { xMm, widthMm } = mainColumn(setting);
-  const columnMm = (widthMm - COLUMN_GAP_MM) / 2;
+  const columns = setting.grid.oneColumn ? 1 : 2;
+  const columnMm = (widthMm - COLUMN_GAP_MM * (columns - 1)) / columns;
   const bold = entries.map(({ abbr }) =>
     runsWidth([{ text: abbr, face: 'text-bold' }], mmFromPt(setting.grid.type.body.fontPt), setting.measure),
   );
-  const abbrMm = Math.min(ABBR_WIDEST_MM, Math.max(...bold) + ABBR_GAP_MM);
+  const abbrMm = Math.min(
+    ABBR_WIDEST_MM * setting.grid.drawn,
+    Math.max(...bold) + ABBR_GAP_MM * setting.grid.drawn,
+  );
   const set = entries.map((entry) => setEntry(entry, abbrMm, columnMm, setting));
-  const half = evenSplit(set.map(({ heightMm }) => heightMm));
+  const half = columns === 1 ? set.length : evenSplit(set.map(({ heightMm }) => heightMm));
   const left = stack(set.slice(0, half), xMm);
   const right = stack(set.slice(half), xMm + columnMm + COLUMN_GAP_MM);
   return {

@@ -15,8 +15,14 @@ import { type Bookmark, type Flowing, keepTogether, moved, type Strip, withSpace
 import { sheetHeading, sheetHeadingMm, wholeSheet } from './chart-sheet.ts';
 import { tileSheets } from './tile-sheets.ts';
 
-export function charts(entries: readonly BookletChart[], heading: string, setting: Setting): Flowing[] {
-  return entries.flatMap((chart, index) => {
+export interface DrawnCharts {
+  readonly items: readonly Flowing[];
+  /** Parts whose chart is too large to be drawn. */
+  readonly left: readonly string[];
+}
+
+export function charts(entries: readonly BookletChart[], heading: string, setting: Setting): DrawnCharts {
+  const blocks = entries.map((chart, index) => {
     const first = index === 0;
     const head = [
       ...(first ? wideHeading(heading, setting) : []),
@@ -28,6 +34,10 @@ export function charts(entries: readonly BookletChart[], heading: string, settin
     const bookmark: Bookmark = first ? { title: heading, level: 1 } : { title: chart.part, level: 2 };
     return chartBlock({ title, bookmark, head, prefix: `chart${index + 1}` }, chart, setting);
   });
+  return {
+    items: blocks.flatMap(({ items }) => items),
+    left: entries.flatMap(({ part }, index) => (blocks[index]?.left ? [part] : [])),
+  };
 }
 
 /** How a chart is introduced, and what its symbols are called by. */
@@ -38,7 +48,12 @@ interface Opening {
   readonly prefix: string;
 }
 
-function chartBlock(opening: Opening, chart: BookletChart, setting: Setting): Flowing[] {
+interface ChartBlock {
+  readonly items: readonly Flowing[];
+  readonly left: boolean;
+}
+
+function chartBlock(opening: Opening, chart: BookletChart, setting: Setting): ChartBlock {
   const { title, bookmark, prefix } = opening;
   const { drawing, entries, plan, head, words } = chooseDrawing(chart, opening, setting);
   const named = withOwnSymbols(drawing, prefix);
@@ -51,20 +66,24 @@ function chartBlock(opening: Opening, chart: BookletChart, setting: Setting): Fl
   const key = keyStrips(ownEntries, named.symbols, setting);
   switch (plan.kind) {
     case 'in text':
-      return keepTogether([...head, figure(scene, plan.scale, setting), ...key]);
+      return drawn(keepTogether([...head, figure(scene, plan.scale, setting), ...key]));
     case 'sheet':
-      return [
+      return drawn([
         ...(isLoose(plan, setting) ? keepTogether([...head, ...looseNote(setting)]) : []),
         wholeSheet({ title, note: words, scene, entries: ownEntries }, plan, bookmark, setting),
-      ];
+      ]);
     case 'sheets':
-      return [
+      return drawn([
         ...keepTogether([...head, ...sheetsNote(drawing, plan, setting), ...key]),
         ...tileSheets({ title, note: words, scene, entries: ownEntries }, plan, setting),
-      ];
+      ]);
     case 'too large':
-      return keepTogether([...head, ...tooLargeNote(plan.sheets, setting)]);
+      return { items: keepTogether([...head, ...tooLargeNote(plan.sheets, setting)]), left: true };
   }
+}
+
+function drawn(items: readonly Flowing[]): ChartBlock {
+  return { items, left: false };
 }
 
 interface Chosen {
@@ -181,9 +200,17 @@ function note(text: string, setting: Setting): Strip[] {
 
 /** Large enough to read at a glance; the same map stands small on each sheet. */
 const MAP_MM = { widthMm: 90, heightMm: 80 } as const;
+/** Beside large print, which leaves it less room. */
+const SMALL_MAP_MM = { widthMm: 90, heightMm: 46 } as const;
 
 function sheetsMap(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>, setting: Setting): Strip[] {
-  const map = finderMap(silhouetteOf(drawing), plan, MAP_MM, null, setting.grid.type);
+  const map = finderMap(
+    silhouetteOf(drawing),
+    plan,
+    setting.grid.oneColumn ? SMALL_MAP_MM : MAP_MM,
+    null,
+    setting.grid.type,
+  );
   return [
     {
       kind: 'strip',

@@ -5,6 +5,7 @@ import { printFinishedSize } from '../../wording/finished-size.ts';
 import { type BookletInput, sizeName, termsOf } from '../booklet-input.ts';
 import type { Run } from '../break-lines.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
+import { keepNumbersTogether } from '../no-break.ts';
 import { ACCENT } from '../page-grid.ts';
 import { type Place, type Setting, setText } from '../set-text.ts';
 import type { TypeSize } from '../type-sizes.ts';
@@ -72,5 +73,5 @@ function subtitle(input: BookletInput): Run[] {
   const words = [name ? `Size ${name}` : several, only ? printFinishedSize(only) : null].filter(
     (word) => word !== null,
   );
-  return words.length > 0 ? [{ text: words.join(', '), face: 'title' }] : [];
+  return words.length > 0 ? [{ text: keepNumbersTogether(words.join(', ')), face: 'title' }] : [];
 }

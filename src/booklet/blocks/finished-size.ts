@@ -2,6 +2,7 @@
 
 import { inBoth, printFinishedSize } from '../../wording/finished-size.ts';
 import type { BookletInput, BookletSize } from '../booklet-input.ts';
+import { keepNumbersTogether } from '../no-break.ts';
 import { paragraphs, plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
@@ -20,7 +21,14 @@ function oneSize(size: BookletSize, input: BookletInput, setting: Setting): Stri
   const order = both ? ', width by height' : '';
   const others = input.pattern.sizes.map(({ name }) => name).filter((name) => name !== size.name);
   const lines = [
-    ...(measures ? [[{ text: measures, face: 'text-bold' as const }, ...plain(`${order}${blocked}.`)]] : []),
+    ...(measures
+      ? [
+          [
+            { text: keepNumbersTogether(measures), face: 'text-bold' as const },
+            ...plain(`${order}${blocked}.`),
+          ],
+        ]
+      : []),
     ...(others.length > 0
       ? [plain(`This booklet is for size ${size.name}. The pattern also comes in ${listed(others)}.`)]
       : []),

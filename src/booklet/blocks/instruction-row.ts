@@ -65,7 +65,7 @@ function textStrips(line: WordedLine, setting: Setting): Strip[] {
 }
 
 function sideStrips(line: WordedLine, setting: Setting): Strip[] {
-  const box = line.rows.length === 1 ? [tickBox(setting)] : [];
+  const box = hasOneBox(line) ? [tickBox(setting)] : [];
   if (line.label === null) return box.length ? [sideStrip(box, setting)] : [];
   const tickMm = tickWidthMm(setting);
   const place = { xMm: tickMm, widthMm: setting.grid.sideWidthMm - tickMm };
@@ -76,6 +76,11 @@ function sideStrips(line: WordedLine, setting: Setting): Strip[] {
     setting,
   );
   return label.map((strip, index) => (index === 0 ? { ...strip, shapes: [...box, ...strip.shapes] } : strip));
+}
+
+/** A row, or in a booklet of all sizes, where a range is of another length in each, a line of any rows. */
+function hasOneBox({ label, rows }: WordedLine): boolean {
+  return rows.length === 1 || (rows.length === 0 && label !== null);
 }
 
 function sideStrip(shapes: Strip['shapes'], setting: Setting): Strip {

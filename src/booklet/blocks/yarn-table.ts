@@ -9,45 +9,88 @@ import { printG, printM, printYd } from '../../units.ts';
 import { type BookletInput, termsOf } from '../booklet-input.ts';
 import { HOUSE_WORDS } from '../house-words.ts';
 import { QUIET, RULE } from '../page-grid.ts';
-import { plain } from '../section.ts';
+import { paragraphs, plain } from '../section.ts';
 import { mainColumn, type Setting } from '../set-text.ts';
 import { type Strip, withSpaceBefore } from '../strip.ts';
 import { type Cell, type Column, table } from '../table.ts';
 
 const UNKNOWN = '–';
 
+/** Room for a length in metres and yards; with more yarns than have it side by side there are several tables. */
+const LENGTH_MM = 24;
+
 export function yarnTables(input: BookletInput, setting: Setting): Strip[] {
   if (input.pattern.yarns.length === 0) return [];
-  const yarns = yarnTable(input, setting);
-  const bySize =
-    input.sizes.length > 1 ? withSpaceBefore(yarnBySize(input, setting), setting.grid.gap.part) : [];
+  const yarns = setting.grid.oneColumn ? yarnList(input, setting) : yarnTable(input, setting);
+  const bySize = input.sizes.length > 1 ? yarnBySize(input, setting) : [];
   return [...yarns, ...bySize];
+}
+
+/** In one column, large: a paragraph a yarn. */
+function yarnList(input: BookletInput, setting: Setting): Strip[] {
+  const columns = yarnColumns(input);
+  return paragraphs(
+    input.pattern.yarns.map((yarn) => [
+      { text: `${yarn.letter} `, face: 'text-bold' as const },
+      ...plain(yarn.colour),
+      ...columns.slice(1).flatMap((column) => {
+        const found = column.cell(yarn);
+        return found === null
+          ? []
+          : [...plain(column.inWords === '' ? '; ' : `; ${column.inWords} `), ...found.runs];
+      }),
+      ...plain('.'),
+    ]),
+    setting,
+  );
 }
 
 /** A column is left out when nothing is known for it. */
 function yarnTable(input: BookletInput, setting: Setting): Strip[] {
-  const terms = termsOf(input.words);
-  const used = input.sizes.length === 1 ? (input.sizes[0]?.yarn ?? []) : [];
-  const useOf = ({ letter }: Yarn): YarnUse | undefined => used.find((use) => use.letter === letter);
-  const columns: readonly (Column & { readonly cell: (yarn: Yarn) => Cell | null })[] = [
-    { head: HOUSE_WORDS[terms].colour, align: 'start', cell: colour },
-    {
-      head: 'Yarn',
-      align: 'start',
-      cell: (yarn) => cell([printWeight(yarn.weight, terms), yarn.fibre].filter(Boolean).join(', ')),
-    },
-    { head: 'A ball', align: 'start', cell: ball },
-    { head: 'Takes', align: 'end', cell: (yarn) => takes(useOf(yarn)) },
-    { head: 'Buy', align: 'end', cell: (yarn) => buy(useOf(yarn)) },
-  ];
-  const known = columns.filter((column) => input.pattern.yarns.some((yarn) => column.cell(yarn) !== null));
+  const known = yarnColumns(input).filter((column) =>
+    input.pattern.yarns.some((yarn) => column.cell(yarn) !== null),
+  );
   const rows = input.pattern.yarns.map((yarn) => known.map((column) => column.cell(yarn) ?? cell(UNKNOWN)));
   return table(known, rows, mainColumn(setting), setting);
 }
 
+interface YarnColumn extends Column {
+  readonly cell: (yarn: Yarn) => Cell | null;
+  /** What stands before the cell in a sentence. */
+  readonly inWords: string;
+}
+
+function yarnColumns(input: BookletInput): readonly YarnColumn[] {
+  const terms = termsOf(input.words);
+  const used = input.sizes.length === 1 ? (input.sizes[0]?.yarn ?? []) : [];
+  const useOf = ({ letter }: Yarn): YarnUse | undefined => used.find((use) => use.letter === letter);
+  return [
+    { head: HOUSE_WORDS[terms].colour, align: 'start', cell: colour, inWords: '' },
+    {
+      head: 'Yarn',
+      align: 'start',
+      inWords: '',
+      cell: (yarn) => cell([printWeight(yarn.weight, terms), yarn.fibre].filter(Boolean).join(', ')),
+    },
+    { head: 'A ball', align: 'start', cell: ball, inWords: 'a ball is' },
+    { head: 'Takes', align: 'end', cell: (yarn) => takes(useOf(yarn)), inWords: 'takes' },
+    { head: 'Buy', align: 'end', cell: (yarn) => buy(useOf(yarn)), inWords: 'buy' },
+  ];
+}
+
 function yarnBySize(input: BookletInput, setting: Setting): Strip[] {
-  const letters = input.pattern.yarns.map(({ letter }) => letter);
   if (!input.sizes.some((size) => size.yarn.length > 0)) return [];
+  const letters = input.pattern.yarns.map(({ letter }) => letter);
+  const atOnce = Math.max(1, Math.floor(setting.grid.mainWidthMm / (LENGTH_MM * setting.grid.drawn)) - 1);
+  return Array.from({ length: Math.ceil(letters.length / atOnce) }, (_, index) =>
+    withSpaceBefore(
+      yarnsBySize(letters.slice(index * atOnce, (index + 1) * atOnce), input, setting),
+      setting.grid.gap.part,
+    ),
+  ).flat();
+}
+
+function yarnsBySize(letters: readonly string[], input: BookletInput, setting: Setting): Strip[] {
   const columns: Column[] = [
     { head: 'Size', align: 'start' },
     ...letters.map((letter) => ({ head: letter, align: 'end' as const })),
