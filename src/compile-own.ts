@@ -1,9 +1,11 @@
 /** A pattern and what one maker asks of it in, the pattern in a size of her own out. It runs in a browser as well. */
 
+import { withOwnEdging } from './check/own-edging.ts';
 import { firstMultiple } from './check/pattern-repeat.ts';
 import { compileRead } from './compile-read.ts';
 import type { CompiledPattern } from './compiled.ts';
 import type { Fabric } from './fabric/fabric.ts';
+import { edgeSides } from './measure/edge-sides.ts';
 import { asksSize, type OwnSize, withOwnSize } from './pattern/own-size.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import { asMultiples } from './proof/as-multiples.ts';
@@ -14,10 +16,20 @@ import { foundationOf } from './proof/trial.ts';
 export function compileOwnSize(compiled: CompiledPattern, own: OwnSize): CompiledPattern {
   const { pattern, slug, scaleOf } = compiled;
   if (pattern === null) return compiled;
-  return compileRead({ pattern: ownPattern(compiled, pattern, own), diagnostics: [] }, slug, {
-    only: own.from,
-    scaleOf,
-  });
+  const compile = (asked: Pattern): CompiledPattern =>
+    compileRead({ pattern: asked, diagnostics: [] }, slug, { only: own.from, scaleOf });
+  const asked = ownPattern(compiled, pattern, own);
+  const made = compile(asked);
+  const [before, after] = [compiled.sizes[own.from]?.fabric, made.sizes[0]?.fabric];
+  if (before === undefined || after === undefined || !asksSize(own)) return made;
+  const edgings = withOwnEdging(asked, own.from, edgeSides(pattern, before), edgeSides(asked, after));
+  let fitted: CompiledPattern | null = null;
+  for (const edged of edgings) {
+    const tried = compile(edged);
+    fitted ??= tried;
+    if (!tried.diagnostics.some(({ severity }) => severity === 'error')) return tried;
+  }
+  return fitted ?? made;
 }
 
 /** The pattern as it is written for a maker's own size: over a multiple wherever that is proved. */

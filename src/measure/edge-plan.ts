@@ -81,7 +81,7 @@ function placesLeft({ side, places }: EdgeSide, inCorner: number): number {
  * The number nearest to what lies flat that is a multiple of the edging's, and of two about as near the one that can be
  * spread alike from both ends.
  */
-function nearestFitting(flat: number, places: number, multiple: EdgeMultiple | null): number {
+export function nearestFitting(flat: number, places: number, multiple: EdgeMultiple | null): number {
   const can = (n: number): boolean => places % 2 === 1 || n % 2 === 0;
   const { of = 1 } = multiple ?? {};
   let best = 0;
