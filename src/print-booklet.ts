@@ -55,6 +55,8 @@ export async function printBooklet(
     language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
     createdAt: creationDate(pattern),
     fonts,
+    // The sides of sheets to fold hold pages in an order that nobody could be read to.
+    tagged: !folded,
     // Two pages share a side once they are imposed, in an order no bookmark could follow.
     outline: folded ? [] : laidOut.outline,
   });

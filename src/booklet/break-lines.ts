@@ -16,6 +16,8 @@ export interface LinePiece extends Run {
 }
 
 export interface SetLine {
+  /** It ends within a word that is too long for one. */
+  readonly cut: boolean;
   readonly pieces: readonly LinePiece[];
   readonly widthMm: number;
 }
@@ -24,6 +26,8 @@ export interface SetLine {
 interface Word {
   readonly runs: readonly Run[];
   readonly widthMm: number;
+  /** More of the same word follows. */
+  readonly cut?: boolean;
 }
 
 /** A last line narrower than this share of the measure, holding one word, takes another word down to it. */
@@ -113,7 +117,7 @@ function cutWord(word: Word, sizeMm: number, widthMm: number, measure: MeasureTe
     }
     if (end < characters.length) end = goodBreak(characters, from, end);
     const runs = joinRuns(hyphenated(characters.slice(from, end), characters[end]));
-    cut.push({ runs, widthMm: runsWidth(runs, sizeMm, measure) });
+    cut.push({ runs, widthMm: runsWidth(runs, sizeMm, measure), cut: end < characters.length });
     from = end;
   }
   return cut;
@@ -183,7 +187,7 @@ function setLine(words: readonly Word[], sizeMm: number, measure: MeasureText): 
     xMm += measure(run.text, run.face, sizeMm);
     return piece;
   });
-  return { pieces, widthMm: xMm };
+  return { pieces, widthMm: xMm, cut: words.at(-1)?.cut ?? false };
 }
 
 /** Neighbours of one face and ink made one, so that a line is drawn in as few pieces as can be. */

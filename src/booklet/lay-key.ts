@@ -1,10 +1,11 @@
 /** The entries of a chart's key and a width in, the key set in columns at its own size out. */
 
-import type { Shape } from '../scene/scene.ts';
+import type { Shape, Tag } from '../scene/scene.ts';
 import { scaledShapes } from './draw-lines.ts';
 import type { PageGrid } from './page-grid.ts';
 import type { KeyEntry } from './split-key.ts';
 import { moved } from './strip.ts';
+import { figureTag, itemTags, listTag, tagged } from './tags.ts';
 
 /** Middle of the symbols, from the left of a column; and the narrowest column that the words of most stitches fit. */
 const SYMBOL_MIDDLE_MM = 5;
@@ -35,6 +36,7 @@ function laidOut(entries: readonly KeyEntry[], widthMm: number): LaidKey {
   const columnMm = (widthMm - COLUMN_GAP_MM * (columns - 1)) / columns;
   const rows = Math.ceil(entries.length / columns);
   const shapes: Shape[] = [];
+  const list = listTag();
   let heightMm = 0;
   const heights = Array.from({ length: rows }, (_, row) => {
     const inRow = entries.filter((_entry, index) => index % rows === row);
@@ -46,10 +48,24 @@ function laidOut(entries: readonly KeyEntry[], widthMm: number): LaidKey {
     const topMm = heights.slice(0, row).reduce((sum, height) => sum + height, 0);
     const middleMm = topMm + (heights[row] ?? LINE_MM) / 2;
     const xMm = column * (columnMm + COLUMN_GAP_MM) + SYMBOL_MIDDLE_MM - entry.symbolXMm;
-    shapes.push(moved(entry.shapes, xMm, middleMm - entry.topMm - entry.heightMm / 2));
+    shapes.push(moved(taggedEntry(entry, list), xMm, middleMm - entry.topMm - entry.heightMm / 2));
   });
   for (const height of heights) heightMm += height;
   return { shapes, heightMm };
+}
+
+/** The symbol labels what is said of it; drawn, it is a figure that is said to stand for it. */
+function taggedEntry({ shapes }: KeyEntry, list: Tag): Shape[] {
+  const { label, body } = itemTags(list);
+  const words = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+  const [symbol, ...rest] = shapes;
+  if (symbol === undefined) return [];
+  const meaning = words.at(-1) ?? '';
+  const labelled =
+    symbol.kind === 'text'
+      ? tagged([symbol], label)
+      : tagged([symbol], figureTag(`Symbol: ${meaning}`, label));
+  return [labelled, ...(rest.length > 0 ? [tagged(rest, body)] : [])];
 }
 
 function widthFromColumn(entry: KeyEntry): number {

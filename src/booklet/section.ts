@@ -4,6 +4,7 @@ import type { Run } from './break-lines.ts';
 import { ACCENT } from './page-grid.ts';
 import { fullWidth, headedBy, mainColumn, type Setting, setText, sideColumn } from './set-text.ts';
 import { keepTogether, noStrayLines, type Strip, withSpaceBefore } from './strip.ts';
+import { headingTag } from './tags.ts';
 
 /** Heading in the side column, body in the main column beside it. */
 export function sideSection(heading: string, body: readonly Strip[], setting: Setting): Strip[] {
@@ -13,6 +14,7 @@ export function sideSection(heading: string, body: readonly Strip[], setting: Se
     setting.grid.type.side,
     sideColumn(setting),
     setting,
+    headingTag(2),
   );
   const [first, ...rest] = headedBy(head, body, setting);
   if (!first) return [];
@@ -34,6 +36,7 @@ export function wideHeading(heading: string, setting: Setting): Strip[] {
     setting.grid.type.section,
     fullWidth(setting),
     setting,
+    headingTag(2),
   );
   return keepTogether(
     withSpaceBefore(strips, setting.grid.gap.section + setting.grid.gap.afterSection),

@@ -1,10 +1,11 @@
 /** Runs and a type size in, strips one line high out: text set to a width, ready to flow. */
 
-import type { Ink, Shape } from '../scene/scene.ts';
+import type { Ink, Shape, Tag } from '../scene/scene.ts';
 import { mmFromPt } from '../units.ts';
 import { breakLines, type MeasureText, type Run, type SetLine } from './break-lines.ts';
 import type { PageGrid } from './page-grid.ts';
 import { moved, type Strip } from './strip.ts';
+import { paragraphTag, tagged } from './tags.ts';
 import type { TypeSize } from './type-sizes.ts';
 
 /** What every block needs to know to set its type. */
@@ -50,16 +51,31 @@ export function textShape(
   };
 }
 
-/** Text broken to a width, one strip a line, no space above. */
-export function setText(runs: readonly Run[], type: TypeSize, place: Place, setting: Setting): Strip[] {
+/** Text broken to a width, one strip a line, no space above; all lines together are one paragraph, or what they are tagged as. */
+export function setText(
+  runs: readonly Run[],
+  type: TypeSize,
+  place: Place,
+  setting: Setting,
+  tag: Tag = paragraphTag(),
+): Strip[] {
   const lines = breakLines(runs, mmFromPt(type.fontPt), place.widthMm, setting.measure);
-  return lines.map((line) => ({
+  return lines.map((line, index) => ({
     kind: 'strip',
     heightMm: mmFromPt(type.linePt),
     spaceBeforeMm: 0,
     keepWithNext: false,
-    shapes: lineShapes(line, type, place.xMm, baselineMm(type)),
+    shapes: [
+      tagged(lineShapes(goingOn(line, index < lines.length - 1), type, place.xMm, baselineMm(type)), tag),
+    ],
   }));
+}
+
+/** A line that others follow ends in a space: read on without the page, its last word would run into the next. */
+function goingOn(line: SetLine, more: boolean): SetLine {
+  const last = line.pieces.at(-1);
+  if (!more || line.cut || last === undefined) return line;
+  return { ...line, pieces: [...line.pieces.slice(0, -1), { ...last, text: `${last.text} ` }] };
 }
 
 /**

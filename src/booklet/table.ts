@@ -1,12 +1,13 @@
 /** Rows of cells in, strips out: a table with hairlines, its head drawn again on each page it runs on to. */
 
-import type { Shape } from '../scene/scene.ts';
+import type { Shape, Tag } from '../scene/scene.ts';
 import { mmFromPt } from '../units.ts';
 import { breakLines, type Run, runsWidth, type SetLine } from './break-lines.ts';
 import { ruleShape } from './draw-lines.ts';
 import { QUIET, RULE } from './page-grid.ts';
 import { baselineMm, lineShapes, type Place, type Setting } from './set-text.ts';
 import type { Strip } from './strip.ts';
+import { tableTags, tagged } from './tags.ts';
 
 export interface Cell {
   readonly runs: readonly Run[];
@@ -32,30 +33,50 @@ export function table(
 ): Strip[] {
   const heads = columns.map((column): Cell => ({ runs: [{ text: column.head, face: 'text', ink: QUIET }] }));
   const widths = columnWidths([heads, ...rows], columns.length, place.widthMm, setting);
-  const head: Strip = {
-    ...tableRow(heads, columns, widths, place, setting, RULE.thinMm, 'small'),
+  const tags = tableTags();
+  const headRow = (tagOf: TagOf | null): Strip => ({
+    ...tableRow(heads, columns, { widths, strokeMm: RULE.thinMm, size: 'small', tagOf }, place, setting),
     keepWithNext: true,
-  };
-  const body = rows.map((cells) => tableRow(cells, columns, widths, place, setting, RULE.hairMm, 'body'));
+  });
+  const head = headRow(tags.head);
+  // Said once: on the pages after it the head is there for the eye alone.
+  const headForTheEye = headRow(null);
+  const body = rows.map((cells) =>
+    tableRow(
+      cells,
+      columns,
+      { widths, strokeMm: RULE.hairMm, size: 'body', tagOf: tags.row() },
+      place,
+      setting,
+    ),
+  );
   return [
     head,
     ...body.map((strip, index) => ({
       ...strip,
       keepWithNext: index === 0 && body.length > 1,
-      ...(index > 0 ? { headAgain: head } : {}),
+      ...(index > 0 ? { headAgain: headForTheEye } : {}),
     })),
   ];
+}
+
+/** What the cell of a column is; null where it is there for the eye alone. */
+type TagOf = (column: number) => Tag;
+
+interface RowLook {
+  readonly widths: readonly number[];
+  readonly strokeMm: number;
+  readonly size: 'small' | 'body';
+  readonly tagOf: TagOf | null;
 }
 
 /** A head is small grey type over a heavier line; a row ends in a hairline. */
 function tableRow(
   cells: readonly Cell[],
   columns: readonly Column[],
-  widths: readonly number[],
+  { widths, strokeMm, size, tagOf }: RowLook,
   place: Place,
   setting: Setting,
-  strokeMm: number,
-  size: 'small' | 'body',
 ): Strip {
   const type = setting.grid.type[size];
   const pitchMm = mmFromPt(type.linePt);
@@ -69,16 +90,15 @@ function tableRow(
     const lines = breakLines(cell.runs, mmFromPt(type.fontPt), width - markMm, setting.measure);
     tallest = Math.max(tallest, lines.length);
     if (cell.mark) shapes.push({ kind: 'group', transform: [1, 0, 0, 1, xMm, PAD_MM], shapes: [cell.mark] });
-    lines.forEach((line, row) => {
-      shapes.push(
-        ...lineShapes(
-          line,
-          type,
-          lineStart(line, column, xMm + markMm, width - markMm),
-          PAD_MM + row * pitchMm + baselineMm(type),
-        ),
-      );
-    });
+    const words = lines.flatMap((line, row) =>
+      lineShapes(
+        line,
+        type,
+        lineStart(line, column, xMm + markMm, width - markMm),
+        PAD_MM + row * pitchMm + baselineMm(type),
+      ),
+    );
+    shapes.push(...(tagOf === null ? words : [tagged(words, tagOf(index))]));
     xMm += width + COLUMN_GAP_MM;
   });
   const heightMm = tallest * pitchMm + 2 * PAD_MM;

@@ -3,12 +3,14 @@
 import PdfDocument, { type PdfReference } from 'pdfkit';
 import { boundsOf } from '../scene/bounds.ts';
 import { roundMm } from '../scene/rounding.ts';
-import type { Face, Scene, Shape, Transform } from '../scene/scene.ts';
+import type { Face, Scene, Shape, Tag, Transform } from '../scene/scene.ts';
 import { placedAt, UNMOVED } from '../scene/transforms.ts';
 import { ptFromMm } from '../units.ts';
 import { openFont } from './fonts.ts';
 import { colourOf } from './inks.ts';
+import { packObjects } from './pack-objects.ts';
 import { inkOperator, matrixOperator, pathOperators } from './pdf-operators.ts';
+import { PdfTags } from './pdf-tags.ts';
 import type { FontBytes } from './text-width.ts';
 
 export interface PdfOptions {
@@ -20,6 +22,8 @@ export interface PdfOptions {
   readonly createdAt: Date;
   readonly fonts: FontBytes;
   readonly outline?: readonly PdfBookmark[];
+  /** With the structure its shapes are tagged with, for readers who do not see the pages. */
+  readonly tagged?: boolean;
 }
 
 export interface PdfBookmark {
@@ -48,16 +52,19 @@ export class PdfPainting {
     readonly Shape[],
     { readonly name: string; readonly reference: PdfReference }
   >();
+  private readonly tags: PdfTags | null;
   private waiting: string[] = [];
 
   constructor(options: PdfOptions) {
-    this.document = new PdfDocument({
+    const tagged = options.tagged ?? false;
+    this.document = new EscapingDocument({
       autoFirstPage: false,
       // Every text names its face; without this a standard font that may not be embedded is opened first.
       font: null,
       pdfVersion: '1.7',
       lang: options.language,
       displayTitle: true,
+      ...(tagged ? { tagged, subset: 'PDF/UA' as const } : {}),
       info: {
         Title: options.title,
         ...(options.author === null ? {} : { Author: options.author }),
@@ -67,16 +74,24 @@ export class PdfPainting {
     const chunks: Uint8Array[] = [];
     this.finished = new Promise((resolve, reject) => {
       this.document.on('data', (bytes) => chunks.push(bytes));
-      this.document.on('end', () => resolve(joinBytes(chunks)));
+      this.document.on('end', () => {
+        try {
+          resolve(packObjects(joinBytes(chunks)));
+        } catch (fault) {
+          reject(fault);
+        }
+      });
       this.document.on('error', reject);
     });
     for (const face of FACES) this.document.registerFont(face, openFont(options.fonts[face]));
+    this.tags = tagged ? new PdfTags(this.document) : null;
   }
 
   /** A page as large as the scene, with the scene on it. */
   addPage(scene: Scene): void {
     this.document.addPage({ size: [ptFromMm(scene.widthMm), ptFromMm(scene.heightMm)], margin: 0 });
     this.place(scene, 0, 0, 1);
+    this.tags?.close();
   }
 
   /** A scene drawn on the present page. */
@@ -84,7 +99,7 @@ export class PdfPainting {
     this.document.save();
     const toPt = ptFromMm(1);
     this.document.transform(toPt, 0, 0, toPt, 0, 0);
-    this.group(placedAt(xMm, yMm, scale), () => this.paint(scene.shapes, scene.symbols));
+    this.group(placedAt(xMm, yMm, scale), undefined, () => this.paint(scene.shapes, scene.symbols));
     this.document.restore();
   }
 
@@ -121,20 +136,29 @@ export class PdfPainting {
         this.paintUse(shape, symbols);
         return;
       case 'group':
-        this.group(shape.transform ?? UNMOVED, () => this.paint(shape.shapes, symbols));
+        this.group(shape.transform ?? UNMOVED, shape.tag, () => this.paint(shape.shapes, symbols));
         return;
-      case 'link': {
-        this.paint(shape.shapes, symbols);
-        const box = boundsOf(shape.shapes, symbols);
-        if (box !== null)
-          this.document.link(box.left, box.top, box.right - box.left, box.bottom - box.top, shape.href);
+      case 'link':
+        this.group(UNMOVED, shape.tag, () => this.paint(shape.shapes, symbols));
+        this.link(shape, symbols);
         return;
-      }
     }
+  }
+
+  private link({ shapes, href, tag }: Extract<Shape, { kind: 'link' }>, symbols: Scene['symbols']): void {
+    const box = boundsOf(shapes, symbols);
+    if (box === null) return;
+    const place = [box.left, box.top, box.right - box.left, box.bottom - box.top] as const;
+    if (this.tags === null || tag === undefined) this.document.link(...place, href);
+    else
+      this.tags.link(tag, (structParent) =>
+        this.document.link(...place, href, { structParent, Contents: pdfString(tag.alternative ?? href) }),
+      );
   }
 
   private paintText({ text, x, y, sizeMm, face, align, ink }: Extract<Shape, { kind: 'text' }>): void {
     if (ink === 'none') return;
+    this.tags?.paintInto();
     this.document.font(face).fontSize(sizeMm).fillColor(colourOf(ink));
     const width = align === 'start' ? 0 : this.document.widthOfString(text);
     const left = align === 'end' ? x - width : align === 'middle' ? x - width / 2 : x;
@@ -172,21 +196,58 @@ export class PdfPainting {
     return form;
   }
 
-  private group(transform: Transform, paintInside: () => void): void {
+  private group(transform: Transform, tag: Tag | undefined, paintInside: () => void): void {
     this.flush();
-    this.document.save();
-    if (transform !== UNMOVED) this.document.transform(...transform);
-    paintInside();
-    this.flush();
-    this.document.restore();
+    const save = (): void => {
+      this.document.save();
+      if (transform !== UNMOVED) this.document.transform(...transform);
+    };
+    const paint = (): void => {
+      paintInside();
+      this.flush();
+    };
+    const restore = (): void => {
+      this.document.restore();
+    };
+    if (this.tags !== null) this.tags.within(tag, save, paint, restore);
+    else {
+      save();
+      paint();
+      restore();
+    }
   }
 
   /** Operators are written in lots: a chart has thousands. */
   private flush(): void {
     if (this.waiting.length === 0) return;
+    this.tags?.paintInto();
     this.document.addContent(this.waiting.join('\n'));
     this.waiting = [];
   }
+}
+
+/** The library writes title and author into XML as they are. */
+class EscapingDocument extends PdfDocument {
+  override _addInfo(): void {
+    const { info } = this;
+    this.info = Object.fromEntries(
+      Object.entries(info).map(([key, value]) => [
+        key,
+        typeof value === 'string' ? escapedXml(value) : value,
+      ]),
+    );
+    super._addInfo();
+    this.info = info;
+  }
+}
+
+function escapedXml(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
+
+/** The library takes a string object for text, a plain string for a name. */
+function pdfString(text: string): object {
+  return Object(text);
 }
 
 /** A symbol holds lines and circles, no type: charts draw nothing else. */

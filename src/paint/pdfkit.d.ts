@@ -15,12 +15,24 @@ declare module 'pdfkit' {
     addItem(title: string, options: { pageNumber: number; expanded?: boolean }): PdfOutline;
   }
 
+  /** What marks content on a page as belonging to an element. */
+  export interface PdfStructureContent {
+    readonly refs: readonly unknown[];
+  }
+
+  export interface PdfStructure {
+    add(child: PdfStructure | PdfStructureContent): this;
+    end(): void;
+  }
+
   export interface PdfOptions {
     readonly autoFirstPage: boolean;
     readonly font: null;
     readonly pdfVersion: '1.7';
     readonly lang: string;
     readonly displayTitle: boolean;
+    readonly tagged?: boolean;
+    readonly subset?: 'PDF/UA';
     readonly info: Readonly<Record<string, string | Date>>;
   }
 
@@ -43,7 +55,25 @@ declare module 'pdfkit' {
     fillColor(colour: string): this;
     widthOfString(text: string): number;
     text(text: string, x: number, y: number, options: { lineBreak: boolean; baseline: 'alphabetic' }): this;
-    link(x: number, y: number, width: number, height: number, address: string): this;
+    link(
+      x: number,
+      y: number,
+      width: number,
+      height: number,
+      address: string,
+      options?: { readonly structParent: PdfStructure; readonly Contents: object },
+    ): this;
+    struct(
+      type: string,
+      options?: { readonly alt?: string; readonly scope?: 'Column' | 'Row' },
+    ): PdfStructure;
+    addStructure(element: PdfStructure): this;
+    markContent(tag: 'Artifact'): this;
+    markStructureContent(tag: string): PdfStructureContent;
+    endMarkedContent(): this;
+    /** Writes the title and its like into the file's metadata; a method of the library's own. */
+    _addInfo(): void;
+    info: Record<string, unknown>;
     ref(data: Readonly<Record<string, unknown>>): PdfReference;
   }
 }

@@ -53,6 +53,8 @@ export type Shape =
       readonly shapes: readonly Shape[];
       /** Kept as an attribute in SVG (`data-row="3"`), for scripts and tests; ignored on paper. */
       readonly data?: Readonly<Record<string, string>>;
+      /** What the shapes are to someone who does not see them; kept in PDF, ignored in SVG. */
+      readonly tag?: Tag;
     }
   /** A symbol defined once in `Scene.symbols`, placed by a transform. */
   | {
@@ -62,7 +64,34 @@ export type Shape =
       readonly ink: Ink;
       readonly data?: Readonly<Record<string, string>>;
     }
-  | { readonly kind: 'link'; readonly href: string; readonly shapes: readonly Shape[] };
+  | { readonly kind: 'link'; readonly href: string; readonly shapes: readonly Shape[]; readonly tag?: Tag };
+
+/**
+ * A thing in the structure of a document, named as in ISO 32000-1 (14.8.4). The same object is the same thing: lines of one
+ * paragraph, on whichever pages they stand, share it.
+ */
+export interface Tag {
+  readonly kind:
+    | 'H1'
+    | 'H2'
+    | 'H3'
+    | 'P'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Figure'
+    | 'Link';
+  readonly within: Tag | null;
+  /** Of a figure or a link: what is said in its place. */
+  readonly alternative?: string;
+  /** Of a cell that heads others. */
+  readonly heads?: 'Column' | 'Row';
+}
 
 /** Faces of the two families in `src/paint/fonts.ts`. */
 export type Face = 'text' | 'text-bold' | 'text-italic' | 'title' | 'title-bold';

@@ -1,10 +1,12 @@
 /** The abbreviations a pattern uses in, two columns of them out, read down the left one first. */
 
+import type { Tag } from '../../scene/scene.ts';
 import { mmFromPt } from '../../units.ts';
 import type { WordedAbbreviation } from '../../wording/words.ts';
 import { runsWidth } from '../break-lines.ts';
 import { mainColumn, type Setting, setText } from '../set-text.ts';
 import { moved, type Strip } from '../strip.ts';
+import { type ItemTags, itemTags, listTag } from '../tags.ts';
 
 const COLUMN_GAP_MM = 6;
 const ABBR_GAP_MM = 3;
@@ -18,11 +20,13 @@ const BLOCK = 16;
 export function abbreviations(entries: readonly WordedAbbreviation[], setting: Setting): Strip[] {
   const size = entries.length <= LONGEST_WHOLE ? LONGEST_WHOLE : BLOCK;
   const blocks: Strip[] = [];
-  for (let at = 0; at < entries.length; at += size) blocks.push(block(entries.slice(at, at + size), setting));
+  const list = listTag();
+  for (let at = 0; at < entries.length; at += size)
+    blocks.push(block(entries.slice(at, at + size), list, setting));
   return blocks;
 }
 
-function block(entries: readonly WordedAbbreviation[], setting: Setting): Strip {
+function block(entries: readonly WordedAbbreviation[], list: Tag, setting: Setting): Strip {
   const { xMm, widthMm } = mainColumn(setting);
   const columns = setting.grid.oneColumn ? 1 : 2;
   const columnMm = (widthMm - COLUMN_GAP_MM * (columns - 1)) / columns;
@@ -33,7 +37,7 @@ function block(entries: readonly WordedAbbreviation[], setting: Setting): Strip 
     ABBR_WIDEST_MM * setting.grid.drawn,
     Math.max(...bold) + ABBR_GAP_MM * setting.grid.drawn,
   );
-  const set = entries.map((entry) => setEntry(entry, abbrMm, columnMm, setting));
+  const set = entries.map((entry) => setEntry(entry, { abbrMm, columnMm, ...itemTags(list) }, setting));
   const half = columns === 1 ? set.length : evenSplit(set.map(({ heightMm }) => heightMm));
   const left = stack(set.slice(0, half), xMm);
   const right = stack(set.slice(half), xMm + columnMm + COLUMN_GAP_MM);
@@ -46,10 +50,14 @@ function block(entries: readonly WordedAbbreviation[], setting: Setting): Strip 
   };
 }
 
+interface EntryPlace extends ItemTags {
+  readonly abbrMm: number;
+  readonly columnMm: number;
+}
+
 function setEntry(
   { abbr, meaning }: WordedAbbreviation,
-  abbrMm: number,
-  columnMm: number,
+  { abbrMm, columnMm, label, body }: EntryPlace,
   setting: Setting,
 ): Strip {
   const names = setText(
@@ -57,12 +65,14 @@ function setEntry(
     setting.grid.type.body,
     { xMm: 0, widthMm: abbrMm - 1 },
     setting,
+    label,
   );
   const meanings = setText(
     [{ text: meaning, face: 'text' }],
     setting.grid.type.body,
     { xMm: abbrMm, widthMm: columnMm - abbrMm },
     setting,
+    body,
   );
   const a = stack(names, 0, 0);
   const b = stack(meanings, 0, 0);

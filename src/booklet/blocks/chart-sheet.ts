@@ -1,6 +1,6 @@
 /** A chart too wide for the text and the plan for it in, a sheet of its own out, turned on its side. */
 
-import type { Scene } from '../../scene/scene.ts';
+import type { Scene, Tag } from '../../scene/scene.ts';
 import { type ChartPlan, KEY_GAP_MM } from '../chart-plan.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import { layKey } from '../lay-key.ts';
@@ -8,6 +8,7 @@ import { ACCENT, pageGrid, QUIET } from '../page-grid.ts';
 import { type Setting, setText } from '../set-text.ts';
 import type { KeyEntry } from '../split-key.ts';
 import { type Bookmark, moved, type Sheet } from '../strip.ts';
+import { figureTag, headingTag, paragraphTag, tagged } from '../tags.ts';
 import type { Block } from './cut-stack.ts';
 
 export interface SheetChart {
@@ -27,7 +28,8 @@ export function wholeSheet(
 ): Sheet {
   const grid = pageGrid(plan.format, plan.orientation);
   const key = layKey(entries, grid);
-  const heading = sheetHeading(title, note, grid.bodyWidthMm, { measure, grid });
+  const tag = headingTag(bookmark.level === 1 ? 2 : 3);
+  const heading = sheetHeading(title, note, grid.bodyWidthMm, { measure, grid }, tag);
   const headingMm = sheetHeadingMm(heading);
   const drawnMm = scene.heightMm * plan.scale;
   const freeMm = grid.bodyHeightMm - headingMm - drawnMm - KEY_GAP_MM - key.heightMm;
@@ -39,7 +41,7 @@ export function wholeSheet(
     orientation: plan.orientation,
     shapes: [
       ...heading.shapes,
-      scaledShapes(scene.shapes, plan.scale, xMm, yMm),
+      tagged([scaledShapes(scene.shapes, plan.scale, xMm, yMm)], figureTag(scene.alternative)),
       moved(key.shapes, 0, yMm + drawnMm + KEY_GAP_MM),
     ],
     underPage: [],
@@ -57,11 +59,17 @@ export function sheetHeadingMm({ heightMm }: Block): number {
 }
 
 /** The chart's name, and below it which sheet this is or what is not drawn. */
-export function sheetHeading(title: string, note: string | null, widthMm: number, setting: Setting): Block {
+export function sheetHeading(
+  title: string,
+  note: string | null,
+  widthMm: number,
+  setting: Setting,
+  tag: Tag = paragraphTag(),
+): Block {
   const { part, small } = setting.grid.type;
   const place = { xMm: 0, widthMm };
   const lines = [
-    ...setText([{ text: title, face: 'title-bold', ink: ACCENT }], part, place, setting),
+    ...setText([{ text: title, face: 'title-bold', ink: ACCENT }], part, place, setting, tag),
     ...(note ? setText([{ text: note, face: 'text', ink: QUIET }], small, place, setting) : []),
   ];
   let heightMm = 0;

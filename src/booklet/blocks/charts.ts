@@ -12,6 +12,7 @@ import { plain, wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { type KeyEntry, splitKey } from '../split-key.ts';
 import { type Bookmark, type Flowing, keepTogether, moved, type Strip, withSpaceBefore } from '../strip.ts';
+import { figureTag, headingTag, tagged } from '../tags.ts';
 import { sheetHeading, sheetHeadingMm, wholeSheet } from './chart-sheet.ts';
 import { tileSheets } from './tile-sheets.ts';
 
@@ -147,7 +148,13 @@ function foldedNote(words: string, setting: Setting): Strip[] {
 
 function caption(text: string, setting: Setting): Strip[] {
   return withSpaceBefore(
-    setText([{ text, face: 'title-bold' }], setting.grid.type.part, fullWidth(setting), setting),
+    setText(
+      [{ text, face: 'title-bold' }],
+      setting.grid.type.part,
+      fullWidth(setting),
+      setting,
+      headingTag(3),
+    ),
     setting.grid.gap.part,
   );
 }
@@ -159,7 +166,7 @@ function figure(scene: Scene, scale: number, setting: Setting): Strip {
     heightMm: scene.heightMm * scale,
     spaceBeforeMm: setting.grid.gap.afterHeading,
     keepWithNext: false,
-    shapes: [scaledShapes(scene.shapes, scale, xMm, 0)],
+    shapes: [tagged([scaledShapes(scene.shapes, scale, xMm, 0)], figureTag(scene.alternative))],
     symbols: scene.symbols,
   };
 }
@@ -217,7 +224,12 @@ function sheetsMap(drawing: Scene, plan: Extract<ChartPlan, { kind: 'sheets' }>,
       heightMm: map.heightMm,
       spaceBeforeMm: setting.grid.gap.afterHeading,
       keepWithNext: false,
-      shapes: [moved(map.shapes, (setting.grid.bodyWidthMm - map.widthMm) / 2, 0)],
+      shapes: [
+        tagged(
+          [moved(map.shapes, (setting.grid.bodyWidthMm - map.widthMm) / 2, 0)],
+          figureTag(`Map of the sheets: ${plan.across} across and ${plan.down} down.`),
+        ),
+      ],
     },
   ];
 }

@@ -8,6 +8,7 @@ import { HOUSE_WORDS } from '../house-words.ts';
 import { keepNumbersTogether } from '../no-break.ts';
 import { ACCENT } from '../page-grid.ts';
 import { type Place, type Setting, setText } from '../set-text.ts';
+import { headingTag } from '../tags.ts';
 import type { TypeSize } from '../type-sizes.ts';
 import { type Block, cutStack } from './cut-stack.ts';
 
@@ -36,7 +37,13 @@ export function coverWords(input: BookletInput, setting: Setting): Block {
         gapMm: 0,
         most: 1,
       },
-      { runs: titleRuns(input), ...titleType(input, full, setting), place: full, gapMm: 3 },
+      {
+        runs: titleRuns(input),
+        ...titleType(input, full, setting),
+        place: full,
+        gapMm: 3,
+        tag: headingTag(1),
+      },
       { runs: subtitle(input), type: setting.grid.type.size, place: full, gapMm: 2.5, most: 3 },
       {
         runs: [{ text: input.pattern.about, face: 'text' }],

@@ -5,6 +5,7 @@ import type { BookletInput } from '../booklet-input.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import type { Setting } from '../set-text.ts';
 import { type Bookmark, type Flowing, moved, type Strip } from '../strip.ts';
+import { figureTag, tagged } from '../tags.ts';
 import { coverFacts } from './cover-facts.ts';
 import { coverWords } from './cover-words.ts';
 import type { Block } from './cut-stack.ts';
@@ -54,5 +55,5 @@ function placePicture(scene: Scene, topMm: number, bottomMm: number, widthMm: nu
   if (scene.heightMm * scale < PICTURE_LEAST_MM && scene.widthMm * scale < PICTURE_LEAST_MM) return null;
   const xMm = (widthMm - scene.widthMm * scale) / 2;
   const yMm = topMm + (heightMm - scene.heightMm * scale) / 2;
-  return scaledShapes(scene.shapes, scale, xMm, yMm);
+  return tagged([scaledShapes(scene.shapes, scale, xMm, yMm)], figureTag(scene.alternative));
 }

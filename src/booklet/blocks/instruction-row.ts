@@ -1,5 +1,6 @@
 /** One worded row in, its strips out: box and label at the side, text in the main column, count at its end. */
 
+import type { Tag } from '../../scene/scene.ts';
 import { mmFromPt } from '../../units.ts';
 import type { WordedLine } from '../../wording/words.ts';
 import { breakLines, runsWidth } from '../break-lines.ts';
@@ -15,18 +16,22 @@ import {
   setText,
 } from '../set-text.ts';
 import { keepTogether, noStrayLines, type Strip, withSpaceBefore } from '../strip.ts';
+import { itemTags, tagged } from '../tags.ts';
+import { walkShapes } from '../walk-shapes.ts';
 import { tickBox, tickRun, tickWidthMm } from './tick-boxes.ts';
 
 /** A row may be parted over two pages only when it is longer than this share of a page. */
 const LONGEST_WHOLE = 0.5;
 
-export function instructionRow(line: WordedLine, setting: Setting): Strip[] {
-  const words = withCount(textStrips(line, setting), line.count, setting);
+/** Its label, and its text with its count, are an item of a list. */
+export function instructionRow(line: WordedLine, setting: Setting, list: Tag): Strip[] {
+  const item = itemTags(list);
+  const words = withCount(textStrips(line, setting, item.body), line.count, setting, item.body);
   const ticked =
     line.rows.length > 1
       ? tickRun(firstNumber(line.label), line.rows.length, rowColumn(setting), setting)
       : [];
-  const side = sideStrips(line, setting);
+  const side = sideStrips(line, setting, item.label);
   const whole = labelled(side, keepTogether([...words, ...ticked]), line, setting);
   const heightMm = whole.reduce((sum, strip) => sum + strip.heightMm + strip.spaceBeforeMm, 0);
   if (heightMm <= setting.grid.bodyHeightMm * LONGEST_WHOLE)
@@ -53,18 +58,19 @@ function rowColumn(setting: Setting): Place {
   return { xMm: xMm + setInMm, widthMm: widthMm - setInMm };
 }
 
-function textStrips(line: WordedLine, setting: Setting): Strip[] {
+function textStrips(line: WordedLine, setting: Setting, tag: Tag): Strip[] {
   return noStrayLines(
     setText(
       [{ text: keepNumbersTogether(line.text), face: 'text' }],
       setting.grid.type.body,
       rowColumn(setting),
       setting,
+      tag,
     ),
   );
 }
 
-function sideStrips(line: WordedLine, setting: Setting): Strip[] {
+function sideStrips(line: WordedLine, setting: Setting, tag: Tag): Strip[] {
   const box = hasOneBox(line) ? [tickBox(setting)] : [];
   if (line.label === null) return box.length ? [sideStrip(box, setting)] : [];
   const tickMm = tickWidthMm(setting);
@@ -74,6 +80,7 @@ function sideStrips(line: WordedLine, setting: Setting): Strip[] {
     setting.grid.type.body,
     place,
     setting,
+    tag,
   );
   return label.map((strip, index) => (index === 0 ? { ...strip, shapes: [...box, ...strip.shapes] } : strip));
 }
@@ -94,7 +101,7 @@ function sideStrip(shapes: Strip['shapes'], setting: Setting): Strip {
 }
 
 /** The count in bold at the right: on the last line where there is room, else on a line of its own below. */
-function withCount(strips: readonly Strip[], count: string | null, setting: Setting): Strip[] {
+function withCount(strips: readonly Strip[], count: string | null, setting: Setting, tag: Tag): Strip[] {
   if (!count) return [...strips];
   const { xMm, widthMm } = rowColumn(setting);
   const sizeMm = mmFromPt(setting.grid.type.body.fontPt);
@@ -104,14 +111,10 @@ function withCount(strips: readonly Strip[], count: string | null, setting: Sett
     widthMm,
     setting.measure,
   );
-  const set = lines.map((line) =>
-    lineShapes(
-      line,
-      setting.grid.type.body,
-      xMm + widthMm - line.widthMm,
-      baselineMm(setting.grid.type.body),
-    ),
-  );
+  const { body } = setting.grid.type;
+  const set = lines.map((line) => [
+    tagged(lineShapes(line, body, xMm + widthMm - line.widthMm, baselineMm(body)), tag),
+  ]);
   const last = strips.at(-1);
   const only = set.length === 1 ? set[0] : undefined;
   if (
@@ -128,7 +131,7 @@ function withCount(strips: readonly Strip[], count: string | null, setting: Sett
 }
 
 function lastLineEnd(strip: Strip, setting: Setting): number {
-  return strip.shapes.reduce((end, shape) => {
+  return walkShapes(strip.shapes).reduce((end, { shape }) => {
     if (shape.kind !== 'text') return end;
     return Math.max(
       end,

@@ -5,6 +5,7 @@ import type { HouseWords } from '../house-words.ts';
 import { wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { keepTogether, type Strip, withSpaceBefore } from '../strip.ts';
+import { headingTag, listTag } from '../tags.ts';
 import { instructionRow } from './instruction-row.ts';
 
 /** Lines of a first row that is too short to stand alone under its heading. */
@@ -22,13 +23,20 @@ export function instructions(words: WordedPattern, house: HouseWords, setting: S
 function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[] {
   const name = [{ text: part.name, face: 'title-bold' as const }];
   const make = part.make ? [{ text: `   ${part.make}`, face: 'text-italic' as const }] : [];
-  const heading = setText([...name, ...make], setting.grid.type.part, fullWidth(setting), setting);
+  const heading = setText(
+    [...name, ...make],
+    setting.grid.type.part,
+    fullWidth(setting),
+    setting,
+    headingTag(3),
+  );
   const marked = heading.map((strip, index) =>
     index === 0 ? { ...strip, bookmark: { title: part.name, level: 2 as const } } : strip,
   );
+  const list = listTag();
   // A heading takes two rows along, so that a foundation chain does not stand alone with it at the foot of a page.
   const rows = part.lines.flatMap((line, index) => {
-    const strips = instructionRow(line, setting);
+    const strips = instructionRow(line, setting, list);
     const last = strips.length - 1;
     const short = index === 0 && part.lines.length > 1 && last < SHORT_FIRST_ROW;
     // "Fasten off A." is no row: at the head of a page it would stand without what it ends.
@@ -48,5 +56,5 @@ function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[]
 
 /** A line without a label that is more than the end of the row before it. */
 function isLong(line: WordedLine | undefined, setting: Setting): boolean {
-  return line !== undefined && instructionRow(line, setting).length > 1;
+  return line !== undefined && instructionRow(line, setting, listTag()).length > 1;
 }

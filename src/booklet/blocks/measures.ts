@@ -13,6 +13,7 @@ import type { Form } from '../paper.ts';
 import { paragraphs, plain, sideSection, wideHeading } from '../section.ts';
 import { baselineMm, lineShapes, mainColumn, type Setting } from '../set-text.ts';
 import { keepTogether, moved, type Strip } from '../strip.ts';
+import { figureTag, paragraphTag, tagged } from '../tags.ts';
 import { walkShapes } from '../walk-shapes.ts';
 import type { Block } from './cut-stack.ts';
 
@@ -50,7 +51,10 @@ export function measures(
     return {
       // Words above and below have room in the drawing whether they stand there or not.
       shapes: [
-        scaledShapes(scene.shapes, scale, -left * scale, -top * scale),
+        tagged(
+          [scaledShapes(scene.shapes, scale, -left * scale, -top * scale)],
+          figureTag(`${label === '' ? 'Outline' : `Outline of ${label}`}: ${scene.alternative}`),
+        ),
         moved(words.shapes, 0, drawnMm + gapMm),
       ],
       heightMm: drawnMm + gapMm + words.heightMm,
@@ -136,11 +140,15 @@ function caption(label: string, words: string, widthMm: number, setting: Setting
     widthMm,
     setting.measure,
   );
-  const lineMm = mmFromPt(setting.grid.type.caption.linePt);
+  const type = setting.grid.type.caption;
+  const lineMm = mmFromPt(type.linePt);
   return {
-    shapes: lines.flatMap((line, index) =>
-      lineShapes(line, setting.grid.type.caption, 0, index * lineMm + baselineMm(setting.grid.type.caption)),
-    ),
+    shapes: [
+      tagged(
+        lines.flatMap((line, index) => lineShapes(line, type, 0, index * lineMm + baselineMm(type))),
+        paragraphTag(),
+      ),
+    ],
     heightMm: lines.length * lineMm,
   };
 }

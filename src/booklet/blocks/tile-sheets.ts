@@ -9,6 +9,7 @@ import { finderMap, type Silhouette, silhouetteOf } from '../finder-map.ts';
 import { ACCENT, type PageGrid, pageGrid } from '../page-grid.ts';
 import { type Setting, textShape } from '../set-text.ts';
 import { moved, type Sheet } from '../strip.ts';
+import { figureTag, tagged } from '../tags.ts';
 import { type SheetChart, sheetHeading } from './chart-sheet.ts';
 
 /** Of the width of a sheet, and below it before the chart. */
@@ -61,7 +62,7 @@ export function tileSheets(
         grid,
       }).shapes,
       underPage: [
-        drawn,
+        tagged([drawn], figureTag(`${title}, ${note}. ${scene.alternative}`)),
         ...mask(frame, grid.widthMm, grid.heightMm),
         ...(several ? cornerMarks(frame) : []),
         ...beside.flatMap((neighbour) => joinMarks(frame, neighbour, grid)),

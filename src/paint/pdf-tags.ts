@@ -1,0 +1,79 @@
+/** What is painted and what it is in, the structure tree of a tagged PDF out (ISO 32000-1, 14.7 and 14.8). */
+
+import type PdfDocument from 'pdfkit';
+import type { PdfStructure } from 'pdfkit';
+import type { Tag } from '../scene/scene.ts';
+
+/** What is drawn outside any tag is an artifact: running heads, rules, boxes to tick. */
+type Content = Tag | 'artifact';
+
+export class PdfTags {
+  private readonly document: PdfDocument;
+  private readonly root: PdfStructure;
+  private readonly elements = new Map<Tag, PdfStructure>();
+  private open: { readonly content: Content; readonly depth: number } | null = null;
+  private depth = 0;
+  private inside: Content = 'artifact';
+
+  constructor(document: PdfDocument) {
+    this.document = document;
+    this.root = document.struct('Document');
+    document.addStructure(this.root);
+  }
+
+  /** Before anything is painted: opens what it belongs to, unless that is open. */
+  paintInto(): void {
+    if (this.open?.content === this.inside) return;
+    this.close();
+    if (this.inside === 'artifact') this.document.markContent('Artifact');
+    else {
+      const element = this.elementOf(this.inside);
+      element.add(this.document.markStructureContent(this.inside.kind));
+    }
+    this.open = { content: this.inside, depth: this.depth };
+  }
+
+  /** Content is opened and closed at one and the same depth of saved states. `paintInside` paints one deeper. */
+  within(tag: Tag | undefined, save: () => void, paintInside: () => void, restore: () => void): void {
+    const before = this.inside;
+    if (tag !== undefined && tag !== before) this.close();
+    save();
+    this.depth += 1;
+    if (tag !== undefined) {
+      this.inside = tag;
+      this.paintInto();
+    }
+    paintInside();
+    if (this.open !== null && this.open.depth >= this.depth) this.close();
+    this.depth -= 1;
+    this.inside = before;
+    restore();
+  }
+
+  /** The element of a link is closed at once: what it points at is on the page that is open now. */
+  link(tag: Tag, annotate: (element: PdfStructure) => void): void {
+    const element = this.elementOf(tag);
+    annotate(element);
+    element.end();
+  }
+
+  /** At the end of a page. */
+  close(): void {
+    if (this.open === null) return;
+    this.document.endMarkedContent();
+    this.open = null;
+  }
+
+  private elementOf(tag: Tag): PdfStructure {
+    const known = this.elements.get(tag);
+    if (known !== undefined) return known;
+    const parent = tag.within === null ? this.root : this.elementOf(tag.within);
+    const element = this.document.struct(tag.kind, {
+      ...(tag.alternative === undefined ? {} : { alt: tag.alternative }),
+      ...(tag.heads === undefined ? {} : { scope: tag.heads }),
+    });
+    parent.add(element);
+    this.elements.set(tag, element);
+    return element;
+  }
+}
