@@ -1,13 +1,13 @@
 /** A pattern and what one maker asks of it in, the pattern in a size of her own out. It runs in a browser as well. */
 
 import { withOwnEdging } from './check/own-edging.ts';
-import { firstMultiple } from './check/pattern-repeat.ts';
 import { compileRead } from './compile-read.ts';
 import type { CompiledPattern } from './compiled.ts';
 import type { Fabric } from './fabric/fabric.ts';
 import { edgeSides } from './measure/edge-sides.ts';
 import { asksSize, type OwnSize, withOwnSize } from './pattern/own-size.ts';
 import type { Pattern } from './pattern/pattern.ts';
+import { firstMultiple } from './pattern/pattern-repeat.ts';
 import { asMultiples } from './proof/as-multiples.ts';
 import { asOpen } from './proof/as-open.ts';
 import { foundationOf } from './proof/trial.ts';

@@ -13,6 +13,7 @@ import { fallingSizes } from './falling-sizes.ts';
 import { finishedSizes } from './finished-sizes.ts';
 import { gaugeMissing } from './gauge-missing.ts';
 import { gaugeOfWeight } from './gauge-of-weight.ts';
+import { gaugeRepeats } from './gauge-repeats.ts';
 import { hookLetter } from './hook-letter.ts';
 import { hookOfWeight } from './hook-of-weight.ts';
 import { listedRows } from './listed-rows.ts';
@@ -50,6 +51,7 @@ const RULES: readonly Rule[] = [
   hookLetter,
   ballsPerSize,
   yarnUsed,
+  gaugeRepeats,
 ];
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */

@@ -10,8 +10,8 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { stitchWidthMm } from '../measure/row-heights.ts';
+import { firstMultiple, rowsRepeated } from '../pattern/pattern-repeat.ts';
 import { printCm, printIn } from '../units.ts';
-import { firstMultiple, rowsRepeated } from './pattern-repeat.ts';
 import { type Publication, placeOf, type WorkedSize } from './publication.ts';
 
 const PART = 0.05;

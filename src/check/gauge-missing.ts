@@ -7,6 +7,8 @@ import { type Publication, placeOf } from './publication.ts';
 
 export function gaugeMissing({ pattern }: Publication): Diagnostic[] {
   // A pasted text may tell its gauge in words that were not read into figures, and are kept among the notes.
+  // One in repeats of unknown width is told by itself.
+  if (pattern.places.has('gauge.repeats')) return [];
   if (pattern.gauge !== null || pattern.notes.some((note) => GAUGE.test(note))) return [];
   const stated = pattern.sizes.findIndex(({ widthMm, heightMm }) => widthMm !== null || heightMm !== null);
   if (stated === -1) return sizeInWords(pattern);

@@ -7,7 +7,7 @@ import { openEnd } from '../fabric/open-end.ts';
 import { workSize } from '../fabric/work.ts';
 import { measure, sizesByRow } from '../measure/measure.ts';
 import type { Pattern, Size } from '../pattern/pattern.ts';
-import { firstMultiple } from './pattern-repeat.ts';
+import { firstMultiple } from '../pattern/pattern-repeat.ts';
 import { planSize } from './plan-size.ts';
 
 export interface NearSize {

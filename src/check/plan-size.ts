@@ -10,7 +10,7 @@ import { measure } from '../measure/measure.ts';
 import type { Measures } from '../measure/measures.ts';
 import { solveSize } from '../measure/solve-size.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { firstMultiple } from './pattern-repeat.ts';
+import { firstMultiple } from '../pattern/pattern-repeat.ts';
 
 export interface Planned {
   /** Null when the size does not say how large it is. */

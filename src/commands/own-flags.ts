@@ -1,10 +1,11 @@
 /** What a maker asks for on the command line in, a size of her own out, or the sentence that says what cannot be. */
 
-import { firstMultiple } from '../check/pattern-repeat.ts';
 import { compileOwnSize, ownPattern } from '../compile-own.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { openEnd } from '../fabric/open-end.ts';
-import type { OwnSize } from '../pattern/own-size.ts';
+import { NOTHING_ASKED, type OwnSize } from '../pattern/own-size.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { firstMultiple } from '../pattern/pattern-repeat.ts';
 import { ballsOf, countOf, gaugeOf, lengthOf, Wrong } from './own-values.ts';
 import type { Flag } from './verb.ts';
 
@@ -42,7 +43,7 @@ export function readAsked(
       heightMm: lengthOf(values, 'height'),
       repeats: countOf(values, 'repeats'),
       rows: countOf(values, 'rows'),
-      gauge: gaugeOf(values.get('gauge')),
+      gauge: gaugeOf(values.get('gauge'), () => repeatOf(compiled, pattern, from)),
       balls: ballsOf(
         values.get('ball'),
         pattern.yarns.map(({ letter }) => letter),
@@ -57,6 +58,12 @@ export function readAsked(
     if (fault instanceof Wrong) return { kind: 'wrong', message: fault.message };
     throw fault;
   }
+}
+
+/** The stitches of a pattern repeat, said or proved. */
+function repeatOf(compiled: CompiledPattern, pattern: Pattern, from: number): number | null {
+  const asked: OwnSize = { ...NOTHING_ASKED, from, repeats: 1 };
+  return firstMultiple(ownPattern(compiled, pattern, asked))?.of ?? null;
 }
 
 export type OwnMade =

@@ -34,31 +34,41 @@ export function countOf(values: ReadonlyMap<string, string>, name: string): numb
 
 const COUNT = String.raw`(\d+(?:[.,]\d+)?)`;
 const GAUGE = new RegExp(
-  String.raw`^${COUNT}\s*(?:sts?|stitches)?(?:\s*(?:x|×|,|and|by)?\s*${COUNT}\s*(?:rows?|rnds?|rounds?)?)?\s*(?:over|to|in|per|=|/)\s*(.+)$`,
+  String.raw`^${COUNT}\s*(sts?|stitches|(?:pattern\s+)?rep(?:eat)?s?)?(?:\s*(?:x|×|,|and|by)?\s*${COUNT}\s*(?:rows?|rnds?|rounds?)?)?\s*(?:over|to|in|per|=|/)\s*(.+)$`,
   'i',
 );
 /** A hair's breadth of a stitch, and a hand's. */
 const STITCH_MM = { least: 0.5, most: 200 } as const;
 
-export function gaugeOf(written: string | undefined): OwnGauge | null {
+/** `inRepeat` tells how many stitches a pattern repeat is, for a gauge that counts those; null where it is not known. */
+export function gaugeOf(
+  written: string | undefined,
+  inRepeat: () => number | null = () => null,
+): OwnGauge | null {
   if (written === undefined) return null;
-  const [, stitches, rows, over = ''] = GAUGE.exec(written.trim()) ?? [];
-  const sides = sidesOf(over).map((side) => parseMeasure(side));
-  const [across, up = across] = sides;
-  if (stitches === undefined || across?.kind !== 'length' || up?.kind !== 'length')
+  const [, counted, thing = '', rows, over = ''] = GAUGE.exec(written.trim()) ?? [];
+  const [across, up = across] = sidesOf(over).map((side) => parseMeasure(side));
+  const repeats = /rep/i.test(thing) && counted !== undefined ? numberOf(counted) : undefined;
+  const each = repeats === undefined ? 1 : inRepeat();
+  if (each === null)
+    throw new Wrong(
+      `--gauge "${written}" counts repeats, and here nothing says how many stitches one is: count stitches.`,
+    );
+  if (counted === undefined || across?.kind !== 'length' || up?.kind !== 'length')
     throw new Wrong(
       `--gauge wants stitches, rows and a measure, such as "18 sts and 20 rows over 10 cm", not "${written}".`,
     );
   const gauge = {
-    stitches: numberOf(stitches),
+    stitches: numberOf(counted) * each,
+    ...(repeats === undefined ? {} : { repeats }),
     rows: rows === undefined ? null : numberOf(rows),
     overMm: across.mm,
     upMm: up.mm,
   };
-  const each = [gauge.overMm / gauge.stitches, ...(gauge.rows === null ? [] : [gauge.upMm / gauge.rows])];
-  if (!each.every((mm) => mm >= STITCH_MM.least && mm <= STITCH_MM.most))
+  const sides = [gauge.overMm / gauge.stitches, ...(gauge.rows === null ? [] : [gauge.upMm / gauge.rows])];
+  if (!sides.every((mm) => mm >= STITCH_MM.least && mm <= STITCH_MM.most))
     throw new Wrong(
-      `--gauge "${written}" makes a stitch of ${each.map((mm) => `${Math.round(mm * 10) / 10} mm`).join(' by ')}: count again over a hand's breadth.`,
+      `--gauge "${written}" makes a stitch of ${sides.map((mm) => `${Math.round(mm * 10) / 10} mm`).join(' by ')}: count again over a hand's breadth.`,
     );
   return gauge;
 }

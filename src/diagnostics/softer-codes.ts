@@ -29,6 +29,8 @@ export const SOFTER_CODES = [
   'chain/unstated',
   'file/lost-letters',
   'gauge/missing',
+  'gauge/repeat',
+  'gauge/repeat-unknown',
   'gauge/unlikely',
   'hook/letter',
   'hook/unlikely',

@@ -121,7 +121,7 @@ export function yarnNote(yarn: readonly YarnUse[]): string | null {
 
 /** `16 sts and 9 rows = 10 cm (4 in)`; of a swatch measured both ways, `20 sts = 15 cm (6 in) and 12 rows = 14 cm (5 ½ in)`. */
 export function gaugeWords(gauge: Gauge, said: (of: string) => string, units: Units): string {
-  const stitches = gauge.stitches === 1 ? '1 st' : `${gauge.stitches} sts`;
+  const stitches = acrossWords(gauge);
   const rows = gauge.rows === null ? null : rowsWords(gauge.rows);
   const over = both(gauge.overMm, units);
   const counted =
@@ -133,6 +133,12 @@ export function gaugeWords(gauge: Gauge, said: (of: string) => string, units: Un
   const { before } = gauge;
   const first = before === null ? '' : `; before it, ${before.stitches} sts and ${rowsWords(before.rows)}`;
   return `${counted}${of}${after}${first}`;
+}
+
+/** `16 sts`; of repeats that were counted `2 repeats (12 sts)`. */
+function acrossWords({ stitches, repeats }: Gauge): string {
+  const counted = stitches === 1 ? '1 st' : `${stitches} sts`;
+  return repeats === undefined ? counted : `${repeats} ${repeats === 1 ? 'repeat' : 'repeats'} (${counted})`;
 }
 
 function rowsWords(rows: number): string {

@@ -6,6 +6,7 @@ import { mFromMm, parseMeasure, sidesOf } from '../units.ts';
 import { readBalls } from './balls.ts';
 import { readHook } from './hook.ts';
 import type { Allowed, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
+import { firstMultiple } from './pattern-repeat.ts';
 import { isBlank } from './plain-value.ts';
 import type { ReadTexts } from './read-text.ts';
 import type { PatternFile } from './schema.ts';
@@ -22,6 +23,8 @@ export function buildPattern(
 ): Pattern {
   const places = valueSpans(root);
   const hook = values.hook === undefined ? null : readHook(values.hook);
+  const parts = values.parts.flatMap((part, index) => partOf(part, index, texts, places));
+  const [first] = Object.values(values.yarn ?? {});
   return {
     slug,
     source,
@@ -30,7 +33,10 @@ export function buildPattern(
     designer: values.designer ?? null,
     terms: values.terms,
     skill: values.skill ?? null,
-    gauge: values.gauge === undefined ? null : gaugeOf(values.gauge, Object.values(values.yarn ?? {})[0]),
+    gauge:
+      values.gauge === undefined
+        ? null
+        : patternGauge(values.gauge, first, firstMultiple({ parts })?.of ?? null),
     hookMm: hook?.mm ?? null,
     hookUs: hook?.us ?? null,
     yarns: Object.entries(values.yarn ?? {}).map(([letter, yarn]) => yarnOf(letter, yarn)),
@@ -38,7 +44,7 @@ export function buildPattern(
     sizes: values.sizes?.map(sizeOf) ?? [ONLY_SIZE],
     specials: specialsOf(values, texts, places),
     notes: listOf(values.notes),
-    parts: values.parts.flatMap((part, index) => partOf(part, index, texts, places)),
+    parts,
     finishing: listOf(values.finishing),
     uses: [values.for ?? []].flat(),
     symbols: values.symbols ?? 'CYC',
@@ -53,9 +59,13 @@ export function buildPattern(
 type Given<K extends keyof PatternFile> = NonNullable<PatternFile[K]>;
 
 /** `first` is the yarn that a swatch was weighed in. */
-export function gaugeOf(gauge: Given<'gauge'>, first: Given<'yarn'>[string] | undefined): Gauge {
-  const { stitches, rows, of, after, before, took } = gauge;
-  const [across = 0, up = across] = sidesOf(gauge.over).map((side) => millimetres(side) ?? 0);
+export type GaugeGiven = Omit<Given<'gauge'>, 'stitches' | 'repeats'> & { readonly stitches: number };
+
+export function gaugeOf(
+  { stitches, rows, of, after, before, took, over }: GaugeGiven,
+  first: Given<'yarn'>[string] | undefined,
+): Gauge {
+  const [across = 0, up = across] = sidesOf(over).map((side) => millimetres(side) ?? 0);
   return {
     stitches,
     rows: rows ?? null,
@@ -66,6 +76,17 @@ export function gaugeOf(gauge: Given<'gauge'>, first: Given<'yarn'>[string] | un
     of: of ?? null,
     after: after ?? null,
   };
+}
+
+/** Null where repeats are counted and nothing says how many stitches one is. */
+function patternGauge(
+  { repeats, ...gauge }: Given<'gauge'>,
+  first: Given<'yarn'>[string] | undefined,
+  inRepeat: number | null,
+): Gauge | null {
+  if (repeats === undefined) return gaugeOf({ ...gauge, stitches: gauge.stitches ?? 0 }, first);
+  const stitches = gauge.stitches ?? (inRepeat === null ? null : repeats * inRepeat);
+  return stitches === null ? null : { ...gaugeOf({ ...gauge, stitches }, first), repeats };
 }
 
 /** Null for a weight where it is not known how long a gram is. */

@@ -15,9 +15,22 @@ export interface OwnSize {
   readonly balls: ReadonlyMap<string, OwnBall>;
 }
 
+/** The pattern's own first size as it is. */
+export const NOTHING_ASKED: OwnSize = {
+  from: 0,
+  widthMm: null,
+  heightMm: null,
+  repeats: null,
+  rows: null,
+  gauge: null,
+  balls: new Map(),
+};
+
 /** Counted over the same stitch as the pattern's. */
 export interface OwnGauge {
   readonly stitches: number;
+  /** Where she counted repeats rather than stitches. */
+  readonly repeats?: number;
   readonly rows: number | null;
   readonly overMm: number;
   readonly upMm: number;
@@ -65,5 +78,11 @@ function ownSize(size: Size, own: OwnSize): Size {
 
 /** Before and after blocking are the designer's; a swatch of hers tells nothing of another hand's yarn. */
 function ownGauge(designers: Gauge | null, own: OwnGauge): Gauge {
-  return { ...own, of: designers?.of ?? null, after: designers?.after ?? null, before: null, tookM: null };
+  return {
+    ...own,
+    of: designers?.of ?? null,
+    after: designers?.after ?? null,
+    before: null,
+    tookM: null,
+  };
 }

@@ -18,6 +18,8 @@ export type Use = (typeof USES)[number];
 
 export interface Gauge {
   readonly stitches: number;
+  /** Pattern repeats that those stitches are, where repeats were counted. */
+  readonly repeats?: number;
   /** Null where only stitches were counted: row heights are then those that are usual for the stitches. */
   readonly rows: number | null;
   /** The measure stitches are counted over, in mm. */

@@ -60,6 +60,26 @@ export const gauge = z
     examples: [{ stitches: 16, rows: 9, over: '10 cm' }],
   });
 
+/** Over a pattern whose repeat is known, or said, repeats may be counted in the place of stitches. */
+const patternGauge = gauge
+  .extend({
+    // Left out where repeats are counted.
+    stitches: gaugeCount.optional().meta(gauge.shape.stitches.meta() ?? {}),
+    repeats: gaugeCount.optional().meta({
+      description:
+        'Pattern repeats counted across the measure, in the place of stitches. How many stitches one is follows from the "multiple of" in the instructions; where there is none, stitches: says how many they all are.',
+      examples: [2],
+    }),
+  })
+  .superRefine(({ stitches, repeats }, context) => {
+    if (stitches === undefined && repeats === undefined)
+      context.addIssue({ code: 'invalid_type', expected: 'number', path: ['stitches'], input: undefined });
+  })
+  .meta({
+    description: 'How many stitches and rows fill a measure. Finished sizes and yarn are worked out from it.',
+    examples: [{ stitches: 16, rows: 9, over: '10 cm' }],
+  });
+
 const ball = z
   .strictObject({
     length: length(BOUNDS.ballLengthMm)
@@ -233,7 +253,7 @@ export const patternSchema = z
       .enum(SKILLS)
       .optional()
       .meta({ description: 'Craft Yarn Council project level.', examples: ['easy'] }),
-    gauge: gauge.optional(),
+    gauge: patternGauge.optional(),
     hook: hook.optional().meta({
       description: 'Hook size in mm, with its US letter if you like; the page prints both.',
       examples: ['5 mm', '5 mm (H-8)'],

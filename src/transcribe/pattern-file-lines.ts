@@ -36,10 +36,10 @@ export function patternFileLines(transcript: Transcript, slug: string): FileLine
     putAsPasted(put, [{ value: gauge.words, span: gauge.span }], transcript);
     const of = gauge.of === null ? '' : `, of: ${yamlWords(gauge.of, true)}`;
     const after = gauge.afterBlocking ? ', after: blocking' : '';
-    put(
-      `gauge: {stitches: ${gauge.stitches}, rows: ${gauge.rows}, over: ${gauge.over}${of}${after}}`,
-      gauge.span,
-    );
+    const { before } = gauge;
+    const first = before === null ? '' : `, before: {stitches: ${before.stitches}, rows: ${before.rows}}`;
+    const across = gauge.repeats === null ? `stitches: ${gauge.stitches}` : `repeats: ${gauge.repeats}`;
+    put(`gauge: {${across}, rows: ${gauge.rows}, over: ${gauge.over}${of}${after}${first}}`, gauge.span);
   }
   putAsPasted(put, transcript.supplyLines, transcript);
   if (hook !== null) put(`hook: ${hook.value}`, hook.span);

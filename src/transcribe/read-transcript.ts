@@ -4,7 +4,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { readInstructions, readPhrase } from '../notation/read.ts';
 import { allImplied } from '../pattern/all-implied.ts';
 import { readHook } from '../pattern/hook.ts';
-import type { Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
+import type { Gauge, Part, Pattern, Size, Special, Yarn } from '../pattern/pattern.ts';
+import { firstMultiple } from '../pattern/pattern-repeat.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { allUndescribed, withoutUndescribed } from '../pattern/undescribed.ts';
 import { yarnNames } from '../pattern/yarn-names.ts';
@@ -16,7 +17,7 @@ import { joinTexts } from './mapped-pieces.ts';
 import { rowsTold } from './rows-told.ts';
 import { textFault } from './text-faults.ts';
 import { titled } from './titled.ts';
-import type { TranscribedYarn, Transcript } from './transcript.ts';
+import type { TranscribedGauge, TranscribedYarn, Transcript } from './transcript.ts';
 
 const ONLY_SIZE: Size = { name: 'one size', widthMm: null, heightMm: null, repeats: null, rows: null };
 /** What stands for a weight that is not told; nothing that is checked hangs on it. */
@@ -85,19 +86,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     designer: transcript.designer?.value ?? null,
     terms: terms.value,
     skill: transcript.skill?.value ?? null,
-    gauge:
-      gauge === null
-        ? null
-        : {
-            stitches: gauge.stitches,
-            rows: gauge.rows,
-            overMm: millimetres(gauge.over) ?? 0,
-            upMm: millimetres(gauge.over) ?? 0,
-            before: null,
-            tookM: null,
-            of: gauge.of,
-            after: gauge.afterBlocking ? 'blocking' : null,
-          },
+    gauge: gauge === null ? null : gaugeOf(gauge, firstMultiple({ parts })?.of ?? null),
     hookMm: hook?.mm ?? null,
     hookUs: hook?.us ?? null,
     yarns: transcript.yarns.map(yarnOf),
@@ -116,6 +105,25 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     places: placesOf(transcript),
   };
   return { pattern: parts.length === 0 ? null : pattern, diagnostics };
+}
+
+/** Null where repeats are counted and no "multiple of" says how many stitches one is. */
+function gaugeOf(gauge: TranscribedGauge, inRepeat: number | null): Gauge | null {
+  const { repeats, rows, over, of, afterBlocking, before } = gauge;
+  const stitches = gauge.stitches ?? (repeats === null || inRepeat === null ? null : repeats * inRepeat);
+  if (stitches === null) return null;
+  const overMm = millimetres(over) ?? 0;
+  return {
+    stitches,
+    ...(repeats === null ? {} : { repeats }),
+    rows,
+    overMm,
+    upMm: overMm,
+    before,
+    tookM: null,
+    of,
+    after: afterBlocking ? 'blocking' : null,
+  };
 }
 
 /** Of sizes whose rows say themselves how long the piece grows, and whose height nothing else tells. */
@@ -192,6 +200,7 @@ function placesOf(transcript: Transcript): ReadonlyMap<string, Span> {
   put('about', about?.span);
   put('hook', hook?.span);
   put('gauge', gauge?.span);
+  if (gauge?.repeats != null) put('gauge.repeats', gauge.span);
   for (const { letter, weight, span } of yarns) {
     put(`yarn.${letter}`, span);
     if (weight !== null) put(`yarn.${letter}.weight`, span);

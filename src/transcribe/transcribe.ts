@@ -13,7 +13,7 @@ import { notesAgainstRows } from './notes-against-rows.ts';
 import { splitParagraphs } from './paragraphs.ts';
 import { capitalised } from './part-headings.ts';
 import { readDate, readSkill, readStatedTerms } from './read-front.ts';
-import { readGauge } from './read-gauge.ts';
+import { gaugeWords, readGauge } from './read-gauge.ts';
 import { readHook } from './read-hook.ts';
 import { readMaterials, yarnPieces } from './read-materials.ts';
 import { readParts } from './read-parts.ts';
@@ -93,7 +93,7 @@ export function transcribe(source: Source): Transcript {
     pieces.push({
       kind: 'gauge',
       span: gauge.span,
-      means: `${gauge.stitches} stitches and ${gauge.rows} rows over ${gauge.over}`,
+      means: gaugeWords(gauge),
     });
   for (const item of besideGauge) note(item);
   const gaugeHook = gauge === null ? null : readHookIn(gauge.words);

@@ -22,12 +22,16 @@ export interface TranscribedTerms {
 }
 
 export interface TranscribedGauge {
-  readonly stitches: number;
+  /** Null where pattern repeats are counted in their place. */
+  readonly stitches: number | null;
+  readonly repeats: number | null;
   readonly rows: number;
   /** `10 cm`. */
   readonly over: string;
   readonly of: string | null;
   readonly afterBlocking: boolean;
+  /** What was counted over the same measure before blocking, where that is told too. */
+  readonly before: { readonly stitches: number; readonly rows: number } | null;
   readonly words: string;
   readonly span: Span;
 }

@@ -4,11 +4,11 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { nearSizes } from '../../src/check/near-sizes.ts';
-import { firstMultiple, rowsRepeated } from '../../src/check/pattern-repeat.ts';
 import { compilePattern } from '../../src/compile.ts';
 import { compileOwnSize, ownPattern } from '../../src/compile-own.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
 import { OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
+import { firstMultiple, rowsRepeated } from '../../src/pattern/pattern-repeat.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const FILES = ['patterns', 'tests/patterns', 'tests/mistakes/held-out'].flatMap((folder) =>

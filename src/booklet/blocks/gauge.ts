@@ -11,7 +11,10 @@ export function gaugeSection(gauge: Gauge | null, words: HouseWords, setting: Se
   if (!gauge) return [];
   const over = measured(gauge.overMm);
   const rest = [gauge.of ? ` in ${gauge.of}` : '', gauge.after ? `, after ${gauge.after}` : ''].join('');
-  const stitches = amount(gauge.stitches, 'stitch', 'stitches');
+  const counted = amount(gauge.stitches, 'stitch', 'stitches');
+  const { repeats } = gauge;
+  const stitches =
+    repeats === undefined ? counted : `${amount(repeats, 'pattern repeat', 'pattern repeats')} (${counted})`;
   const rows = gauge.rows === null ? null : amount(gauge.rows, 'row', 'rows');
   const apart = rows !== null && gauge.upMm !== gauge.overMm;
   const lead = {

@@ -76,6 +76,18 @@ export const publicationFaults = {
     why: 'A maker cannot tell whether hers will come out that size, and the yarn cannot be reckoned.',
     try: 'add the gauge of your swatch, like  gauge: {stitches: 16, rows: 18, over: 10 cm, of: single crochet}',
   }),
+  'gauge/repeat-unknown': (): Wording => ({
+    severity: 'warning',
+    message: 'the gauge counts pattern repeats, and nothing says how many stitches one is',
+    why: 'Without that neither sizes nor yarn can be worked out from it.',
+    try: 'write the foundation as "a multiple of 6 plus 2", or add to the gauge how many stitches those repeats are, like  stitches: 12',
+  }),
+  'gauge/repeat': ({ repeats, each, made, stated }: GaugeRepeat): Wording => ({
+    severity: 'warning',
+    message: `${repeats} ${repeats === 1 ? 'repeat' : 'repeats'} of ${each} stitches are ${made}, but the gauge says ${stated}`,
+    why: 'Sizes and yarn are worked out from the gauge, and would come out wrong by as much.',
+    try: `leave out the stitches, which are then ${made}, or check the repeats.`,
+  }),
   'gauge/unlikely': ({ stitches, of, weight, usual, beside }: GaugeUnlikely): Wording => ({
     severity: 'note',
     message: `${stitches} ${of} over 10 cm is unusual in ${weight} yarn`,
@@ -131,6 +143,13 @@ export const publicationFaults = {
     try: 'say the same in both places, or say in the first where it does not hold.',
   }),
 } as const;
+
+interface GaugeRepeat {
+  readonly repeats: number;
+  readonly each: number;
+  readonly made: number;
+  readonly stated: number;
+}
 
 interface TermsMixed {
   readonly word: string;

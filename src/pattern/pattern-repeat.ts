@@ -2,11 +2,11 @@
 
 import type { Multiple } from '../notation/num.ts';
 import type { Step } from '../notation/tree.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Pattern } from './pattern.ts';
 
 /** The first "a multiple of" in the pattern, which needs a number of repeats. */
-export function firstMultiple(pattern: Pattern): Multiple | null {
-  for (const part of pattern.parts) {
+export function firstMultiple({ parts }: Pick<Pattern, 'parts'>): Multiple | null {
+  for (const part of parts) {
     for (const line of part.instructions.lines) {
       const found = inSteps(line.steps);
       if (found !== null) return found;
