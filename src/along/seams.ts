@@ -2,7 +2,7 @@
 
 /** How long the yarn of a seam is: so many times a single crochet's for each stitch, or so many times the seam itself. */
 export type SeamYarn =
-  | { readonly kind: 'stitch'; readonly id: 'sc' | 'sl st' }
+  | { readonly kind: 'stitch'; readonly id: 'sc' | 'sl-st' }
   | { readonly kind: 'sewn'; readonly timesSeam: number };
 
 export interface Seam {
@@ -31,7 +31,7 @@ export const SEAMS = {
     us: 'slip stitch',
     uk: 'slip stitch',
     how: 'Hold two rows of squares with their right sides together and work loosely through both edges at once.',
-    yarn: { kind: 'stitch', id: 'sl st' },
+    yarn: { kind: 'stitch', id: 'sl-st' },
     addsMm: 1.5,
   },
   'whip stitch': {

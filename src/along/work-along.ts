@@ -10,6 +10,7 @@ import type { Along, AlongChoice, AlongWeek } from './along.ts';
 import type { Edges } from './edges.ts';
 import { fitOf } from './fit.ts';
 import { gridFaults } from './grid-faults.ts';
+import { workBorder, type WorkedBorder } from './work-border.ts';
 
 /** One choice of one week that can be made and joined. */
 export interface AlongSquare {
@@ -32,6 +33,7 @@ export interface WorkedWeek {
 export interface WorkedAlong {
   readonly along: Along;
   readonly weeks: readonly WorkedWeek[];
+  readonly border: WorkedBorder;
   /** Of the along as a whole. */
   readonly faults: readonly Diagnostic[];
 }
@@ -64,11 +66,18 @@ export function workAlong(along: Along, patterns: ReadonlyMap<string, CompiledPa
     }
     return { week, squares, faults };
   });
-  return { along, weeks, faults: gridFaults(along) };
+  const border = workBorder(along);
+  return { along, weeks, border, faults: [...gridFaults(along), ...borderFaults(along, border)] };
 }
 
 export function isSound({ faults }: Pick<WorkedWeek, 'faults'>): boolean {
   return faults.every(({ severity }) => severity !== 'error');
+}
+
+function borderFaults({ source, places }: Along, { fault }: WorkedBorder): Diagnostic[] {
+  if (fault === null) return [];
+  const span = places.get('border.edging') ?? places.get('border') ?? { start: 0, end: 1 };
+  return [diagnose('along/border', { file: source.file, span }, { found: fault.message })];
 }
 
 function cornerWords(chains: number): string {

@@ -3,6 +3,7 @@
 import { readdir, readFile, realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Along } from '../along/along.ts';
+import { ballFaults } from '../along/ball-faults.ts';
 import { readAlong } from '../along/read-along.ts';
 import { type WorkedAlong, workAlong } from '../along/work-along.ts';
 import { compilePattern } from '../compile.ts';
@@ -77,7 +78,7 @@ async function readOne(file: string): Promise<AlongOnDisk> {
     file: shown,
     text,
     worked,
-    faults: [...diagnostics, ...worked.faults],
+    faults: [...diagnostics, ...worked.faults, ...ballFaults(worked)],
     patternFiles: read.files,
     patternTexts: read.texts,
   };

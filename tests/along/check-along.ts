@@ -2,6 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import { ballFaults } from '../../src/along/ball-faults.ts';
 import { readAlong } from '../../src/along/read-along.ts';
 import { type WorkedAlong, workAlong } from '../../src/along/work-along.ts';
 import { compilePattern } from '../../src/compile.ts';
@@ -34,7 +35,7 @@ export function checkAlong(
   if (along === null) return { worked: null, diagnostics };
   const worked = workAlong(along, patterns);
   const ofWeeks = worked.weeks.flatMap(({ faults }) => faults);
-  return { worked, diagnostics: inFileOrder([...diagnostics, ...worked.faults, ...ofWeeks]) };
+  return { worked, diagnostics: inFileOrder([...diagnostics, ...worked.faults, ...ballFaults(worked), ...ofWeeks]) };
 }
 
 /** One of the squares with something in its text changed. */

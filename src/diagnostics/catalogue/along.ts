@@ -129,6 +129,18 @@ export const alongFaults = {
     why: 'Where four squares meet, unlike corners leave a hole or a lump.',
     try: 'end it with the same corners as the others.',
   }),
+  'along/border': ({ found }: Border): Wording => ({
+    severity: 'error',
+    message: `the border cannot be worked as it is written: ${found}`,
+    why: 'Its rounds are worked over the edge of the joined blanket, stitch by stitch, before they are told to makers.',
+    try: 'put right the words of the edging, or the multiple it is over.',
+  }),
+  'along/balls': ({ letter, colour, listed, needed }: Balls): Wording => ({
+    severity: 'warning',
+    message: `${listed} of yarn ${letter}, ${colour}, ${listed === '1 ball' ? 'is' : 'are'} listed, and the blanket takes ${needed}`,
+    why: 'Makers who bought what was listed run out, or have much over, by the last week.',
+    try: `list ${needed}.`,
+  }),
 } as const;
 
 interface Given {
@@ -220,4 +232,15 @@ interface Finished extends Named {
 interface OtherCorners extends Named {
   readonly corner: string;
   readonly others: string;
+}
+
+interface Border {
+  readonly found: string;
+}
+
+interface Balls {
+  readonly letter: string;
+  readonly colour: string;
+  readonly listed: string;
+  readonly needed: string;
 }
