@@ -5,6 +5,7 @@ import { layOutBooklet } from './booklet/booklet-pages.ts';
 import { type Edition, USUAL_EDITION } from './booklet/edition.ts';
 import { foldedBooklet } from './booklet/folded-booklet.ts';
 import { inLowInk } from './booklet/low-ink.ts';
+import { markPages } from './booklet/mark-pages.ts';
 import type { PaperName } from './booklet/paper.ts';
 import { coverPicture } from './chart/cover-picture.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
@@ -27,6 +28,8 @@ export interface BookletChoice extends Partial<Edition> {
   readonly leftHanded?: boolean;
   /** Stitch for stitch over as many sheets as it takes, where charts are otherwise drawn with a window of what repeats. */
   readonly wholeCharts?: boolean;
+  /** Stands across the head of every page. */
+  readonly mark?: string;
 }
 
 /** Runs in a browser as well: whoever calls it has the bytes of the fonts. */
@@ -49,7 +52,8 @@ export async function printBooklet(
   const pages = folded
     ? foldedBooklet(laidOut, { title, paper, notes: choice.foldingNotes ?? false, measure })
     : laidOut.pages;
-  return paintPdf(edition.lowInk ? pages.map(inLowInk) : pages, {
+  const marked = choice.mark === undefined ? pages : markPages(pages, choice.mark);
+  return paintPdf(edition.lowInk ? marked.map(inLowInk) : marked, {
     title,
     author: pattern.designer,
     language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
@@ -147,7 +151,7 @@ function creationDate(pattern: Pattern): Date {
 /** Bytes are not changed once read: one ruler, with the widths of words it has met, serves every booklet of the same fonts. */
 const rulers = new WeakMap<FontBytes, TextRuler>();
 
-function rulerFor(fonts: FontBytes): TextRuler {
+export function rulerFor(fonts: FontBytes): TextRuler {
   const known = rulers.get(fonts);
   if (known !== undefined) return known;
   const ruler = textRuler(fonts);

@@ -1,6 +1,7 @@
 /** What is out of an along -> the plain figures that a blanket is planned from, the same for a page's script and for the command line. */
 
 import { takenM } from '../measure/measures.ts';
+import { ownName } from '../pattern/own-name.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
 import type { BorderRule } from './plan-border.ts';
@@ -61,7 +62,7 @@ export function blanketFigures(released: ReleasedAlong, border: BorderFigures): 
     yarns: yarns.map(({ letter, colour, hex, ballLengthM }) => ({ letter, colour, hex, ballM: ballLengthM })),
     squares: weeksOut(released).flatMap(({ number, squares }) =>
       squares.map(({ choice, compiled, pattern, size }) => ({
-        id: lastFolder(compiled.slug),
+        id: ownName(compiled.slug),
         title: pattern.title,
         week: number,
         covers: choice.covers,
@@ -85,10 +86,4 @@ export function blanketFigures(released: ReleasedAlong, border: BorderFigures): 
         along.border.edging === null ? null : { of: along.border.edging.of, plus: along.border.edging.plus },
     },
   };
-}
-
-
-/** `salt-marsh/reed-square` -> `reed-square`. */
-export function lastFolder(slug: string): string {
-  return slug.split('/').at(-1) ?? slug;
 }

@@ -70,7 +70,10 @@ export function weeksOut({ weeks }: ReleasedAlong): readonly WeekOut[] {
 }
 
 /** The next release after an instant; null when all are out. */
-export function nextRelease(along: Pick<Along, 'weeks'>, afterMs: number): Pick<AlongWeek, 'number' | 'releaseMs'> | null {
+export function nextRelease(
+  along: Pick<Along, 'weeks'>,
+  afterMs: number,
+): Pick<AlongWeek, 'number' | 'releaseMs'> | null {
   const next = along.weeks.find(({ releaseMs }) => releaseMs > afterMs);
   return next === undefined ? null : { number: next.number, releaseMs: next.releaseMs };
 }

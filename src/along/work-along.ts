@@ -10,7 +10,7 @@ import type { Along, AlongChoice, AlongWeek } from './along.ts';
 import type { Edges } from './edges.ts';
 import { fitOf } from './fit.ts';
 import { gridFaults } from './grid-faults.ts';
-import { workBorder, type WorkedBorder } from './work-border.ts';
+import { type WorkedBorder, workBorder } from './work-border.ts';
 
 /** One choice of one week that can be made and joined. */
 export interface AlongSquare {

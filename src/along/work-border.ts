@@ -7,12 +7,16 @@ import { ALLOWANCE, YARN_PER_SC_WIDTH } from '../measure/yarn-use.ts';
 import { readPattern } from '../pattern/read-pattern.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
+import type { DialectKey, WordedLine } from '../wording/words.ts';
 import type { Along } from './along.ts';
 import { borderLines, edgeLines } from './border-words.ts';
 import { type BorderPlan, planBorder } from './plan-border.ts';
 import { roundMm, stitchMm } from './rounds.ts';
 
-type Bordered = Pick<Along, 'terms' | 'gauge' | 'match' | 'blanket' | 'border' | 'specials' | 'title' | 'yarns'>;
+type Bordered = Pick<
+  Along,
+  'terms' | 'gauge' | 'match' | 'blanket' | 'border' | 'specials' | 'title' | 'yarns'
+>;
 
 /** What a border takes and adds, for any number of squares across and down. */
 export interface BorderFigures {
@@ -34,6 +38,15 @@ export interface WorkedBorder {
   readonly figures: BorderFigures;
   /** The first thing that keeps it from being worked; null where all is well. */
   readonly fault: Diagnostic | null;
+}
+
+/** The rounds as they are printed: they begin at the corner from which the top edge is the first side. */
+export function borderWords({ size }: WorkedBorder, dialect: DialectKey): readonly WordedLine[] {
+  const lines = size?.words[dialect].parts[1]?.lines ?? [];
+  return lines.map((line) => ({
+    ...line,
+    text: line.text.replace('in any corner', 'in top right-hand corner'),
+  }));
 }
 
 export function workBorder(along: Bordered): WorkedBorder {
@@ -71,7 +84,11 @@ function borderOver(along: Bordered, across: number, down: number): MadeBorder {
 function patternText(
   { title, terms, gauge, specials }: Bordered,
   { colour, edgeColour }: { readonly colour: string; readonly edgeColour: string },
-  parts: readonly { readonly name: string; readonly onto: string | null; readonly lines: readonly string[] }[],
+  parts: readonly {
+    readonly name: string;
+    readonly onto: string | null;
+    readonly lines: readonly string[];
+  }[],
 ): string {
   const yarn = { colour: 'yarn', weight: 4, fibre: 'yarn' };
   const head = {

@@ -2,10 +2,12 @@
 
 import { readFileSync } from 'node:fs';
 import { nearest } from '../diagnostics/nearest.ts';
+import { blanket } from './blanket.ts';
 import { booklet } from './booklet.ts';
 import { build } from './build.ts';
 import { check } from './check.ts';
 import { count } from './count.ts';
+import { due } from './due.ts';
 import { edge } from './edge.ts';
 import { programHelp, verbHelp } from './help.ts';
 import { newPattern } from './new.ts';
@@ -15,7 +17,19 @@ import { serve } from './serve.ts';
 import { size } from './size.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
 
-const verbs: readonly Verb[] = [newPattern, readPasted, check, count, size, edge, build, serve, booklet];
+const verbs: readonly Verb[] = [
+  newPattern,
+  readPasted,
+  check,
+  count,
+  size,
+  edge,
+  build,
+  due,
+  blanket,
+  serve,
+  booklet,
+];
 
 export async function runCommand([word, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {
   if (word === '--version') {

@@ -2,6 +2,7 @@
 
 import type { Edition } from '../booklet/edition.ts';
 import type { PaperName } from '../booklet/paper.ts';
+import { ownName } from '../pattern/own-name.ts';
 import type { DialectKey } from '../wording/words.ts';
 
 /** A page's place: its file under the site's folder, and the way from it back to the site's top. */
@@ -14,16 +15,21 @@ export interface PagePlace {
 /** Folder of the style sheet, the fonts and the ornament. */
 export const FILES_FOLDER = 'site-files';
 
+/** A folder may lie in another: the squares of an along, `salt-marsh/reed-square`, in that of the along. */
 export function pagePlace(folders: readonly string[]): PagePlace {
+  const deep = folders.flatMap((folder) => folder.split('/')).length;
   return {
     file: [...folders, 'index.html'].join('/'),
-    root: folders.length === 0 ? './' : '../'.repeat(folders.length),
+    root: deep === 0 ? './' : '../'.repeat(deep),
   };
 }
 
 /** The relative address, from a page, of another page's folder or of a file in it. */
 export function linkTo(from: PagePlace, folders: readonly string[], file = ''): string {
-  const way = folders.map((folder) => `${encodeURIComponent(folder)}/`).join('');
+  const way = folders
+    .flatMap((folder) => folder.split('/'))
+    .map((folder) => `${encodeURIComponent(folder)}/`)
+    .join('');
   return `${from.root}${way}${encodeURIComponent(file)}`;
 }
 
@@ -42,7 +48,7 @@ export function bookletFileName(
   { size, paper, dialect, leftHanded, form = 'flat', holds = 'all', lowInk }: NamedBooklet,
 ): string {
   return [
-    pattern,
+    ownName(pattern),
     size,
     dialect,
     paper.toLowerCase(),
@@ -63,7 +69,7 @@ export function chartFileName(
   terms: 'US' | 'UK',
   leftHanded = false,
 ): string {
-  return `${pattern}-${size}-chart-${part + 1}-${terms.toLowerCase()}${leftHanded ? '-left-handed' : ''}.svg`;
+  return `${ownName(pattern)}-${size}-chart-${part + 1}-${terms.toLowerCase()}${leftHanded ? '-left-handed' : ''}.svg`;
 }
 
 /** A word or two as part of a fragment: `Row 2 (WS)` -> `row-2-ws`. */

@@ -23,6 +23,9 @@ const TYPES: Readonly<Record<string, string>> = {
   '.woff': 'font/woff',
   '.pdf': 'application/pdf',
   '.json': 'application/json; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.ics': 'text/calendar; charset=utf-8',
+  '.xml': 'application/atom+xml; charset=utf-8',
   '.txt': 'text/plain; charset=utf-8',
 };
 

@@ -1,20 +1,30 @@
 /** A folder of patterns -> the whole published site; the old site stays untouched unless the new one is complete. */
 
-import { rm } from 'node:fs/promises';
+import { realpath, rm } from 'node:fs/promises';
+import path from 'node:path';
+import { alongJsonSchema } from '../along/schema.ts';
 import { patternJsonSchema } from '../pattern/json-schema.ts';
-import { type CompiledFile, compilePatterns, hasErrors } from './compile-patterns.ts';
+import { alongFiles } from './along-files.ts';
+import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.ts';
+import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { pageFiles } from './page-files.ts';
-import { readPatterns } from './read-patterns.ts';
+import { pageScripts } from './page-scripts.ts';
+import { readAlongs } from './read-alongs.ts';
+import { type ReadPattern, readPatterns } from './read-patterns.ts';
 import { settingsOf } from './read-settings.ts';
 import { runEleventy } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
 import { sitePages } from './site-pages.ts';
 import type { SiteSettings } from './site-settings.ts';
-import { sizeFiles } from './size-files.ts';
+import { type FileToMake, sizeFiles } from './size-files.ts';
 import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
 
 export interface BuildSettings {
   readonly patterns: string;
+  /** Where the alongs are; the folder need not be there. */
+  readonly alongs: string;
+  /** What is due of the alongs by then is published; null for a preview of everything. */
+  readonly asOf: AsOf | null;
   readonly out: string;
   /** Told what is being done, for a build that takes long. */
   readonly progress: (words: string) => void;
@@ -26,11 +36,18 @@ export interface BuildCounts {
   readonly pages: number;
   readonly booklets: number;
   readonly charts: number;
+  readonly alongs: number;
 }
 
 export type BuildResult =
-  | { readonly kind: 'built'; readonly files: readonly CompiledFile[]; readonly counts: BuildCounts }
-  | { readonly kind: 'faults'; readonly files: readonly CompiledFile[] }
+  | {
+      readonly kind: 'built';
+      readonly files: readonly ToldFile[];
+      /** Faults that keep back a week that is due. */
+      readonly late: readonly ToldFile[];
+      readonly counts: BuildCounts;
+    }
+  | { readonly kind: 'faults'; readonly files: readonly ToldFile[] }
   /** The folder to publish into holds something else. */
   | { readonly kind: 'refused'; readonly why: string }
   /** The file of the site's settings has a fault. */
@@ -43,51 +60,70 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   if (why !== null) return { kind: 'refused', why };
   const read = await settingsOf(settings.patterns);
   if (read.kind === 'wrong') return { kind: 'settings', why: read.why };
-  const files = compilePatterns(await readPatterns([settings.patterns]));
-  if (hasErrors(files)) return { kind: 'faults', files };
+  const alongs = alongsAt(await readAlongs(settings.alongs), settings.asOf);
+  const files = compilePatterns(
+    await withoutWithheld(await readPatterns([settings.patterns]), alongs.withheld),
+  );
+  const told = [...files, ...alongs.faults, ...alongs.told];
+  if (hasErrors([...files, ...alongs.faults])) return { kind: 'faults', files: told };
 
   settings.progress('setting the pages');
   let pages: readonly SiteFile[];
   try {
-    pages = await runEleventy(
+    const set = await runEleventy(
       sitePages(
         files.map(({ compiled }) => compiled),
         read.settings,
+        alongs.sites,
       ),
     );
+    pages = settings.asOf === null ? set.map(previewPage) : set;
   } catch (fault) {
     // A layout with a mistake in it: whoever mends it needs the words, and a server has to go on.
     return { kind: 'stopped', why: reasons(fault).join(': ') };
   }
   const folder = await startFolder(settings.out);
   try {
-    const counts = await writeSite(folder, files, pages, read.settings, settings.progress);
+    const counts = await writeSite(folder, { files, alongs: alongs.sites, pages }, read.settings, settings);
     await swapFolder(folder, settings.out);
-    return { kind: 'built', files, counts };
+    return { kind: 'built', files: told, late: alongs.late, counts };
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
 }
 
+interface Published {
+  readonly files: readonly CompiledFile[];
+  readonly alongs: readonly AlongSite[];
+  readonly pages: readonly SiteFile[];
+}
+
 async function writeSite(
   folder: string,
-  files: readonly CompiledFile[],
-  pages: readonly SiteFile[],
-  settings: SiteSettings,
-  progress: (words: string) => void,
+  { files, alongs, pages }: Published,
+  offered: SiteSettings,
+  { progress, asOf }: BuildSettings,
 ): Promise<BuildCounts> {
   const collection = files.map(({ compiled }) => compiled);
-  await writeFiles(folder, [...pages, ...(await pageFiles()), schemaFile()]);
+  await writeFiles(folder, [...pages, ...(await pageFiles()), ...schemaFiles()]);
+  if (alongs.length > 0) await writeFiles(folder, await pageScripts());
   let booklets = 0;
   let charts = 0;
+  const make = async (toMake: readonly FileToMake[]): Promise<void> => {
+    for (const { file, content } of toMake) {
+      await writeFiles(folder, [{ file, content: await content() }]);
+      if (file.endsWith('.pdf')) booklets++;
+      else if (file.endsWith('.svg') && !file.endsWith('-cover.svg')) charts++;
+    }
+  };
   for (const [i, compiled] of collection.entries()) {
     if (compiled.pattern === null) continue;
     progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);
-    for (const { file, content } of sizeFiles(compiled, compiled.pattern, settings)) {
-      await writeFiles(folder, [{ file, content: await content() }]);
-      if (file.endsWith('.pdf')) booklets++;
-      else if (!file.endsWith('-cover.svg')) charts++;
-    }
+    await make(sizeFiles(compiled, compiled.pattern, offered, asOf === null ? PREVIEW_MARK : undefined));
+  }
+  for (const along of alongs) {
+    progress(`${along.released.along.title}: squares, books, calendar and feed`);
+    await make(alongFiles(along, offered));
   }
   return {
     patterns: collection.length,
@@ -95,12 +131,37 @@ async function writeSite(
     pages: pages.length,
     booklets,
     charts,
+    alongs: alongs.length,
   };
 }
 
 /** For editors, which complete and check a pattern file by it. */
-function schemaFile(): SiteFile {
-  return { file: 'pattern.schema.json', content: `${JSON.stringify(patternJsonSchema, null, 2)}\n` };
+function schemaFiles(): SiteFile[] {
+  const schemas = { 'pattern.schema.json': patternJsonSchema, 'along.schema.json': alongJsonSchema };
+  return Object.entries(schemas).map(([file, schema]) => ({
+    file,
+    content: `${JSON.stringify(schema, null, 2)}\n`,
+  }));
+}
+
+/** What weeks to come call for is no part of the collection yet, wherever its file lies. */
+async function withoutWithheld(
+  read: readonly ReadPattern[],
+  withheld: ReadonlySet<string>,
+): Promise<ReadPattern[]> {
+  const places = await Promise.all(
+    read.map((one) => {
+      const file = one.kind === 'read' ? one.source.file : one.file;
+      return realpath(file).catch(() => path.resolve(file));
+    }),
+  );
+  return read.filter((_, i) => !withheld.has(places[i] ?? ''));
+}
+
+/** A page that says of itself that it is not published. */
+function previewPage({ file, content }: SiteFile): SiteFile {
+  if (typeof content !== 'string') return { file, content };
+  return { file, content: content.replace('<main', `<p class="preview-mark">${PREVIEW_MARK}</p>\n<main`) };
 }
 
 /** Eleventy wraps a fault in one that says which layout it stands in. */

@@ -2,6 +2,7 @@
 
 import { coverPicture } from '../chart/cover-picture.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import { ownName } from '../pattern/own-name.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Scene } from '../scene/scene.ts';
 import { linkTo, type PagePlace } from './addresses.ts';
@@ -12,7 +13,7 @@ export function coverOf(pattern: Pattern, size: CompiledSize): Scene | null {
 }
 
 export function coverFileName(pattern: string, size: string): string {
-  return `${pattern}-${size}-cover.svg`;
+  return `${ownName(pattern)}-${size}-cover.svg`;
 }
 
 /** The address of a size's picture from a page; null where there is none, or no size. */

@@ -4,7 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineColumn } from '../source/span.ts';
 import { FILES_FOLDER } from './addresses.ts';
 import type { BuildResult } from './build-site.ts';
-import type { CompiledFile } from './compile-patterns.ts';
+import type { ToldFile } from './compile-patterns.ts';
 
 export interface FaultPage {
   readonly html: string;
@@ -43,7 +43,7 @@ ${entries.join('\n')}
   };
 }
 
-function faultMarkup(fault: Diagnostic, { text }: CompiledFile): string {
+function faultMarkup(fault: Diagnostic, { text }: ToldFile): string {
   const { line, column } = lineColumn(text, fault.span.start);
   const size = fault.sizes.length === 0 ? '' : ` (size ${escaped(fault.sizes.join(', '))})`;
   const written = text.split('\n')[line - 1]?.trim() ?? '';

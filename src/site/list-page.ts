@@ -3,6 +3,8 @@
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { linkTo, pagePlace } from './addresses.ts';
+import type { AlongSite } from './along-site.ts';
+import { alongEntry } from './along-squares.ts';
 import { coverLink } from './cover-picture.ts';
 import { patternFacts } from './facts.ts';
 import type { ListPage } from './page-data.ts';
@@ -12,7 +14,7 @@ export interface Listed {
   readonly pattern: Pattern;
 }
 
-export function listPage(listed: readonly Listed[]): ListPage {
+export function listPage(listed: readonly Listed[], alongs: readonly AlongSite[] = []): ListPage {
   const place = pagePlace([]);
   return {
     ...place,
@@ -20,6 +22,7 @@ export function listPage(listed: readonly Listed[]): ListPage {
     description: 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',
     trail: [],
     canonical: null,
+    alongs: alongs.map((along) => alongEntry(along, place)),
     entries: listed.map(({ compiled, pattern }) => ({
       title: pattern.title,
       href: linkTo(place, [compiled.slug]),

@@ -39,6 +39,7 @@ export interface ListEntry {
 }
 
 export interface ListPage extends PageFrame {
+  readonly alongs: readonly ListEntry[];
   readonly entries: readonly ListEntry[];
 }
 
@@ -153,10 +154,4 @@ export interface SizePage extends PatternText {
   readonly termLinks: readonly Link[];
   readonly sectionLinks: readonly Link[];
   readonly downloads: readonly Download[];
-}
-
-export interface SitePages {
-  readonly list: ListPage;
-  readonly patterns: readonly PatternPage[];
-  readonly sizes: readonly SizePage[];
 }

@@ -5,8 +5,8 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import configure from '../../eleventy.config.ts';
-import type { SitePages } from './page-data.ts';
 import type { SiteFile } from './site-file.ts';
+import type { SitePages } from './site-page-data.ts';
 
 /** The folder that holds `layouts/` and `eleventy.config.ts`. */
 export const PROJECT_FOLDER = fileURLToPath(new URL('../../', import.meta.url));
@@ -37,6 +37,10 @@ export async function runEleventy(
       config.addGlobalData('listPages', [pages.list]);
       config.addGlobalData('patternPages', pages.patterns);
       config.addGlobalData('sizePages', pages.sizes);
+      config.addGlobalData('alongPages', pages.alongs.alongs);
+      config.addGlobalData('weekPages', pages.alongs.weeks);
+      config.addGlobalData('joiningPages', pages.alongs.joining);
+      config.addGlobalData('plannerPages', pages.alongs.planners);
       config.addGlobalData('notFound', { style, styleHash: sha256(style) });
     },
   });

@@ -1,11 +1,13 @@
 /** Patterns and a port -> a site on this computer that is built again whenever a pattern or a layout changes. */
 
+import { existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import { answer, type Served } from './answer-request.ts';
 import { type BuildResult, buildSite } from './build-site.ts';
 import { faultPage } from './fault-page.ts';
+import { alongsBeside } from './read-alongs.ts';
 import { PROJECT_FOLDER } from './run-eleventy.ts';
 import { watchFolders } from './watch-folders.ts';
 
@@ -19,9 +21,16 @@ export interface ServeSettings {
 /** Ends with 0 when it is interrupted, and with 2 when it cannot begin. */
 export async function serveSite({ port, patterns, out, say }: ServeSettings): Promise<0 | 2> {
   let served: Served = { folder: out, faults: null };
+  const alongs = alongsBeside(patterns);
   const build = async (): Promise<BuildResult> => {
     const began = performance.now();
-    const result = await buildSite({ patterns, out, progress: () => undefined });
+    const result = await buildSite({
+      patterns,
+      alongs,
+      asOf: () => Date.now(),
+      out,
+      progress: () => undefined,
+    });
     served = { folder: out, faults: result.kind === 'built' ? null : faultPage(result) };
     say(buildLine(result, performance.now() - began));
     return result;
@@ -34,9 +43,12 @@ export async function serveSite({ port, patterns, out, say }: ServeSettings): Pr
     port,
   );
   say(`The site is at http://127.0.0.1:${(server.address() as AddressInfo).port}/ (Ctrl-C ends it)`);
-  const stopWatching = watchFolders([patterns, path.join(PROJECT_FOLDER, 'layouts')], async () => {
-    await build();
-  });
+  const stopWatching = watchFolders(
+    [patterns, ...(existsSync(alongs) ? [alongs] : []), path.join(PROJECT_FOLDER, 'layouts')],
+    async () => {
+      await build();
+    },
+  );
   await interrupted();
   stopWatching();
   server.closeAllConnections();

@@ -16,14 +16,16 @@ export interface FileToMake {
   readonly content: () => Promise<SiteFile['content']>;
 }
 
+/** `mark` stands on every page of the booklets. */
 export function sizeFiles(
   compiled: CompiledPattern,
   pattern: Pattern,
   settings: SiteSettings = USUAL_SETTINGS,
+  mark?: string,
 ): FileToMake[] {
   const booklets = offeredBooklets(compiled, pattern, settings).map(({ sizes, choice, folder, file }) => ({
     file: [...folder, file].join('/'),
-    content: () => bookletFile(compiled, sizes, choice),
+    content: () => bookletFile(compiled, sizes, mark === undefined ? choice : { ...choice, mark }),
   }));
   return [...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)), ...booklets];
 }

@@ -35,7 +35,10 @@ export function checkAlong(
   if (along === null) return { worked: null, diagnostics };
   const worked = workAlong(along, patterns);
   const ofWeeks = worked.weeks.flatMap(({ faults }) => faults);
-  return { worked, diagnostics: inFileOrder([...diagnostics, ...worked.faults, ...ballFaults(worked), ...ofWeeks]) };
+  return {
+    worked,
+    diagnostics: inFileOrder([...diagnostics, ...worked.faults, ...ballFaults(worked), ...ofWeeks]),
+  };
 }
 
 /** One of the squares with something in its text changed. */

@@ -29,7 +29,10 @@ test('what a command ends with is what its process ends with', async () => {
 describe('a command that is not understood ends with 2 and says what there is', () => {
   test.each([
     [['chekc'], /no verb chekc.*Did you mean check\?/s],
-    [['frobnicate'], /The verbs are new, read, check, count, size, edge, build, serve, booklet\./],
+    [
+      ['frobnicate'],
+      /The verbs are new, read, check, count, size, edge, build, due, blanket, serve, booklet\./,
+    ],
     [['check', '--jsno'], /no flag --jsno\. Did you mean --json\?/],
     [['check', '-x'], /no flag -x\./],
     [['check', '--json=yes'], /--json takes no value/],

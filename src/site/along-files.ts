@@ -1,0 +1,37 @@
+/** What is published of an along -> the files beside its pages: calendar, feed, a book a week and the whole one at the end. */
+
+import { calendarText } from '../along/calendar.ts';
+import { FEED_FILE, feedText } from '../along/feed.ts';
+import { printBook, printWeek } from '../along/print-book.ts';
+import { weeksOut } from '../along/release.ts';
+import { PAPERS } from '../booklet/paper.ts';
+import { CALENDAR_FILE, weekBookName, weekFolder, wholeBookName } from './along-pages.ts';
+import { type AlongSite, squaresOut } from './along-site.ts';
+import { readFontFiles } from './font-files.ts';
+import type { SiteSettings } from './site-settings.ts';
+import { type FileToMake, sizeFiles } from './size-files.ts';
+
+export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[] {
+  const { released, mark } = site;
+  const { along, complete } = released;
+  const papers = Object.values(PAPERS).map(({ name }) => name);
+  const weeks = weeksOut(released).flatMap((week) =>
+    papers.map((paper) => ({
+      file: `${along.slug}/${weekFolder(week.number)}/${weekBookName(along.slug, week.number, paper)}`,
+      content: () => printWeek(along, week, { paper, mark }, readFontFiles()),
+    })),
+  );
+  const whole = papers.map((paper) => ({
+    file: `${along.slug}/${wholeBookName(along.slug, paper)}`,
+    content: () => printBook(released, site, { paper, mark }, readFontFiles()),
+  }));
+  return [
+    { file: `${along.slug}/${CALENDAR_FILE}`, content: async () => calendarText(released, mark) },
+    { file: `${along.slug}/${FEED_FILE}`, content: async () => feedText(released, mark) },
+    ...squaresOut(site).flatMap(({ compiled, pattern }) =>
+      sizeFiles(compiled, pattern, offered, mark ?? undefined),
+    ),
+    ...weeks,
+    ...(complete ? whole : []),
+  ];
+}
