@@ -1,6 +1,7 @@
 /** The gauge of an along -> how wide a stitch of its joining and border is, and how high a round of single crochet. */
 
-import { SC_HEIGHT_TO_WIDTH, stitchWidthMm } from '../measure/row-heights.ts';
+import { SC_HEIGHT_TO_WIDTH } from '../measure/heights-in-sc.ts';
+import { stitchWidthMm } from '../measure/row-heights.ts';
 import { findStitch } from '../stitches/table.ts';
 import type { Along } from './along.ts';
 

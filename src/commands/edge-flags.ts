@@ -2,7 +2,7 @@
 
 import type { EdgeAsked, EdgeMultiple } from '../measure/edge-plan.ts';
 import type { EdgedPiece, EdgePlaces, EdgeSide } from '../measure/edge-sides.ts';
-import { SC_HEIGHT_TO_WIDTH } from '../measure/row-heights.ts';
+import { SC_HEIGHT_TO_WIDTH } from '../measure/heights-in-sc.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
 import { findStitch } from '../stitches/table.ts';

@@ -10,17 +10,30 @@
 import { type Fabric, FLAG, type Space, targets } from '../fabric/fabric.ts';
 
 export function rowWidths(fabric: Fabric): number[] {
+  return widthsOf(fabric).rows;
+}
+
+export interface Widths {
+  readonly rows: number[];
+  /** Of each space but a foundation's, in stitches. */
+  readonly spaces: ReadonlyMap<Space, number>;
+}
+
+export function widthsOf(fabric: Fabric): Widths {
+  const spaces = new Map<Space, number>();
   const widths = new Float64Array(fabric.count);
   const centres = new Float64Array(fabric.count);
   const spacesOf = spacesByRow(fabric);
-  return fabric.rows.map((row, index) => {
+  const rows = fabric.rows.map((row, index) => {
     const foundation = row.stitches === 0 && row.unit === null;
     for (let i = row.first; i < row.end; i += 1) {
       const counted = ((fabric.flags[i] ?? 0) & FLAG.counted) !== 0;
       widths[i] = counted || foundation ? 1 : 0;
     }
     for (const space of foundation ? [] : (spacesOf.get(index) ?? [])) {
-      const each = spaceWidth(fabric, space, centres) / (space.end - space.first);
+      const wide = spaceWidth(fabric, space, centres);
+      spaces.set(space, wide);
+      const each = wide / (space.end - space.first);
       for (let i = space.first; i < space.end; i += 1) widths[i] = each;
     }
     let at = foundation ? 0 : madeBefore(fabric, index, spacesOf.get(index) ?? [], centres);
@@ -31,6 +44,7 @@ export function rowWidths(fabric: Fabric): number[] {
     }
     return at;
   });
+  return { rows, spaces };
 }
 
 /** What foundation chains give the row on them: the stitch they count as, and the space beside it or instead of it. */

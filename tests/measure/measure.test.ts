@@ -130,8 +130,9 @@ describe('the size of a piece worked in rounds', () => {
   });
 
   test('a tube begun in each chain of a ring is all wall', () => {
-    const around = (into?: number): Worked[] => times(60, (i) => ({ id: 'sc', into: [into ?? i] }));
-    const work = [around(), around(), around(), around()];
+    // Each round on the one before, the first on the chain.
+    const around = (round: number): Worked[] => times(60, (i) => ({ id: 'sc', into: [60 * round + i] }));
+    const work = [0, 1, 2, 3].map(around);
     const tube = buildFabric(
       [
         chainRow(60),
