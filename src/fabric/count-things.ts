@@ -100,11 +100,11 @@ function parts(builder: Builder, i: number): boolean {
 }
 
 function countTogether(
-  { word, size, id }: Extract<Thing, { kind: 'together' }>,
+  { word, size, id, half }: Extract<Thing, { kind: 'together' }>,
   stretch: RowStretch,
   said: number,
 ): number {
-  let found = 0;
+  let found = half === true ? edgesOf(runsOf(stretch), size ?? 0, id) : 0;
   for (const { ids } of runsOf(stretch)) {
     const right = size === null ? ids.length >= 2 : ids.length === size;
     if (right && ids.every((each) => id === null || each === id)) found += 1;
@@ -115,6 +115,21 @@ function countTogether(
   // `10 groups` of (sc, ch 1, dc).
   const brackets = bracketsOf(stretch).size;
   return brackets > 0 && Math.abs(brackets - said) <= Math.abs(found - said) ? brackets : found;
+}
+
+/** Ends of the row where an edge stitch and what stands beside it in one place come to so many. */
+function edgesOf(runs: readonly Run[], size: number, id: string | null): number {
+  if (size < 2 || runs.length < 4) return 0;
+  const ends = [
+    [runs[0], runs[1]],
+    [runs.at(-1), runs.at(-2)],
+  ];
+  return ends.filter(
+    ([edge, beside]) =>
+      edge?.ids.length === 1 &&
+      beside?.ids.length === size - 1 &&
+      [...edge.ids, ...beside.ids].every((each) => id === null || each === id),
+  ).length;
 }
 
 function isGathered(each: string, size: number | null, id: string | null): boolean {

@@ -127,6 +127,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           ? byNumber.get(repeatedRow(rep, i, setting.sizeIndex) ?? 0)
           : lastRow(history, rep, i),
       );
+      const each = line.stated?.each;
+      if (each !== undefined && each.length !== numbers.length)
+        faults.push(countsAstray(setting.file, line.stated ?? line, numbers.length));
       for (const [i, number] of numbers.entries()) {
         const source = sources[i];
         if (source === undefined || !source.readable) {
@@ -154,7 +157,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           ...source.steps,
           ...(isLast ? after.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn)) : []),
         ];
-        const stated = { ...line, stated: line.stated };
+        const own =
+          each === undefined ? line.stated : each.length === numbers.length ? (each[i] ?? null) : null;
+        const stated = { ...line, stated: own };
         plans.push({
           label: rowName(word, number),
           unit,
@@ -163,7 +168,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           lineIndex,
           steps,
           statedSide: null,
-          checksCount: isCounted(line, numbers, i),
+          checksCount: each !== undefined || isCounted(line, numbers, i),
           rows: numbers.length,
           meant: source.stated,
           ...(isLeftOpen(rep, setting.rows) ? { open: true } : {}),
@@ -227,6 +232,12 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+/** `29, 27 and 25 sc` behind another number of rows. */
+function countsAstray(file: string, { span }: { readonly span: Line['span'] }, rows: number): Diagnostic {
+  const facts = { words: 'counts for other rows', expected: `a count for each of the ${rows} rows` };
+  return diagnose('phrase/unread', { file, span }, facts);
 }
 
 /** Whether the count of a line is of the ith of its rows: the last, unless it names another of them. */

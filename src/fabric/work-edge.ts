@@ -28,6 +28,8 @@ export function workAlong(worker: Worker, { edge, span, ...step }: AlongStep): b
   // Its first chain may have been worked already, as the corner before it.
   if (edge === 'foundation' && worker.sites?.[0]?.kind === 'underside' && worker.next > 0) return true;
   if (edge === 'foundation' && worker.round && alongPoints(worker)) return true;
+  // Round an opening the chains over it come next.
+  if (step.loops === true && worker.sites?.[worker.next]?.kind === 'underside') return true;
   // `working down the side, work 28 sc evenly along the row ends`: the same side, named twice.
   if (edge === 'row ends' && worker.sites?.[0]?.kind === 'row end' && worker.last < 0 && worker.next === 0)
     return true;

@@ -16,6 +16,8 @@ export type Thing =
       readonly word: 'group' | 'cluster';
       readonly size: number | null;
       readonly id: string | null;
+      /** `2 half shells of 4 dc`: at an end of the row its edge stitch may be one of them. */
+      readonly half?: true;
     }
   /** `6 increases`, `6 decreases`. */
   | { readonly kind: 'shaping'; readonly does: 'inc' | 'dec' }

@@ -4,6 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { readCounts } from './read-chain.ts';
+import { readCountsTogether, TOGETHER_LEADS } from './read-counts-together.ts';
 import { readGrowth } from './read-growth.ts';
 import { readLeave } from './read-note.ts';
 import { isNumber } from './read-number.ts';
@@ -24,6 +25,8 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   }
   if (counts !== null)
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  const both = TOGETHER_LEADS.has(wordAt(cursor, 1)) ? readCountsTogether(cursor) : null;
+  if (both !== null) return [both];
   const growth = readBracketedGrowth(cursor);
   if (growth !== null) return [growth];
   if (isRowsSoFar(cursor)) {

@@ -7,6 +7,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import type { Num } from './num.ts';
+import { takeBrokenDown } from './read-broken-down.ts';
 import { readCountedChain } from './read-chain.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { readSidesOf } from './read-piece-sides.ts';
@@ -196,6 +197,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (halved) takeOfCentre(cursor);
     else if (sides !== null) entries.push({ n, what, sides, span });
     else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
+    if (entries.length === 1 && !side && sides === null && takeBrokenDown(cursor, n)) return entries;
     const { kind, text } = peek(cursor);
     const joins = JOINING_SIGNS.has(text);
     if (joins) cursor.at += 1;

@@ -32,6 +32,29 @@ export function takeOfFoundation(cursor: Cursor): boolean {
   return false;
 }
 
+/** `to the first of the 37 base chains at the other end`: where the far side begins; null for any other place, the cursor where it was. */
+export function readFirstOfFoundation(cursor: Cursor): Place | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'first') !== null && takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    if (peek(cursor).kind === 'number') cursor.at += 1;
+    if (takeOneOf(cursor, FOUNDATION_WORDS) !== null && takeOneOf(cursor, CHAINS) !== null) {
+      const at = cursor.at;
+      takeAny(cursor, 'at', 'from', 'on');
+      takeAny(cursor, 'the');
+      if (!(takeAny(cursor, 'other', 'opposite', 'lower') !== null && takeAny(cursor, 'end', 'side', 'edge')))
+        cursor.at = at;
+      return { kind: 'first', n: null, what: { kind: 'ch' }, span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = from;
+  return null;
+}
+
+const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
+
 /** `first ch`, `each ch`, `next 32 sts`, which may be of the foundation. */
 export function namesChain(place: Place | null): boolean {
   if (place?.kind !== 'first' && place?.kind !== 'each' && place?.kind !== 'next') return false;

@@ -5,6 +5,7 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, 
 import type { StatedCount } from './line.ts';
 import { readMoreGroups } from './read-more-groups.ts';
 import { readNumber } from './read-number.ts';
+import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, RepeatRowsStep, Step } from './tree.ts';
 
@@ -86,28 +87,45 @@ function readGained(cursor: Cursor): NoteStep | null {
   return null;
 }
 
-/** `(78, 84, 90)` behind rounds that grow: a count for each of them; null where none stands here. */
+/** `(78, 84, 90)` behind rounds that grow, `— 29, 27 and 25 sc` behind rows repeated: a count for each of them; null where none stands here. */
 export function readEachCount(cursor: Cursor, steps: readonly Step[]): StatedCount | null {
-  if (peek(cursor).kind !== 'open') return null;
-  const grows = steps.some((step) => step.kind === 'repeat rows' && step.more !== undefined);
-  if (!grows) return null;
+  const { kind: opening } = peek(cursor);
+  if (opening !== 'open' && opening !== 'dash') return null;
+  // With several sizes the numbers would be theirs.
+  const grows = steps.some(
+    (step) =>
+      step.kind === 'repeat rows' &&
+      (step.more !== undefined || (step.until.kind === 'label' && cursor.context.sizes === 1)),
+  );
+  if (!grows || peek(cursor, 1).kind !== 'number' || !JOINTS.has(peek(cursor, 2).text)) return null;
   const from = cursor.at;
-  const each: StatedCount[] = [];
+  const counts: { readonly value: number; readonly text: string; readonly span: StatedCount['span'] }[] = [];
   do {
     cursor.at += 1;
+    if (wordAt(cursor) === 'and') cursor.at += 1;
     const at = cursor.at;
     const { kind, value, text } = peek(cursor);
     if (kind !== 'number') break;
     cursor.at += 1;
-    const span = spanSince(cursor, at);
-    each.push({ entries: [{ n: { values: [value], span }, what: null, span }], text, span });
-  } while (peek(cursor).kind === 'comma');
-  takeAny(cursor, 'st', 'sts', 'stitches');
+    counts.push({ value, text, span: spanSince(cursor, at) });
+  } while (JOINTS.has(peek(cursor).text));
+  const what = readWhat(cursor);
+  const each = counts.map(
+    ({ value, text, span }): StatedCount => ({
+      entries: [{ n: { values: [value], span }, what: what?.kind === 'st' ? null : what, span }],
+      text,
+      span,
+    }),
+  );
   const last = each.at(-1);
-  if (last === undefined || peek(cursor).kind !== 'close' || wordAt(cursor, 1) !== '') {
+  const closes =
+    opening === 'open' ? peek(cursor).kind === 'close' && wordAt(cursor, 1) === '' : atBoundary(cursor);
+  if (last === undefined || each.length < 2 || !closes) {
     cursor.at = from;
     return null;
   }
-  cursor.at += 1;
+  if (opening === 'open') cursor.at += 1;
   return { ...last, each };
 }
+
+const JOINTS = new Set([',', 'and', '/']);

@@ -4,7 +4,13 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import { takePointOfEdge } from './read-elsewhere.ts';
 import type { OpeningFrom } from './read-foundation.ts';
-import { FOUNDATION_WORDS, readEndOfSide, readOpeningFrom, takeOfFoundation } from './read-foundation.ts';
+import {
+  FOUNDATION_WORDS,
+  readEndOfSide,
+  readFirstOfFoundation,
+  readOpeningFrom,
+  takeOfFoundation,
+} from './read-foundation.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName, takeNewYarn, takeRing, yarnStep } from './read-yarn.ts';
@@ -16,16 +22,19 @@ export function readJoin(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const join = readJoinStep(cursor);
   if (join === null) return null;
-  const place = 'place' in join.step ? join.step.place : null;
-  const opening = join.opening;
+  const { opening, place } = join;
   if (opening !== null)
     return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
-  if (place?.kind !== 'first' || place.what.kind !== 'ch' || !takeOfFoundation(cursor)) return [join.step];
+  const first = place?.kind === 'first' && place.what.kind === 'ch';
+  if (!first || !(join.ofFoundation || takeOfFoundation(cursor))) return [join.step];
   return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join.step];
 }
 
 interface JoinRead {
   readonly step: Step;
+  readonly place: Place | null;
+  /** `first of the 37 base chains`: the edge is said with it. */
+  readonly ofFoundation: boolean;
   /** Where round an opening it stands, if there. */
   readonly opening: OpeningFrom | null;
 }
@@ -57,7 +66,10 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   const seam = slips ? named : null;
   if (!slips) cursor.at = at;
   const stem = takeAroundStem(cursor);
-  if (!ring && (stem || leadsToPlace(cursor))) {
+  const base = !ring && !stem && leadsToPlace(cursor) ? readFirstOfFoundation(cursor) : null;
+  const ofFoundation = base !== null;
+  if (base !== null) place = base;
+  else if (!ring && (stem || leadsToPlace(cursor))) {
     place = stem
       ? readPlaceWords(cursor, cursor.at)
       : (readEndOfSide(cursor) ?? readPlace(cursor)?.place ?? null);
@@ -92,15 +104,22 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   // `join yarn with sc in first skipped st`: the stitch is one of the round.
   const stands = stitch !== null && !(stitch.kind === 'stitch' && stitch.id === 'sl-st');
   if (plain && (stands || (place?.kind !== 'first' && opening === null)))
-    return { step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true }, opening };
+    return {
+      step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true },
+      place,
+      ofFoundation,
+      opening,
+    };
   if (plain)
     return {
       step: { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) },
+      place,
+      ofFoundation,
       opening,
     };
   if (yarn !== null || anew) {
     const step = yarnStep('join', yarn, stitch, place, cursor, from);
-    return { step: seam === null ? step : { ...step, when: seam }, opening };
+    return { step: seam === null ? step : { ...step, when: seam }, place, ofFoundation, opening };
   }
   const span = spanSince(cursor, from);
   const join: JoinStep = {
@@ -110,7 +129,7 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     ring,
     span,
   };
-  return { step: join, opening };
+  return { step: join, place, ofFoundation, opening };
 }
 
 /** `With A, join yarn in …`: it has been said which. */
@@ -175,9 +194,11 @@ function atBoundaryOrAnd(cursor: Cursor): boolean {
 
 /** `yarn`, `the yarn`. */
 function takeTheYarn(cursor: Cursor): boolean {
-  if (wordAt(cursor) === 'the' && wordAt(cursor, 1) === 'yarn') cursor.at += 1;
-  return takeAny(cursor, 'yarn') !== null;
+  if (wordAt(cursor) === 'the' && YARNS.has(wordAt(cursor, 1))) cursor.at += 1;
+  return takeAny(cursor, 'yarn', 'wool', 'cotton', 'thread') !== null;
 }
+
+const YARNS = new Set(['yarn', 'wool', 'cotton', 'thread']);
 
 /** `join yarn`: the one there is. With several it has to be said which. */
 function onlyYarn(cursor: Cursor): string | null {

@@ -308,11 +308,20 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
     if (more === null) break;
     all.push(chains > 0 && more.kind === 'ch' ? { kind: 'ch', of: chains } : more);
   }
-  const mixed = all.length > 1 && all.some(({ kind }) => kind === 'space' || kind === 'ch');
-  const stop = mixed ? readStop(cursor) : null;
+  const named = all.length > 1 && all.every(({ kind }) => UNITED.has(kind));
+  const mixed = named || (all.length > 1 && all.some(({ kind }) => kind === 'space' || kind === 'ch'));
+  const stop = mixed
+    ? (readStop(cursor) ?? (named && atBoundary(cursor) ? toEnd(cursor, start) : null))
+    : null;
   if (stop !== null) return { what: { kind: 'any-of', of: all }, stop };
   cursor.at = start;
   return null;
+}
+
+const UNITED: ReadonlySet<What['kind']> = new Set<What['kind']>(['stitch', 'special', 'space', 'ch']);
+
+function toEnd(cursor: Cursor, from: number): Stop {
+  return { kind: 'end', word: 'across', span: spanSince(cursor, from) };
 }
 
 /** `next st`, `next 3 sts`, `next 2-ch sp`, `next st 2 rows below`; `each` for "each of next 3 sts". */

@@ -17,6 +17,7 @@ import {
   WAYS_ELSEWHERE,
 } from './read-elsewhere.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
+import { readInFreeLoops } from './read-free-loops.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
@@ -125,6 +126,8 @@ function readPlacesIn(
   const placeAt = cursor.at;
   const read = readPlace(cursor);
   if (read === null) {
+    const free = readInFreeLoops(cursor, from, stitch, times);
+    if (free !== null) return free;
     const seam = readInSeam(cursor, from, stitch, times);
     return seam === null ? reportNoPlace(cursor) : [seam];
   }

@@ -152,7 +152,9 @@ export function readRowNumbers(cursor: Cursor): Num[] {
     if (perSize !== null) return rows;
     const span = spanOf(cursor, token);
     cursor.at += 1;
-    const joint = peek(cursor).kind === 'dash' || wordAt(cursor) === 'to';
+    // `Rep Row 5 — 29, 27 and 25 sc`: one row, and behind the stroke what it comes to.
+    const one = rows.length === 0 && ONE_ROW.has(wordAt(cursor, -2)) && !peek(cursor).glued;
+    const joint = (peek(cursor).kind === 'dash' && !one) || wordAt(cursor) === 'to';
     const named = joint && (unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r') ? 1 : 0;
     const range = joint ? peek(cursor, 1 + named) : null;
     // `Rep Rows 2 and 3 - 31 sts` ends in a count.
@@ -170,6 +172,8 @@ export function readRowNumbers(cursor: Cursor): Num[] {
     cursor.at += 1 + unit;
   }
 }
+
+const ONE_ROW = new Set(['row', 'rnd', 'round']);
 
 /**
  * `14 (14, 16)`: a row for each size; null when the brackets hold anything else. `Rep Row 2 (24)` with two sizes ends in

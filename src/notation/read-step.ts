@@ -66,7 +66,7 @@ import { readStop } from './read-stop.ts';
 import { isAlongTop, takeJoinedToItself } from './read-surface.ts';
 import { readTurn } from './read-turn.ts';
 import { readWorkStep } from './read-work.ts';
-import { readChange, readFastenOff, readWithYarn, readYarnAhead } from './read-yarn.ts';
+import { readChange, readFastenOff, readWithYarn, readYarnAhead, readYarnAlone } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
@@ -171,6 +171,8 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (cursor.faults.length > before) return skipStep(cursor);
   const worked = readWorkStep(cursor);
   if (worked !== null) return readTrailing(cursor, from, worked);
+  const yarn = cursor.faults.length === before && token.kind === 'word' ? readYarnAlone(cursor) : null;
+  if (yarn !== null) return [yarn];
   if (cursor.faults.length === before) {
     cursor.at = from;
     // Of "1 htrr in each st" the word behind the number is what is not known.

@@ -2,6 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import { allSides, spacesAndCorners } from './border-of-spaces.ts';
+import type { Counts } from './chain-counts.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
 import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
@@ -9,6 +10,7 @@ import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
 import { lastSide } from './read-border-side.ts';
 import { mayBeCount, readEndingCount, readStatedCount } from './read-count.ts';
+import { giveChainCounts } from './read-counts-together.ts';
 import { readEachCount } from './read-growing.ts';
 import { foldSquare } from './read-square.ts';
 import { readStep } from './read-step.ts';
@@ -80,7 +82,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
 /** What the row is said to come to, where that is told here. */
 function readCountHere(cursor: Cursor, steps: readonly Step[], kind: TokenKind): StatedCount | null {
   const last = steps[steps.length - 1]?.kind;
-  if (kind === 'open') {
+  if (kind === 'open' || (kind === 'dash' && last === 'repeat rows')) {
     const each = readEachCount(cursor, steps);
     if (each !== null) return each;
   } else if (last === 'repeat rows' || (last === 'note' && steps.at(-2)?.kind === 'repeat rows')) {
@@ -126,6 +128,10 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
   const before = steps[steps.length - 1];
   if (step.kind === 'note' && step.sideAgain !== undefined) {
     putSideAgain(cursor, steps, step);
+    return;
+  }
+  if (step.kind === 'note' && step.chainCounts !== undefined) {
+    putChainCounts(cursor, steps, step, step.chainCounts);
     return;
   }
   const anew = step.kind === 'join' ? joinsAnew(cursor, steps, step) : null;
@@ -194,6 +200,19 @@ function putSideAgain(cursor: Cursor, steps: Step[], step: NoteStep): void {
     );
 }
 
+/** What a chain counts as with the stitch behind it, told once both are worked. */
+function putChainCounts(cursor: Cursor, steps: Step[], { kind, text, span }: NoteStep, counts: Counts): void {
+  if (giveChainCounts(steps, counts)) steps.push({ kind, text, span });
+  else
+    cursor.faults.push(
+      diagnose(
+        'phrase/unread',
+        { file: cursor.context.file, span },
+        { words: text, expected: 'a chain that the row begins with before it,' },
+      ),
+    );
+}
+
 /** What has no place of its own may go into that of the next step. */
 function isBare(step: Step): boolean {
   return step.kind === 'chain' || (step.kind === 'work' && step.place === null);
@@ -206,11 +225,14 @@ function joinsAnew(
   { stitch, place, ring, span }: JoinStep,
 ): Step | null {
   if (ring || place === null || steps.some(({ kind }) => kind !== 'yarn' && kind !== 'note')) return null;
-  const anywhere = place.kind === 'any' || (place.kind === 'of-group' && place.any === true);
+  // `join at the corner` closes nothing either.
+  const corner = place.kind === 'next' && place.here === true && place.what.kind === 'corner';
+  const anywhere = corner || place.kind === 'any' || (place.kind === 'of-group' && place.any === true);
   const said = steps.findLast((step) => step.kind === 'yarn');
   const [only, second] = cursor.context.yarns;
   const yarn = said?.yarn ?? (second === undefined ? (only ?? null) : null);
-  return anywhere ? { kind: 'yarn', action: 'join', yarn, stitch, place, span } : null;
+  const where: Place = corner ? { kind: 'any', what: place.what, span: place.span } : place;
+  return anywhere ? { kind: 'yarn', action: 'join', yarn, stitch, place: where, span } : null;
 }
 
 /** What a step works, as it is worked where it is met. */

@@ -121,7 +121,7 @@ function readHalf(cursor: Cursor): Thing | null {
     }
     const shape = takeOneOf(cursor, SHAPES);
     const stitches = shape === null ? null : readOfStitches(cursor);
-    if (stitches !== null) return { kind: 'together', word: 'group', ...stitches };
+    if (stitches !== null) return { kind: 'together', word: 'group', ...stitches, half: true };
     if (shape !== null) return { kind: 'half', special: shape.replace(/s$/, '') };
   }
   cursor.at = from;

@@ -6,7 +6,10 @@ import { isNumberOrSkip } from './read-number.ts';
 
 /** What a count in a sentence begins with. */
 export const TELLERS: ReadonlySet<string> = new Set(
-  ['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'].concat(
+  [
+    ...['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'],
+    ...['row', 'rnd', 'round', 'r'],
+  ].concat(
     ["you'll", "you've", "that's", "there's", "it's"].flatMap((word) => [word, word.replace("'", '’')]),
   ),
 );
@@ -64,6 +67,16 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
     if (row > 0 && takeAny(cursor, 'with') !== null && isNumberOrSkip(cursor)) return { row, whole: true };
   }
   cursor.at = from;
+  // `Row 18 has 5 sc`.
+  const told = takeRow(cursor);
+  if (told > 0) {
+    takeAny(cursor, 'should', 'will', 'now', 'then');
+    const has = takeOneOf(cursor, HAS) !== null;
+    takeAny(cursor, 'with', 'on', 'up');
+    takeAny(cursor, 'with');
+    if (has && isNumberOrSkip(cursor)) return { row: told, whole: true };
+  }
+  cursor.at = from;
   if (takeAny(cursor, 'after', 'at', 'by') === null) return null;
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'end') !== null) takeAny(cursor, 'of');
@@ -77,8 +90,14 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
   return { row, whole: false };
 }
 
-/** `Row 24`; 0 where no row stands here. */
+const HAS = new Set(['has', 'have', 'ends', 'finishes', 'makes', 'gives', 'leaves']);
+
+/** `Row 24`, `R24`; 0 where no row stands here. */
 function takeRow(cursor: Cursor): number {
+  if (wordAt(cursor) === 'r' && peek(cursor, 1).kind === 'number' && peek(cursor, 1).glued) {
+    cursor.at += 2;
+    return peek(cursor, -1).value;
+  }
   if (!ROW_WORDS.has(wordAt(cursor)) || peek(cursor, 1).kind !== 'number') return 0;
   cursor.at += 2;
   return peek(cursor, -1).value;

@@ -18,7 +18,7 @@ import { findName } from './lexicon.ts';
 import { takeByTurns } from './read-colour-order.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace } from './read-place.ts';
-import { isYarnHere, readYarnLetter } from './read-yarn-name.ts';
+import { isYarnHere, readYarnLetter, takeListedYarn } from './read-yarn-name.ts';
 import { called } from './tokens.ts';
 import type { Place, Step, StitchName, YarnStep } from './tree.ts';
 
@@ -127,6 +127,16 @@ export function readYarnAhead(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
   return yarnStep('with', letter, null, null, cursor, from);
+}
+
+/** `main colour, ch 33`: the yarn by itself, and behind the comma what is worked in it. Null for any other word. */
+export function readYarnAlone(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  takeAny(cursor, 'color', 'colour', 'yarn', 'col');
+  const yarn = takeListedYarn(cursor);
+  if (yarn !== null && peek(cursor).kind === 'comma') return yarnStep('with', yarn, null, null, cursor, from);
+  cursor.at = from;
+  return null;
 }
 
 /** The letter of a yarn that stands here as it is written in the list. */

@@ -72,7 +72,7 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
       // `Ch 25. Row 1: Sc in …`: a labelled row after a full stop, on the same line of text.
       probe.at = i + 1;
       const behindCount = repeatsBehind(tokens, i + 1) && countEnds(tokens, first, i - 1);
-      if (behindCount || isNumberedLabel(probe)) {
+      if (behindCount || isNumberedLabel(probe) || isNextRow(tokens, i + 1)) {
         lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
         first = i + 1;
         broken = false;
@@ -106,6 +106,17 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
   else if (last > first) lines.push(broken ? closed(tokens, first, last) : ended(tokens, first, last));
   return lines;
 }
+
+/** `Next row: …`, `Next row 1 ch, …` in a line of several rows; `Next row is the right side` is none. */
+function isNextRow(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]?.text !== 'next' || !ROW_NAMES.has(tokens[at + 1]?.text ?? '')) return false;
+  const behind = tokens[at + 2];
+  return (
+    behind !== undefined && (behind.kind === 'colon' || behind.kind === 'number' || behind.text === 'ch')
+  );
+}
+
+const ROW_NAMES = new Set(['row', 'rnd', 'round']);
 
 /** Whether `(20 sc)` or `20 sc` ends here behind a full stop. */
 function countEnds(tokens: readonly Token[], first: number, last: number): boolean {

@@ -8,6 +8,8 @@ import { upToRow, withCount } from './up-to-row.ts';
 /** A piece as it was sorted, under the name it has by now. */
 export interface NamedLines {
   readonly name: string;
+  /** The heading over it and others, where it has one. */
+  readonly within?: string;
   readonly lines: readonly WorkLine[];
 }
 

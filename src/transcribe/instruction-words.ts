@@ -87,7 +87,7 @@ export function foundationAt(text: string): number {
 const LEADING =
   /^(?:(?:commence|start|begin)\s+(?:with|by making)|to (?:begin|start),?)\s+(?=\d|ch\b|chain\b)/i;
 const FOUNDATION =
-  /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
+  /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+|(?:the\s+)?(?:(?:main|contrast(?:ing)?|first)\s+(?:colou?r|yarn|shade)|(?:colou?r|yarn|shade)\s+[a-z]|mc|cc\d?|[a-c])\s*[,:]\s*|(?:to )?(?:start|begin|foundation(?: ch(?:ain)?)?|(?:starting|base|set-?up) ch(?:ain)?|(?:cent(?:re|er)|beg(?:inning)?|starting) ring)\s*(?::|[–—-](?=\s))\s*)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
 const BEHIND_FOUNDATION =
   /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
 

@@ -18,6 +18,16 @@ const ONE_OF_TWO =
 const OTHER_MOTIF =
   /^(?:half|quarter|full|whole|large|small|mini|tiny|corner|second|third|filler)[ -](?:squares?|hexagons?|triangles?|motifs?|flowers?|lea(?:f|ves)|circles?|stars?|snowflakes?|granny|diamonds?)$/i;
 
+/** `border`, `the ears`, `top edging`: in small letters, as some type all of it. */
+const SMALL_PIECE = new RegExp(`^(?:the )?(?:[a-z-]+ ){0,2}${PIECES.source}(?: [a-z]+)?$`);
+
+/** A first row comes next, or what it stands on: the line before it heads them. */
+function beginsAnew(lines: readonly TextLine[], from: number): boolean {
+  const next = lines.slice(from).find((line) => !line.isRule);
+  if (next === undefined) return false;
+  return rowLabel(next.text.text)?.number === 1 || opensWork(next.text.text);
+}
+
 /** `Centre`, `Left Sleeve`. */
 export function namesPiece(text: string): boolean {
   return PIECES.test(text);
@@ -72,11 +82,12 @@ export function partHeading(
   const made = { ...inName, make: Math.max(make, inName.make), beside };
   const named =
     (PIECES.test(text) && isTitled(text)) || (line.gap && (ONE_OF_TWO.test(text) || OTHER_MOTIF.test(text)));
+  const small = SMALL_PIECE.test(text) && beginsAnew(lines, index + 1);
   const marked = capitals || colon || made.make > 1 || line.mark === 'heading';
   if (!marked && /\d/.test(text)) return null;
   // Among materials a short line is one of them, unless its rows follow at once.
   const apart = line.gap && (!strict || lines[index + 1]?.gap === false);
-  if (!marked && !named && !(isTitled(text) && apart)) return null;
+  if (!marked && !named && !small && !(isTitled(text) && apart)) return null;
   return leadsToWork(lines, index + 1, ofStitches) && made.name !== '' ? made : null;
 }
 

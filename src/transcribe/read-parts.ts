@@ -45,7 +45,8 @@ export function readParts(
       ofHeadings.add(yarn);
     }
     parts.push({ name, make: draft.make, onto, lines, span });
-    sorted.push({ name, lines: draft.lines });
+    const { within } = draft;
+    sorted.push(within === undefined ? { name, lines: draft.lines } : { name, within, lines: draft.lines });
     const onWhat = onto === null ? '' : `, onto ${onto}`;
     pieces.push({
       kind: 'part',
@@ -179,6 +180,8 @@ const FIRST_NUMBERS = /(?<![\d–-])\d+/g;
 /** The number a label ends with: 12 for `Rnds 5-12:`. */
 function lastNumber(line: WorkLine): number {
   if (line.number === null) return 0;
+  // `Round 1 – 6 dc into a magic ring` ends with 1.
+  if (/^(?:row|rnd|round)\s+\d+\s+[–—-]\s+\d+\s*[^:.)\s\d]/i.test(line.text.text)) return line.number;
   const range = /^\D*\d+(?:st|nd|rd|th)?(?:\s*\([^)]*\))?\s*(?:[–-]|to|and)\s*(\d+)/.exec(
     line.text.text.slice(0, 60),
   )?.[1];

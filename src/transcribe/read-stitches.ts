@@ -9,6 +9,7 @@ import { listFaults } from './abbreviation-list.ts';
 import { type DeriveContext, deriveWork, stitchNamed } from './derive-work.ts';
 import { insertedText, sliceText, trimText } from './mapped-pieces.ts';
 import { statedTerms } from './read-terms.ts';
+import { saysAsUsual } from './said-as-usual.ts';
 import type { Item } from './sorted-lines.ts';
 import { readEntries, type StitchEntry } from './stitch-entries.ts';
 import { textFault } from './text-faults.ts';
@@ -184,7 +185,7 @@ function addAbbreviation(reading: Reading, entry: StitchEntry): void {
     stitchNamed(meaning, terms) ?? (entry.fullName === null ? null : stitchNamed(entry.fullName, terms));
   const drop = (): void =>
     void pieces.push({ kind: 'abbreviation', span: entry.span, means: `${entry.name}, as the trade has it` });
-  if (own !== null && (meaning === '' || own === meant || saysSame(meaning, termsOf(own, terms).name))) {
+  if (own !== null && (meaning === '' || own === meant || saysAsUsual(meaning, own, terms))) {
     drop();
     return;
   }
@@ -273,17 +274,6 @@ const SAYS_HOW_MANY = /\b(?:[3-9]|three|four|five)\s+(?:sts?|stitches|sc|dc)\b/i
 
 /** `M, main`: a letter of the yarns, whatever else the small letter is short for. */
 const NAMES_YARN = /^(?:the )?(?:main|contrast)(?:ing)?(?: (?:colou?r|yarn|shade))?$/i;
-
-/** `single` of single crochet, or all of its words with others between: `single crochet 2 stitches together`. */
-function saysSame(meaning: string, name: string): boolean {
-  const words = meaning.toLowerCase().split(/[^a-z0-9]+/);
-  if (name.split(' ')[0] === meaning.toLowerCase()) return true;
-  const rest = words.filter((word) => !name.includes(word) && word !== '');
-  return (
-    name.split(' ').every((word) => words.includes(word)) &&
-    rest.every((word) => /^(?:st|sts|stitch|stitches|the|next|over|a|an|of|work)$/.test(word))
-  );
-}
 
 /** `dec = sc2tog`: the designer's own word for a stitch of the table. */
 function addOwn(

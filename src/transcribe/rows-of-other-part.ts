@@ -59,7 +59,12 @@ export function rowsWorked(asking: WorkLine, parts: readonly NamedLines[]): read
 
 function partCalled(words: string, parts: readonly NamedLines[]): NamedLines | undefined {
   const name = words.trim().toLowerCase();
-  return parts.findLast((part) => part.name.toLowerCase().replace(/^the /, '') === name);
+  const called = (own: string): boolean => own.toLowerCase().replace(/^the /, '') === name;
+  // `Round 1 of the large basket`, which is told under headings of its own: its first piece has them.
+  return (
+    parts.findLast((part) => called(part.name)) ??
+    parts.find(({ within }) => within !== undefined && called(within))
+  );
 }
 
 /** The lines of the rows from one number to another, cut where one line tells more rows; null where one is missing. */

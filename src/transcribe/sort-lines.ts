@@ -197,7 +197,15 @@ function openInstructions(walk: Walk, line: TextLine, { restAt, words }: Heading
     if (make > 1) walk.pending = { heading, name, make, beside, lines: [] };
   } else if (walk.buckets.title.length === 0 && !isInstruction(rest.text))
     put(walk, 'title', itemOf(line, rest));
-  else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);
+  // `Pattern: Ann Example, Leeds` under the title.
+  else if (
+    walk.parts.length === 0 &&
+    walk.buckets.designer.length === 0 &&
+    designerIn(`by ${rest.text}`) !== null
+  ) {
+    put(walk, 'designer', itemOf(line, rest));
+    walk.state = 'front';
+  } else addWork(walk, line, isInstruction(rest.text) ? 'instruction' : 'note', null, rest);
 }
 
 /** What is told wherever it stands: the terms, the designer, whose work it is. */

@@ -27,8 +27,10 @@ export function openPart(walk: Walk, line: TextLine, { name, make, beside }: Par
   walk.state = 'part';
   walk.heading = null;
   walk.table = null;
+  const within = walk.pending?.name ?? null;
   if (walk.pending !== null) keepPending(walk);
-  walk.pending = { heading: itemOf(line, line.text), name, make, beside, lines: [] };
+  const draft = { heading: itemOf(line, line.text), name, make, beside, lines: [] };
+  walk.pending = within === null ? draft : { ...draft, within };
 }
 
 /** A heading that no row follows is words like any other. */
@@ -46,7 +48,7 @@ export function startsWork(walk: Walk, index: number): boolean {
   const opens = opensWork(text);
   if (!opens && !isInstruction(text)) return false;
   if (/\bcounts?\b|\bthroughout\b/i.test(text) && !/\bin\b/i.test(text)) return false;
-  if (/^[^.]{1,30}(?::|=|\s[–—-]\s)/.test(text) && isListState(walk.state)) return false;
+  if (!opens && /^[^.]{1,30}(?::|=|\s[–—-]\s)/.test(text) && isListState(walk.state)) return false;
   if (walk.state === 'finishing') return false;
   if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
   if (!line.gap && walk.state !== 'front' && !opens) return false;

@@ -30,6 +30,8 @@ export interface PartDraft {
   readonly name: string | null;
   readonly make: number;
   readonly beside: Beside | null;
+  /** `LARGE BASKET` above `Base`: the heading it stands under with others. */
+  readonly within?: string;
   readonly lines: WorkLine[];
 }
 

@@ -121,7 +121,8 @@ function splitList(whole: MappedText): MappedText[] {
     parts.every((part) => /^\s*[^\s,=:]{1,12}(?: [^\s,=:]{1,8})?,\s/.test(part) || part.trim() === '')
   )
     return cutAt(text, /;\s*/g);
-  const marks = text.text.match(/(?:=|:|\S—\S|\s[–—-]\s|\()/g)?.length ?? 0;
+  // The bracket of `st(s)` parts nothing.
+  const marks = text.text.match(/(?:=|:|\S—\S|\s[–—-]\s|\((?!e?s\)))/g)?.length ?? 0;
   if (marks > 1) {
     return cutAt(
       text,

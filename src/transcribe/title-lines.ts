@@ -23,7 +23,7 @@ export function isTitle(line: TextLine): boolean {
 /** `by Ann Example`, `Designed by …`, `A pattern by …`, `Design: …`; null for any other line. */
 export function designerIn(text: string): string | null {
   const found =
-    /^(?:(?:(?:a|an|this)\s+)?(?:(?:free|crochet|amigurumi|original|new)\s+){0,3}(?:pattern|design|designed|written|created)\s+by:?|by:?|designer:|design:)\s+(.+)$/i.exec(
+    /^(?:(?:(?:a|an|this)\s+)?(?:(?:free|crochet|amigurumi|original|new)\s+){0,3}(?:pattern|design|designed|written|created)\s+by:?|by:?|designer:|design:|(?:pattern|design)\s+(?:&|\+|and)\s+(?:photos?|photography|pictures|images):)\s+(.+)$/i.exec(
       text,
     );
   const name = found?.[1]?.replace(/[.\s]+$/, '');

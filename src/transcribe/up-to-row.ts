@@ -53,11 +53,17 @@ export function labelOf(text: string): Label | null {
   const found = LABEL.exec(text);
   if (found === null) return labelNth(text);
   const [label, unit = '', range, ranges = '', first = '', , , last = first] = found;
+  // `Round 1 – 6 dc into a magic ring`: the stroke is the label's end, and 6 no round.
+  const one = ONE_ROW.exec(text);
+  if (one !== null && range === undefined && !/^\s*[:.)–—-]/.test(text.slice(label.length)))
+    return { unit, from: numbersIn(first), to: numbersIn(first), end: one[0].length };
   const each = range === undefined ? [] : numbersIn(`${range} ${ranges}`);
   const from = range === undefined ? numbersIn(first) : each.filter((_, i) => i % 2 === 0);
   const to = range === undefined ? numbersIn(last) : each.filter((_, i) => i % 2 === 1);
   return { unit, from, to, end: label.length };
 }
+
+const ONE_ROW = /^(?:row|rnd|round)\s+\d+(?=\s[–—-]\s)/i;
 
 /** `2nd row`, `1st to 3rd rows`. */
 function labelNth(text: string): Label | null {
@@ -83,7 +89,7 @@ export function withCount(lines: readonly WorkLine[], count: MappedText): readon
 
 /** `63 (70, 77) hdc.`, `(24 sts)`, `(256 dc, 4 ch-2 sps)` behind a full stop or in brackets at the end of a row. */
 const OWN_COUNT =
-  /\s*\(\d+\s+[^()]*\)\.?$|(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s*[a-z][a-z0-9]*\)?\.?$/i;
+  /\s*\(\d+\s+[^()]*\)\.?$|\s*[=–—]\s*\d+(?:\s*\([\d\s,:/–-]+\))?\s*[a-z][a-z0-9]*\.?$|(?:(?<=\.)\s+|\s*(?=\())\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s*[a-z][a-z0-9]*\)?\.?$/i;
 
 function numbersIn(words: string): number[] {
   return (words.match(/\d+/g) ?? []).map(Number);

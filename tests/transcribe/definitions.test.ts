@@ -145,3 +145,37 @@ describe('a list of abbreviations', () => {
     expect(pieces.filter(({ kind }) => kind === 'abbreviation')).toHaveLength(3);
   });
 });
+
+describe('an abbreviation of the trade that is told by its name and more', () => {
+  const list = (fpdc: string) =>
+    workedText(
+      cosy(
+        `Abbreviations\nch: chain\nsc: single crochet\ndc: double crochet\n${fpdc}`,
+        'Ch 2, *FPdc around next st, BPdc around next st; rep from * to last st, dc in last st. (19)',
+      ),
+    ).codes;
+  test.each([
+    'FPdc: front post double crochet - work the dc around the post of the st, going in from the front\nBPdc: back post double crochet - the same from the back',
+    'FPdc, BPdc = front/back post double crochet: work the dc around the post of the stitch below, from the front/from the back',
+    'FPdc = front post double crochet (from the front, around the post)\nBPdc = back post double crochet (from the back, around the post)',
+  ])('%s', (told) => {
+    expect(list(told)).not.toContain('text/abbreviation');
+  });
+  test.each([
+    [
+      'FPdc: front post double crochet - work 3 dc around the post of the st\nBPdc: back post double crochet',
+      'count/mismatch',
+    ],
+    ['FPdc: back post double crochet - from the back\nBPdc: back post double crochet', 'text/abbreviation'],
+  ])('is told of where that is another stitch: %s', (told, code) => {
+    expect(list(told)).toContain(code);
+  });
+
+  test('a list with plurals in brackets is a list', () => {
+    const told =
+      'Abbreviations: ch chain; sl st slip stitch; sc single crochet; st(s) stitch(es); rep repeat';
+    expect(workedText(cosy(told, 'Ch 1, sc in each st across. (19)')).codes).not.toContain(
+      'text/abbreviation',
+    );
+  });
+});

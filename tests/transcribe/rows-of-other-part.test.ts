@@ -135,3 +135,14 @@ describe('the first rows of another piece, by their numbers', () => {
     'Work Rounds 1 to 3 of the tall basket = 12 sc',
   ])('not what is not there: %s', (asks) => expect(baskets(asks).codes).toContain('phrase/unread'));
 });
+
+test('rows of a piece told under headings of its own, each with its count behind a sign', () => {
+  const baskets = (asks: string) =>
+    workedText(
+      `Baskets\nPattern: Wren Applegarth, Leeds\nUK terms\nHook: 5 mm\n\nLARGE BASKET\n\nBase\nRound 1 – 6 dc into a magic ring = 6 dc\nRound 2 – 2 dc in every st = 12 dc\nRound 3 – (1 dc in next st, 2 dc in next st) 6 times = 18 dc\n\nSides\nRound 4 – dc in every st = 18 dc\nFasten off.\n\nSMALL BASKET\n\n${asks}\nRound 4 – dc in every st = 18 dc\nFasten off.\n`,
+    );
+  const { codes, rows } = baskets('Work Rounds 1 to 3 of the large basket = 18 dc');
+  expect(codes).toEqual([]);
+  expect(rows[0]).toHaveLength(8);
+  expect(baskets('Work Rounds 1 to 3 of the large basket = 19 dc').codes).toContain('count/mismatch');
+});

@@ -75,7 +75,7 @@ describe('a heading of stripes', () => {
 
   test.each([
     ['Stripes\nRows 1-6: Color A', 'Rows 2-12: frobble in each st across, turn.', 'word/unknown'],
-    ['Stripes\nRows 1-6: Color A', 'Rows 2-12: Color A, sc in first 21 sts, turn.', 'word/unknown'],
+    ['Stripes\nRows 1-6: Color A', 'Rows 2-12: Color A, sc in first 21 sts, turn.', 'row/used-up'],
     [
       'Stripes\nRows 1-6: Color A',
       'Rows 2-12: Ch 1, 2 sc in first st, sc in each st across. (20 sc)',
