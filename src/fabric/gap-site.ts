@@ -19,18 +19,28 @@ import { stuck } from './worker.ts';
 export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
   if (place.beforeChain === true) return gapBeforeChain(worker, place);
   const begun = place.what.kind === 'special' && begunSpecial(worker, place.what.name) >= 0;
-  const first = begun ? worker.next : findNext(worker, place.what, place.span);
   const { sites } = worker;
+  const beside = place.shape !== undefined && worker.rowBegun ? behindFoot(sites ?? [], worker) : -1;
+  const first = begun || beside >= 0 ? worker.next : findNext(worker, place.what, place.span);
   if (first < 0 || sites === null) return null;
   if (place.first === true) return firstGap(worker, place);
   const size = place.what.kind === 'group' ? place.what.size : undefined;
   const after =
     place.apart === null
       ? first
-      : size === undefined
-        ? behindGroup(worker, sites, first, place)
-        : betweenSized(worker, sites, first, place, size);
-  const site = sites[after];
+      : beside >= 0
+        ? beside
+        : size === undefined
+          ? behindGroup(worker, sites, first, place)
+          : betweenSized(worker, sites, first, place, size);
+  // Round the last of them comes the first again.
+  const closes =
+    place.shape !== undefined &&
+    worker.round &&
+    after === sites.length &&
+    worker.next < after &&
+    sites[0]?.kind !== 'gap';
+  const site = sites[closes ? 0 : after];
   if (site === undefined) {
     stuck(worker, { kind: 'used up', wanted: describeWhat(place.what, worker.terms), span: place.span });
     return null;
@@ -40,8 +50,12 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
     passPlace(worker, space);
     return sites[space] ?? null;
   }
-  worker.next = after;
-  worker.last = after;
+  // Come round, what is left of the petal the round began in is the rest of the first.
+  const foot = sites[0]?.foot ?? NONE;
+  const rest = place.shape !== undefined && worker.round && worker.rowBegun && foot !== NONE;
+  const over = rest && sites.slice(after).every((one) => one.foot === foot || one.space !== NONE);
+  worker.next = over ? sites.length : after;
+  worker.last = place.shape === undefined ? after : after - 1;
   worker.lastWasSpace = true;
   return plainSite('gap', site.node, site.id);
 }
@@ -52,8 +66,9 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
  */
 export function standInGap(worker: Worker, place: Extract<Place, { kind: 'gap' }>): Site | null {
   const site = gapSite(worker, place);
-  const { sites, last } = worker;
+  const { sites } = worker;
   if (site === null || sites === null) return null;
+  const last = place.shape === undefined ? worker.last : worker.last + 1;
   // Between groups with chains between them lies a space, which is a place already.
   const own = site.kind === 'gap' ? { ...site, full: true as const } : null;
   if (worker.round) standAt(worker, sites, last);
@@ -163,6 +178,17 @@ function behind(sites: readonly Site[], index: number, { what }: Extract<Place, 
     if (foot !== null && site.foot === foot) continue;
     if (isOwed(site)) break;
   }
+  return at;
+}
+
+/** Where what the hook stands in, all of one foot, ends; -1 where it stands in no such thing. */
+function behindFoot(sites: readonly Site[], { last, next, lastWasSpace }: Worker): number {
+  // From a gap it goes on to the far side of what stands next.
+  const foot = sites[lastWasSpace && last === next - 1 ? next : last]?.foot ?? NONE;
+  if (foot === NONE) return -1;
+  // Come round, the rest of the first has been passed with what stands before it.
+  let at = next === sites.length ? last + 1 : next;
+  while (at < sites.length && sites[at]?.foot === foot) at += 1;
   return at;
 }
 

@@ -26,7 +26,7 @@ import type { Site } from './site.ts';
 import { isOwed } from './site.ts';
 import { limitOf } from './stop-limit.ts';
 import { turningLoop, turningSpace, wholeTurningChain } from './turning-space.ts';
-import { chainsOver } from './work-opening.ts';
+import { chainsOver, cornerOfOpening } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
@@ -37,6 +37,8 @@ import { stuck, valueFor } from './worker.ts';
 export function nextSite(worker: Worker, what: What, span: Span, here = false): Site | null {
   const over = what.kind === 'space' ? chainsOver(worker, what.chains) : null;
   if (over !== null) return over;
+  const gap = what.kind === 'corner' ? cornerOfOpening(worker) : null;
+  if (gap !== null) return gap;
   const begun = what.kind === 'special' ? begunSpecial(worker, what.name) : -1;
   if (begun >= 0) return passed(worker, begun);
   const loop = turningLoop(worker, what, span);

@@ -64,3 +64,17 @@ export function chainsOver(worker: Worker, chains: number | null): Site | null {
   worker.next = next + length;
   return site;
 }
+
+/**
+ * `1 sc in the corner` round an opening: between the stitches that were skipped and the chains over them, on the one
+ * side or the other. The gap there has no stitch of its own, so it stands on the last one; null anywhere else.
+ */
+export function cornerOfOpening(worker: Worker): Site | null {
+  const { sites, next, last } = worker;
+  if (sites === null || last < 0 || next < 1) return null;
+  const below = sites.filter(({ kind }) => kind === 'underside').length;
+  if (below === 0 || below === sites.length) return null;
+  const [before, after] = [sites[next - 1], sites[next]];
+  const turns = after === undefined || (before?.kind === 'underside') !== (after.kind === 'underside');
+  return turns && before !== undefined && last === next - 1 ? before : null;
+}

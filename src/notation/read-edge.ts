@@ -275,7 +275,8 @@ export function readEdge(cursor: Cursor): Edge | null {
   if (takeOpening(cursor)) return 'opening';
   const afterWay = cursor.at;
   if (takeAny(cursor, 'row', 'rows') !== null && takeAny(cursor, 'ends', 'end') !== null) {
-    if (takeAny(cursor, 'along', 'of', 'across') !== null) {
+    if (takeAny(cursor, 'along', 'of', 'across', 'on') !== null) {
+      takeAny(cursor, 'the');
       takeOneOf(cursor, WHICH_SIDE);
       takeAny(cursor, 'side', 'edge');
     }

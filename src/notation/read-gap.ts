@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { readBetweenShapes } from './read-between-shapes.ts';
 import { readChainName } from './read-chain-name.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
@@ -24,6 +25,10 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
   } else if (takeAny(cursor, 'between', 'bet', 'btw') !== null) {
     takeAny(cursor, 'the');
     const two = { values: [2], span: spanSince(cursor, start) };
+    const shape =
+      SHAPES_LED.has(wordAt(cursor)) || peek(cursor).kind === 'number' ? readBetweenShapes(cursor) : null;
+    if (shape !== null)
+      return { kind: 'gap', what: { kind: 'group' }, apart: two, shape, span: spanSince(cursor, from) };
     if (takeFirstAndSecond(cursor)) {
       const what = readWhat(cursor) ?? ANY_STITCH;
       return { kind: 'gap', what, apart: two, first: true, span: spanSince(cursor, from) };
@@ -68,6 +73,12 @@ function takeTurningChain(cursor: Cursor): boolean {
   return readChainName(cursor) !== null;
 }
 
+/** What may lead to petals and the like; their names are told behind it. */
+const SHAPES_LED = new Set(
+  `this that one last next any two petals shells fans scallops points leaves rays spikes clusters scales peaks stars`.split(
+    ' ',
+  ),
+);
 const LEADS_TO_GAP = new Set(['next', 'each', 'any']);
 const GAP_WORDS = new Set(['sp', 'space', 'gap', 'before', 'between', 'bet', 'btw']);
 

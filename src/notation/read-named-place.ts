@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { takeAtTip, takeBetweenShapes } from './read-between-shapes.ts';
 import type { ChainNamed } from './read-chain-name.ts';
 import { readChainName, readPlainChain, takeChainSpace } from './read-chain-name.ts';
 import { readBelow } from './read-gap.ts';
@@ -42,6 +43,8 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
     const of: What = { ...what, chains: loop };
     return { kind: 'next', n: null, what: of, each: false, here: true, span: spanSince(cursor, from) };
   }
+  if (what.kind === 'ch' && wordAt(cursor) === 'at') takeAtTip(cursor);
+  else if (what.kind === 'stitch' && wordAt(cursor) === 'between') takeBetweenShapes(cursor);
   const below = what.kind === 'stitch' && skipFollows(cursor) ? readBelow(cursor) : null;
   if (below !== null)
     return {

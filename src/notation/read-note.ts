@@ -281,7 +281,7 @@ export function readLeave(cursor: Cursor): Step {
     const what = readWhat(cursor)?.kind;
     const unworked = takeAny(cursor, 'unworked') !== null;
     // `for back neck`.
-    if (unworked && wordAt(cursor) === 'for') skipStep(cursor);
+    if ((unworked || what !== undefined) && wordAt(cursor) === 'for') skipStep(cursor);
     if (what !== undefined && atBoundary(cursor)) {
       const span = spanSince(cursor, from);
       const counted = n !== null && (what === 'st' || what === 'stitch');

@@ -320,6 +320,16 @@ function readUnion(cursor: Cursor, first: What): { readonly what: What; readonly
 
 const UNITED: ReadonlySet<What['kind']> = new Set<What['kind']>(['stitch', 'special', 'space', 'ch']);
 
+/** `instep` of `the 8 instep sts`: stitches that an earlier row left for it. */
+function takeWaiting(cursor: Cursor): boolean {
+  const next = wordAt(cursor, 1);
+  return (next === 'sts' || next === 'stitches') && takeOneOf(cursor, WAITING) !== null;
+}
+
+const WAITING = new Set(
+  'instep underarm heel neck gusset thumb armhole waiting held reserved resting'.split(' '),
+);
+
 function toEnd(cursor: Cursor, from: number): Stop {
   return { kind: 'end', word: 'across', span: spanSince(cursor, from) };
 }
@@ -340,7 +350,7 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
       : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
   // `next free st` beside a neck.
-  const left = takeAny(cursor, 'free', 'unworked') !== null;
+  const left = takeAny(cursor, 'free', 'unworked') !== null || (n !== null && takeWaiting(cursor));
   // "sc in next": one stitch.
   const bare = n === null && atBoundary(cursor) && wordAt(cursor, -1) === 'next';
   const what = readWhat(cursor) ?? (n === null && !bare ? null : ANY_STITCH);

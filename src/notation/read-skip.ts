@@ -30,6 +30,7 @@ export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipSte
   const stands = ofRow(cursor, left);
   // `of the last full row`: the one that both sides of a neck stand on.
   if (wordAt(cursor) === 'of') takeBelow(cursor);
+  if (wordAt(cursor) === 'of' && takeOfPiece(cursor)) takePurpose(cursor);
   if (takeAny(cursor, 'behind') !== null) {
     // The stitch behind a long or a post stitch is the one that it was worked for: it is used up already.
     skipStep(cursor);
@@ -101,6 +102,18 @@ function takePurpose(cursor: Cursor): void {
     cursor.at += 1;
   if (!atBoundary(cursor) && wordAt(cursor) !== 'and') cursor.at = start;
 }
+
+/** `of body`, `of the back`: the piece that the row below is of. */
+function takeOfPiece(cursor: Cursor): boolean {
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  if (takeOneOf(cursor, PIECES) !== null) return true;
+  cursor.at = start;
+  return false;
+}
+
+const PIECES = new Set(['body', 'back', 'front', 'yoke', 'piece', 'work', 'bodice', 'main']);
 
 /** `the last tr of the fan`: the one that is left of it comes next. */
 function takeOfFan(cursor: Cursor): string | null {

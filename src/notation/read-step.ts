@@ -14,7 +14,7 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
-import { readAllRound } from './read-all-round.ts';
+import { readAllRound, readWayOfWork } from './read-all-round.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readBegunIn } from './read-begun-in.ts';
 import { readSideAgain } from './read-border-side.ts';
@@ -289,7 +289,7 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
     skipStep(cursor);
     return { kind: 'leave', span: spanSince(cursor, from) };
   }
-  const whole = readAllRound(cursor, from) ?? readRoundOf(cursor, from);
+  const whole = readAllRound(cursor, from) ?? readRoundOf(cursor, from) ?? readWayOfWork(cursor, from);
   if (whole !== null) return whole;
   if (takeWords(cursor, 'last', 'st', 'to') || takeWords(cursor, 'to', 'last', 'yo')) {
     // `work last st to 2 lps on hook`: the place of a colour change, told the long way.

@@ -129,6 +129,8 @@ export type Place =
       readonly first?: true;
       /** `between each 2 sts to end`. */
       readonly each?: Stop;
+      /** `between this petal and the next`: what stands in one place, which the pattern describes as no stitch. */
+      readonly shape?: string;
       /** `between last V-st and tch`. */
       readonly beforeChain?: true;
       readonly span: Span;

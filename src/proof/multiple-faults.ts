@@ -37,7 +37,7 @@ function claimFaults(pattern: Pattern, multiples: readonly PartMultiple[]): Diag
 
 /** `Multiple of 6 sts + 2`, `multiple of 4 + 3 (add 1 for base ch)`, `Pattern multiple: 6 sts + 1`, as notes say it. */
 const IN_NOTES =
-  /\bmultiples?(?: of|:) (\d+)(?:\s*(?:stitches|sts?|chains?|chs?)\b\.?)?(?:\s*(?:plus|\+|and)\s*(\d+))?(?:\s*(?:stitches|sts?)\b\.?)?(?:[\s,;(]*(?:plus|add|and|with)\s+(\d+|one|two|three)(?: more| ch(?:ain)?s?)*\s+(?:for|to)\b)?/gi;
+  /\bmultiples?(?: of|:) (\d+)(?:\s*(?:stitches|sts?|chains?|chs?)\b\.?)?(?:\s*(?:plus|\+|and|(?:,\s*|and\s+)?(?:then\s+)?add(?:ing)?(?=\s+\d+(?!\s+(?:more\s+|ch(?:ain)?s?\s+)?(?:for|to)\b)))\s*(\d+))?(?:\s*(?:stitches|sts?)\b\.?)?(?:[\s,;(]*(?:plus|add|and|with)\s+(\d+|one|two|three)(?: more| ch(?:ain)?s?)*\s+(?:for|to)\b)?/gi;
 
 const WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3 };
 

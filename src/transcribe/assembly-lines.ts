@@ -22,6 +22,19 @@ export function isAssembly(text: string): boolean {
   return TOGETHER.some((form) => form.test(text)) && namesWork(text);
 }
 
+/** `Fold the last row in half and join with 11 ss through both thicknesses`: a seam, and nothing that is worked into. */
+export function isSlippedSeam(text: string): boolean {
+  return (
+    TOGETHER[0]?.test(text) === true &&
+    SLIPPED.test(text) &&
+    !namesWork(text.replace(SLIPPED, ' ').replace(EDGES, ' '))
+  );
+}
+
+const SLIPPED = /\b(?:\d+(?: ?\([\d, :]+\))?\s+)?(?:ss|sl[ -]?sts?|slip[ -]?stitch(?:es|ed|ing)?|slst)\b/gi;
+const EDGES =
+  /\b(?:foundation|starting|beginning|base)? ?(?:ch|chain)\b|\b(?:sts?|stitch(?:es)?)\b|\bturn(?:ed)?\b|\bin half\b|\b(?:front|back)s?\b/gi;
+
 /** `Place front and back with wrong sides together and work through both layers.`: how pieces are held, with nothing worked yet. */
 export function isHolding(text: string): boolean {
   if (!/^(?:place|hold|holding|lay|put|pin)\b[^.]*\btogether\b/i.test(text) || /\d/.test(text)) return false;

@@ -252,7 +252,8 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const goesOn = draft.lines
     .find(({ kind }) => kind !== 'note')
     ?.text.text.search(/^next (?:row|rnd|round)\b/i);
-  const onHook = staysOnHook(before) || goesRoundOn(first, before) || leavesOf(draft, before);
+  const onHook =
+    staysOnHook(before) || goesRoundOn(first, before) || leavesOf(draft, before) || goesAlong(first, before);
   const begins = draft.lines.find(({ kind }) => kind !== 'note')?.text.text ?? '';
   const joinsFirst = JOINS_FIRST.test(begins.slice(rowLabel(begins)?.end ?? 0));
   const folded = opening.some((text) => FOLDED.test(text));
@@ -264,6 +265,13 @@ function leavesOf({ lines }: PartDraft, before: TranscribedPart): boolean {
   const first = lines.find(({ kind }) => kind !== 'note');
   return first !== undefined && LEAVES_REST.test(first.text.text) && !isOff(before);
 }
+
+/** `Rnd 1: Ch 1, sc in each row end around the cuff`, the rows before not fastened off. */
+function goesAlong(first: string, before: TranscribedPart): boolean {
+  return ROW_ENDS.test(first) && !isOff(before);
+}
+
+const ROW_ENDS = /\brow[- ]ends?\b|\b(?:ends?|edges?) of (?:each|every) row\b/i;
 
 function isOff({ lines }: TranscribedPart): boolean {
   return /\b(?:fasten(?:ed)?|break|cut) (?:off|yarn)\b/i.test(lines.at(-1)?.text ?? '');
@@ -282,9 +290,10 @@ function goesRoundOn(first: string, { lines }: TranscribedPart): boolean {
 
 /** `Skip next 18 sts and join yarn`, `Join yarn in next st`: next to where the piece before stopped. */
 const BESIDE =
-  /^(?:next row: )?(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?(?:next|cent(?:re|er)|middle|following)\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\b(?:in(?:to)?|to) (?:the )?next\b)/i;
+  /^(?:next row: )?(?:with (?:rs|ws|right side|wrong side) facing,?\s*)?(?:(?:skip|sk|miss) (?:the )?(?:next|cent(?:re|er)|middle|following|\d+)\b.*\b(?:re)?join\b|(?:re)?join\b[^.]*\b(?:in(?:to)?|to) (?:the )?next\b)/i;
 
-const LEAVES_REST = /\b(?:un-?worked|on these .{1,30}\bonly)\b/i;
+const LEAVES_REST =
+  /\b(?:un-?worked|on these .{1,30}\bonly)\b|\bleav(?:e|ing) (?:the )?(?:rem(?:aining)?|rest|other)\b/i;
 
 /** The second shoulder stands beside the first, whose first row left it its stitches. */
 function leavesRest({ lines }: TranscribedPart): boolean {

@@ -67,8 +67,10 @@ export function listsSizes(text: string): boolean {
 
 /** The names in a line that is nothing but a list of sizes; none for any other. */
 export function sizesListed(text: string): readonly string[] {
-  const listed = listIn(text);
-  return listed === null || listed.behind !== '' ? [] : listed.names;
+  // `Sizes: S (M, L) to fit a foot 23.5 (25.5, 27.5) cm long`: told to be sizes, whatever else is said of them.
+  const said = /^sizes?\s*[:–—-]?\s+/i.exec(text)?.[0] ?? '';
+  const listed = listIn(text.slice(said.length));
+  return listed === null || (listed.behind !== '' && said === '') ? [] : listed.names;
 }
 
 /** `S (M, L)`, `S(M:L)`, `small (medium, large)`, `S, M, L`, `6 [8, 10] years`. */

@@ -4,7 +4,7 @@ import { tellsChoice } from '../notation/told-choice.ts';
 import { fileOffset, fileSpan, type MappedText } from '../source/mapped-text.ts';
 import { joinSpans } from '../source/span.ts';
 import { asksToMatch } from './as-other-part.ts';
-import { isAssembly, isHolding, sentencesOf } from './assembly-lines.ts';
+import { isAssembly, isHolding, isSlippedSeam, sentencesOf } from './assembly-lines.ts';
 import {
   foundationAt,
   isColourHabit,
@@ -121,7 +121,7 @@ function sortSentence(
   const { text } = line.text;
   const begun = walk.pending === null && walk.parts.length > 0;
   if (begun && isAssembly(text)) {
-    tellAssembly(walk, line.span, ahead.ownRows);
+    tellAssembly(walk, line.span, ahead.ownRows && !isSlippedSeam(text));
     if (ahead.rows) addWork(walk, line, 'note', null);
     else put(walk, 'finishing', itemOf(line, line.text));
     return;

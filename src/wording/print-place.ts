@@ -96,6 +96,8 @@ function placeWords(place: Place, voice: Voice): string {
       if (place.first === true) return `between first and 2nd ${printWhat(place.what, true, voice)}`;
       if (place.each !== undefined && place.apart !== null)
         return `${voice.phrases.sp.one} between each ${printAmount(place.apart, place.what, voice)} ${printStop(place.each, voice)}`;
+      if (place.shape !== undefined)
+        return `${voice.phrases.sp.one} between this ${place.shape} and the next`;
       if (place.beforeChain === true)
         return `${voice.phrases.sp.one} between last ${printWhat(place.what, false, voice)} and ${chainName('turning', null, voice)}`;
       return place.apart === null

@@ -60,3 +60,24 @@ describe('told where', () => {
     ['a size is not of the list', 'Child and Adult: *', 'Child and Women: *', 'word/unknown'],
   ])('%s', (_, from, to, code) => expect(codesOf(from, to)).toContain(code));
 });
+
+describe('a round told once for each size, its name behind the number', () => {
+  const slipper = (rounds: string) =>
+    workedText(
+      `Slipper\nUK terms\nSizes: S (M, L) to fit a foot 23 (25, 27) cm long\nHook: 5 mm\n\nTOE\nWork in a spiral without joining.\nRound 1: 6 dc into a magic ring. (6)\nRound 2: 2 dc in each st. (12)\n${rounds}\nRound 4: 1 dc in each st. (12 (15, 18))\nFasten off.\n`,
+    );
+  const ROUNDS =
+    'Round 3, size S: 1 dc in each st. (12)\nRound 3, size M: (1 dc in each of next 3 sts, 2 dc in next st) 3 times. (15)\nRound 3, size L: (1 dc in next st, 2 dc in next st) 6 times. (18)';
+
+  test.each([
+    ROUNDS,
+    ROUNDS.replaceAll(/, size (\w)/g, ' (size $1)'),
+    ROUNDS.replaceAll(/, size (\w)/g, ' for $1 only'),
+  ])('%s', (rounds) => {
+    const { codes, rows } = slipper(rounds);
+    expect(codes).toEqual([]);
+    expect(rows.map((size) => size.at(-1))).toEqual(['Round 4: 12', 'Round 4: 15', 'Round 4: 18']);
+    expect(slipper(rounds.replace('(18)', '(17)')).codes).toContain('count/mismatch');
+    expect(slipper(rounds.replace('3 times', '4 times')).codes).not.toEqual([]);
+  });
+});
