@@ -76,6 +76,8 @@ function saidIn(steps: readonly Step[]): Said[] {
   return steps.flatMap((step) => {
     if ('body' in step) return saidIn(step.body);
     if (step.kind !== 'chain' || step.counts === null || !('values' in step.n)) return [];
+    // `this time`: it is said to be an exception.
+    if (step.counts.onlyHere === true) return [];
     const [chains] = step.n.values;
     if (chains == null || step.n.values.length > 1) return [];
     const { as, throughout } = step.counts;

@@ -177,10 +177,17 @@ function closesWithStitch({ stitch, times, place }: WorkStep, before: readonly S
   const one = times === null || times.values.every((value) => value === 1);
   if (stitch.kind !== 'stitch' || !one || ahead?.kind !== 'chain') return false;
   if (place?.kind !== 'first' || place.n !== null || place.what.kind !== 'stitch') return false;
-  const begun = before.find(({ kind }) => kind === 'work' || kind === 'group' || kind === 'repeat');
+  const begun = before.find(
+    (each) => each.kind === 'group' || each.kind === 'repeat' || (each.kind === 'work' && !slips(each)),
+  );
   const first = firstInside(begun);
   const same = first?.kind === 'work' && first.stitch.kind === 'stitch' && first.stitch.id === place.what.id;
   return same && stitchById(stitch.id).heightChains > stitchById(place.what.id).heightChains;
+}
+
+/** Slip stitches on the way to where the round begins are none of it. */
+function slips({ stitch }: WorkStep): boolean {
+  return stitch.kind === 'stitch' && stitch.id === 'sl-st';
 }
 
 function isAfterJoin(step: Step | undefined): boolean {

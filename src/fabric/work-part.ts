@@ -9,6 +9,7 @@ import { backToMark, markBuilder } from './builder.ts';
 import { chainWarning, toldByNextRow } from './chain-warning.ts';
 import type { FabricRow } from './fabric.ts';
 import { NONE } from './fabric.ts';
+import { withFirstLeg } from './first-leg.ts';
 import { type HungRow, hangFaults } from './hanging.ts';
 import { loopNamedNext } from './named-loop.ts';
 import { asWideAs, firstSquares } from './net-rows.ts';
@@ -90,7 +91,7 @@ export function workPart(
     pushRange(worker, row);
   };
   for (const [nth, made] of plans.entries()) {
-    const { steps, closing } = splitClosingChain(withImpliedJoin(made.steps, made.unit));
+    const { steps, closing } = splitClosingChain(withFirstLeg(withImpliedJoin(made.steps, made.unit)));
     if (ground.top !== null && made.unread !== true && joinsForNext(made)) {
       pending = [...pending, ...steps];
       continue;

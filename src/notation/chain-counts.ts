@@ -12,5 +12,7 @@ export interface Counts {
   readonly loop?: true;
   /** `here and throughout`. */
   readonly throughout: boolean;
+  /** `this time`, `on this row`: whatever holds for the others. */
+  readonly onlyHere?: true;
   readonly span: Span;
 }

@@ -172,6 +172,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   }
   if (negative) as = null;
   let throughout = readThroughout(cursor);
+  const onlyHere = !throughout && takeThisTime(cursor);
   if (opened) {
     if (peek(cursor).kind !== 'close') {
       cursor.at = from;
@@ -183,7 +184,8 @@ export function readCounts(cursor: Cursor): Counts | null {
     cursor.at = from;
     return null;
   }
-  return { as, plusChains, throughout, span: spanSince(cursor, from) };
+  const span = spanSince(cursor, from);
+  return onlyHere ? { as, plusChains, throughout, onlyHere, span } : { as, plusChains, throughout, span };
 }
 
 function takeOrdinalFirst(cursor: Cursor): void {
@@ -309,6 +311,22 @@ function readThroughout(cursor: Cursor): boolean {
   }
   if (takeAllRows(cursor)) return true;
   if (wordAt(cursor, -1) === 'here') return false;
+  cursor.at = from;
+  return false;
+}
+
+/** `this time`, `on this row only`: no rule for the rows behind it. */
+function takeThisTime(cursor: Cursor): boolean {
+  const word = wordAt(cursor);
+  if (word !== 'this' && wordAt(cursor, 1) !== 'this') return false;
+  const from = cursor.at;
+  takeAny(cursor, 'on', 'in', 'for');
+  if (takeAny(cursor, 'this') !== null) {
+    if (takeAny(cursor, 'time') !== null || takeOneOf(cursor, ROW_WORDS) !== null) {
+      takeAny(cursor, 'only');
+      return true;
+    }
+  }
   cursor.at = from;
   return false;
 }

@@ -73,12 +73,18 @@ function readTip(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   cursor.at += 1;
   const of = takeAny(cursor, 'of') !== null;
+  // `tip of first cluster`: the first stitch of the round.
+  if (of && wordAt(cursor) === 'first' && GATHERED.has(wordAt(cursor, 1))) {
+    cursor.at += 2;
+    return { kind: 'first', n: null, what: { kind: 'st' }, span: spanSince(cursor, from) };
+  }
   takeAny(cursor, 'the', 'each', 'next', 'same');
   if (!of || takeOneOf(cursor, POINTED) === null) return backTo(cursor, start);
   const span = spanSince(cursor, from);
   return { kind: 'next', n: null, what: { kind: 'ch' }, each: false, here: true, span };
 }
 
+const GATHERED = new Set(['cluster', 'cl', 'popcorn', 'bobble', 'puff', 'petal', 'st', 'stitch']);
 const POINTED = new Set(['point', 'leaf', 'petal', 'ray', 'spike', 'chain', 'ch']);
 
 /** `ch-2 sp of next shell`, `ch-3 sp of last block`. */

@@ -61,7 +61,8 @@ function readSkippedToo(cursor: Cursor): SkipStep[] {
     takeAny(cursor, 'the');
     const next = takeAny(cursor, 'next', 'nxt') !== null;
     const n = next && isAmount(cursor) ? readNumber(cursor) : null;
-    const what = next ? readWhat(cursor) : null;
+    // `sk next sc and dc`: behind a bare name nothing says that it is worked.
+    const what = next || nameHere(cursor) !== null ? readWhat(cursor) : null;
     if (what === null || !(atBoundary(cursor) || wordAt(cursor) === 'and')) {
       cursor.at = from;
       return also;

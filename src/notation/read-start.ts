@@ -217,19 +217,36 @@ function readAllInto(cursor: Cursor, from: number): Step | null {
       : back(cursor, from);
   }
   const steps = readUpTo(cursor, endOfList(cursor));
-  if (steps === null || !steps.every(isLaidDown)) return back(cursor, from);
-  return { kind: 'group', body: steps, place, span: spanSince(cursor, from) };
+  const body = steps?.map(closedPicot) ?? [];
+  if (body.length === 0 || !body.every(isLaidDown)) return back(cursor, from);
+  return { kind: 'group', body, place, span: spanSince(cursor, from) };
+}
+
+/** `ch 3, sl st in last sc` among what goes into one place: the last that was made. */
+function closedPicot(step: Step, at: number, steps: readonly Step[]): Step {
+  if (step.kind !== 'work' || step.place?.kind !== 'last' || step.place.n !== null) return step;
+  const slips = step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st';
+  if (!slips || steps[at - 1]?.kind !== 'chain') return step;
+  const { what, span } = step.place;
+  return { ...step, place: { kind: 'last-made', what, span } };
 }
 
 /** A step with a place of its own is not worked into the place that was said before. */
 function isLaidDown(step: Step): boolean {
-  return step.kind === 'chain' || (step.kind === 'work' && step.place === null);
+  if (step.kind === 'note') return /\bmade\)$/.test(step.text);
+  const place = step.kind === 'work' ? step.place : null;
+  return step.kind === 'chain' || (step.kind === 'work' && (place === null || place.kind === 'last-made'));
 }
 
 /** Where what is worked into one place ends: at a semicolon, a full stop, or a comma before what ends a round. */
 function endOfList({ at, tokens }: Cursor): number {
   for (let i = at; i < tokens.length; i += 1) {
     const { kind } = tokens[i] ?? { kind: 'end' };
+    // `(picot made)`.
+    if (kind === 'open' && tokens[i + 2]?.text === 'made' && tokens[i + 3]?.kind === 'close') {
+      i += 3;
+      continue;
+    }
     if (kind === 'comma' && CLOSING.has(tokens[i + 1]?.text ?? '')) return i;
     if (kind !== 'comma' && kind !== 'word' && kind !== 'number' && kind !== 'dash') return i;
   }

@@ -29,6 +29,7 @@ import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
 import { readGrowth } from './read-growth.ts';
+import { readHeldBack } from './read-held-back.ts';
 import { readJoin } from './read-join.ts';
 import { readPassAlong, readPutting, readWhichIs } from './read-lace.ts';
 import {
@@ -112,7 +113,8 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no'], readRemark),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
-  ...entries(['keeping'], (cursor) => readColourOrder(cursor) ?? readManner(cursor)),
+  ...entries(['keeping'], (cursor) => readHeldBack(cursor) ?? readColourOrder(cursor) ?? readManner(cursor)),
+  ...entries(['holding', 'retaining'], readHeldBack),
   ...entries(['putting'], (cursor) => readPutting(cursor) ?? readManner(cursor)),
   ...entries(['which'], readWhichIs),
   ...entries(['pass', 'passing'], readPassAlong),
@@ -125,7 +127,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['finish'], readFinishOff),
   ...entries(['take'], readFringe),
   ...entries(['cut'], (cursor) => readFinishOff(cursor) ?? readMakerNote(cursor)),
-  ...entries(['leave', 'leaving'], readLeave),
+  ...entries(['leave', 'leaving'], (cursor) => readHeldBack(cursor) ?? readLeave(cursor)),
   ...entries(['long'], readTail),
   ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),
   ...entries([...UNITS], readNamedRows),

@@ -11,7 +11,8 @@ import type { Voice } from './voice.ts';
 /** `(counts as dc and ch 2)`, `(does not count as a st)`. */
 export function printCounts(counts: Counts, voice: Voice): string {
   const verb = countsForNothing(counts) ? 'does not count' : 'counts';
-  return `(${verb} as ${countedAs(counts, voice)}${counts.throughout ? ' here and throughout' : ''})`;
+  const where = counts.throughout ? ' here and throughout' : counts.onlyHere === true ? ' this time' : '';
+  return `(${verb} as ${countedAs(counts, voice)}${where})`;
 }
 
 /** `(skipped 3 ch count as dc)` after a stitch in the chain that follows the skipped ones. */
