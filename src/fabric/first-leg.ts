@@ -8,6 +8,8 @@ export function withFirstLeg(steps: readonly Step[]): readonly Step[] {
   const at = steps.findIndex(({ kind }) => kind !== 'note' && kind !== 'yarn');
   const chain = steps[at];
   if (chain?.kind !== 'chain' || chain.counts !== null || 'of' in chain.n) return steps;
+  // A single chain is the leg of nothing.
+  if (chain.n.values.some((n) => n === null || n < 2)) return steps;
   const gathered = steps[at + 1];
   const legs = legsOf(gathered);
   if (legs === null || !steps.slice(at + 2).some((step) => holds(step, legs.of, legs.n + 1))) return steps;
@@ -22,6 +24,7 @@ function legsOf(step: Step | undefined): { readonly n: number; readonly of: stri
   if (step?.kind !== 'work' || step.stitch.kind !== 'stitch') return null;
   const row = stitchById(step.stitch.id);
   if (row.family !== 'together' || step.place?.kind !== 'next' || step.place.n === null) return null;
+  if (step.place.n.values.some((n) => n !== row.uses)) return null;
   return { n: row.uses, of: step.stitch.id.replace(/\d+tog$/, '') };
 }
 

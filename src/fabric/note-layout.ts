@@ -9,10 +9,18 @@ const LAYOUT = new RegExp(
   'i',
 );
 
+/** `3 across and 4 down`. */
+const ACROSS = new RegExp(
+  `\\b(?:squares|motifs|granny squares)\\b[^.]*?\\b${NUMBER} (?:squares )?(?:across|wide)(?:,? and|,| by| x) ${NUMBER} (?:squares )?(?:down|high|tall|long|up|deep)\\b`,
+  'i',
+);
+
 /** `Lay out the squares in 4 rows of 5`, `Sew the motifs together, 6 by 8`. */
 export function noteLayout(worker: Worker, text: string): void {
   const [, rows, across] = LAYOUT.exec(text) ?? [];
   if (rows !== undefined && across !== undefined) worker.layout = [numberOf(across), numberOf(rows)];
+  const [, wide, deep] = ACROSS.exec(text) ?? [];
+  if (wide !== undefined && deep !== undefined) worker.layout = [numberOf(wide), numberOf(deep)];
 }
 
 function numberOf(word: string): number {

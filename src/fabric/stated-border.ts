@@ -107,6 +107,7 @@ function sideLengths(
       ? null
       : n.map((one, i) => one * (blocks[i % 2 === 0 ? 0 : 1] ?? 0));
   }
+  if (each === 'square') return onSquares(worker, n, inAll(corners, worker.sizeIndex), stated);
   const told = stated === null ? null : toldLengths(worker, sides.length, corners, stated);
   return told ?? sidesOfSquares(worker, sides, below);
 }
@@ -123,6 +124,33 @@ function sidesOfSquares(
     const squares = layout[i % 2] ?? 0;
     return each * squares + (side?.atJoin ?? 0) * (squares - 1);
   });
+}
+
+/**
+ * So many stitches on each square: as often as the layout has squares along the side. Where it is not known, the count
+ * says how many there are in all, two and two sides alike; null where they do not come out whole.
+ */
+function onSquares(
+  { layout, sizeIndex }: Worker,
+  n: readonly number[],
+  inCorners: number,
+  stated: StatedCount | null,
+): number[] | null {
+  if (n.length !== 4) return null;
+  if (layout !== null) return n.map((one, i) => one * (layout[i % 2] ?? 0));
+  const [only] = stated?.entries ?? [];
+  const [each = 0] = n;
+  const whole = only === undefined ? null : numberForSize(only.n, sizeIndex);
+  if (whole === null || each < 1 || n.some((one) => one !== each)) return null;
+  const half = (whole - inCorners) / (2 * each);
+  if (!Number.isInteger(half) || half < 2) return null;
+  const short = Math.floor(half / 2);
+  return [short, half - short, short, half - short].map((squares) => squares * each);
+}
+
+/** The stitches of all corners together. */
+function inAll(corners: readonly (WorkStep | GroupStep)[], size: number): number {
+  return corners.reduce((sum, corner) => sum + stitchesOf(corner, size), 0);
 }
 
 /** The stitches between two corner spaces of a square's last round; null where its sides are not all alike. */

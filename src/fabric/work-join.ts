@@ -10,6 +10,7 @@ import { FLAG, INTO, NONE } from './fabric.ts';
 import { afterPlace, countOwed, findLast, findNext, isA, standAt } from './find-site.ts';
 import { standInGap } from './gap-site.ts';
 import { makeStitch } from './make-stitch.ts';
+import { carryMarks } from './note-marker.ts';
 import { howMany } from './place-sites.ts';
 import type { Site } from './site.ts';
 import { plainSite, sitesOfRow } from './site.ts';
@@ -70,6 +71,7 @@ function standInLastSpace(worker: Worker): void {
 
 /** The places along the top of the row in hand, a counted foundation chain first. */
 export function topSites(worker: Worker): Site[] {
+  carryMarks(worker);
   const top = sitesOfRow(worker.builder, worker.rowFirst, worker.builder.kind.length);
   if (worker.countedStart >= 0) {
     const id = worker.builder.stitchIds[worker.builder.countsAs[worker.countedStart] ?? 0] ?? '';

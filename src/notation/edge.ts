@@ -18,8 +18,8 @@ export type Edge =
 
 /** `in each dc along the edge, working 1 tr into each 2-ch sp at every join`; `along the edge of each block`. */
 export interface BorderSide {
-  /** A stitch or a block of the side; `counted` where the step says how many in all. */
-  readonly each: 'stitch' | 'block' | 'counted';
+  /** A stitch, a block or a sewn square of the side; `counted` where the step says how many in all. */
+  readonly each: 'stitch' | 'block' | 'square' | 'counted';
   readonly said: string;
   /** Round squares sewn together: how many stitches go into each join. */
   readonly atJoin?: number;

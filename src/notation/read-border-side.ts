@@ -24,6 +24,8 @@ export function readBorderSide(
   stitch: StitchName,
   times: Num | null,
 ): EvenlyStep | null {
+  const square = readAlongSquares(cursor, from, stitch, times);
+  if (square !== null) return square;
   const each = wordAt(cursor, 1) === 'each' && INTO.has(wordAt(cursor));
   if (!each && !ALONG.has(wordAt(cursor)) && wordAt(cursor, 1) !== 'the') return null;
   const start = cursor.at;
@@ -44,6 +46,33 @@ export function readBorderSide(
     span,
   };
 }
+
+/** `20 sc evenly along each square to next corner`: of squares sewn together, so many on each. */
+function readAlongSquares(
+  cursor: Cursor,
+  from: number,
+  stitch: StitchName,
+  times: Num | null,
+): EvenlyStep | null {
+  const start = cursor.at;
+  takeAny(cursor, 'evenly');
+  if (times !== null && takeOneOf(cursor, ALONG) !== null) {
+    takeAny(cursor, 'the');
+    if (takeOneOf(cursor, EDGE_WORDS) !== null) takeAny(cursor, 'of');
+    if (takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, SQUARE_WORDS) !== null) {
+      takeEdge(cursor);
+      takeToCorner(cursor);
+      if (atBoundary(cursor)) {
+        const side = { each: 'square', said: textSince(cursor, start) } as const;
+        return { kind: 'evenly', stitch, n: times, edge: 'row ends', side, span: spanSince(cursor, from) };
+      }
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+const SQUARE_WORDS = new Set(['square', 'squares', 'motif', 'motifs', 'granny']);
 
 /** `along the edge of each block`, `in the side of each block`, `in each block along the side`; `to the next corner`. */
 function takeBlockSide(cursor: Cursor): boolean {

@@ -29,7 +29,7 @@ export function readSidesOf(cursor: Cursor): NonNullable<StatedEntry['sides']> |
 }
 
 const PIECES = new Set(
-  `blanket afghan throw cushion pillow square motif piece work shawl cover panel coverlet bedspread cloth`.split(
+  `blanket afghan throw cushion pillow square motif piece work shawl cover panel coverlet bedspread cloth mat playmat rug scarf wrap bag runner placemat tablecloth quilt`.split(
     ' ',
   ),
 );

@@ -32,7 +32,12 @@ import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
 /** Whether a side of a border may stand here, asked before each place: `in each block`, `along the edge`. */
 function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
-  if (!into) return led === 'along' || led === 'down';
+  if (!into)
+    return (
+      led === 'along' ||
+      led === 'down' ||
+      (led === 'evenly' && wordAt(cursor, 1) === 'along' && wordAt(cursor, 2) === 'each')
+    );
   const next = wordAt(cursor, 1);
   return next === 'each' || next === 'the';
 }

@@ -10,13 +10,18 @@ const WORK =
 /** A chain is spoken of by these, and worked with none of them before it. */
 const SPOKEN_OF = new Set(['the', 'those', 'these', 'your', 'that', 'this']);
 
+const TOLD = new Set(['this', 'that', 'it', 'these']);
+const BEING = new Set(['is', 'are', 'was', 'will', 'marks']);
+
 /** The whole sentence; null where a stitch or a place in it may be work, or where no sentence begins. */
 export function readRemark(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   const before = peek(cursor, -1).kind;
   // `fasten off, no need to stuff`.
   const needless = wordAt(cursor) === 'no' && wordAt(cursor, 1) === 'need';
-  if (from > 0 && before !== 'stop' && before !== 'close' && !needless) return null;
+  // `mark the 20th sc, this is the center`.
+  const tells = before === 'comma' && TOLD.has(wordAt(cursor)) && BEING.has(wordAt(cursor, 1));
+  if (from > 0 && before !== 'stop' && before !== 'close' && !needless && !tells) return null;
   for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
     if (cursor.at > from && leadsToCount(cursor)) break;
     const spoken = SPOKEN_OF.has(wordAt(cursor, -1));

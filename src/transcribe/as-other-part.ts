@@ -1,7 +1,7 @@
 /** `Work as for Back until all armhole decreases are complete` in, the lines of the other piece that it asks for out. */
 
 import type { MappedText } from '../source/mapped-text.ts';
-import { sliceText } from './mapped-pieces.ts';
+import { joinTexts, sliceText } from './mapped-pieces.ts';
 import type { WorkLine } from './sorted-lines.ts';
 import { upToRow, withCount } from './up-to-row.ts';
 
@@ -17,9 +17,15 @@ const AS_FOR =
   /^(?:(?:work|make|begin|start)\s+)?(?:(?:exactly\s+)?(?:the\s+)?same as|as(?:\s+given)?\s+for|as)\s+(?:the\s+)?(?!rows?\b|rnds?\b|rounds?\b|foll|above|before)([\p{L}][\p{L} ]*?)(?:,?\s+(?:until|(?:up\s+)?to(?:\s+and\s+including)?|(?:up\s+)?through)\s+(.+?))?(?:,?\s+(?:and\s+)?(?:revers(?:e|ing)\s+(?:all\s+|the\s+)?shapings?|(?:then\s+)?turn(?:ing)?\s+(?:the\s+)?(?:piece|work|it)\s+over))?(?:\s*[.:;,–-]\s*(\(?\d+(?:\s*\([\d\s,:/–-]+\))?\s+[a-z][a-z0-9 ]*\)?))?\s*[.:]?$/iu;
 
 /** Whether a line says that a piece is worked as one of those with these names. */
-export function asksForOther(text: string, parts: readonly { readonly name: string | null }[]): boolean {
+export function asksForOther(
+  text: string,
+  parts: readonly { readonly name: string | null; readonly within?: string }[],
+): boolean {
   const words = AS_FOR.exec(text)?.[1]?.toLowerCase();
-  return words !== undefined && parts.some(({ name }) => name?.toLowerCase() === words);
+  return (
+    words !== undefined &&
+    parts.some(({ name, within }) => name?.toLowerCase() === words || within?.toLowerCase() === words)
+  );
 }
 
 /** Null for a line that says nothing of another piece, its count at the end aside; its lines null where it is not plain which are meant. */
@@ -28,12 +34,36 @@ export function linesAsked(
   parts: readonly NamedLines[],
 ): { readonly lines: readonly WorkLine[] | null } | null {
   const [, words, until, count] = AS_FOR.exec(asking.text) ?? [];
-  const part = parts.findLast(({ name }) => name.toLowerCase() === words?.toLowerCase());
-  if (part === undefined) return null;
-  const lines = until === undefined ? part.lines : (upToRow(part.lines, until) ?? upTo(part.lines, until));
+  const called = words?.toLowerCase();
+  // `BACK` over `Ribbing` and `Body`: what goes on counting under it is one piece.
+  const part = parts.findLast(({ name }) => name.toLowerCase() === called) ?? wholeOf(parts, called);
+  if (part === null) return null;
+  const lines =
+    until === undefined
+      ? part.lines
+      : (upToRow(part.lines, until) ?? upToMeasure(part.lines, asking) ?? upTo(part.lines, until));
   if (lines === null || count === undefined) return { lines };
   return { lines: withCount(lines, sliceText(asking, asking.text.lastIndexOf(count), asking.text.length)) };
 }
+
+/** The lines of all pieces under one heading; null where none stands under it. */
+function wholeOf(parts: readonly NamedLines[], called: string | undefined): NamedLines | null {
+  const under = parts.filter(({ within }) => within !== undefined && within.toLowerCase() === called);
+  const [first] = under;
+  return first === undefined ? null : { ...first, lines: under.flatMap(({ lines }) => lines) };
+}
+
+/** `until piece measures 19 (20, 21) in, ending with a WS row`: its rows to that measure; null where it goes on to none itself. */
+function upToMeasure(lines: readonly WorkLine[], asking: MappedText): readonly WorkLine[] | null {
+  const at = asking.text.search(TO_MEASURE);
+  const last = lines.findLastIndex(({ kind, text }) => kind !== 'note' && TO_MEASURE.test(text.text));
+  const line = lines[last];
+  if (at < 0 || line === undefined) return null;
+  const before = sliceText(line.text, 0, line.text.text.search(TO_MEASURE));
+  return [...lines.slice(0, last), { ...line, text: joinTexts([before, sliceText(asking, at)], '') }];
+}
+
+const TO_MEASURE = /\buntil\s+(?:(?:the\s+)?[a-z]+\s+)?measures?\b[^.]*/i;
 
 /** Null where it is not plain what is named. */
 function upTo(lines: readonly WorkLine[], until: string): readonly WorkLine[] | null {

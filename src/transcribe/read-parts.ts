@@ -45,7 +45,9 @@ export function readParts(
       ofHeadings.add(yarn);
     }
     parts.push({ name, make: draft.make, onto, lines, span });
-    const { within } = draft;
+    // `Body` on its `Ribbing`, both under `BACK`.
+    const within =
+      draft.within ?? (onto !== null && onto === sorted.at(-1)?.name ? sorted.at(-1)?.within : undefined);
     sorted.push(within === undefined ? { name, lines: draft.lines } : { name, within, lines: draft.lines });
     const onWhat = onto === null ? '' : `, onto ${onto}`;
     pieces.push({
