@@ -4,7 +4,7 @@ import { addFlag, type Builder, firstTarget, hasFlag } from './builder.ts';
 import { FLAG, NONE } from './fabric.ts';
 import type { Worker } from './worker.ts';
 
-const LEAD = String.raw`(?:(?:place|put|hang) (?:a |the )?(?:stitch )?marker|pm|mark)(?: (?:in|into|on))?`;
+const LEAD = '(?:(?:place|put|hang) (?:a |the )?(?:stitch )?marker|pm|mark)(?: (?:in|into|on))?';
 const IN_LAST = new RegExp(`^${LEAD}\\b.*\\b(?:just made|last st made|it|this st|that st)\\b`, 'i');
 /** `mark the center st`, `place marker in 20th sc`, `mark the middle sc of the 3`. */
 const IN_NAMED = new RegExp(
