@@ -7,6 +7,7 @@ import { foldedBooklet } from './booklet/folded-booklet.ts';
 import { inLowInk } from './booklet/low-ink.ts';
 import { markPages } from './booklet/mark-pages.ts';
 import type { PaperName } from './booklet/paper.ts';
+import { testerSheet } from './booklet/tester-sheet.ts';
 import { coverPicture } from './chart/cover-picture.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { paintPdf } from './paint/pdf.ts';
@@ -56,7 +57,7 @@ export async function printBooklet(
   return paintPdf(edition.lowInk ? marked.map(inLowInk) : marked, {
     title,
     author: pattern.designer,
-    language: DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB',
+    language: languageOf(dialect),
     createdAt: creationDate(pattern),
     fonts,
     // The sides of sheets to fold hold pages in an order that nobody could be read to.
@@ -64,6 +65,33 @@ export async function printBooklet(
     // Two pages share a side once they are imposed, in an order no bookmark could follow.
     outline: folded ? [] : laidOut.outline,
   });
+}
+
+/** One page a size, for those who work the pattern before it is published. */
+export async function printTesterSheets(
+  compiled: CompiledPattern,
+  sizes: readonly CompiledSize[],
+  { dialect, paper, lowInk = false }: Pick<BookletChoice, 'dialect' | 'paper' | 'lowInk'>,
+  fonts: FontBytes,
+): Promise<Uint8Array> {
+  const { pattern } = compiled;
+  if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a sheet from`);
+  const { measureText } = rulerFor(fonts);
+  const pages = sizes.map((size) =>
+    testerSheet(bookletInput(pattern, size, { dialect }), paper, measureText),
+  );
+  return paintPdf(lowInk ? pages.map(inLowInk) : pages, {
+    title: `${pattern.title}, ${pages.length === 1 ? 'sheet' : 'sheets'} for testers`,
+    author: pattern.designer,
+    language: languageOf(dialect),
+    createdAt: creationDate(pattern),
+    fonts,
+    tagged: true,
+  });
+}
+
+function languageOf(dialect: DialectKey): string {
+  return DIALECTS[dialect].terms === 'US' ? 'en-US' : 'en-GB';
 }
 
 /** Left-handed or not: without a chart a booklet is the same for both hands. */

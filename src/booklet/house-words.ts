@@ -18,6 +18,7 @@ export interface HouseWords {
   readonly measures: string;
   readonly finishing: string;
   readonly cautions: string;
+  readonly changes: string;
   readonly licence: string;
   readonly howToMeasure: string;
 }
@@ -34,6 +35,7 @@ const SHARED = {
   measures: 'Measures',
   finishing: 'Finishing',
   cautions: 'For safety',
+  changes: 'Changes since the first version',
 } as const;
 
 /** Advice on the swatch is common practice: larger than the measure, counted away from its edges. */

@@ -16,6 +16,7 @@ import { gaugeOfWeight } from './gauge-of-weight.ts';
 import { gaugeRepeats } from './gauge-repeats.ts';
 import { hookLetter } from './hook-letter.ts';
 import { hookOfWeight } from './hook-of-weight.ts';
+import { lateChanges } from './late-changes.ts';
 import { listedRows } from './listed-rows.ts';
 import { missingChains } from './missing-chains.ts';
 import { missingJoins } from './missing-joins.ts';
@@ -52,6 +53,7 @@ const RULES: readonly Rule[] = [
   ballsPerSize,
   yarnUsed,
   gaugeRepeats,
+  lateChanges,
 ];
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */

@@ -34,6 +34,11 @@ const EDITION_FLAGS: readonly Flag[] = [
     value: null,
     about: 'no written rows but those of parts that no chart shows',
   },
+  {
+    name: 'for-testers',
+    value: null,
+    about: 'a sheet to fill in for those who test the pattern, one page a size, in place of a booklet',
+  },
   { name: 'left-handed', value: null, about: 'with the charts drawn for left-handed makers' },
   {
     name: 'whole-charts',
@@ -72,6 +77,7 @@ export const booklet: Verb = {
   npm run -s rowfold -- booklet patterns/my-square --size small --paper Letter --terms uk-full --out square.pdf
   npm run -s rowfold -- booklet patterns/my-square --size small --folded --folding-notes
   npm run -s rowfold -- booklet patterns/my-square --all-sizes --large-print
+  npm run -s rowfold -- booklet patterns/my-square --for-testers
 
 A chart that would pass one sheet is drawn with a window of what repeats, and says how often to work it;
 --whole-charts draws it stitch for stitch over sheets to lay together.
@@ -96,7 +102,8 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
     if (read.kind === 'not one') return read.code;
     const { compiled } = read.file;
     if (read.faulty || compiled.pattern === null) return 1;
-    const found = sizesAsked(compiled, flags, values);
+    const all = flags.has('all-sizes') || (flags.has('for-testers') && !values.has('size'));
+    const found = sizesAsked(compiled, all, values);
     if (found.kind === 'wrong') {
       terminal.tell(found.message);
       return 2;
@@ -113,15 +120,19 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
       holds: flags.has('words-only') ? 'words' : flags.has('charts-only') ? 'charts' : 'all',
     } as const;
     const size = found.sizes === 'all' ? ALL_SIZES : found.sizes.slug;
+    const forTesters = flags.has('for-testers');
     const named = bookletFileName(compiled.slug, {
       ...set,
-      size,
+      size: forTesters ? `${size}-testers` : size,
       dialect: set.dialect === own ? null : set.dialect,
     });
     const out = values.get('out') ?? named;
-    const { bookletFile } = await import('../site/booklet-file.ts');
+    const { bookletFile, testerSheets } = await import('../site/booklet-file.ts');
     await mkdir(path.dirname(path.resolve(out)), { recursive: true });
-    await writeFile(out, await bookletFile(found.compiled, found.sizes, set));
+    const bytes = forTesters
+      ? await testerSheets(found.compiled, found.sizes === 'all' ? found.compiled.sizes : [found.sizes], set)
+      : await bookletFile(found.compiled, found.sizes, set);
+    await writeFile(out, bytes);
     terminal.say(out);
     return 0;
   },
@@ -133,11 +144,11 @@ type SizesAsked =
 
 function sizesAsked(
   compiled: CompiledPattern,
-  flags: ReadonlySet<string>,
+  all: boolean,
   values: ReadonlyMap<string, string>,
 ): SizesAsked {
   const [only, more] = compiled.sizes;
-  if (flags.has('all-sizes')) {
+  if (all) {
     if (only !== undefined && compiled.allSizes !== null)
       return { kind: 'found', compiled, sizes: more === undefined ? only : 'all' };
     return { kind: 'wrong', message: `${compiled.slug} has no size that could be set.` };
@@ -155,10 +166,13 @@ function sizesAsked(
 }
 
 /** Each pair asks for two things that one booklet cannot be. */
-const CLASHES = [
+const CLASHES: readonly (readonly [string, string, string])[] = [
   ['folded', 'large-print', 'half a page is too small for large print'],
   ['words-only', 'charts-only', 'nothing would be left'],
-] as const;
+  ...['folded', 'large-print', 'words-only', 'charts-only', 'left-handed', 'whole-charts'].map(
+    (other) => ['for-testers', other, 'a sheet for testers is a page of blanks to fill in'] as const,
+  ),
+];
 
 function flagsThatClash(flags: ReadonlySet<string>, values: ReadonlyMap<string, string>): string | null {
   for (const [one, other, why] of CLASHES)

@@ -8,6 +8,7 @@ export const SOFTER_CODES = [
   'along/balls',
   'along/hour-skipped',
   'along/other-corners',
+  'change/later',
   'chain/height',
   'chain/left-out',
   'chain/too-tall',

@@ -5,7 +5,7 @@ import { valueSpans, type YamlNode, yamlAt } from '../source/yaml-tree.ts';
 import { mFromMm, parseMeasure, sidesOf } from '../units.ts';
 import { readBalls } from './balls.ts';
 import { readHook } from './hook.ts';
-import type { Allowed, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
+import type { Allowed, Change, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
 import { firstMultiple } from './pattern-repeat.ts';
 import { isBlank } from './plain-value.ts';
 import type { ReadTexts } from './read-text.ts';
@@ -51,6 +51,7 @@ export function buildPattern(
     licence: values.licence ?? null,
     version: values.version ?? null,
     date: values.date ?? null,
+    changes: changesOf(values.changes ?? []),
     allowed: allowedIn(root),
     places,
   };
@@ -163,6 +164,13 @@ function partOf(
   if (instructions === undefined) return [];
   const span = places.get(`parts.${index}`) ?? { start: 0, end: 0 };
   return [{ name: oneLine(part.name), onto: part.onto ?? null, make: part.make ?? 1, instructions, span }];
+}
+
+/** Of one day in the order they are written. */
+function changesOf(changes: Given<'changes'>): Change[] {
+  return changes
+    .map(({ date, version, what }, index) => ({ date, version: version ?? null, what: oneLine(what), index }))
+    .sort((a, b) => b.date.localeCompare(a.date) || a.index - b.index);
 }
 
 /** Read off the file itself: a code with nothing after it is there, with no reason. */

@@ -93,6 +93,17 @@ export interface Special {
   readonly span: Span;
 }
 
+/** What was mended or made otherwise in a version after the first. */
+export interface Change {
+  /** ISO date. */
+  readonly date: string;
+  readonly version: string | null;
+  /** A sentence for makers who have an earlier one. */
+  readonly what: string;
+  /** Place in the file's list. */
+  readonly index: number;
+}
+
 export interface Part {
   readonly name: string;
   /** The earlier part it goes on from, by name. */
@@ -131,6 +142,8 @@ export interface Pattern {
   readonly version: string | null;
   /** ISO date of this version, `2026-11-24`; also the creation date of its booklets. */
   readonly date: string | null;
+  /** The newest first. */
+  readonly changes: readonly Change[];
   readonly allowed: readonly Allowed[];
   /** Span of every value by its path: `gauge.stitches`, `sizes.0.width`. */
   readonly places: ReadonlyMap<string, Span>;

@@ -332,6 +332,32 @@ export const patternSchema = z
         description: 'Day of this version: year, month, day.',
         examples: ['2026-11-24'],
       }),
+    changes: z
+      .array(
+        z
+          .strictObject({
+            date: z.iso
+              .date()
+              .meta({ description: 'Day of the change: year, month, day.', examples: ['2026-12-05'] }),
+            version: text()
+              .optional()
+              .meta({ description: 'The version it first stands in.', examples: ['1.1'] }),
+            what: text().meta({
+              description: 'What is other than before, for makers who have an earlier version.',
+              examples: ['Row 12 of the large size has 44 sts; it said 42.'],
+            }),
+          })
+          .meta({
+            description: 'A correction or change, with its day.',
+            examples: [{ date: '2026-12-05', what: 'Row 12 of the large size has 44 sts; it said 42.' }],
+          }),
+      )
+      .optional()
+      .meta({
+        description:
+          'Corrections and changes since the first version, shown with their days on page and booklet.',
+        examples: [[{ date: '2026-12-05', what: 'Row 12 of the large size has 44 sts; it said 42.' }]],
+      }),
     allow: z
       .record(z.string(), z.string())
       .optional()

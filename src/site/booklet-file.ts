@@ -1,8 +1,16 @@
 /** One size of a compiled pattern, or all of them, and the edition wanted in, the bytes of its booklet out, set in the fonts on the disk. */
 
-import type { CompiledPattern } from '../compiled.ts';
-import { type BookletChoice, type BookletSizes, printBooklet } from '../print-booklet.ts';
+import type { CompiledPattern, CompiledSize } from '../compiled.ts';
+import { type BookletChoice, type BookletSizes, printBooklet, printTesterSheets } from '../print-booklet.ts';
 import { readFontFiles } from './font-files.ts';
+
+export function testerSheets(
+  compiled: CompiledPattern,
+  sizes: readonly CompiledSize[],
+  choice: Pick<BookletChoice, 'dialect' | 'paper' | 'lowInk'>,
+): Promise<Uint8Array> {
+  return printTesterSheets(compiled, sizes, choice, readFontFiles());
+}
 
 export function bookletFile(
   compiled: CompiledPattern,

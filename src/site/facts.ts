@@ -2,7 +2,7 @@
 
 import type { CompiledSize } from '../compiled.ts';
 import { type Measures, takenM } from '../measure/measures.ts';
-import type { Pattern, Skill } from '../pattern/pattern.ts';
+import type { Change, Pattern, Skill } from '../pattern/pattern.ts';
 import { printM } from '../units.ts';
 import { printFinishedSize } from '../wording/finished-size.ts';
 import type { Fact } from './page-data.ts';
@@ -61,6 +61,14 @@ export function colophonLines(pattern: Pattern): string[] {
     ...(version.length === 0 ? [] : [`${version.join(', ')}.`]),
     ...(pattern.licence === null ? [] : [`Licence: ${pattern.licence}`]),
   ];
+}
+
+/** What changed, each with its day, the newest first. */
+export function changeLines(changes: readonly Change[]): string[] {
+  return changes.map(
+    ({ date, version, what }) =>
+      `${longDate(date)}${version === null ? '' : ` (version ${version})`}: ${what}`,
+  );
 }
 
 function skillFact(pattern: Pattern): Fact[] {

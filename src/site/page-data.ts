@@ -108,6 +108,8 @@ export interface PatternText extends PageFrame {
   readonly safety: readonly string[];
   readonly parts: readonly PartText[];
   readonly finishing: readonly string[];
+  /** What changed since the first version, each with its day. */
+  readonly changes: readonly string[];
   readonly colophon: readonly string[];
   readonly terms: string;
 }

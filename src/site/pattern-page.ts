@@ -6,7 +6,7 @@ import { printFinishedSize } from '../wording/finished-size.ts';
 import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { coverLink } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
-import { colophonLines, patternFacts, wholeNumber, yarnCell } from './facts.ts';
+import { changeLines, colophonLines, patternFacts, wholeNumber, yarnCell } from './facts.ts';
 import { offeredBooklets } from './offered-booklets.ts';
 import type { Download, PatternPage, SizeTable } from './page-data.ts';
 import { partTexts } from './part-text.ts';
@@ -41,6 +41,7 @@ export function patternPage(
     glossary: words ?? { abbreviations: [], specials: [] },
     parts: partTexts(words?.parts ?? [], () => null),
     finishing: pattern.finishing,
+    changes: changeLines(pattern.changes),
     downloads: allSizesDownloads(compiled, pattern, settings, place),
     colophon: colophonLines(pattern),
   };

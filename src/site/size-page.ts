@@ -3,13 +3,13 @@
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { ownSentences } from '../wording/own-sentences.ts';
+import { changesIn, ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import { chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
-import { colophonLines, sizeFacts } from './facts.ts';
+import { changeLines, colophonLines, sizeFacts } from './facts.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
 import { partTexts } from './part-text.ts';
@@ -93,6 +93,7 @@ function sizePage(
     glossary: words,
     parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place)),
     finishing: ownSentences(pattern, pattern.finishing, key),
+    changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),
     colophon: colophonLines(pattern),
   };

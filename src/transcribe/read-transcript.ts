@@ -98,6 +98,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     finishing: transcript.finishing.map(({ value }) => value),
     uses: [],
     symbols: 'CYC',
+    changes: [],
     licence: transcript.licence?.value ?? null,
     version: transcript.version?.value ?? null,
     date: transcript.date?.value ?? null,

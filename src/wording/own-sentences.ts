@@ -1,6 +1,6 @@
 /** The designer's own sentences in, the same in the terms of a dialect out. */
 
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Change, Pattern } from '../pattern/pattern.ts';
 import { ownWords } from './own-words.ts';
 import { voiceOf } from './voice.ts';
 import { DIALECTS, type DialectKey } from './words.ts';
@@ -10,7 +10,17 @@ export function ownSentences(pattern: Pattern, sentences: readonly string[], key
   return sentences.map((sentence) => ownWords(sentence, voice));
 }
 
-/** A pattern whose notes, finishing and gauge speak in the terms of a dialect, for what prints them as they stand. */
+/** What changed, in the terms of a dialect. */
+export function changesIn(pattern: Pattern, key: DialectKey): Change[] {
+  const words = ownSentences(
+    pattern,
+    pattern.changes.map(({ what }) => what),
+    key,
+  );
+  return pattern.changes.map((change, index) => ({ ...change, what: words[index] ?? change.what }));
+}
+
+/** A pattern whose notes, finishing, changes and gauge speak in the terms of a dialect, for what prints them as they stand. */
 export function sentencesIn(pattern: Pattern, key: DialectKey): Pattern {
   const { gauge } = pattern;
   const of = gauge === null || gauge.of === null ? null : (ownSentences(pattern, [gauge.of], key)[0] ?? null);
@@ -18,6 +28,7 @@ export function sentencesIn(pattern: Pattern, key: DialectKey): Pattern {
     ...pattern,
     notes: ownSentences(pattern, pattern.notes, key),
     finishing: ownSentences(pattern, pattern.finishing, key),
+    changes: changesIn(pattern, key),
     gauge: gauge === null ? null : { ...gauge, of },
   };
 }

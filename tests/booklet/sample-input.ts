@@ -29,6 +29,7 @@ const EMPTY: Pattern = {
   licence: null,
   version: null,
   date: null,
+  changes: [],
   places: new Map(),
 };
 

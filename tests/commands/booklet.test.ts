@@ -103,9 +103,16 @@ describe('an edition', () => {
     [['--all-sizes', '--size', 'small'], /is for a booklet of one size/],
     [['--all-sizes', '--width', '30 cm'], /is for a booklet of one size/],
     [['--folding-notes'], /add --folded/],
+    [['--for-testers', '--folded'], /a page of blanks to fill in/],
   ])('cannot be %j', async (flags, told) => {
     const { code, err } = await rowfold(['booklet', 'patterns/grey-square', ...flags], folder);
     expect(err).toMatch(told);
     expect(code).toBe(2);
+  });
+
+  test('for testers is a page a size', async () => {
+    const { code, out } = await rowfold(['booklet', 'patterns/grey-square', '--for-testers'], folder);
+    expect([code, out]).toEqual([0, 'grey-square-all-sizes-testers-a4.pdf\n']);
+    expect(await sizesOf('grey-square-all-sizes-testers-a4.pdf')).toHaveLength(3);
   });
 });

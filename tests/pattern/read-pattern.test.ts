@@ -271,6 +271,22 @@ describe('faults', () => {
     expect(faults(changed(from, to))).toEqual(expected),
   );
 
+  test('in a change of the pattern are told at their place', () => {
+    const listed = (changes: string): string[] => faults(`${GOOD}changes:\n  - ${changes}\n`);
+    expect(listed('{date: 2026-12-05, what: Row 2 has 44 sts.}')).toEqual([]);
+    expect(listed('{date: 2026-12-35, what: Row 2 has 44 sts.}')).toEqual(['file/date at 2026-12-35']);
+    expect(listed('{date: 2026-12-05}')).toHaveLength(1);
+    expect(listed('{date: 2026-12-05, waht: Row 2 has 44 sts.}')).toEqual(['file/unknown-key at waht']);
+  });
+
+  test('the newest change stands first, whatever the order of the list', () => {
+    const text = `${GOOD}changes:\n  - {date: 2026-11-30, what: One.}\n  - {date: 2026-12-05, version: "3", what: Two.}\n`;
+    expect(read(text).pattern?.changes.map(({ what, version }) => [what, version])).toEqual([
+      ['Two.', '3'],
+      ['One.', null],
+    ]);
+  });
+
   test('in several places are all told, in the order of the file', () => {
     const text = GOOD.replace('skill: easy', 'skill: eazy')
       .replace('hook: 5 mm', 'hook: five')

@@ -79,6 +79,7 @@ export function readPattern({
     licence: null,
     version: null,
     date: null,
+    changes: [],
     places: new Map(),
   };
 }

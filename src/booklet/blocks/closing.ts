@@ -20,8 +20,21 @@ export function closing(input: BookletInput, house: HouseWords, setting: Setting
   return [
     ...sideSection(house.finishing, paragraphs(steps, setting), setting),
     ...sideSection(house.cautions, keepTogether(paragraphs(cautions.map(plain), setting)), setting),
+    ...sideSection(house.changes, paragraphs(changes(input), setting), setting),
     ...sideSection(house.licence, keepTogether(paragraphs(colophon(input), setting)), setting),
   ];
+}
+
+/** The newest first, each with its day. */
+function changes(input: BookletInput): Run[][] {
+  const terms = termsOf(input.words);
+  return input.pattern.changes.map(({ date, version, what }) => [
+    {
+      text: `${longDate(date, terms)}${version === null ? '' : ` (version ${version})`}: `,
+      face: 'text-bold',
+    },
+    ...plain(keepNumbersTogether(what)),
+  ]);
 }
 
 function colophon(input: BookletInput): Run[][] {

@@ -32,7 +32,7 @@ function labelled(label: string, text: string): Run[] {
 }
 
 /** `5 mm (US H-8, old UK 6)`. */
-function printHook(mm: number): string {
+export function printHook(mm: number): string {
   const size = hookSize(mm);
   const names = [size?.us ? `US ${size.us}` : null, size?.ukOld ? `old UK ${size.ukOld}` : null];
   const known = names.filter((name) => name !== null);

@@ -126,7 +126,7 @@ function isColour(hex: string | null): hex is `#${string}` {
 }
 
 /** `Medium (4)` for US readers, `Aran (4)` for UK ones. */
-function printWeight(number: number, terms: Terms): string {
+export function printWeight(number: number, terms: Terms): string {
   const weight = yarnWeight(number);
   const name = (terms === 'US' ? weight?.name : weight?.ukName) ?? 'Weight';
   return `${name.charAt(0).toUpperCase()}${name.slice(1)} (${number})`;

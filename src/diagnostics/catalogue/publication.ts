@@ -34,6 +34,12 @@ export const publicationFaults = {
     why: 'Whoever works on the pattern next could not tell a choice from an oversight.',
     try: `say why after the colon, like  ${code}: B is for the border, published apart.`,
   }),
+  'change/later': ({ change, version }: { readonly change: string; readonly version: string }): Wording => ({
+    severity: 'warning',
+    message: `a change of ${change} is listed, but the version is of ${version}`,
+    why: 'Readers tell by the date whether what they have printed already has the change.',
+    try: `write  date: ${change}  and a new version number, or mend the day of the change.`,
+  }),
   'allow/unneeded': ({ code }: { readonly code: string }): Wording => ({
     severity: 'note',
     message: `${code} is silenced, but there is none`,
