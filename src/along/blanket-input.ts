@@ -112,6 +112,7 @@ const blankPattern: Pattern = {
   licence: null,
   version: null,
   date: null,
+  changes: [],
   allowed: [],
   places: new Map(),
 };
