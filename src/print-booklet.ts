@@ -23,6 +23,8 @@ export type BookletSizes = CompiledSize | 'all';
 export interface BookletChoice extends Partial<Edition> {
   readonly dialect: DialectKey;
   readonly paper: PaperName;
+  /** Of the pattern's page on the web, to be printed at the end with its QR code. */
+  readonly address?: string | null;
   /** Of one to fold: with a first sheet that tells how. */
   readonly foldingNotes?: boolean;
   /** With its charts drawn for left-handed makers. */
@@ -111,6 +113,7 @@ export function bookletInput(
     words: size.words[choice.dialect],
     charts: chartsFor(size, choice),
     leftHanded: choice.leftHanded ?? false,
+    address: choice.address ?? null,
     cover: coverFor(pattern, size, choice),
   };
 }

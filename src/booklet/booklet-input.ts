@@ -37,6 +37,8 @@ export interface BookletInput {
   readonly chartSize?: string | null;
   /** The charts are drawn for left-handed makers. */
   readonly leftHanded: boolean;
+  /** Of the pattern's page on the web, where it is known. */
+  readonly address?: string | null;
   /** Picture for the cover. */
   readonly cover: Scene | null;
 }

@@ -5,9 +5,10 @@ import path from 'node:path';
 import { PAPERS } from '../booklet/paper.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import type { BookletSizes } from '../print-booklet.ts';
-import { bookletFileName } from '../site/addresses.ts';
+import { bookletFileName, wholeAddress } from '../site/addresses.ts';
 import { ownDialect } from '../site/dialect-names.ts';
 import { ALL_SIZES } from '../site/offered-booklets.ts';
+import { settingsOf } from '../site/read-settings.ts';
 import { DIALECTS } from '../wording/words.ts';
 import { findSize } from './find-size.ts';
 import { oneOf } from './one-of.ts';
@@ -108,6 +109,12 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
       terminal.tell(found.message);
       return 2;
     }
+    // The settings of the site stand beside the patterns' folders.
+    const site = await settingsOf(path.dirname(path.dirname(path.resolve(read.file.file))));
+    if (site.kind === 'wrong') {
+      terminal.tell(site.why);
+      return 1;
+    }
     const own = ownDialect(compiled.pattern);
     const set = {
       dialect: dialect?.value ?? own,
@@ -117,6 +124,10 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
       form: flags.has('folded') ? 'folded' : flags.has('large-print') ? 'large print' : 'flat',
       foldingNotes: flags.has('folding-notes'),
       lowInk: flags.has('low-ink'),
+      address: wholeAddress(site.settings.address, [
+        compiled.slug,
+        ...(found.sizes !== 'all' && compiled.sizes.includes(found.sizes) ? [found.sizes.slug] : []),
+      ]),
       holds: flags.has('words-only') ? 'words' : flags.has('charts-only') ? 'charts' : 'all',
     } as const;
     const size = found.sizes === 'all' ? ALL_SIZES : found.sizes.slug;

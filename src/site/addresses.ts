@@ -33,6 +33,11 @@ export function linkTo(from: PagePlace, folders: readonly string[], file = ''): 
   return `${from.root}${way}${encodeURIComponent(file)}`;
 }
 
+/** The whole address of a page of a site that stands at `top`, which ends in a stroke; null where that is not known. */
+export function wholeAddress(top: string | null, folders: readonly string[]): string | null {
+  return top === null ? null : `${top}${folders.map((folder) => `${encodeURIComponent(folder)}/`).join('')}`;
+}
+
 /** What tells a booklet's file from the others of its pattern. */
 export interface NamedBooklet extends Partial<Edition> {
   /** The size's slug. */

@@ -4,7 +4,7 @@ import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { type BookletChoice, type BookletSizes, bookletHands } from '../print-booklet.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
-import { bookletFileName } from './addresses.ts';
+import { bookletFileName, wholeAddress } from './addresses.ts';
 import { DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import type { BookletOffer, SiteSettings } from './site-settings.ts';
 
@@ -24,12 +24,12 @@ export const ALL_SIZES = 'all-sizes';
 export function offeredBooklets(
   compiled: CompiledPattern,
   pattern: Pattern,
-  { booklets }: SiteSettings,
+  { booklets, address }: SiteSettings,
 ): OfferedBooklet[] {
   const all = compiled.allSizes === null || compiled.sizes.length < 2 ? [] : ['all' as const];
   const found = [...compiled.sizes, ...all].flatMap((sizes) =>
     booklets.flatMap((offer) =>
-      choices(offer, sizes, pattern).map((choice) => offered(compiled, pattern, sizes, choice)),
+      choices(offer, sizes, pattern).map((choice) => offered(compiled, pattern, sizes, choice, address)),
     ),
   );
   return [...new Map(found.map((each) => [[...each.folder, each.file].join('/'), each])).values()];
@@ -79,13 +79,15 @@ function offered(
   pattern: Pattern,
   sizes: BookletSizes,
   choice: BookletChoice,
+  top: string | null,
 ): OfferedBooklet {
   const own = ownDialect(pattern);
   const size = sizeSlug(sizes);
+  const folder = sizes === 'all' ? [compiled.slug] : [compiled.slug, sizes.slug];
   return {
     sizes,
-    choice,
-    folder: sizes === 'all' ? [compiled.slug] : [compiled.slug, sizes.slug],
+    choice: { ...choice, address: wholeAddress(top, folder) },
+    folder,
     file: bookletFileName(compiled.slug, {
       ...choice,
       size,

@@ -1,4 +1,4 @@
-/** What stands after the instructions in, its sections out: finishing, cautions, licence and version. */
+/** What stands after the instructions in, its sections out: finishing, cautions, changes, licence and version, address. */
 
 import { cautionsFor } from '../../pattern/cautions.ts';
 import { type BookletInput, termsOf } from '../booklet-input.ts';
@@ -9,6 +9,7 @@ import { keepNumbersTogether } from '../no-break.ts';
 import { paragraphs, plain, sideSection } from '../section.ts';
 import type { Setting } from '../set-text.ts';
 import { keepTogether, type Strip } from '../strip.ts';
+import { onTheWeb } from './on-the-web.ts';
 
 export function closing(input: BookletInput, house: HouseWords, setting: Setting): Strip[] {
   const { pattern } = input;
@@ -22,6 +23,7 @@ export function closing(input: BookletInput, house: HouseWords, setting: Setting
     ...sideSection(house.cautions, keepTogether(paragraphs(cautions.map(plain), setting)), setting),
     ...sideSection(house.changes, paragraphs(changes(input), setting), setting),
     ...sideSection(house.licence, keepTogether(paragraphs(colophon(input), setting)), setting),
+    ...onTheWeb(input.address, setting),
   ];
 }
 
