@@ -1,7 +1,8 @@
 /** Values of flags as typed in, measures, counts, gauges and balls out; a `Wrong` thrown where they cannot be. */
 
 import type { OwnBall, OwnGauge } from '../pattern/own-size.ts';
-import { mFromMm, parseMeasure, printCm, printIn, sidesOf } from '../units.ts';
+import { BOUNDS } from '../pattern/written-measures.ts';
+import { mFromMm, parseMeasure, printCm, printG, printIn, printM, sidesOf } from '../units.ts';
 
 /** What is wrong with a value, in a sentence for whoever typed it. */
 export class Wrong extends Error {}
@@ -73,20 +74,70 @@ export function gaugeOf(
   return gauge;
 }
 
+/** `200 m and 100 g` for every colour, or `A: 200 m and 100 g; B: 90 m` colour by colour. */
 export function ballsOf(
   written: string | undefined,
   letters: readonly string[],
 ): ReadonlyMap<string, OwnBall> {
   if (written === undefined) return new Map();
-  const parts = written.split(/\s*(?:,|and|\/|&)\s*/i).map((part) => parseMeasure(part));
+  if (!written.includes(':')) {
+    const ball = ballOf(written);
+    return new Map(letters.map((letter) => [letter, ball]));
+  }
+  return new Map(
+    written.split(/\s*;\s*/).map((one) => {
+      const [, letter = '', band = ''] = /^(\S+?)\s*:\s*(.+)$/.exec(one.trim()) ?? [];
+      if (!letters.includes(letter))
+        throw new Wrong(
+          `--ball "${one}": there is no yarn ${letter || one}; the pattern has ${letters.join(', ')}.`,
+        );
+      return [letter, ballOf(band)];
+    }),
+  );
+}
+
+/** `200 m`, `137 yd and 1.75 oz`. */
+export function ballOf(written: string): OwnBall {
+  const parts = written.split(/\s*(?:,(?!\d)|\band\b|\/|&)\s*/i).map((part) => parseMeasure(part));
   const length = parts.find((part) => part?.kind === 'length');
   const mass = parts.find((part) => part?.kind === 'mass');
-  if (length?.kind !== 'length' || length.mm < 1000 || parts.some((part) => part === null))
+  if (length?.kind !== 'length' || parts.length > 2 || parts.some((part) => part === null))
     throw new Wrong(
       `--ball wants the length on the band, and its weight if you like: "200 m and 100 g", not "${written}".`,
     );
-  const ball = { lengthM: mFromMm(length.mm), massG: mass?.kind === 'mass' ? mass.g : null };
-  return new Map(letters.map((letter) => [letter, ball]));
+  const [leastMm, mostMm] = BOUNDS.ballLengthMm;
+  const [leastG, mostG] = BOUNDS.ballMassG;
+  if (length.mm < leastMm || length.mm > mostMm)
+    throw new Wrong(
+      `--ball "${written}": a ball has between ${printM(mFromMm(leastMm))} and ${printM(mFromMm(mostMm))}.`,
+    );
+  if (mass?.kind === 'mass' && (mass.g < leastG || mass.g > mostG))
+    throw new Wrong(`--ball "${written}": a ball weighs between ${printG(leastG)} and ${printG(mostG)}.`);
+  return { lengthM: mFromMm(length.mm), massG: mass?.kind === 'mass' ? mass.g : null };
+}
+
+export interface Amount {
+  readonly lengthM: number;
+  /** Null where a length alone is asked for. */
+  readonly balls: number | null;
+  readonly putUp: OwnBall | null;
+}
+
+/** `900 m`, `8 balls of 125 m and 50 g`, `8 x 125 m`. */
+export function amountOf(written: string): Amount {
+  const [, n, band = ''] =
+    /^(\d{1,4})\s*(?:balls?|skeins?|hanks?|x|×)(?:\s+of)?\s+(.+)$/i.exec(written.trim()) ?? [];
+  if (n !== undefined && Number(n) > 0) {
+    const putUp = ballOf(band);
+    return { lengthM: Number(n) * putUp.lengthM, balls: Number(n), putUp };
+  }
+  const measure = parseMeasure(written);
+  const [least, most] = BOUNDS.usedLengthMm;
+  if (measure?.kind !== 'length' || measure.mm < least || measure.mm > most)
+    throw new Wrong(
+      `--instead-of wants a length or so many balls, "900 m" or "8 balls of 125 m and 50 g", not "${written}".`,
+    );
+  return { lengthM: mFromMm(measure.mm), balls: null, putUp: null };
 }
 
 function numberOf(written: string): number {

@@ -16,6 +16,7 @@ import { readArguments } from './read-arguments.ts';
 import { serve } from './serve.ts';
 import { size } from './size.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
+import { yarn } from './yarn.ts';
 
 const verbs: readonly Verb[] = [
   newPattern,
@@ -24,6 +25,7 @@ const verbs: readonly Verb[] = [
   count,
   size,
   edge,
+  yarn,
   build,
   due,
   blanket,

@@ -5,6 +5,7 @@ import { compileOwnSize, ownPattern } from '../compile-own.ts';
 import type { CompiledSize } from '../compiled.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
+import { ballsWords } from '../measure/put-up.ts';
 import { printCm, printIn, printM, printMm, printYd } from '../units.ts';
 import { findSize } from './find-size.ts';
 import { onePattern } from './one-pattern.ts';
@@ -114,7 +115,7 @@ function summary({ measures }: CompiledSize): string {
   const sides = [widthMm, heightMm].flatMap((mm) => (mm === null ? [] : [`${printCm(mm)} (${printIn(mm)})`]));
   const amounts = yarn.map((use) => {
     const m = takenM(use);
-    const balls = use.balls === null ? '' : `, ${use.balls} ${use.balls === 1 ? 'ball' : 'balls'}`;
+    const balls = use.balls === null ? '' : `, ${ballsWords(use.balls)}`;
     return `Yarn ${use.letter}: about ${printM(m)} (${printYd(m)})${balls}`;
   });
   const note = yarnNote(yarn);

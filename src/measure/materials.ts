@@ -6,6 +6,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 import { printCm, printG, printIn, printM, printMm, printYd } from '../units.ts';
 import { hookSize } from './hooks.ts';
 import { type Measures, takenM, type YarnUse } from './measures.ts';
+import { ballsWords } from './put-up.ts';
 import { yarnWeight } from './yarn-weights.ts';
 
 /** Which units stand first; the other ones follow in brackets. */
@@ -98,7 +99,7 @@ function amountWords(use: YarnUse, units: Units): string {
   const { balls, massG } = use;
   const length = `about ${yarnLength(takenM(use), units)}`;
   const mass = massG === null ? '' : `, ${printG(Math.ceil(massG))}`;
-  return balls === null ? `${length}${mass}` : `${balls} ${balls === 1 ? 'ball' : 'balls'}, ${length}${mass}`;
+  return balls === null ? `${length}${mass}` : `${ballsWords(balls)}, ${length}${mass}`;
 }
 
 /** What the lengths go by, in a sentence: a maker who knows how sure they are buys accordingly. */

@@ -5,14 +5,15 @@
  * One maker's measured strips took 10.6 in of yarn for each inch of a row of single crochet, so a stitch takes 10.6
  * times its width; other stitches stand to it as the stitch table has it. A colour has a tail at each start and end,
  * and all is raised by a tenth, the allowance commonly made. A colour that rests for no more than two rows is taken to
- * be carried up, without new tails.
+ * be carried up, without new tails, unless it is fastened off.
  */
 
-import type { Fabric } from '../fabric/fabric.ts';
+import { type Fabric, type FabricRow, FLAG } from '../fabric/fabric.ts';
 import type { Pattern, Yarn } from '../pattern/pattern.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
 import type { ScaleOf, YarnUse } from './measures.ts';
+import { inBalls } from './put-up.ts';
 import { timesMade } from './times-made.ts';
 
 export const YARN_PER_SC_WIDTH = 10.6;
@@ -95,17 +96,27 @@ function startsOf(pattern: Pattern, fabric: Fabric): ReadonlyMap<string, number>
   const starts = new Map<string, number>();
   const makes = timesMade(pattern, fabric);
   const lastRow = new Map<string, number>();
+  const cutIn = new Set<string>();
   for (const [index, row] of fabric.rows.entries()) {
     for (const yarn of yarnsIn(fabric, row.first, row.end)) {
       const letter = letterOf(yarn, fabric, pattern);
       const key = `${row.part} ${letter}`;
       const before = lastRow.get(key);
-      if (before === undefined || index - before - 1 > ROWS_CARRIED)
+      if (before === undefined || index - before - 1 > ROWS_CARRIED || cutIn.has(key))
         starts.set(letter, (starts.get(letter) ?? 0) + (makes[row.part] ?? 1));
       lastRow.set(key, index);
+      if (isCut(fabric, yarn, row)) cutIn.add(key);
+      else cutIn.delete(key);
     }
   }
   return starts;
+}
+
+/** Whether a row's last stitch in a yarn is the last before that is fastened off. */
+function isCut(fabric: Fabric, yarn: number, { first, end }: FabricRow): boolean {
+  for (let i = end - 1; i >= first; i -= 1)
+    if (fabric.yarn[i] === yarn) return ((fabric.flags[i] ?? 0) & FLAG.cut) !== 0;
+  return false;
 }
 
 function yarnsIn(fabric: Fabric, first: number, end: number): ReadonlySet<number> {
@@ -133,6 +144,6 @@ function toBuy(
   const sizeIndex = sizes.findIndex(({ name }) => name === size);
   const listed = yarn === undefined ? null : listedBalls(yarn, sizeIndex);
   if (ballLengthM === null) return { balls: listed, massG: null };
-  const massG = ballMassG === null ? null : (lengthM / ballLengthM) * ballMassG;
-  return { balls: listed ?? Math.ceil(lengthM / ballLengthM), massG };
+  const { balls, massG } = inBalls(lengthM, { lengthM: ballLengthM, massG: ballMassG });
+  return { balls: listed ?? balls, massG };
 }
