@@ -3,7 +3,7 @@
 import { compileRead } from '../compile-read.ts';
 import type { CompiledSize } from '../compiled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { ALLOWANCE, YARN_PER_SC_WIDTH } from '../measure/yarn-use.ts';
+import { ALLOWANCE, YARN_PER_SC_WIDTH } from '../measure/yarn-figures.ts';
 import { readPattern } from '../pattern/read-pattern.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';

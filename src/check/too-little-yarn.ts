@@ -2,7 +2,8 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { ALLOWANCE, listedBalls } from '../measure/yarn-use.ts';
+import { ALLOWANCE } from '../measure/yarn-figures.ts';
+import { listedBalls } from '../measure/yarn-use.ts';
 import type { Yarn } from '../pattern/pattern.ts';
 import { type Publication, placeOf } from './publication.ts';
 import { usedNames, WHICHEVER } from './used-names.ts';

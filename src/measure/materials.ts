@@ -105,19 +105,28 @@ function amountWords(use: YarnUse, units: Units): string {
 /** What the lengths go by, in a sentence: a maker who knows how sure they are buys accordingly. */
 export function yarnNote(yarn: readonly YarnUse[]): string | null {
   const used = yarn.find(({ basis }) => basis === 'used');
+  const joining = joiningWords(yarn);
   if (used !== undefined) {
     const from = used.scaledFrom === null ? 'this size' : `size ${used.scaledFrom}, stitch by stitch`;
-    return `Lengths go by what the designer used for ${from}, with a tenth more.`;
+    return `Lengths go by what the designer used for ${from}, with a tenth more.${joining}`;
   }
   if (yarn.some(({ basis }) => basis === 'swatch'))
-    return 'Lengths go by what the designer’s swatch took, with tails and a tenth more.';
+    return `Lengths go by what the designer’s swatch took, with tails and a tenth more.${joining}`;
   const ranges = yarn.flatMap(({ rangeM }) => rangeM ?? []);
   if (ranges.length === 0) return null;
   const sum = (of: (range: (typeof ranges)[number]) => number): number =>
     ranges.reduce((all, range) => all + of(range), 0);
   const [least, most] = [sum(({ least: one }) => one), sum(({ most: one }) => one)];
   const all = ranges.length > 1 ? 'all together ' : '';
-  return `Lengths are reckoned from the stitches by the trade’s figures, with tails and a tenth more. Hands differ: ${all}it may be ${printM(least)} to ${printM(most)} (${printYd(least)} to ${printYd(most)}).`;
+  return `Lengths are reckoned from the stitches by the trade’s figures, with tails and a tenth more. Hands differ: ${all}it may be ${printM(least)} to ${printM(most)} (${printYd(least)} to ${printYd(most)}).${joining}`;
+}
+
+/** What joining the pieces takes, which is reckoned from what the finishing says. */
+function joiningWords(yarn: readonly YarnUse[]): string {
+  const joins = yarn.find(({ joiningM = 0 }) => joiningM > 0);
+  if (joins?.joiningM === undefined) return '';
+  const m = Math.ceil(joins.joiningM);
+  return ` Of yarn ${joins.letter} about ${printM(m)} (${printYd(m)}) are for joining the pieces.`;
 }
 
 /** `16 sts and 9 rows = 10 cm (4 in)`; of a swatch measured both ways, `20 sts = 15 cm (6 in) and 12 rows = 14 cm (5 ½ in)`. */

@@ -1,12 +1,11 @@
 /** A pattern and the fabric of one size in, what it measures and takes out. All of it is reckoned from the gauge. */
 
 import type { Fabric } from '../fabric/fabric.ts';
-import type { Gauge, Pattern } from '../pattern/pattern.ts';
-import { edgingSides } from './edgings.ts';
+import type { Pattern } from '../pattern/pattern.ts';
 import type { Measures, ScaleOf } from './measures.ts';
-import { largestPiece, type RowMeasures } from './piece-size.ts';
-import { rowHeights, stitchWidthMm } from './row-heights.ts';
-import { rowWidths } from './row-widths.ts';
+import { rowMeasures } from './piece-measures.ts';
+import { largestPiece } from './piece-size.ts';
+import { stitchWidthMm } from './row-heights.ts';
 import { stitchesToWork } from './times-made.ts';
 import { byFigures } from './yarn-scale.ts';
 import { reckonYarn, yarnUse } from './yarn-use.ts';
@@ -44,10 +43,4 @@ export function sizesByRow(
     const { widthMm, heightMm } = largestPiece(soFar, measures, stitchMm);
     return { row, widthMm, heightMm };
   });
-}
-
-function rowMeasures({ terms }: Pattern, fabric: Fabric, gauge: Gauge): RowMeasures {
-  const edgings = edgingSides(fabric);
-  const isEdging = edgings.map((sides) => sides !== null);
-  return { heightsMm: rowHeights(fabric, gauge, terms, isEdging), widths: rowWidths(fabric), edgings };
 }

@@ -18,6 +18,8 @@ export interface YarnUse {
   readonly letter: string;
   /** Length worked, tails and allowance included, in metres; an estimate. */
   readonly lengthM: number;
+  /** What of it joins the pieces, where they are joined in it. */
+  readonly joiningM?: number;
   readonly basis: YarnBasis;
   /** The size the designer's use is known of, where another is worked out from it. */
   readonly scaledFrom: string | null;

@@ -14,7 +14,8 @@ import type { ScaleOf, YarnScale } from './measures.ts';
 import { stitchWidthMm } from './row-heights.ts';
 import { rowWidths } from './row-widths.ts';
 import { timesMade } from './times-made.ts';
-import { type ReckonedYarn, reckonYarn, YARN_PER_SC_WIDTH } from './yarn-use.ts';
+import { YARN_PER_SC_WIDTH } from './yarn-figures.ts';
+import { type ReckonedYarn, reckonYarn } from './yarn-use.ts';
 
 const AS_RECKONED: YarnScale = { factor: 1, basis: 'figures', from: null };
 
@@ -59,7 +60,7 @@ function knownUse(
   const name = size ?? (more === undefined ? only?.name : undefined);
   const figures = name === undefined ? undefined : reckoned.get(name)?.get(letter);
   if (name === undefined || figures === undefined || lengthM === null) return [];
-  const reckonedM = figures.stitchesM + figures.tailsM;
+  const reckonedM = figures.stitchesM + figures.tailsM + figures.joiningM;
   return reckonedM > 0 ? [{ letter, size: name, usedM: lengthM, reckonedM }] : [];
 }
 

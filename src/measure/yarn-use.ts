@@ -5,29 +5,28 @@
  * One maker's measured strips took 10.6 in of yarn for each inch of a row of single crochet, so a stitch takes 10.6
  * times its width; other stitches stand to it as the stitch table has it. A colour has a tail at each start and end,
  * and all is raised by a tenth, the allowance commonly made. A colour that rests for no more than two rows is taken to
- * be carried up, without new tails, unless it is fastened off.
+ * be carried up, without new tails, unless it is fastened off. What joins the pieces is added (`joining.ts`).
  */
 
 import { type Fabric, type FabricRow, FLAG } from '../fabric/fabric.ts';
 import type { Pattern, Yarn } from '../pattern/pattern.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
+import { joiningYarn } from './joining.ts';
 import type { ScaleOf, YarnUse } from './measures.ts';
+import { pieceOf } from './piece-measures.ts';
 import { inBalls } from './put-up.ts';
 import { timesMade } from './times-made.ts';
+import { ALLOWANCE, HANDS, TAIL_MM, YARN_PER_SC_WIDTH } from './yarn-figures.ts';
 
-export const YARN_PER_SC_WIDTH = 10.6;
-/** Tail and allowance: common practice, from memory. */
-const TAIL_MM = 150;
-export const ALLOWANCE = 1.1;
 const ROWS_CARRIED = 2;
-/** How far makers' hands lie apart: a fifth either way, from memory; a very tight or loose hand goes beyond it. */
-const HANDS = { least: 0.8, most: 1.2 } as const;
 
 /** What a colour takes by the figures, in all the pieces made. */
 export interface ReckonedYarn {
   readonly stitchesM: number;
   readonly tailsM: number;
+  /** To join the pieces. */
+  readonly joiningM: number;
 }
 
 /** By letter, in order. */
@@ -38,13 +37,17 @@ export function reckonYarn(
 ): ReadonlyMap<string, ReckonedYarn> {
   const lengthsMm = stitchLengths(pattern, fabric, stitchMm);
   const starts = startsOf(pattern, fabric);
-  const letters = [...new Set([...lengthsMm.keys(), ...starts.keys()])].sort((a, b) => (a < b ? -1 : 1));
+  const joining = joiningYarn(pattern, pieceOf(pattern, fabric));
+  const letters = [
+    ...new Set([...lengthsMm.keys(), ...starts.keys(), ...(joining === null ? [] : [joining.letter])]),
+  ].sort((a, b) => (a < b ? -1 : 1));
   return new Map(
     letters.map((letter) => [
       letter,
       {
         stitchesM: mFromMm(lengthsMm.get(letter) ?? 0),
         tailsM: mFromMm((starts.get(letter) ?? 0) * 2 * TAIL_MM),
+        joiningM: joining?.letter === letter ? joining.lengthM : 0,
       },
     ]),
   );
@@ -56,12 +59,13 @@ export function yarnUse(
   reckoned: ReadonlyMap<string, ReckonedYarn>,
   scaleOf: ScaleOf,
 ): YarnUse[] {
-  return [...reckoned].map(([letter, { stitchesM, tailsM }]) => {
+  return [...reckoned].map(([letter, { stitchesM, tailsM, joiningM }]) => {
     const { factor, basis, from } = scaleOf(letter, fabric.size);
-    const lengthM = (stitchesM + tailsM) * factor * ALLOWANCE;
+    const lengthM = (stitchesM + tailsM + joiningM) * factor * ALLOWANCE;
     return {
       letter,
       lengthM,
+      ...(joiningM > 0 ? { joiningM: joiningM * factor * ALLOWANCE } : {}),
       basis,
       scaledFrom: from,
       rangeM: basis === 'figures' ? { least: lengthM * HANDS.least, most: lengthM * HANDS.most } : null,
