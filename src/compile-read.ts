@@ -1,8 +1,6 @@
 /** A pattern as it was read in, everything known of each of its sizes out: worked, measured, checked; words and charts on demand. */
 
 import { unprintableCharacters } from './booklet/unprintable.ts';
-import { chartParts } from './chart/chart-parts.ts';
-import type { PartChart } from './chart/part-chart.ts';
 import { schematics } from './chart/schematic.ts';
 import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
@@ -10,23 +8,23 @@ import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
 import type { WorkedSize } from './check/publication.ts';
 import { silence } from './check/silence.ts';
-import type { ChartsByTerms, CompiledPattern, CompiledSize } from './compiled.ts';
+import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
 import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
-import { foldings, withFoldings } from './fold-part.ts';
 import { measure } from './measure/measure.ts';
 import type { ScaleOf } from './measure/measures.ts';
 import { byFigures, yarnScales } from './measure/yarn-scale.ts';
-import { partRepeats } from './part-repeats.ts';
+import { once } from './once.ts';
 import type { Pattern } from './pattern/pattern.ts';
 import type { ReadPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
 import { type PartMultiple, type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
+import { sizeCharts } from './size-charts.ts';
 import { wordPattern } from './wording/word-pattern.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
 
@@ -155,36 +153,7 @@ function compiledSize(
   const { fabric, accounts } = worked;
   const size = pattern.sizes[index];
   if (size === undefined) throw new Error(`no size ${index}`);
-  const yarnInk = Object.fromEntries(
-    pattern.yarns.flatMap(({ letter, hex }) => (hex === null ? [] : [[letter, hex]])),
-  );
-  const repeats = once(() => partRepeats(fabric, accounts, multiples(), size.name));
-  const folded = (part: string) =>
-    foldings({ pattern, sizeIndex: index, plan, worked, multiples: multiples() }, part);
-  const chartsFor = (leftHanded: boolean): ChartsByTerms => {
-    const draw = (terms: 'US' | 'UK'): readonly PartChart[] => {
-      const options = {
-        terms,
-        title: pattern.title,
-        key: true,
-        yarnInk,
-        leftHanded,
-        symbols: pattern.symbols,
-        repeats: repeats(),
-      };
-      return withFoldings(chartParts(fabric, options), options, folded);
-    };
-    const us = once(() => draw('US'));
-    const uk = once(() => draw('UK'));
-    return {
-      get US() {
-        return us();
-      },
-      get UK() {
-        return uk();
-      },
-    };
-  };
+  const drawn = { pattern, sizeIndex: index, plan, worked, multiples };
   const measures = once(() => measure(pattern, fabric, scaleOf()));
   const outlined = once(() => schematics(pattern, fabric, pattern.title));
   return {
@@ -199,8 +168,8 @@ function compiledSize(
     get schematics() {
       return outlined();
     },
-    charts: chartsFor(false),
-    leftHandedCharts: chartsFor(true),
+    charts: sizeCharts(drawn, false),
+    leftHandedCharts: sizeCharts(drawn, true),
   };
 }
 
@@ -224,13 +193,5 @@ function lazyWords(
     get 'uk-full'() {
       return ukFull();
     },
-  };
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
   };
 }

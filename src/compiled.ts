@@ -1,6 +1,5 @@
 /** Everything known of one pattern once all stages have run: what the site, the booklets and the commands take. */
 
-import type { PartChart } from './chart/part-chart.ts';
 import type { PartSchematic } from './chart/schematic.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { RowAccount } from './explain/row-account.ts';
@@ -9,9 +8,8 @@ import type { Measures, ScaleOf } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
+import type { ChartsByTerms } from './size-charts.ts';
 import type { DialectKey, WordedPattern } from './wording/words.ts';
-
-export type ChartsByTerms = Readonly<Record<'US' | 'UK', readonly PartChart[]>>;
 
 export interface CompiledSize {
   readonly size: Size;

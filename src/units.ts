@@ -124,6 +124,8 @@ const fractionCharacters: Readonly<Record<string, number>> = {
 
 /** `15`, `15.5`, `15,5`, `1,000`, `6 1/2`, `6-1/2`, `6½`, `½`. */
 function parseAmount(written: string): number | null {
+  // Nothing that is measured here is less than nothing.
+  if (/^[-\s]/.test(written)) return null;
   const found = /^(?<whole>\d+)?(?:[\s-]*(?:(?<over>\d+)\s*\/\s*(?<under>\d+)|(?<sign>[¼½¾⅛⅜⅝⅞⅓⅔])))?$/.exec(
     written,
   );

@@ -3,7 +3,7 @@
 import { takenM } from '../measure/measures.ts';
 import type { Scene } from '../scene/scene.ts';
 import { mmFromPt, printCm, printM, printYd } from '../units.ts';
-import { inBoth } from '../wording/finished-size.ts';
+import { inUnits } from '../wording/finished-size.ts';
 import type { WordedLine } from '../wording/words.ts';
 import { printHook } from './blocks/materials.ts';
 import { printWeight } from './blocks/yarn-table.ts';
@@ -126,7 +126,7 @@ function plans(input: BookletInput, size: BookletSize, setting: Setting): Strip[
       ? []
       : [[`Hook that gave this ${gaugeName}`, printHook(pattern.hookMm)] as const]),
     ...gauged,
-    ...measured.flatMap(([what, mm]): Planned[] => (mm === null ? [] : [[`${what}${blocked}`, inBoth(mm)]])),
+    ...measured.flatMap(([what, mm]): Planned[] => (mm === null ? [] : [[`${what}${blocked}`, inUnits(mm)]])),
     ...yarns,
     ['Hours it took', null],
   ];

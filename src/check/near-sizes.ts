@@ -88,7 +88,7 @@ function around(
   };
   look(1, best);
   look(-1, best - 1);
-  return withNearest(found, targetMm, BESIDE);
+  return withNearest(found, targetMm);
 }
 
 /** After which rounds the piece would be how wide, as long as it lies flat and grows. */
@@ -108,14 +108,13 @@ function byRounds(
   const growing = found.filter(({ mm }, i) => mm > (found[i - 1]?.mm ?? 0));
   // Of what stands up as a wall, more rounds make it no wider.
   if (growing.length < found.length || found.length === 0) return null;
-  return withNearest(found, targetMm, BESIDE);
+  return withNearest(found, targetMm);
 }
 
-/** In order, the nearest of them marked; of two as near the smaller. No more than so many on either side of it. */
-function withNearest(
+/** In order, the nearest of them marked; of two as near the smaller. No more than a few on either side of it. */
+export function withNearest(
   found: readonly { readonly count: number; readonly mm: number }[],
   targetMm: number,
-  beside: number,
 ): readonly NearSize[] {
   const inOrder = found.toSorted((a, b) => a.count - b.count);
   let at = -1;
@@ -123,5 +122,5 @@ function withNearest(
     if (at < 0 || Math.abs(mm - targetMm) < Math.abs((inOrder[at]?.mm ?? 0) - targetMm)) at = i;
   return inOrder
     .map(({ count, mm }, i) => ({ count, mm, offMm: mm - targetMm, nearest: i === at }))
-    .filter((_, i) => Math.abs(i - at) <= beside);
+    .filter((_, i) => Math.abs(i - at) <= BESIDE);
 }

@@ -3,11 +3,11 @@
 import type { EdgeAsked, EdgeMultiple } from '../measure/edge-plan.ts';
 import type { EdgedPiece, EdgePlaces, EdgeSide } from '../measure/edge-sides.ts';
 import { SC_HEIGHT_TO_WIDTH } from '../measure/heights-in-sc.ts';
+import { countOf, gaugeOf, Wrong } from '../own/own-values.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { StitchRow, Terms } from '../stitches/stitch-row.ts';
 import { findStitch } from '../stitches/table.ts';
 import { plainVoice, type Voice } from '../wording/voice.ts';
-import { countOf, gaugeOf, Wrong } from './own-values.ts';
 
 export interface EdgeWanted extends EdgeAsked {
   /** The one side given by its places, without a pattern. */
@@ -32,7 +32,7 @@ export function readEdgeAsked(values: Values, pattern: Pattern | null): EdgeAske
       if (pattern !== null && values.has(name)) throw new Wrong(`--${name} is for a side without a pattern.`);
     const piece = pattern === null ? pieceOf(values, terms) : null;
     const [side] = piece?.sides ?? [];
-    const put = countOf(values, 'put');
+    const put = countOf(values.get('put'), '--put');
     if (side !== undefined && put === null && side.flat === null)
       throw new Wrong(
         'Say how many stitches, --put 40, or what the rows are worked in, --of dc, to get as many as lie flat.',
@@ -43,7 +43,7 @@ export function readEdgeAsked(values: Values, pattern: Pattern | null): EdgeAske
       wanted: {
         piece,
         put,
-        across: countOf(values, 'across'),
+        across: countOf(values.get('across'), '--across'),
         inCorner: pattern === null ? 0 : cornerOf(values.get('corner')),
         multiple: multipleOf(values.get('multiple')),
         stitch,
@@ -73,7 +73,7 @@ function pieceOf(values: Values, terms: Terms): EdgedPiece {
     throw new Wrong(
       `--along wants places of one side, "52 row ends", "40 sts" or "40 ch", not "${written}".`,
     );
-  const gauge = gaugeOf(values.get('gauge'));
+  const gauge = gaugeOf(values.get('gauge'), '--gauge');
   const rows = stitchOf(values, 'of', terms);
   const rowMm = gauge === null || gauge.rows === null ? null : gauge.upMm / gauge.rows;
   const stitchMm = gauge === null ? null : gauge.overMm / gauge.stitches;

@@ -1,15 +1,17 @@
 /** `size`: one pattern and a wanted measure -> the repeats, rows or rounds near it, and what each measures. */
 
-import { type NearSize, nearSizes } from '../check/near-sizes.ts';
-import { compileOwnSize, ownPattern } from '../compile-own.ts';
+import { compileOwnSize, remakeableFrom } from '../compile-own.ts';
 import type { CompiledSize } from '../compiled.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
 import { ballsWords } from '../measure/put-up.ts';
-import { printCm, printIn, printM, printMm, printYd } from '../units.ts';
+import { cannotBe } from '../own/cannot-be.ts';
+import { type NearTable, nearCells, nearTables } from '../own/near-words.ts';
+import { nearOwn } from '../own/own-pattern.ts';
+import { printCm, printIn, printM, printYd } from '../units.ts';
 import { findSize } from './find-size.ts';
 import { onePattern } from './one-pattern.ts';
-import { cannotBe, OWN_FLAGS, readAsked } from './own-flags.ts';
+import { askedByFlags, OWN_FLAGS } from './own-flags.ts';
 import type { Verb } from './verb.ts';
 
 export const size: Verb = {
@@ -45,7 +47,7 @@ The same flags make count and booklet give the whole pattern in that size.`,
       return 2;
     }
     const from = compiled.pattern.sizes.findIndex(({ name }) => name === found.size.size.name);
-    const asked = readAsked(values, compiled, from);
+    const asked = askedByFlags(values, compiled, from);
     if (asked.kind !== 'asked') {
       terminal.tell(
         asked.kind === 'wrong' ? asked.message : 'Say what is wanted: --width "30 cm", --height "12 in".',
@@ -53,8 +55,10 @@ The same flags make count and booklet give the whole pattern in that size.`,
       return 2;
     }
     const { own } = asked;
-    const near = nearSizes(ownPattern(compiled, compiled.pattern, own), from, own);
-    const wrong = cannotBe(own, compiled);
+    const remakeable = remakeableFrom(compiled, from);
+    if (remakeable === null) return 1;
+    const near = nearOwn(remakeable, own);
+    const wrong = cannotBe(own, remakeable);
     // Of rounds the table says how many; what is written for them stays as it is.
     if (wrong !== null && near.rounds === null) {
       terminal.tell(wrong);
@@ -64,13 +68,7 @@ The same flags make count and booklet give the whole pattern in that size.`,
     terminal.say(
       flags.has('json')
         ? JSON.stringify({ ...near, made: made === null ? null : figures(made) }, null, 2)
-        : [
-            compiled.pattern.title,
-            table('repeats across', 'width', near.repeats),
-            table('rows', 'height', near.rows),
-            table('rounds', 'width', near.rounds),
-            made === null ? '' : summary(made),
-          ]
+        : [compiled.pattern.title, ...nearTables(near).map(table), made === null ? '' : summary(made)]
             .filter((words) => words !== '')
             .join('\n\n'),
     );
@@ -88,15 +86,9 @@ function figures({ measures }: CompiledSize): object {
 }
 
 /** The nearest is marked by the word, which is heard as well as seen. */
-function table(of: string, side: string, near: readonly NearSize[] | null): string {
-  if (near === null || near.length === 0) return '';
-  const rows = near.map(({ count, mm, offMm, nearest }) => [
-    nearest ? 'nearest' : '',
-    String(count),
-    `${printCm(mm)} (${printIn(mm)})`,
-    Math.abs(offMm) < EXACT_MM ? 'as wanted' : `${printMm(Math.abs(offMm))} ${offMm > 0 ? 'more' : 'less'}`,
-  ]);
-  const heads = ['', of, side, 'than wanted'];
+function table({ counted, side, near }: NearTable): string {
+  const rows = near.map((one) => [one.nearest ? 'nearest' : '', ...nearCells(one)]);
+  const heads = ['', counted, side, 'than wanted'];
   const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => row[i]?.length ?? 0)));
   return [heads, ...rows]
     .map((row) =>
@@ -107,8 +99,6 @@ function table(of: string, side: string, near: readonly NearSize[] | null): stri
     )
     .join('\n');
 }
-
-const EXACT_MM = 0.5;
 
 function summary({ measures }: CompiledSize): string {
   const { widthMm, heightMm, yarn } = measures;

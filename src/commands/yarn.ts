@@ -4,12 +4,12 @@ import type { CompiledSize } from '../compiled.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
 import { against, ballsWords, inBalls, type PutUp, thickness } from '../measure/put-up.ts';
+import { amountOf, ballOf, ballsOf, Wrong } from '../own/own-values.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { printG, printM, printOz, printYd } from '../units.ts';
 import { findSize } from './find-size.ts';
 import { onePattern } from './one-pattern.ts';
 import { OWN_FLAGS, ownSizeAsked } from './own-flags.ts';
-import { amountOf, ballOf, ballsOf, Wrong } from './own-values.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
 
 export const yarn: Verb = {
@@ -112,6 +112,7 @@ function wantedFor(
 ): Wanted[] {
   const owns = ballsOf(
     values.get('ball'),
+    '--ball',
     pattern.yarns.map(({ letter }) => letter),
   );
   return measures.yarn.map((use) => {
@@ -135,8 +136,8 @@ function askedFor(values: ReadonlyMap<string, string>): Wanted {
     throw new Wrong(
       'Name a pattern, or say both --instead-of "8 balls of 125 m and 50 g" and --ball "200 m and 100 g".',
     );
-  const { lengthM, balls, putUp } = amountOf(written);
-  return { size: null, letter: null, lengthM, listed: balls, written: putUp, own: ballOf(ball) };
+  const { lengthM, balls, putUp } = amountOf(written, '--instead-of');
+  return { size: null, letter: null, lengthM, listed: balls, written: putUp, own: ballOf(ball, '--ball') };
 }
 
 function told({ title, wanted, note }: Taken): string {

@@ -13,6 +13,7 @@ export interface OwnSize {
   readonly gauge: OwnGauge | null;
   /** What is on the ball of each of her yarns, by letter. */
   readonly balls: ReadonlyMap<string, OwnBall>;
+  readonly hookMm: number | null;
 }
 
 /** The pattern's own first size as it is. */
@@ -24,6 +25,7 @@ export const NOTHING_ASKED: OwnSize = {
   rows: null,
   gauge: null,
   balls: new Map(),
+  hookMm: null,
 };
 
 /** Counted over the same stitch as the pattern's. */
@@ -47,12 +49,15 @@ export function asksSize({ widthMm, heightMm, repeats, rows }: OwnSize): boolean
 }
 
 export const OWN_NAME = 'your own';
+/** What no size of a pattern may be called in addresses. */
+export const OWN_SLUG = 'your-own';
 
 export function withOwnSize(pattern: Pattern, own: OwnSize): Pattern {
   const sizes = pattern.sizes.map((size, index) => (index === own.from ? ownSize(size, own) : size));
   return {
     ...pattern,
     sizes,
+    ...(own.hookMm === null ? {} : { hookMm: own.hookMm, hookUs: null }),
     gauge: own.gauge === null ? pattern.gauge : ownGauge(pattern.gauge, own.gauge),
     yarns: pattern.yarns.map((yarn) => {
       const ball = own.balls.get(yarn.letter);

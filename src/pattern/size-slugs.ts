@@ -1,9 +1,10 @@
 /** Sizes in, the names they have in addresses and file names out: lower case, no spaces, no two alike. */
 
+import { OWN_SLUG } from './own-size.ts';
 import type { Size } from './pattern.ts';
 
 export function sizeSlugs(sizes: readonly Size[]): string[] {
-  const taken = new Set<string>();
+  const taken = new Set<string>([OWN_SLUG]);
   return sizes.map(({ name }, index) => {
     const plain = name
       .normalize('NFKD')

@@ -25,7 +25,7 @@ export function squarePages({ released }: AlongSite, offered: SiteSettings): Siz
           { text: along.title, href: linkTo(page, [along.slug]), current: false },
           { text: `Week ${number}`, href: linkTo(page, [along.slug, weekFolder(number)]), current: false },
         ];
-        return { ...page, trail: [...(top === undefined ? [] : [top]), ...above, ...below] };
+        return { ...page, ownHref: null, trail: [...(top === undefined ? [] : [top]), ...above, ...below] };
       });
     }),
   );

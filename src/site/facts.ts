@@ -1,6 +1,6 @@
 /** A pattern and the measures of its sizes -> the short facts, table cells and closing lines of its pages. */
 
-import type { CompiledSize } from '../compiled.ts';
+import type { Units } from '../measure/materials.ts';
 import { type Measures, takenM } from '../measure/measures.ts';
 import type { Change, Pattern, Skill } from '../pattern/pattern.ts';
 import { printM } from '../units.ts';
@@ -31,12 +31,16 @@ export function yarnCell(measures: Measures, letter: string): string {
   return use.balls === null ? taken : `${taken}, ${balls(use.balls)}`;
 }
 
-export function sizeFacts(pattern: Pattern, size: CompiledSize): Fact[] {
-  const finished = printFinishedSize(size.measures);
+export function sizeFacts(
+  pattern: Pattern,
+  { measures }: { readonly measures: Measures },
+  units: Units = 'metric',
+): Fact[] {
+  const finished = printFinishedSize(measures, units);
   return [
     ...(finished === null ? [] : [{ name: 'Finished size', value: finished }]),
     ...skillFact(pattern),
-    { name: 'Stitches to work', value: wholeNumber(size.measures.stitches) },
+    { name: 'Stitches to work', value: wholeNumber(measures.stitches) },
     ...designerFact(pattern),
   ];
 }
@@ -77,10 +81,6 @@ function skillFact(pattern: Pattern): Fact[] {
 
 function designerFact(pattern: Pattern): Fact[] {
   return pattern.designer === null ? [] : [{ name: 'Design', value: pattern.designer }];
-}
-
-function _withoutUnit(measure: string): string {
-  return measure.replace(/ (cm|in)$/, '');
 }
 
 /** `2026-11-24` -> `24 November 2026`; a date that is none is shown as it stands. */

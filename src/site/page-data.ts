@@ -132,6 +132,45 @@ export interface PatternPage extends PatternText {
   readonly sizesNote: string | null;
   /** Booklets of all sizes. */
   readonly downloads: readonly Download[];
+  /** Null where there is nothing to make over. */
+  readonly ownForm: OwnForm | null;
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly text: string;
+}
+
+/** What a reader may ask for of a pattern made over; the words are what the pattern has, for her to see. */
+export interface OwnForm {
+  readonly action: string;
+  readonly sizes: readonly Choice[];
+  /** A width, or a height, can be asked for. */
+  readonly across: boolean;
+  readonly up: boolean;
+  readonly stitches: string;
+  readonly rows: string;
+  readonly over: string;
+  /** What the gauge is counted in: `shell pattern`. */
+  readonly of: string | null;
+  readonly hook: string;
+  readonly ballLength: string;
+  readonly ballWeight: string;
+  /** The pattern's own first. */
+  readonly terms: readonly Choice[];
+}
+
+export interface OwnPage extends PageFrame {
+  /** Address of the page's script, a module. */
+  readonly module: string;
+  readonly heading: string;
+  readonly form: OwnForm;
+  readonly sizeTable: SizeTable;
+  /** The pattern as JSON, with nothing in it that could end the element it stands in. */
+  readonly shipped: Markup;
+  readonly cautions: readonly string[];
+  readonly safety: readonly string[];
+  readonly colophon: readonly string[];
 }
 
 export interface Download {
@@ -156,4 +195,6 @@ export interface SizePage extends PatternText {
   readonly termLinks: readonly Link[];
   readonly sectionLinks: readonly Link[];
   readonly downloads: readonly Download[];
+  /** The page on which it is made over; null where there is none. */
+  readonly ownHref: string | null;
 }

@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import { FILES_FOLDER } from './addresses.ts';
 import { readFontFile } from './font-files.ts';
+import { pageScripts } from './page-scripts.ts';
 import { PROJECT_FOLDER } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
 import { PAGE_CHARACTERS, webFont } from './web-font.ts';
@@ -57,6 +58,7 @@ export async function pageFiles(): Promise<SiteFile[]> {
   const licences = await Promise.all([...new Set(FACES.map(({ licence }) => licence))].map(licenceText));
   return [
     ...(await Promise.all([...assets, ...fonts])),
+    ...(await pageScripts()),
     sheet,
     { file: `${FILES_FOLDER}/fonts-licence.txt`, content: licences.join('\n\n') },
   ];

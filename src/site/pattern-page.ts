@@ -2,15 +2,16 @@
 
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { printFinishedSize } from '../wording/finished-size.ts';
 import { linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { coverLink } from './cover-picture.ts';
 import { ownDialect } from './dialect-names.ts';
-import { changeLines, colophonLines, patternFacts, wholeNumber, yarnCell } from './facts.ts';
+import { changeLines, colophonLines, patternFacts } from './facts.ts';
 import { offeredBooklets } from './offered-booklets.ts';
-import type { Download, PatternPage, SizeTable } from './page-data.ts';
+import { ownForm } from './own-page.ts';
+import type { Download, PatternPage } from './page-data.ts';
 import { partTexts } from './part-text.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
+import { sizeTable } from './size-table.ts';
 import { materials, pageCautions } from './supplies.ts';
 
 export function patternPage(
@@ -35,6 +36,7 @@ export function patternPage(
     cover: coverLink(compiled, pattern, compiled.sizes[0], place),
     sizeTable: sizeTable(compiled, pattern, place),
     sizesNote: sizesNote(compiled.sizes.map(({ size }) => size.name)),
+    ownForm: ownForm(compiled, pattern, place),
     materials: materials(pattern, null, pattern.terms),
     ...pageCautions(pattern),
     notes: pattern.notes,
@@ -56,26 +58,6 @@ function allSizesDownloads(
   return offeredBooklets(compiled, pattern, settings)
     .filter(({ sizes }) => sizes === 'all')
     .map(({ text, folder, file }) => ({ text, href: linkTo(place, folder, file) }));
-}
-
-function sizeTable(compiled: CompiledPattern, pattern: Pattern, place: PagePlace): SizeTable {
-  const columns: { name: string; cell: (size: (typeof compiled.sizes)[number]) => string }[] = [
-    { name: 'Finished size', cell: ({ measures }) => printFinishedSize(measures) ?? 'not given' },
-    ...pattern.yarns.map((yarn) => ({
-      name: `Yarn ${yarn.letter}, ${yarn.colour}`,
-      cell: ({ measures }: (typeof compiled.sizes)[number]) => yarnCell(measures, yarn.letter),
-    })),
-    { name: 'Stitches to work', cell: ({ measures }) => wholeNumber(measures.stitches) },
-  ];
-  return {
-    caption: compiled.sizes.length === 1 ? 'The size and what it takes' : 'The sizes and what each takes',
-    columns: columns.map(({ name }) => name),
-    rows: compiled.sizes.map((size) => ({
-      name: size.size.name,
-      href: linkTo(place, [compiled.slug, size.slug]),
-      cells: columns.map((column) => ({ column: column.name, text: column.cell(size) })),
-    })),
-  };
 }
 
 /** How the trade's `35 (44, 53)` is read. */

@@ -41,6 +41,7 @@ export async function runEleventy(
       config.addGlobalData('weekPages', pages.alongs.weeks);
       config.addGlobalData('joiningPages', pages.alongs.joining);
       config.addGlobalData('plannerPages', pages.alongs.planners);
+      config.addGlobalData('ownPages', pages.own);
       config.addGlobalData('notFound', { style, styleHash: sha256(style) });
     },
   });

@@ -5,6 +5,7 @@ import { alongPages } from './along-pages.ts';
 import type { AlongSite } from './along-site.ts';
 import { squarePages } from './along-squares.ts';
 import { type Listed, listPage } from './list-page.ts';
+import { ownPage } from './own-page.ts';
 import { patternPage } from './pattern-page.ts';
 import type { SitePages } from './site-page-data.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
@@ -22,6 +23,7 @@ export function sitePages(
     list: listPage(listed, alongs),
     alongs: alongPages(alongs),
     patterns: listed.map(({ compiled, pattern }) => patternPage(compiled, pattern, settings)),
+    own: listed.flatMap(({ compiled, pattern }) => ownPage(compiled, pattern) ?? []),
     sizes: [
       ...listed.flatMap(({ compiled, pattern }) => sizePages(compiled, pattern, settings)),
       ...alongs.flatMap((along) => squarePages(along, settings)),

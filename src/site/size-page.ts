@@ -2,6 +2,7 @@
 
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
+import { OWN_SLUG } from '../pattern/own-size.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { changesIn, ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
@@ -95,6 +96,7 @@ function sizePage(
     finishing: ownSentences(pattern, pattern.finishing, key),
     changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),
+    ownHref: `${linkTo(place, [compiled.slug, OWN_SLUG])}?size=${encodeURIComponent(size.slug)}`,
     colophon: colophonLines(pattern),
   };
 }

@@ -1,7 +1,6 @@
 /** A pattern, and what a size takes of it -> materials, gauge, cautions and the designer's own sentences for a page. */
 
-import type { CompiledSize } from '../compiled.ts';
-import { materialsList } from '../measure/materials.ts';
+import { materialsList, type Units } from '../measure/materials.ts';
 import type { Measures } from '../measure/measures.ts';
 import { cautionGroups } from '../pattern/cautions.ts';
 import type { Pattern } from '../pattern/pattern.ts';
@@ -9,9 +8,13 @@ import type { Materials } from './page-data.ts';
 import { swatch } from './swatch.ts';
 
 /** `size` null lists what holds for all sizes, without amounts. */
-export function materials(pattern: Pattern, size: CompiledSize | null, terms: 'US' | 'UK'): Materials {
-  const measures: Measures | null = size?.measures ?? null;
-  const list = materialsList(pattern, measures, terms, 'metric');
+export function materials(
+  pattern: Pattern,
+  size: { readonly measures: Measures } | null,
+  terms: 'US' | 'UK',
+  units: Units = 'metric',
+): Materials {
+  const list = materialsList(pattern, size?.measures ?? null, terms, units);
   const colours = new Map(pattern.yarns.map(({ letter, hex }) => [letter, hex]));
   return {
     yarns: list.yarns.map((yarn) => ({ ...yarn, swatch: swatch(colours.get(yarn.letter) ?? null) })),

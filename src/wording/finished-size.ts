@@ -10,7 +10,11 @@ export interface FinishedSize {
 }
 
 /** `15 × 20 cm (6 × 8 in)`, `18 cm (7 in) across, 56.5 cm (22¼ in) around, 20 cm (8 in) high`; null where nothing is known. */
-export function printFinishedSize({ widthMm, heightMm, aroundMm }: FinishedSize): string | null {
+export function printFinishedSize(
+  { widthMm, heightMm, aroundMm }: FinishedSize,
+  first: 'metric' | 'imperial' = 'metric',
+): string | null {
+  const inBoth = (mm: number): string => inUnits(mm, first);
   if (aroundMm !== null)
     return [
       ...(widthMm === null ? [] : [`${inBoth(widthMm)} across`]),
@@ -20,13 +24,15 @@ export function printFinishedSize({ widthMm, heightMm, aroundMm }: FinishedSize)
   if (widthMm !== null && heightMm !== null) {
     const inUnit = (print: (mm: number) => string): string =>
       `${print(widthMm).replace(/ (?:cm|in)$/, '')} × ${print(heightMm)}`;
-    return `${inUnit(printCm)} (${inUnit(printIn)})`;
+    return first === 'metric'
+      ? `${inUnit(printCm)} (${inUnit(printIn)})`
+      : `${inUnit(printIn)} (${inUnit(printCm)})`;
   }
   if (widthMm !== null) return `${inBoth(widthMm)} wide`;
   return heightMm === null ? null : `${inBoth(heightMm)} high`;
 }
 
-/** `15 cm (6 in)`. */
-export function inBoth(mm: number): string {
-  return `${printCm(mm)} (${printIn(mm)})`;
+/** `15 cm (6 in)`, or `6 in (15 cm)`. */
+export function inUnits(mm: number, first: 'metric' | 'imperial' = 'metric'): string {
+  return first === 'metric' ? `${printCm(mm)} (${printIn(mm)})` : `${printIn(mm)} (${printCm(mm)})`;
 }

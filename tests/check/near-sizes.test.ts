@@ -5,9 +5,11 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { nearSizes } from '../../src/check/near-sizes.ts';
 import { compilePattern } from '../../src/compile.ts';
-import { compileOwnSize, ownPattern } from '../../src/compile-own.ts';
+import { compileOwnSize, remakeableFrom } from '../../src/compile-own.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
+import { ownPattern } from '../../src/own/own-pattern.ts';
 import { OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
+import type { Pattern } from '../../src/pattern/pattern.ts';
 import { firstMultiple, rowsRepeated } from '../../src/pattern/pattern-repeat.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -26,20 +28,25 @@ const ASKS: OwnSize = {
   rows: null,
   gauge: GAUGE,
   balls: new Map(),
+  hookMm: null,
 };
 
 const compiled = new Map<string, CompiledPattern>();
 for (const { name, file } of FILES)
   compiled.set(name, compilePattern({ file: name, text: readFileSync(file, 'utf8') }, name));
 
+const asked = (of: CompiledPattern, more: Partial<OwnSize>): Pattern | null => {
+  const remakeable = remakeableFrom(of, 0);
+  return remakeable === null ? null : ownPattern(remakeable, { ...ASKS, ...more });
+};
 const repeatOf = (of: CompiledPattern): number => {
-  const asked = of.pattern === null ? null : ownPattern(of, of.pattern, { ...ASKS, repeats: 1 });
-  return asked === null ? 0 : (firstMultiple(asked)?.of ?? 0);
+  const made = asked(of, { repeats: 1 });
+  return made === null ? 0 : (firstMultiple(made)?.of ?? 0);
 };
 const WIDE = [...compiled].filter(([, of]) => repeatOf(of) > 0);
 const cycleOf = (of: CompiledPattern): number => {
-  const asked = of.pattern === null ? null : ownPattern(of, of.pattern, { ...ASKS, rows: 1 });
-  return asked === null ? 0 : rowsRepeated(asked, 0);
+  const made = asked(of, { rows: 1 });
+  return made === null ? 0 : rowsRepeated(made, 0);
 };
 const HIGH = [...compiled].filter(([, of]) => cycleOf(of) > 0);
 
@@ -67,8 +74,8 @@ function onlyOne(of: CompiledPattern, widthMm: number): boolean {
 
 describe.each(HIGH)('the height of %s', (_, of) => {
   test.each([300, 451])('asked to be %d mm is the nearest that its rows come to', (heightMm) => {
-    if (of.pattern === null) throw new Error('no pattern');
-    const trial = ownPattern(of, of.pattern, { ...ASKS, heightMm });
+    const trial = asked(of, { heightMm });
+    if (trial === null) throw new Error('no pattern');
     const { rows } = nearSizes(trial, 0, { widthMm: null, heightMm });
     const best = rows?.find(({ nearest }) => nearest);
     const own = compileOwnSize(of, { ...ASKS, heightMm }).sizes[0];

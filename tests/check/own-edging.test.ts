@@ -18,6 +18,7 @@ const ASKS: OwnSize = {
   rows: null,
   gauge: null,
   balls: new Map(),
+  hookMm: null,
 };
 
 function demo(name: string): CompiledPattern {

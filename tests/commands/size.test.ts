@@ -23,8 +23,8 @@ describe('size', () => {
     const { code, out } = await rowfold(['size', 'moss', '--width', '30 cm', '--gauge', GAUGE], folder);
     expect(code).toBe(0);
     // Repeats of 2 stitches at 6.25 mm: 47 stitches of moss are 29.4 cm, 49 are 30.6 cm.
-    expect(out).toMatch(/^nearest {2}23 +29\.5 cm \(11 ½ in\) +6\.25 mm less$/m);
-    expect(out).toMatch(/^ +24 +30\.5 cm \(12 in\) +6\.25 mm more$/m);
+    expect(out).toMatch(/^nearest {2}23 +29\.5 cm \(11 ½ in\) +6 mm less$/m);
+    expect(out).toMatch(/^ +24 +30\.5 cm \(12 in\) +6 mm more$/m);
     expect(out).toMatch(/^Yarn A: about \d+ m \(\d+ yd\)/m);
   });
 
@@ -41,7 +41,9 @@ describe('size', () => {
   test('of rounds says after how many the piece is so wide', async () => {
     const { code, out } = await rowfold(['size', 'patterns/quarry-hexagon', '--width', '12 cm'], folder);
     expect(code).toBe(0);
-    expect(out).toMatch(/^nearest {2}4 /m);
+    // At the gauge of its file three rounds and the border are 10 cm across, four and the border 13 cm.
+    expect(out).toMatch(/^ +4 +10 cm /m);
+    expect(out).toMatch(/^nearest {2}5 +13 cm /m);
   });
 
   test.each([
@@ -49,6 +51,8 @@ describe('size', () => {
     [['--width', 'wide'], /wants a length with its unit/],
     [['--gauge', '0 sts and 3 rows over 10 cm'], /count again over a hand's breadth/],
     [['--gauge', 'tight'], /wants stitches, rows and a measure/],
+    [['--hook', '0'], /hooks are/],
+    [['--hook', 'G'], /4 mm or 4\.25 mm: give the millimetres|wants millimetres/],
     [['--ball', '100 g'], /wants the length on the band/],
     [['--repeats', '1.5'], /whole number/],
     [[], /Say what is wanted/],
@@ -59,9 +63,9 @@ describe('size', () => {
   });
 
   test('says which rule leaves no choice, and what there is', async () => {
-    const { code, err } = await rowfold(['size', 'patterns/quarry-hexagon', '--height', '30 cm'], folder);
+    const { code, err } = await rowfold(['size', 'patterns/pebble-basket', '--width', '30 cm'], folder);
     expect(code).toBe(1);
-    expect(err).toMatch(/no height can be asked for; its sizes are four rounds, six rounds, eight rounds/);
+    expect(err).toMatch(/no width can be asked for; its sizes are small, large/);
   });
 });
 

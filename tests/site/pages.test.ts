@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type DemoSite, demoSite, text } from './demo-site.ts';
@@ -59,9 +59,13 @@ describe('a page asks nothing of any other host', () => {
     });
   });
 
-  test('no page has a script, a style attribute or a handler, and its policy allows none', () => {
+  test('no page has a script of its own, a style attribute or a handler, and its policy allows none', () => {
     eachPage((html, file) => {
-      expect(html, file).not.toMatch(/<script|<iframe|<object|<embed|\son[a-z]+="|\sstyle="|javascript:/i);
+      const besides = html
+        // The site's own scripts, from their files; and data, which no browser runs.
+        .replaceAll(/<script type="module" src="(?:\.\.?\/)+site-files\/[a-z-]+\.js"><\/script>/g, '')
+        .replaceAll(/<script type="application\/json" id="[a-z-]+">[^<]*<\/script>/g, '');
+      expect(besides, file).not.toMatch(/<script|<iframe|<object|<embed|\son[a-z]+="|\sstyle="|javascript:/i);
       const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
       expect(policy, file).toMatch(/default-src 'none'/);
       expect(policy, file).not.toMatch(/unsafe|https?:|\*/);
@@ -85,7 +89,8 @@ test('every link leads to a page or file of the site, and every fragment to a pl
   ]);
   eachPage((html, file) => {
     for (const address of addressesIn(html)) {
-      const [way = '', fragment] = address.split('#', 2);
+      const [asked = '', fragment] = address.split('#', 2);
+      const [way = ''] = asked.split('?');
       // The page of a missing address does not know where it stands; it goes one level up.
       if (file === '404.html') continue;
       const joined = path.posix.join(path.posix.dirname(file), decodeURIComponent(way));
@@ -116,7 +121,7 @@ test('a page weighs less than 60 kB compressed, and all it needs besides less th
     expect(gzipSync(html).length, file).toBeLessThan(60_000);
   });
   // Fonts are compressed already.
-  const shared = [...site.files].filter(([file]) => !file.endsWith('.txt'));
+  const shared = [...site.files].filter(([file]) => !/\.(?:txt|js)$/.test(file));
   const weight = shared.reduce((sum, [, content]) => sum + gzipSync(content).length, 0);
   expect(weight).toBeLessThan(80_000);
 });
@@ -175,4 +180,20 @@ test('what a designer writes is shown as written, never read as markup', async (
   expect(page).toContain('&lt;b&gt;Tom &amp; &quot;Jerry&quot;&lt;/b&gt; {{ 7 * 7 }}');
   const list = text(pages.find(({ file }) => file === 'index.html')?.content ?? '');
   expect(list).toContain('href="./two%20words%20%26%20more/"');
+});
+
+test('what the page of a size of her own loads first weighs less than 80 kB compressed; charts, faults and booklets come when wanted', () => {
+  const script = (name: string): string => text(site.files.get(`site-files/${name}`) ?? '');
+  const first = new Set<string>();
+  const load = (name: string): void => {
+    if (first.has(name)) return;
+    first.add(name);
+    for (const [, part = ''] of script(name).matchAll(/(?:from|import)\s*"\.\/([\w.-]+\.js)"/g)) load(part);
+  };
+  load('own-page.js');
+  const weight = [...first].reduce((sum, name) => sum + brotliCompressSync(script(name)).length, 0);
+  expect(weight).toBeGreaterThan(10_000);
+  expect(weight).toBeLessThan(80_000);
+  const all = [...site.files.keys()].filter((file) => file.endsWith('.js'));
+  expect(all.length).toBeGreaterThan(first.size);
 });

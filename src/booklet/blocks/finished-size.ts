@@ -1,6 +1,6 @@
 /** Sizes and their measures in, the finished-size section out: a line for one size, a table for several. */
 
-import { inBoth, printFinishedSize } from '../../wording/finished-size.ts';
+import { inUnits, printFinishedSize } from '../../wording/finished-size.ts';
 import type { BookletInput, BookletSize } from '../booklet-input.ts';
 import { keepNumbersTogether } from '../no-break.ts';
 import { paragraphs, plain } from '../section.ts';
@@ -37,7 +37,7 @@ function oneSize(size: BookletSize, input: BookletInput, setting: Setting): Stri
 }
 
 function manySizes(sizes: readonly BookletSize[], setting: Setting): Strip[] {
-  const print = (mm: number | null): string => (mm === null ? '–' : inBoth(mm));
+  const print = (mm: number | null): string => (mm === null ? '–' : inUnits(mm));
   const round = sizes.some(({ aroundMm }) => aroundMm !== null);
   const rows = sizes.map((size) => [
     { runs: [{ text: size.name, face: 'text-bold' as const }] },

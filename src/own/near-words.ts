@@ -1,0 +1,42 @@
+/** Sizes near a wanted measure -> what is told of each, in the terminal and on the page. */
+
+import type { NearSize, NearSizes } from '../check/near-sizes.ts';
+import type { Units } from '../measure/materials.ts';
+import { printCm, printMm } from '../units.ts';
+import { inUnits } from '../wording/finished-size.ts';
+
+export interface NearTable {
+  /** `repeats across`. */
+  readonly counted: string;
+  /** `width`. */
+  readonly side: 'width' | 'height';
+  readonly near: readonly NearSize[];
+}
+
+/** Those that there are, across before up. */
+export function nearTables({ repeats, rows, rounds }: NearSizes): NearTable[] {
+  const tables: NearTable[] = [
+    { counted: 'repeats across', side: 'width', near: repeats ?? [] },
+    { counted: 'rows', side: 'height', near: rows ?? [] },
+    { counted: 'rounds', side: 'width', near: rounds ?? [] },
+  ];
+  return tables.filter(({ near }) => near.length > 0);
+}
+
+/** Count, measure and miss: `7`, `30.5 cm (12 in)`, `5 mm more`. */
+export function nearCells(
+  { count, mm, offMm }: NearSize,
+  units: Units = 'metric',
+): readonly [string, string, string] {
+  return [String(count), inUnits(mm, units), missWords(offMm)];
+}
+
+/** Nobody measures a piece of crochet finer. */
+const EXACT_MM = 0.5;
+const A_CM = 10;
+
+function missWords(offMm: number): string {
+  const off = Math.abs(offMm);
+  if (off < EXACT_MM) return 'as wanted';
+  return `${Math.round(off) < A_CM ? printMm(Math.round(off)) : printCm(off)} ${offMm > 0 ? 'more' : 'less'}`;
+}

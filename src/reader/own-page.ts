@@ -1,0 +1,125 @@
+/** The page on which a reader has a pattern made over: what she fills in, and what stands in the address, becomes the pattern. */
+
+import type { NearSizes } from '../check/near-sizes.ts';
+import { makeOwn, type OwnMade } from '../own/make-own.ts';
+import { nearTables } from '../own/near-words.ts';
+import { FIELDS_OF, type OwnChoice, readChoice, tidyQuery } from '../own/own-choice.ts';
+import { type AskedField, readAsked } from '../own/read-asked.ts';
+import { type ShippedPattern, unshipPattern } from '../own/shipped-pattern.ts';
+import { NOTHING_ASKED } from '../pattern/own-size.ts';
+import { found } from './markup.ts';
+import { firstSheets, nearTable, rowSheets } from './own-result.ts';
+import { sheet } from './own-sections.ts';
+
+const CALLED: Readonly<Record<AskedField, string>> = {
+  width: 'Width',
+  height: 'Height',
+  repeats: 'Repeats',
+  rows: 'Rows',
+  gauge: 'Gauge',
+  ball: 'Ball',
+  hook: 'Hook',
+};
+
+const form = found<HTMLFormElement>('#own-form');
+const told = found('#own-told');
+const first = found('#own-first');
+const rows = found('#own-rows');
+const ready = [...first.childNodes];
+const shipped: ShippedPattern = JSON.parse(found('#own-pattern').textContent ?? '');
+const { from: remakeableFrom, scaleOf } = unshipPattern({ ...shipped });
+const choosable = { pattern: remakeableFrom(0).pattern, sizeSlugs: shipped.sizeSlugs };
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  const query = queryOfForm();
+  history.pushState(null, '', `?${query}`);
+  show(query);
+  told.scrollIntoView({ block: 'nearest' });
+});
+/** What has two or three answers is answered at once; a number only when she says so. */
+form.addEventListener('change', (event) => {
+  if (event.target instanceof HTMLSelectElement && location.search !== '') form.requestSubmit();
+});
+addEventListener('popstate', () => fillAndShow());
+fillAndShow();
+
+function fillAndShow(): void {
+  const query = new URLSearchParams(location.search);
+  for (const field of form.elements) {
+    if (field instanceof HTMLSelectElement) {
+      const wanted = query.get(field.name);
+      const has = [...field.options].some(({ value }) => value === wanted);
+      field.value = has && wanted !== null ? wanted : (field.options[0]?.value ?? '');
+    } else if (field instanceof HTMLInputElement) field.value = query.get(field.name) ?? '';
+  }
+  if (tidyQuery(query).size === 0) {
+    first.replaceChildren(...ready);
+    rows.replaceChildren();
+    tell('');
+  } else show(query);
+}
+
+/** Fields that were asked for in the address and are none of the form's stay: `?repeats=7`. */
+function queryOfForm(): URLSearchParams {
+  const filled = new URLSearchParams();
+  for (const [name, value] of new FormData(form)) if (typeof value === 'string') filled.append(name, value);
+  return tidyQuery(filled);
+}
+
+function show(query: URLSearchParams): void {
+  const choice = readChoice(query, choosable);
+  const asked = readAsked(choice.asked, remakeableFrom(choice.from), choice.from, (field) => CALLED[field]);
+  markWrong(asked.kind === 'wrong' ? asked.field : null);
+  if (asked.kind === 'wrong') {
+    tell(asked.message);
+    return;
+  }
+  const own = asked.kind === 'asked' ? asked.own : { ...NOTHING_ASKED, from: choice.from };
+  const outcome = makeOwn(remakeableFrom(choice.from), own, scaleOf);
+  if (outcome.kind === 'faults') {
+    const [fault] = outcome.faults;
+    import('./tell-faults.ts').then(({ tellFault }) =>
+      tell(`That size cannot be worked${fault === undefined ? '.' : `: ${tellFault(fault)}`}`),
+    );
+    return;
+  }
+  if (outcome.kind === 'cannot') {
+    tell(outcome.why);
+    first.replaceChildren(
+      sheet(
+        'your-size',
+        'Your size',
+        ...nearTables(outcome.near).map((table) => nearTable(table, choice.units)),
+      ),
+    );
+    rows.replaceChildren();
+    return;
+  }
+  showMade(outcome.made, outcome.near, choice);
+}
+
+function showMade(made: OwnMade, near: NearSizes, choice: OwnChoice): void {
+  const { summary, sheets } = firstSheets(made, near, choice);
+  tell(summary);
+  first.replaceChildren(...sheets);
+  const { sheets: instructions, charts } = rowSheets(made, choice);
+  rows.replaceChildren(...instructions);
+  const terms = choice.dialect.startsWith('uk') ? 'UK' : 'US';
+  // The words are there to be read while the chart is drawn.
+  import('./own-charts.ts').then(({ drawCharts }) => drawCharts(made, terms, choice.leftHanded, charts));
+}
+
+/** Said aloud as well, for it stands in a live region. */
+function tell(words: string): void {
+  told.textContent = words;
+}
+
+function markWrong(field: AskedField | null): void {
+  const wrong = field === null ? [] : FIELDS_OF[field];
+  for (const input of form.querySelectorAll('input')) {
+    if (wrong.includes(input.name)) input.setAttribute('aria-invalid', 'true');
+    else input.removeAttribute('aria-invalid');
+  }
+  if (wrong.length > 0) form.querySelector<HTMLInputElement>('[aria-invalid="true"]')?.focus();
+}
