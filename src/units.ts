@@ -7,6 +7,7 @@ const M_PER_YD = 0.9144;
 const G_PER_OZ = 28.349523125;
 /** The point of page description, as PDF has it (ISO 32000). */
 const PT_PER_IN = 72;
+const PX_PER_IN = 96;
 const MM_PER_CM = 10;
 const MM_PER_M = 1000;
 
@@ -16,6 +17,8 @@ export const mmFromIn = (inches: number): number => inches * MM_PER_IN;
 export const inFromMm = (mm: number): number => mm / MM_PER_IN;
 export const mmFromPt = (pt: number): number => (pt / PT_PER_IN) * MM_PER_IN;
 export const ptFromMm = (mm: number): number => (mm / MM_PER_IN) * PT_PER_IN;
+/** Of CSS, 96 to the inch (CSS Values and Units 4). */
+export const pxFromMm = (mm: number): number => (mm / MM_PER_IN) * PX_PER_IN;
 export const mmFromM = (m: number): number => m * MM_PER_M;
 export const mFromMm = (mm: number): number => mm / MM_PER_M;
 export const mFromYd = (yd: number): number => yd * M_PER_YD;
@@ -58,6 +61,9 @@ const mmPer: Readonly<Record<LengthUnit, number>> = {
   yd: M_PER_YD * MM_PER_M,
 };
 
+/** Half of what inches are printed to is lost in printing them. */
+export const QUARTER_IN_MM = MM_PER_IN / 4;
+
 /** Centimetres to the nearest half: `15 cm`, `15.5 cm`. */
 export function printCm(mm: number): string {
   return `${Math.round(cmFromMm(mm) * 2) / 2} cm`;
@@ -70,6 +76,15 @@ export function printIn(mm: number): string {
   const part = ['', '¼', '½', '¾'][quarters - whole * 4] ?? '';
   if (part === '') return `${whole} in`;
   return whole === 0 ? `${part} in` : `${whole} ${part} in`;
+}
+
+/** What is smaller than sizes are printed to, such as a tolerance: `0.6 cm`, `0.3 in`. */
+export function printSmallCm(mm: number): string {
+  return `${Math.round(mm) / MM_PER_CM} cm`;
+}
+
+export function printSmallIn(mm: number): string {
+  return `${Math.round(inFromMm(mm) * 10) / 10} in`;
 }
 
 /** Hook sizes and the like: `5 mm`, `3.25 mm`. */

@@ -1,5 +1,6 @@
 /** A page's format and orientation in; out comes where the running head, the columns and the page number stand, all in mm. */
 
+import { mmFromIn } from '../units.ts';
 import { type Orientation, type PageFormat, pageSize } from './paper.ts';
 import { type Gaps, gapsOf, TYPE_SIZES, type TypeSizes } from './type-sizes.ts';
 
@@ -11,7 +12,7 @@ export const ACCENT = 'second';
 export const QUIET = 'faint';
 
 /** Home printers cannot reach the edge of the sheet; half an inch all round is common practice. */
-export const SAFE_MARGIN_MM = 12.7;
+export const SAFE_MARGIN_MM = mmFromIn(0.5);
 
 export interface PageGrid {
   readonly orientation: Orientation;
@@ -52,7 +53,6 @@ interface Margins {
 
 /** Side margins of whole sheets leave some 75 characters to a line in the main column. */
 const FLAT_SIDE_MM = { A4: 20, Letter: 22 } as const;
-const INCH_MM = 25.4;
 
 const COLUMNS = {
   flat: { sideMm: 33, gutterMm: 5 },
@@ -116,7 +116,7 @@ function marginsOf({ paper, form }: PageFormat, upright: boolean): Margins {
       };
     case 'large print':
       return {
-        sideMm: upright ? INCH_MM : 16,
+        sideMm: upright ? mmFromIn(1) : 16,
         topMm: 28,
         footMm: 26,
         headBaselineMm: 18.2,

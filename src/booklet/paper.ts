@@ -1,5 +1,7 @@
 /** Names a paper and what is made of it; gives the size of a page in mm. */
 
+import { mmFromIn } from '../units.ts';
+
 export interface Paper {
   readonly name: 'A4' | 'Letter';
   readonly widthMm: number;
@@ -9,13 +11,13 @@ export interface Paper {
 /** A4 after ISO 216 (210 by 297 mm); US Letter is 8.5 by 11 inches of 25.4 mm. */
 export const PAPERS = {
   A4: { name: 'A4', widthMm: 210, heightMm: 297 },
-  Letter: { name: 'Letter', widthMm: 215.9, heightMm: 279.4 },
+  Letter: { name: 'Letter', widthMm: mmFromIn(8.5), heightMm: mmFromIn(11) },
 } as const satisfies Record<string, Paper>;
 
 /** Half a sheet: A5 after ISO 216 (148 by 210 mm, so two are 1 mm short of A4), and half of US Letter. */
 const HALVES = {
   A4: { widthMm: 148, heightMm: 210 },
-  Letter: { widthMm: 139.7, heightMm: 215.9 },
+  Letter: { widthMm: mmFromIn(5.5), heightMm: mmFromIn(8.5) },
 } as const satisfies Record<PaperName, Omit<Paper, 'name'>>;
 
 export type PaperName = keyof typeof PAPERS;

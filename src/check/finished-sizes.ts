@@ -11,14 +11,12 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { stitchWidthMm } from '../measure/row-heights.ts';
 import { firstMultiple, rowsRepeated } from '../pattern/pattern-repeat.ts';
-import { printCm, printIn } from '../units.ts';
+import { printCm, printIn, printSmallCm, printSmallIn, QUARTER_IN_MM } from '../units.ts';
 import { type Publication, placeOf, type WorkedSize } from './publication.ts';
 
 const PART = 0.05;
 /** Of a height whose rows were never counted. */
 const RECKONED_PART = 0.2;
-/** A quarter of an inch: what is lost in printing. */
-const LEAST_MM = 6.35;
 
 export function finishedSizes({ pattern, sizes }: Publication): Diagnostic[] {
   if (pattern.gauge === null) return [];
@@ -76,8 +74,8 @@ interface Unit {
   readonly small: (mm: number) => string;
 }
 
-const CM: Unit = { size: printCm, small: (mm) => `${Math.round(mm) / 10} cm` };
-const IN: Unit = { size: printIn, small: (mm) => `${Math.round(mm / 2.54) / 10} in` };
+const CM: Unit = { size: printCm, small: printSmallCm };
+const IN: Unit = { size: printIn, small: printSmallIn };
 
 function unitOf(side: 'width' | 'height', index: number, { places, source }: Publication['pattern']): Unit {
   const span = places.get(`sizes.${index}.${side}`) ?? places.get(`sizes.${index}`);
@@ -101,7 +99,7 @@ function toleranceOf(
 ): Tolerance {
   const { gauge } = pattern;
   const choices: Tolerance[] = [
-    { mm: LEAST_MM, words: 'the ¼ in that printing loses' },
+    { mm: QUARTER_IN_MM, words: 'the ¼ in that printing loses' },
     { mm: stated * PART, words: `5 % (${unit.small(stated * PART)})` },
   ];
   if (gauge !== null && side === 'width') {

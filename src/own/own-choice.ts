@@ -5,7 +5,7 @@
 
 import type { Units } from '../measure/materials.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { printCm, printIn } from '../units.ts';
+import { cmFromMm, inFromMm, printCm, printIn } from '../units.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import type { AskedField, AskedWords } from './read-asked.ts';
 
@@ -89,7 +89,7 @@ function gaugeWritten(
 export function patternMeasure(gauge: Pattern['gauge']): string {
   if (gauge === null) return '10 cm';
   const { overMm, upMm } = gauge;
-  const inches = Number.isInteger(overMm / 25.4) && !Number.isInteger(overMm / 10);
+  const inches = Number.isInteger(inFromMm(overMm)) && !Number.isInteger(cmFromMm(overMm));
   const print = inches ? printIn : printCm;
   return overMm === upMm ? print(overMm) : `${print(overMm)} x ${print(upMm)}`;
 }

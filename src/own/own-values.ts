@@ -69,7 +69,7 @@ export function gaugeOf(
   const sides = [gauge.overMm / gauge.stitches, ...(gauge.rows === null ? [] : [gauge.upMm / gauge.rows])];
   if (!sides.every((mm) => mm >= STITCH_MM.least && mm <= STITCH_MM.most))
     throw new Wrong(
-      `${name} "${written}" makes a stitch of ${sides.map((mm) => `${Math.round(mm * 10) / 10} mm`).join(' by ')}: count again over a hand's breadth.`,
+      `${name} "${written}" makes a stitch of ${sides.map((mm) => printMm(mm)).join(' by ')}: count again over a hand's breadth.`,
     );
   return gauge;
 }

@@ -2,14 +2,13 @@
 
 import type { PartChart } from '../chart/part-chart.ts';
 import { paintSvg } from '../paint/svg.ts';
+import { pxFromMm } from '../units.ts';
 import type { ChartFigure } from './page-data.ts';
 
 /** Longer drawings are loaded from their own file, so that a page stays under 60 kB compressed. */
 const INLINE_LIMIT_CHARACTERS = 400_000;
 /** Drawn in the width of a phone, about 90 mm, a wider chart's stitches would be less than half their size on paper. */
 const WIDE_MM = 180;
-/** CSS pixels in a millimetre (CSS Values and Units 4: 96 to the inch). */
-const PX_PER_MM = 96 / 25.4;
 
 export function chartFigure(
   chart: PartChart,
@@ -24,8 +23,8 @@ export function chartFigure(
     leftHandedHref,
     title: chart.scene.title,
     alternative: chart.scene.alternative,
-    width: String(Math.round(chart.scene.widthMm * PX_PER_MM)),
+    width: String(Math.round(pxFromMm(chart.scene.widthMm))),
     wide: chart.scene.widthMm > WIDE_MM,
-    height: String(Math.round(chart.scene.heightMm * PX_PER_MM)),
+    height: String(Math.round(pxFromMm(chart.scene.heightMm))),
   };
 }

@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -12,6 +14,8 @@ import {
   printIn,
   printM,
   printOz,
+  printSmallCm,
+  printSmallIn,
   printYd,
   ptFromMm,
   ydFromM,
@@ -98,6 +102,11 @@ describe('printing a measure', () => {
     [0, '0 in'],
   ])('%s mm is %s, to the quarter inch', (mm, printed) => expect(printIn(mm)).toBe(printed));
 
+  test('what is smaller than sizes are printed to is told to the tenth', () => {
+    expect([printSmallCm(6.25), printSmallIn(6.25)]).toEqual(['0.6 cm', '0.2 in']);
+    expect([printSmallCm(68.46), printSmallIn(68.46)]).toEqual(['6.8 cm', '2.7 in']);
+  });
+
   test('ball bands read as shops print them', () => {
     expect([printM(180), printYd(180), printOz(100), printOz(50)]).toEqual([
       '180 m',
@@ -118,6 +127,41 @@ describe('printing a measure', () => {
       }),
     );
   });
+});
+
+describe('against the definitions', () => {
+  // NIST Handbook 44, Appendix C, and the international yard and pound agreement of 1959: exact, from memory.
+  test.each([
+    ['1 yd', 914.4],
+    ['1 in', 25.4],
+    ['36 in', 914.4],
+    ['1 m', 1000],
+    ['1 cm', 10],
+    ['2500 yd', 2_286_000],
+  ])('%s is %s mm', (written, mm) => {
+    const measure = parseMeasure(written);
+    expect(measure?.kind === 'length' ? measure.mm : null).toBeCloseTo(mm, 6);
+  });
+
+  test('16 oz are the pound of 453.59237 g', () => {
+    expect(gFromOz(16)).toBeCloseTo(453.59237, 9);
+  });
+});
+
+test('no other file of the source converts between units', () => {
+  const root = join(import.meta.dirname, '../../src');
+  const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('.ts'),
+  );
+  expect(files.length).toBeGreaterThan(100);
+  const figures =
+    /\b(?:25\.4|2\.54|0?\.9144|914\.4|0?\.3937|39\.37|28\.3\d*|453\.\d+|0?\.0353|1\.0936|215\.9|279\.4|6\.35)\b/;
+  const converting = files.filter(
+    (file) =>
+      file !== 'units.ts' &&
+      figures.test(readFileSync(join(root, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')),
+  );
+  expect(converting).toEqual([]);
 });
 
 test('an inch is 25.4 mm and 72 points, and every conversion undoes its opposite', () => {
