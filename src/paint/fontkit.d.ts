@@ -5,11 +5,15 @@ declare module 'fontkit' {
     readonly advanceWidth: number;
     readonly path: { toSVG(): string };
   }
+  export interface GlyphRun {
+    readonly advanceWidth: number;
+    readonly positions: readonly object[];
+  }
   export interface Font {
     readonly unitsPerEm: number;
     readonly familyName: string;
     readonly copyright: string;
-    layout(text: string): { readonly advanceWidth: number };
+    layout: (text: string, features?: unknown) => GlyphRun;
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
   }

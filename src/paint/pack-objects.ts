@@ -121,11 +121,11 @@ function lastIndexOf(bytes: Uint8Array, word: string): number {
   return from + latin1(bytes.subarray(from)).lastIndexOf(word);
 }
 
+const decoder = new TextDecoder('latin1');
+
+/** Only what is ASCII is looked at. */
 function latin1(bytes: Uint8Array): string {
-  let text = '';
-  for (let from = 0; from < bytes.length; from += 8192)
-    text += String.fromCharCode(...bytes.subarray(from, from + 8192));
-  return text;
+  return decoder.decode(bytes);
 }
 
 class Writer {

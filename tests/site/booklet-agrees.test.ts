@@ -45,3 +45,9 @@ test('no page of a booklet begins with the end of a row that stands on the page 
       expect(head, folder).not.toMatch(/^Fasten off/);
     }
 });
+
+test('no booklet is larger than 100 kB, its fonts included', async () => {
+  const made = [...site.sizeFiles].filter(([file]) => file.endsWith('.pdf'));
+  expect(made.length).toBe(26);
+  for (const [file, content] of made) expect((await content()).length, file).toBeLessThan(100_000);
+});

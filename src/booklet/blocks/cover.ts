@@ -2,6 +2,7 @@
 
 import type { Scene, Shape } from '../../scene/scene.ts';
 import type { BookletInput } from '../booklet-input.ts';
+import { coarse } from '../coarse.ts';
 import { scaledShapes } from '../draw-lines.ts';
 import type { Setting } from '../set-text.ts';
 import { type Bookmark, type Flowing, moved, type Strip } from '../strip.ts';
@@ -55,5 +56,5 @@ function placePicture(scene: Scene, topMm: number, bottomMm: number, widthMm: nu
   if (scene.heightMm * scale < PICTURE_LEAST_MM && scene.widthMm * scale < PICTURE_LEAST_MM) return null;
   const xMm = (widthMm - scene.widthMm * scale) / 2;
   const yMm = topMm + (heightMm - scene.heightMm * scale) / 2;
-  return tagged([scaledShapes(scene.shapes, scale, xMm, yMm)], figureTag(scene.alternative));
+  return tagged([scaledShapes(coarse(scene.shapes), scale, xMm, yMm)], figureTag(scene.alternative));
 }
