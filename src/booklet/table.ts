@@ -22,6 +22,8 @@ export interface Column {
 }
 
 const COLUMN_GAP_MM = 5;
+/** Half a page has less to spare. */
+const FOLDED_GAP_MM = 3;
 const PAD_MM = 0.7;
 const NARROWEST_MM = 14;
 
@@ -58,6 +60,10 @@ export function table(
       ...(index > 0 ? { headAgain: headForTheEye } : {}),
     })),
   ];
+}
+
+function columnGapMm({ grid }: Setting): number {
+  return grid.format.form === 'folded' ? FOLDED_GAP_MM : COLUMN_GAP_MM;
 }
 
 /** What the cell of a column is; null where it is there for the eye alone. */
@@ -99,7 +105,7 @@ function tableRow(
       ),
     );
     shapes.push(...(tagOf === null ? words : [tagged(words, tagOf(index))]));
-    xMm += width + COLUMN_GAP_MM;
+    xMm += width + columnGapMm(setting);
   });
   const heightMm = tallest * pitchMm + 2 * PAD_MM;
   shapes.push(ruleShape(place.xMm, heightMm, place.widthMm, strokeMm, QUIET));
@@ -129,7 +135,7 @@ function columnWidths(
       }),
     ),
   );
-  const room = widthMm - COLUMN_GAP_MM * (count - 1);
+  const room = widthMm - columnGapMm(setting) * (count - 1);
   let cap = Math.max(...natural);
   while (natural.reduce((sum, width) => sum + Math.min(width, cap), 0) > room && cap > NARROWEST_MM)
     cap -= 0.5;

@@ -145,6 +145,10 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
       : await bookletFile(found.compiled, found.sizes, set);
     await writeFile(out, bytes);
     terminal.say(out);
+    if (set.form === 'folded')
+      terminal.tell(
+        'This file is for printing and has no tags; for a screen reader make it without --folded.',
+      );
     return 0;
   },
 };
