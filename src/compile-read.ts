@@ -1,32 +1,27 @@
 /** A pattern as it was read in, everything known of each of its sizes out: worked, measured, checked; words and charts on demand. */
 
 import { unprintableCharacters } from './booklet/unprintable.ts';
-import { schematics } from './chart/schematic.ts';
 import { checkPublication } from './check/check-publication.ts';
 import { mergeRepeated } from './check/merge-repeated.ts';
 import { mergeSizes } from './check/merge-sizes.ts';
 import { planSize } from './check/plan-size.ts';
 import type { WorkedSize } from './check/publication.ts';
 import { silence } from './check/silence.ts';
+import { compiledSize, lazyWords } from './compile-size.ts';
 import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { diagnose } from './diagnostics/catalogue.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { inFileOrder } from './diagnostics/order.ts';
-import type { SizePlan, Worked } from './fabric/work.ts';
 import { workSize } from './fabric/work.ts';
-import { measure } from './measure/measure.ts';
 import type { ScaleOf } from './measure/measures.ts';
 import { byFigures, yarnScales } from './measure/yarn-scale.ts';
 import { once } from './once.ts';
-import type { Pattern } from './pattern/pattern.ts';
 import type { ReadPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
-import { type PartMultiple, type PlannedSize, partMultiples } from './proof/part-multiple.ts';
+import { type PlannedSize, partMultiples } from './proof/part-multiple.ts';
 import { roundGrowths } from './proof/round-growth.ts';
-import { sizeCharts } from './size-charts.ts';
 import { wordPattern } from './wording/word-pattern.ts';
-import type { DialectKey, WordedPattern } from './wording/words.ts';
 
 /** Stitches and steps that all sizes together may come to; each size has a limit of its own. */
 const MOST_EFFORT = 2_000_000;
@@ -138,60 +133,5 @@ export function compileRead(
     },
     scaleOf: (letter, size) => scales()(letter, size),
     diagnostics: toTell(diagnostics),
-  };
-}
-
-function compiledSize(
-  pattern: Pattern,
-  index: number,
-  slug: string,
-  plan: SizePlan,
-  worked: Worked,
-  multiples: () => readonly PartMultiple[],
-  scaleOf: () => ScaleOf,
-): CompiledSize {
-  const { fabric, accounts } = worked;
-  const size = pattern.sizes[index];
-  if (size === undefined) throw new Error(`no size ${index}`);
-  const drawn = { pattern, sizeIndex: index, plan, worked, multiples };
-  const measures = once(() => measure(pattern, fabric, scaleOf()));
-  const outlined = once(() => schematics(pattern, fabric, pattern.title));
-  return {
-    size,
-    slug,
-    fabric,
-    accounts,
-    get measures() {
-      return measures();
-    },
-    words: lazyWords((dialect) => wordPattern(pattern, fabric, dialect, index)),
-    get schematics() {
-      return outlined();
-    },
-    charts: sizeCharts(drawn, false),
-    leftHandedCharts: sizeCharts(drawn, true),
-  };
-}
-
-function lazyWords(
-  word: (dialect: DialectKey) => WordedPattern,
-): Readonly<Record<DialectKey, WordedPattern>> {
-  const us = once(() => word('us'));
-  const uk = once(() => word('uk'));
-  const usFull = once(() => word('us-full'));
-  const ukFull = once(() => word('uk-full'));
-  return {
-    get us() {
-      return us();
-    },
-    get uk() {
-      return uk();
-    },
-    get 'us-full'() {
-      return usFull();
-    },
-    get 'uk-full'() {
-      return ukFull();
-    },
   };
 }

@@ -1,9 +1,10 @@
 /** What an along's file may hold: the keys, their kinds and bounds, and the words that explain them in an editor. */
 
 import { z } from 'zod';
+import { BOUNDS } from '../pattern/bounds.ts';
 import { type JsonSchema, jsonSchemaOf } from '../pattern/json-schema.ts';
 import { gauge, YARN_LETTER, yarn } from '../pattern/schema.ts';
-import { BOUNDS, hook, length, text, wholeNumber } from '../pattern/written-measures.ts';
+import { hook, length, text, wholeNumber } from '../pattern/written-measures.ts';
 import { SEAM_NAMES } from './seams.ts';
 
 /** Wide on purpose: they catch a slipped digit. */

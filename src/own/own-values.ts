@@ -1,22 +1,19 @@
 /** What a maker writes of a length, a count, a gauge, a ball or a hook in, figures out; a `Wrong` thrown where it is none. */
 
 import { hooksNamed } from '../measure/hooks.ts';
+import { BOUNDS } from '../pattern/bounds.ts';
 import type { OwnBall, OwnGauge } from '../pattern/own-size.ts';
-import { BOUNDS } from '../pattern/written-measures.ts';
 import { mFromMm, parseMeasure, printCm, printG, printIn, printM, printMm, sidesOf } from '../units.ts';
 
 /** What is wrong with it, in a sentence for whoever wrote it; the field is called `name` where she did. */
 export class Wrong extends Error {}
-
-/** No work is larger, and none that is made with a hook smaller. */
-const LENGTH_MM = { least: 5, most: 20_000 } as const;
 
 export function lengthOf(written: string | undefined, name: string): number | null {
   if (written === undefined) return null;
   const measure = parseMeasure(written);
   if (measure?.kind !== 'length')
     throw new Wrong(`${name} wants a length with its unit, such as "30 cm" or "12 in", not "${written}".`);
-  const { least, most } = LENGTH_MM;
+  const [least, most] = BOUNDS.finishedMm;
   if (measure.mm < least || measure.mm > most)
     throw new Wrong(
       `${name} ${written}: between ${printCm(least)} (${printIn(least)}) and ${printCm(most)}.`,
@@ -145,14 +142,12 @@ function numberOf(written: string): number {
   return Number(written.replace(',', '.'));
 }
 
-const HOOK_MM = { least: 0.4, most: 60 } as const;
-
 /** `4.5 mm`, `4.5`, or a US letter and number where it names one hook only. */
 export function hookOf(written: string | undefined, name: string): number | null {
   if (written === undefined) return null;
   const measure = parseMeasure(/^[\d.,]+$/.test(written) ? `${written} mm` : written);
   if (measure?.kind === 'length') {
-    const { least, most } = HOOK_MM;
+    const [least, most] = BOUNDS.hookMm;
     if (measure.mm >= least && measure.mm <= most) return measure.mm;
     throw new Wrong(`${name} ${written}: hooks are ${printMm(least)} to ${printMm(most)}.`);
   }

@@ -3,8 +3,9 @@
 import { z } from 'zod';
 import { SILENCEABLE } from '../diagnostics/softer-codes.ts';
 import { BALLS_WRITTEN } from './balls.ts';
+import { BOUNDS } from './bounds.ts';
 import { SKILLS, SYMBOL_SETS, USES } from './pattern.ts';
-import { BOUNDS, hook, length, mass, over, text, wholeNumber, yarnAmount } from './written-measures.ts';
+import { hook, length, mass, over, text, wholeNumber, yarnAmount } from './written-measures.ts';
 
 const gaugeCount = z.number().min(BOUNDS.gaugeCount[0]).max(BOUNDS.gaugeCount[1]);
 

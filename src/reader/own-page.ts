@@ -7,7 +7,7 @@ import { FIELDS_OF, type OwnChoice, readChoice, tidyQuery } from '../own/own-cho
 import { type AskedField, readAsked } from '../own/read-asked.ts';
 import { type ShippedPattern, unshipPattern } from '../own/shipped-pattern.ts';
 import { NOTHING_ASKED } from '../pattern/own-size.ts';
-import { found } from './markup.ts';
+import { element, found } from './markup.ts';
 import { firstSheets, nearTable, rowSheets } from './own-result.ts';
 import { sheet } from './own-sections.ts';
 
@@ -29,6 +29,12 @@ const ready = [...first.childNodes];
 const shipped: ShippedPattern = JSON.parse(found('#own-pattern').textContent ?? '');
 const { from: remakeableFrom, scaleOf } = unshipPattern({ ...shipped });
 const choosable = { pattern: remakeableFrom(0).pattern, sizeSlugs: shipped.sizeSlugs };
+
+/** Beside the script itself. */
+const FONT_FOLDER = new URL('./', import.meta.url).href;
+
+/** What stands in the page. */
+let shown: { readonly made: OwnMade; readonly choice: OwnChoice } | null = null;
 
 form.addEventListener('submit', (event) => {
   event.preventDefault();
@@ -99,7 +105,35 @@ function show(query: URLSearchParams): void {
   showMade(outcome.made, outcome.near, choice);
 }
 
+rows.addEventListener('click', ({ target }) => {
+  const wanted = target instanceof HTMLElement ? target.dataset.keep : undefined;
+  if (wanted === 'print') print();
+  if (wanted === 'A4' || wanted === 'Letter') keepBooklet(wanted);
+});
+
+/** A booklet of what stands in the page, saved as any file of the site would be. */
+async function keepBooklet(paper: 'A4' | 'Letter'): Promise<void> {
+  if (shown === null) return;
+  const { made, choice } = shown;
+  const kept = found('#own-kept');
+  kept.textContent = 'Setting the booklet…';
+  try {
+    const { ownBooklet } = await import('./own-booklet.ts');
+    const address = location.href;
+    const bytes = await ownBooklet({ made, scaleOf, choice, paper, address, fontFolder: FONT_FOLDER });
+    const href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }));
+    const name = `${made.pattern.slug}-your-own-${choice.dialect}-${paper.toLowerCase()}.pdf`;
+    const link = element('a', { href, download: name }, name);
+    kept.replaceChildren('The booklet is ready: ', link);
+    link.click();
+  } catch {
+    kept.textContent =
+      'The booklet could not be set, for a part of the site could not be fetched. Try again, or print this page.';
+  }
+}
+
 function showMade(made: OwnMade, near: NearSizes, choice: OwnChoice): void {
+  shown = { made, choice };
   const { summary, sheets } = firstSheets(made, near, choice);
   tell(summary);
   first.replaceChildren(...sheets);

@@ -70,8 +70,34 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice): RowSheets {
     ...glossarySheets(words, terms),
     instructions,
     listedSheet('finishing', 'Finishing', ownSentences(pattern, pattern.finishing, dialect)),
+    keepSheet(),
   ];
   return { sheets: sheets.filter((one) => one !== null), charts };
+}
+
+/** Printing from the browser, or as a booklet on either paper. */
+function keepSheet(): HTMLElement {
+  const button = (keep: string, text: string): HTMLElement =>
+    element('button', { type: 'button', class: 'plainer', 'data-keep': keep }, text);
+  const keep = sheet(
+    'downloads',
+    'To print and keep',
+    element(
+      'div',
+      { class: 'buttons' },
+      button('A4', 'Booklet on A4 paper (PDF)'),
+      button('Letter', 'Booklet on US Letter paper (PDF)'),
+      button('print', 'Print this page'),
+    ),
+    element('p', { class: 'quiet', role: 'status', id: 'own-kept' }),
+    element(
+      'p',
+      { class: 'quiet' },
+      'The address of this page holds what you filled in: keep it, or pass it on.',
+    ),
+  );
+  keep.classList.add('downloads');
+  return keep;
 }
 
 /** The sizes on either side of hers, each with an address that asks for it. */

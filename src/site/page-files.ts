@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import { FILES_FOLDER } from './addresses.ts';
 import { readFontFile } from './font-files.ts';
+import { FONT_FACES, fontFileName } from './font-names.ts';
 import { pageScripts } from './page-scripts.ts';
 import { PROJECT_FOLDER } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
@@ -59,6 +60,10 @@ export async function pageFiles(): Promise<SiteFile[]> {
   return [
     ...(await Promise.all([...assets, ...fonts])),
     ...(await pageScripts()),
+    ...FONT_FACES.map((face) => ({
+      file: `${FILES_FOLDER}/${fontFileName(face)}`,
+      content: Buffer.from(readFontFile(face)),
+    })),
     sheet,
     { file: `${FILES_FOLDER}/fonts-licence.txt`, content: licences.join('\n\n') },
   ];

@@ -8,7 +8,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { compileOwnSize } from '../../src/compile-own.ts';
 import type { OwnSize } from '../../src/pattern/own-size.ts';
 import { NOTHING_ASKED } from '../../src/pattern/own-size.ts';
+import { printBooklet } from '../../src/print-booklet.ts';
+import { readFontFiles } from '../../src/site/font-files.ts';
 import type { DialectKey } from '../../src/wording/words.ts';
+import { readPdf } from '../booklet/read-pdf.ts';
 import { type OpenSite, openSite } from './open-site.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -201,5 +204,37 @@ test('on a phone nothing is wider than the page, and it asks no other host', asy
     await page.locator('.chart svg').first().waitFor();
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
     expect(new Set(asked).size).toBe(1);
+  });
+});
+
+test('its booklet, set in the browser with fonts of the site, says on every page what the terminal’s does', async () => {
+  const query = 'width=25+cm&terms=uk&hand=left';
+  await open.visit(`lantern-square/your-own/?${query}`, { acceptDownloads: true }, async (page) => {
+    await page.locator('#own-rows .rows li').first().waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      page.locator('button[data-keep="Letter"]').click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('lantern-square-your-own-uk-letter.pdf');
+    const made = await readPdf(readFileSync(await download.path()));
+    const own = compileOwnSize(compiledOf('lantern-square'), { ...NOTHING_ASKED, widthMm: 250 });
+    const [size] = own.sizes;
+    if (size === undefined) throw new Error('nothing was made');
+    const choice = { dialect: 'uk', paper: 'Letter', leftHanded: true, address: page.url() } as const;
+    const expected = await readPdf(await printBooklet(own, size, choice, readFontFiles()));
+    expect(made.pages.length).toBe(expected.pages.length);
+    expect(made.pages).toEqual(expected.pages);
+    expect(made.title).toBe(expected.title);
+    expect(await page.locator('#own-kept').textContent()).toContain('The booklet is ready');
+  });
+}, 90_000);
+
+test('printed, the page leaves out the form and its buttons', async () => {
+  await open.visit('sandbar-square/your-own/?width=30+cm', {}, async (page) => {
+    await page.locator('#own-rows .rows li').first().waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('#own-form').isVisible()).toBe(false);
+    expect(await page.locator('[data-keep]').first().isVisible()).toBe(false);
+    expect(await page.locator('#own-rows .rows li').first().isVisible()).toBe(true);
   });
 });
