@@ -73,6 +73,7 @@ async function printed(
     createdAt: new Date(along.announcedMs),
     fonts,
     outline,
+    tagged: true,
   });
 }
 

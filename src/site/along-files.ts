@@ -5,7 +5,8 @@ import { FEED_FILE, feedText } from '../along/feed.ts';
 import { printBook, printWeek } from '../along/print-book.ts';
 import { weeksOut } from '../along/release.ts';
 import { PAPERS } from '../booklet/paper.ts';
-import { CALENDAR_FILE, weekBookName, weekFolder, wholeBookName } from './along-pages.ts';
+import { CALENDAR_FILE, PLANNER_FOLDER, weekBookName, weekFolder, wholeBookName } from './along-pages.ts';
+import { picturesScript } from './along-pictures.ts';
 import { type AlongSite, squaresOut } from './along-site.ts';
 import { readFontFiles } from './font-files.ts';
 import type { SiteSettings } from './site-settings.ts';
@@ -25,12 +26,15 @@ export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[]
     file: `${along.slug}/${wholeBookName(along.slug, paper)}`,
     content: () => printBook(released, site, { paper, mark }, readFontFiles()),
   }));
+  const script = picturesScript(site, `${along.slug}/${PLANNER_FOLDER}`);
+  const pictures = { file: script.file, content: async () => script.content };
   return [
     { file: `${along.slug}/${CALENDAR_FILE}`, content: async () => calendarText(released, mark) },
     { file: `${along.slug}/${FEED_FILE}`, content: async () => feedText(released, mark) },
     ...squaresOut(site).flatMap(({ compiled, pattern }) =>
       sizeFiles(compiled, pattern, offered, mark ?? undefined),
     ),
+    pictures,
     ...weeks,
     ...(complete ? whole : []),
   ];

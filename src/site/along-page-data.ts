@@ -86,6 +86,8 @@ export interface JoiningPage extends AlongFrame {
 
 export interface PlannerPage extends AlongFrame {
   readonly about: string;
+  /** Address of the script that holds the squares' pictures. */
+  readonly pictures: string;
   /** Figures for the page's script, as JSON. */
   readonly figures: string;
 }

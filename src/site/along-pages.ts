@@ -29,6 +29,7 @@ import type {
   WeekPage,
 } from './along-page-data.ts';
 import { blanketPicture } from './along-picture.ts';
+import { PICTURES_SCRIPT } from './along-pictures.ts';
 import type { AlongSite } from './along-site.ts';
 import { alongTotals } from './along-totals.ts';
 import { coverLink } from './cover-picture.ts';
@@ -295,7 +296,8 @@ function plannerPage({ released, figures }: AlongSite): PlannerPage {
     script: linkTo(place, [FILES_FOLDER], PLANNER_SCRIPT),
     heading: 'Plan your blanket',
     about: along.title,
-    figures: JSON.stringify({ slug: along.slug, title: along.title, figures, pictures }),
+    pictures: linkTo(place, [along.slug, PLANNER_FOLDER], PICTURES_SCRIPT),
+    figures: JSON.stringify({ slug: along.slug, figures, pictures }),
   };
 }
 
