@@ -8,7 +8,6 @@ import { alongFiles } from './along-files.ts';
 import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.ts';
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { pageFiles } from './page-files.ts';
-import { pageScripts } from './page-scripts.ts';
 import { readAlongs } from './read-alongs.ts';
 import { type ReadPattern, readPatterns } from './read-patterns.ts';
 import { settingsOf } from './read-settings.ts';
@@ -106,7 +105,6 @@ async function writeSite(
 ): Promise<BuildCounts> {
   const collection = files.map(({ compiled }) => compiled);
   await writeFiles(folder, [...pages, ...(await pageFiles()), ...schemaFiles()]);
-  if (alongs.length > 0) await writeFiles(folder, await pageScripts());
   let booklets = 0;
   let charts = 0;
   const make = async (toMake: readonly FileToMake[]): Promise<void> => {

@@ -1,9 +1,11 @@
-/** An along on the disk and an instant -> every file that is published of it at that instant, made as a build makes them, and the words in them. */
+/**
+ * An along on the disk and an instant -> every file that is published of it at that instant, made as a build makes them, and
+ * the words in them. Style sheet, fonts and scripts, which are made without knowing of any along, are left out.
+ */
 
 import { createHash } from 'node:crypto';
 import { alongFiles } from '../../src/site/along-files.ts';
 import { alongsAt } from '../../src/site/along-site.ts';
-import { pageScripts } from '../../src/site/page-scripts.ts';
 import type { AlongOnDisk } from '../../src/site/read-alongs.ts';
 import { runEleventy } from '../../src/site/run-eleventy.ts';
 import type { SiteFile } from '../../src/site/site-file.ts';
@@ -17,7 +19,7 @@ export async function releasedFiles(
 ): Promise<ReadonlyMap<string, SiteFile['content']>> {
   const { sites } = alongsAt(alongs, asOf === null ? null : () => asOf);
   const pages = await runEleventy(sitePages([], USUAL_SETTINGS, sites));
-  const made = new Map([...pages, ...(await pageScripts())].map(({ file, content }) => [file, content]));
+  const made = new Map(pages.map(({ file, content }) => [file, content]));
   for (const site of sites)
     for (const { file, content } of alongFiles(site, USUAL_SETTINGS)) made.set(file, await content());
   return made;
@@ -29,6 +31,7 @@ const read = new Map<string, string>();
 /** All that a file says: a text as it is, a booklet's words on every page, its title and its bookmarks. */
 export async function saysOf(content: SiteFile['content']): Promise<string> {
   if (typeof content === 'string') return content;
+  if (Buffer.from(content).toString('latin1', 0, 5) !== '%PDF-') return Buffer.from(content).toString('utf8');
   const hash = createHash('sha256').update(content).digest('hex');
   const known = read.get(hash);
   if (known !== undefined) return known;
@@ -58,7 +61,7 @@ export function numbersIn(text: string): ReadonlySet<string> {
 
 /** What a reader sees of a page or a picture, and what a page's script is given: no addresses, no lines of a drawing. */
 export function shownOf(says: string, file: string): string {
-  if (!/\.(?:html|svg)$/.test(file)) return says;
+  if (!/\.(?:html|svg|js)$/.test(file)) return says;
   const given = [
     ...says.matchAll(/data-figures="([^"]*)"|alt="([^"]*)"|content="([^"]*)"|aria-label="([^"]*)"/g),
   ];
