@@ -39,7 +39,7 @@ export function drawBlanket(
       tabindex: i === current ? '0' : '-1',
       'data-tile': String(i),
       'aria-pressed': String(held),
-      'aria-label': `${titles.get(tile.id) ?? tile.id}, row ${tile.y + 1}, place ${tile.x + 1}`,
+      'aria-label': `${titles.get(tile.id) ?? tile.id}, number ${numbers.get(tile.id) ?? 0}, row ${tile.y + 1}, place ${tile.x + 1}`,
       transform: `translate(${tile.x * PLACE} ${tile.y * PLACE})`,
       class: held ? 'tile held' : 'tile',
     });
