@@ -1,7 +1,8 @@
 /** What is painted and what it is in, the structure tree of a tagged PDF out (ISO 32000-1, 14.7 and 14.8). */
 
 import type PdfDocument from 'pdfkit';
-import type { PdfStructure } from 'pdfkit';
+import type { PdfPage, PdfStructure } from 'pdfkit';
+import { around, type Bounds } from '../scene/bounds.ts';
 import type { Tag } from '../scene/scene.ts';
 
 /** What is drawn outside any tag is an artifact: running heads, rules, boxes to tick. */
@@ -12,6 +13,8 @@ export class PdfTags {
   private readonly root: PdfStructure;
   private readonly elements = new Map<Tag, PdfStructure>();
   private open: { readonly content: Content; readonly depth: number } | null = null;
+  /** Of figures and tables: where each stands, as long as it is on one page. */
+  private readonly boxes = new Map<Tag, { readonly page: PdfPage; box: Bounds } | 'several pages'>();
   private depth = 0;
   private inside: Content = 'artifact';
 
@@ -34,7 +37,12 @@ export class PdfTags {
   }
 
   /** Content is opened and closed at one and the same depth of saved states. `paintInside` paints one deeper. */
-  within(tag: Tag | undefined, save: () => void, paintInside: () => void, restore: () => void): void {
+  within(
+    tag: Tag | undefined,
+    save: () => void,
+    paintInside: () => Bounds | null,
+    restore: () => void,
+  ): void {
     const before = this.inside;
     if (tag !== undefined && tag !== before) this.close();
     save();
@@ -43,7 +51,9 @@ export class PdfTags {
       this.inside = tag;
       this.paintInto();
     }
-    paintInside();
+    const box = paintInside();
+    const holder = tag === undefined ? null : boxed(tag);
+    if (holder !== null && box !== null) this.enlargeBox(holder, box);
     if (this.open !== null && this.open.depth >= this.depth) this.close();
     this.depth -= 1;
     this.inside = before;
@@ -55,6 +65,35 @@ export class PdfTags {
     const element = this.elementOf(tag);
     annotate(element);
     element.end();
+  }
+
+  /** A figure or table that stands on one page says where (ISO 32000-1, 14.8.5.4.3): at the end, when all of it is painted. */
+  finish(): void {
+    for (const [tag, found] of this.boxes) {
+      if (found === 'several pages') continue;
+      const { left, top, right, bottom } = found.box;
+      this.elementOf(tag).dictionary.data.A = {
+        O: 'Layout',
+        Placement: 'Block',
+        BBox: [left, top, right, bottom].map((pt) => Math.round(pt * 100) / 100),
+      };
+    }
+  }
+
+  private enlargeBox(tag: Tag, drawn: Bounds): void {
+    const known = this.boxes.get(tag);
+    const { page } = this.document;
+    // What of a chart passes the edge of its sheet is covered there.
+    const box = {
+      left: Math.max(0, drawn.left),
+      top: Math.max(0, drawn.top),
+      right: Math.min(page.width, drawn.right),
+      bottom: Math.min(page.height, drawn.bottom),
+    };
+    if (known === undefined) this.boxes.set(tag, { page, box });
+    else if (known === 'several pages') return;
+    else if (known.page !== page) this.boxes.set(tag, 'several pages');
+    else known.box = around(known.box, box) ?? box;
   }
 
   /** At the end of a page. */
@@ -76,4 +115,10 @@ export class PdfTags {
     this.elements.set(tag, element);
     return element;
   }
+}
+
+/** The figure or table that a tag is, or is a part of. */
+function boxed(tag: Tag): Tag | null {
+  if (tag.kind === 'Figure' || tag.kind === 'Table') return tag;
+  return tag.within === null ? null : boxed(tag.within);
 }

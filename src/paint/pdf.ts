@@ -1,10 +1,10 @@
 /** Scenes in, one a page, the bytes of a PDF out: vectors, embedded fonts, symbols defined once for the whole file. */
 
 import PdfDocument, { type PdfReference } from 'pdfkit';
-import { boundsOf } from '../scene/bounds.ts';
+import { type Bounds, boundsOf } from '../scene/bounds.ts';
 import { roundMm } from '../scene/rounding.ts';
 import type { Face, Scene, Shape, Tag, Transform } from '../scene/scene.ts';
-import { placedAt, UNMOVED } from '../scene/transforms.ts';
+import { applied, placedAt, UNMOVED } from '../scene/transforms.ts';
 import { ptFromMm } from '../units.ts';
 import { openFont } from './fonts.ts';
 import { colourOf } from './inks.ts';
@@ -99,7 +99,7 @@ export class PdfPainting {
     this.document.save();
     const toPt = ptFromMm(1);
     this.document.transform(toPt, 0, 0, toPt, 0, 0);
-    this.group(placedAt(xMm, yMm, scale), undefined, () => this.paint(scene.shapes, scene.symbols));
+    this.group(placedAt(xMm, yMm, scale), scene.shapes, scene.symbols);
     this.document.restore();
   }
 
@@ -113,6 +113,7 @@ export class PdfPainting {
   }
 
   finish(): Promise<Uint8Array> {
+    this.tags?.finish();
     this.document.end();
     return this.finished;
   }
@@ -136,10 +137,10 @@ export class PdfPainting {
         this.paintUse(shape, symbols);
         return;
       case 'group':
-        this.group(shape.transform ?? UNMOVED, shape.tag, () => this.paint(shape.shapes, symbols));
+        this.group(shape.transform ?? UNMOVED, shape.shapes, symbols, shape.tag);
         return;
       case 'link':
-        this.group(UNMOVED, shape.tag, () => this.paint(shape.shapes, symbols));
+        this.group(UNMOVED, shape.shapes, symbols, shape.tag);
         this.link(shape, symbols);
         return;
     }
@@ -196,15 +197,15 @@ export class PdfPainting {
     return form;
   }
 
-  private group(transform: Transform, tag: Tag | undefined, paintInside: () => void): void {
+  private group(transform: Transform, shapes: readonly Shape[], symbols: Scene['symbols'], tag?: Tag): void {
     this.flush();
     const save = (): void => {
       this.document.save();
       if (transform !== UNMOVED) this.document.transform(...transform);
     };
-    const paint = (): void => {
-      paintInside();
-      this.flush();
+    const paint = (): Bounds | null => {
+      this.paint(shapes, symbols);
+      return tag === undefined || this.tags === null ? null : this.onPage(boundsOf(shapes, symbols));
     };
     const restore = (): void => {
       this.document.restore();
@@ -215,6 +216,17 @@ export class PdfPainting {
       paint();
       restore();
     }
+  }
+
+  /** In points from the lower left of the page, so that what is called top lies below, what is drawn in the present place. */
+  private onPage(box: Bounds | null): Bounds | null {
+    if (box === null) return null;
+    const corners = [box.left, box.right].flatMap((x) =>
+      [box.top, box.bottom].map((y) => applied(this.document._ctm, x, y)),
+    );
+    const xs = corners.map(([x]) => x);
+    const ys = corners.map(([, y]) => y);
+    return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
   }
 
   /** Operators are written in lots: a chart has thousands. */

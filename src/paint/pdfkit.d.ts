@@ -8,6 +8,8 @@ declare module 'pdfkit' {
   }
 
   export interface PdfPage {
+    readonly width: number;
+    readonly height: number;
     readonly xobjects: Record<string, PdfReference>;
   }
 
@@ -21,6 +23,7 @@ declare module 'pdfkit' {
   }
 
   export interface PdfStructure {
+    readonly dictionary: { readonly data: Record<string, unknown> };
     add(child: PdfStructure | PdfStructureContent): this;
     end(): void;
   }
@@ -40,6 +43,8 @@ declare module 'pdfkit' {
     constructor(options: PdfOptions);
     readonly page: PdfPage;
     readonly outline: PdfOutline;
+    /** What all transforms so far come to, from the lower left of the page. */
+    readonly _ctm: readonly [number, number, number, number, number, number];
     on(event: 'data', take: (bytes: Uint8Array) => void): this;
     on(event: 'end', done: () => void): this;
     on(event: 'error', fail: (reason: unknown) => void): this;

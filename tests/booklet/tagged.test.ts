@@ -117,6 +117,51 @@ describe.each(CASES)('$name', ({ compiled, sizes, form }) => {
     expect(heads.length > 0).toBe(/^\s*Table/m.test(tree));
   });
 
+  test('figures, and tables on one page, say where they stand, and it is on the page (poppler)', async () => {
+    const tree = execFileSync('pdfinfo', ['-struct', file], { encoding: 'utf8' }).split('\n');
+    const { pages } = await readPdf(bytes);
+    const widest = Math.max(...pages.map(({ widthPt }) => widthPt));
+    const highest = Math.max(...pages.map(({ heightPt }) => heightPt));
+    const figures = tree.flatMap((line, index) =>
+      /^\s*Figure/.test(line) ? [tree.slice(index + 1, index + 4).join(' ')] : [],
+    );
+    expect(figures.length).toBeGreaterThan(0);
+    const placed = tree.flatMap((line) => {
+      const found = /\/BBox \[\s*([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+)\s*\]/.exec(line);
+      return found === null ? [] : [found.slice(1).map(Number)];
+    });
+    for (const after of figures) expect(after).toContain('/BBox');
+    for (const [left = -1, bottom = -1, right = 1e9, top = 1e9] of placed) {
+      expect(left).toBeGreaterThanOrEqual(-1);
+      expect(bottom).toBeGreaterThanOrEqual(-1);
+      expect(right).toBeLessThanOrEqual(widest + 1);
+      expect(top).toBeLessThanOrEqual(highest + 1);
+      expect(right).toBeGreaterThan(left);
+      expect(top).toBeGreaterThan(bottom);
+    }
+  });
+
+  test('the place of a table is where its texts stand', async () => {
+    const tree = execFileSync('pdfinfo', ['-struct', file], { encoding: 'utf8' }).split('\n');
+    const at = tree.findIndex((line) => /^\s*Table/.test(line));
+    if (at < 0) return;
+    const found = /\/BBox \[\s*([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+)/.exec(
+      tree.slice(at, at + 4).join(' '),
+    );
+    const [left = 0, bottom = 0, right = 0, top = 0] = found?.slice(1).map(Number) ?? [];
+    const [head] = read.pages
+      .flatMap(elementsIn)
+      .filter(({ role }) => role === 'TH')
+      .flatMap(({ children }) => children);
+    const text = (await readPdf(bytes)).pages
+      .flatMap(({ texts }) => texts)
+      .find((each) => each.text.trim() === String(head).trim());
+    expect(text?.x).toBeGreaterThanOrEqual(left - 1);
+    expect(text?.x).toBeLessThanOrEqual(right);
+    expect(text?.y).toBeGreaterThanOrEqual(bottom - 1);
+    expect(text?.y).toBeLessThanOrEqual(top + 1);
+  });
+
   test('qpdf finds nothing wrong, and every font is embedded and maps to characters', () => {
     expect(execFileSync('qpdf', ['--check', file], { encoding: 'utf8' })).toContain(
       'No syntax or stream encoding errors',
