@@ -2,7 +2,7 @@
 
 import type { NearSize, NearSizes } from '../check/near-sizes.ts';
 import type { Units } from '../measure/materials.ts';
-import { printCm, printMm } from '../units.ts';
+import { printCm, printIn, printMm } from '../units.ts';
 import { inUnits } from '../wording/finished-size.ts';
 
 export interface NearTable {
@@ -28,15 +28,16 @@ export function nearCells(
   { count, mm, offMm }: NearSize,
   units: Units = 'metric',
 ): readonly [string, string, string] {
-  return [String(count), inUnits(mm, units), missWords(offMm)];
+  return [String(count), inUnits(mm, units), missWords(offMm, units)];
 }
 
 /** Nobody measures a piece of crochet finer. */
 const EXACT_MM = 0.5;
 const A_CM = 10;
 
-function missWords(offMm: number): string {
+function missWords(offMm: number, units: Units): string {
   const off = Math.abs(offMm);
   if (off < EXACT_MM) return 'as wanted';
-  return `${Math.round(off) < A_CM ? printMm(Math.round(off)) : printCm(off)} ${offMm > 0 ? 'more' : 'less'}`;
+  const inMetric = Math.round(off) < A_CM ? printMm(Math.round(off)) : printCm(off);
+  return `${units === 'metric' ? inMetric : printIn(off)} ${offMm > 0 ? 'more' : 'less'}`;
 }

@@ -1,5 +1,6 @@
 /** A pattern made over -> the sections of its page, and the places its charts are drawn into. */
 
+import { keepNumbersTogether } from '../booklet/no-break.ts';
 import type { NearSizes } from '../check/near-sizes.ts';
 import type { Units } from '../measure/materials.ts';
 import type { OwnMade } from '../own/make-own.ts';
@@ -104,7 +105,7 @@ function keepSheet(): HTMLElement {
 export function nearTable({ counted, side, near }: NearTable, units: Units): HTMLElement {
   const heads = [counted, side, 'than wanted'];
   const rows = near.map((one) => {
-    const [count, measure, miss] = nearCells(one, units);
+    const [count, measure, miss] = nearCells(one, units).map(keepNumbersTogether) as [string, string, string];
     const asked = new URLSearchParams(location.search);
     asked.set(side, units === 'metric' ? printCm(one.mm) : printIn(one.mm));
     const cells = [

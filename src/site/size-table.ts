@@ -1,5 +1,6 @@
 /** A compiled pattern -> its sizes side by side, each with the way to its page. */
 
+import { keepNumbersTogether } from '../booklet/no-break.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { printFinishedSize } from '../wording/finished-size.ts';
@@ -22,7 +23,7 @@ export function sizeTable(compiled: CompiledPattern, pattern: Pattern, place: Pa
     rows: compiled.sizes.map((size) => ({
       name: size.size.name,
       href: linkTo(place, [compiled.slug, size.slug]),
-      cells: columns.map((column) => ({ column: column.name, text: column.cell(size) })),
+      cells: columns.map((column) => ({ column: column.name, text: keepNumbersTogether(column.cell(size)) })),
     })),
   };
 }
