@@ -42,6 +42,8 @@ export type ChartPlan =
       readonly format: PageFormat;
       readonly scale: number;
       readonly orientation: Orientation;
+      /** Of a key at the right of the chart, where it is tall and narrow, the space between included; null for one below. */
+      readonly keyBesideMm: number | null;
     }
   | {
       readonly kind: 'sheets';
@@ -70,6 +72,8 @@ export interface ChartRoom {
   /** Above it on a sheet of its own. */
   readonly sheetHeadingMm: (grid: PageGrid) => number;
   readonly keyMm: (grid: PageGrid) => number;
+  /** What a key in one column takes at the right of a chart; null where there is no key. */
+  readonly keyBeside: (grid: PageGrid) => ChartSize | null;
 }
 
 export function planChart(chart: ChartSize, format: PageFormat, room: ChartRoom): ChartPlan {
@@ -79,12 +83,14 @@ export function planChart(chart: ChartSize, format: PageFormat, room: ChartRoom)
   if (inText >= scales.least) return { kind: 'in text', scale: inText };
   const turned = onOneSheet(chart, format, 'landscape', room);
   if (turned !== null && turned.scale > inText) return turned;
+  const beside = keyBeside(chart, format, room);
+  if (beside !== null) return beside;
   if (format.form !== 'folded') return planSheets(chart, format);
   const loose = { ...format, form: 'flat' } as const;
   const [best] = (['portrait', 'landscape'] as const)
     .flatMap((orientation) => onOneSheet(chart, loose, orientation, room) ?? [])
     .sort((a, b) => b.scale - a.scale);
-  return best ?? planSheets(chart, loose);
+  return best ?? keyBeside(chart, loose, room) ?? planSheets(chart, loose);
 }
 
 /** Null where it would be too small to read. */
@@ -97,7 +103,30 @@ function onOneSheet(
   const grid = pageGrid(format, orientation);
   const scales = SCALES[format.form];
   const scale = fitScale(chart, grid, room.sheetHeadingMm(grid) + room.keyMm(grid), scales.most);
-  return scale >= scales.least ? { kind: 'sheet', format, scale, orientation } : null;
+  return scale >= scales.least ? { kind: 'sheet', format, scale, orientation, keyBesideMm: null } : null;
+}
+
+/** On a sheet of its own with the key at its right: on whichever way of the paper it is larger. */
+function keyBeside(
+  chart: ChartSize,
+  format: PageFormat,
+  room: ChartRoom,
+): Extract<ChartPlan, { kind: 'sheet' }> | null {
+  const scales = SCALES[format.form];
+  const [best] = (['portrait', 'landscape'] as const)
+    .flatMap((orientation) => {
+      const grid = pageGrid(format, orientation);
+      const key = room.keyBeside(grid);
+      const freeMm = grid.bodyHeightMm - room.sheetHeadingMm(grid);
+      if (key === null || key.heightMm > freeMm) return [];
+      const widthMm = grid.bodyWidthMm - key.widthMm;
+      const scale = Math.min(scales.most, widthMm / chart.widthMm, freeMm / chart.heightMm);
+      return scale >= scales.least
+        ? [{ kind: 'sheet' as const, format, scale, orientation, keyBesideMm: key.widthMm }]
+        : [];
+    })
+    .sort((a, b) => b.scale - a.scale);
+  return best ?? null;
 }
 
 function planSheets(chart: ChartSize, format: PageFormat): ChartPlan {

@@ -1,6 +1,7 @@
 /** The entries of a chart's key and a width in, the key set in columns at its own size out. */
 
 import type { Shape, Tag } from '../scene/scene.ts';
+import type { MeasureText } from './break-lines.ts';
 import { scaledShapes } from './draw-lines.ts';
 import type { PageGrid } from './page-grid.ts';
 import type { KeyEntry } from './split-key.ts';
@@ -20,10 +21,27 @@ export interface LaidKey {
 }
 
 /** Set for ordinary print and enlarged: in large print its words grow with all others. */
-export function layKey(entries: readonly KeyEntry[], { bodyWidthMm, drawn }: PageGrid): LaidKey {
-  const { shapes, heightMm } = laidOut(entries, bodyWidthMm / drawn);
+export function layKey(
+  entries: readonly KeyEntry[],
+  { bodyWidthMm, drawn }: PageGrid,
+  widthMm = bodyWidthMm,
+): LaidKey {
+  const { shapes, heightMm } = laidOut(entries, widthMm / drawn);
   if (drawn === 1) return { shapes, heightMm };
   return { shapes: [scaledShapes(shapes, drawn, 0, 0)], heightMm: heightMm * drawn };
+}
+
+/** The narrowest column that all words fit. */
+export function keyColumnMm(entries: readonly KeyEntry[], measure: MeasureText): number {
+  const ends = entries.map(({ shapes, symbolXMm }) =>
+    Math.max(
+      0,
+      ...shapes.flatMap((shape) =>
+        shape.kind === 'text' ? [shape.x + measure(shape.text, shape.face, shape.sizeMm) - symbolXMm] : [],
+      ),
+    ),
+  );
+  return SYMBOL_MIDDLE_MM + Math.max(0, ...ends);
 }
 
 /** Down the columns, the first the longest. */

@@ -10,7 +10,7 @@ import { pageGrid } from '../../src/booklet/page-grid.ts';
 import { PAPERS } from '../../src/booklet/paper.ts';
 
 const A4 = { paper: 'A4', form: 'flat' } as const;
-const ROOM = { headingMm: 12, sheetHeadingMm: () => 14, keyMm: () => 0 };
+const ROOM = { headingMm: 12, sheetHeadingMm: () => 14, keyMm: () => 0, keyBeside: () => null };
 const PAPER_NAMES = Object.values(PAPERS).map(({ name }) => name);
 
 describe('getting a chart on paper', () => {
@@ -30,6 +30,16 @@ describe('getting a chart on paper', () => {
     const plan = planChart({ widthMm: 400, heightMm: 200 }, A4, ROOM);
     expect(plan).toMatchObject({ kind: 'sheet', orientation: 'landscape' });
     expect('scale' in plan && plan.scale).toBeGreaterThanOrEqual(LEGIBLE_SCALE);
+  });
+
+  test('a tall one whose key has no room below it has it at its right', () => {
+    const room = { ...ROOM, keyMm: () => 70, keyBeside: () => ({ widthMm: 80, heightMm: 60 }) };
+    const plan = planChart({ widthMm: 120, heightMm: 400 }, A4, room);
+    expect(plan).toMatchObject({ kind: 'sheet', orientation: 'portrait', keyBesideMm: 80 });
+    expect('scale' in plan && plan.scale).toBeGreaterThanOrEqual(LEGIBLE_SCALE);
+    expect('scale' in plan && plan.scale * 120 + 80).toBeLessThanOrEqual(
+      pageGrid(A4, 'portrait').bodyWidthMm,
+    );
   });
 
   test('one too large for a sheet is spread over as few sheets as keep it legible', () => {

@@ -1,9 +1,9 @@
 /** A chart too wide for the text and the plan for it in, a sheet of its own out, turned on its side. */
 
 import type { Scene, Tag } from '../../scene/scene.ts';
-import { type ChartPlan, KEY_GAP_MM } from '../chart-plan.ts';
+import { type ChartPlan, type ChartSize, KEY_GAP_MM } from '../chart-plan.ts';
 import { scaledShapes } from '../draw-lines.ts';
-import { layKey } from '../lay-key.ts';
+import { keyColumnMm, layKey } from '../lay-key.ts';
 import { ACCENT, pageGrid, QUIET } from '../page-grid.ts';
 import { type Setting, setText } from '../set-text.ts';
 import type { KeyEntry } from '../split-key.ts';
@@ -27,14 +27,21 @@ export function wholeSheet(
   { measure }: Pick<Setting, 'measure'>,
 ): Sheet {
   const grid = pageGrid(plan.format, plan.orientation);
-  const key = layKey(entries, grid);
+  const { keyBesideMm } = plan;
+  const beside = keyBesideMm !== null;
+  const key = layKey(entries, grid, beside ? keyBesideMm - BESIDE_GAP_MM : grid.bodyWidthMm);
   const tag = headingTag(bookmark.level === 1 ? 2 : 3);
   const heading = sheetHeading(title, note, grid.bodyWidthMm, { measure, grid }, tag);
   const headingMm = sheetHeadingMm(heading);
   const drawnMm = scene.heightMm * plan.scale;
-  const freeMm = grid.bodyHeightMm - headingMm - drawnMm - KEY_GAP_MM - key.heightMm;
-  const xMm = (grid.bodyWidthMm - scene.widthMm * plan.scale) / 2;
+  const freeMm = grid.bodyHeightMm - headingMm - drawnMm - (beside ? 0 : KEY_GAP_MM + key.heightMm);
+  const chartMm = scene.widthMm * plan.scale;
+  // With a key at its right the two stand in the middle together.
+  const xMm = (grid.bodyWidthMm - chartMm - (keyBesideMm ?? 0)) / 2;
   const yMm = headingMm + Math.max(0, freeMm / 3);
+  const keyAt = beside
+    ? { xMm: xMm + chartMm + BESIDE_GAP_MM, yMm: yMm + Math.max(0, (drawnMm - key.heightMm) / 2) }
+    : { xMm: 0, yMm: yMm + drawnMm + KEY_GAP_MM };
   return {
     kind: 'sheet',
     format: plan.format,
@@ -42,12 +49,21 @@ export function wholeSheet(
     shapes: [
       ...heading.shapes,
       tagged([scaledShapes(scene.shapes, plan.scale, xMm, yMm)], figureTag(scene.alternative)),
-      moved(key.shapes, 0, yMm + drawnMm + KEY_GAP_MM),
+      moved(key.shapes, keyAt.xMm, Math.min(keyAt.yMm, grid.bodyHeightMm - key.heightMm)),
     ],
     underPage: [],
     symbols: scene.symbols,
     bookmark,
   };
+}
+
+const BESIDE_GAP_MM = 6;
+
+/** A key of one column, as wide as its words, and the space between it and the chart at its left. */
+export function keyBeside(entries: readonly KeyEntry[], { grid, measure }: Setting): ChartSize | null {
+  if (entries.length === 0) return null;
+  const widthMm = keyColumnMm(entries, measure) * grid.drawn;
+  return { widthMm: widthMm + BESIDE_GAP_MM, heightMm: layKey(entries, grid, widthMm).heightMm };
 }
 
 /** Between the heading of a sheet and its chart, and the least that both take: charts of one pattern then stand alike. */

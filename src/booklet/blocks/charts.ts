@@ -13,7 +13,7 @@ import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { type KeyEntry, splitKey } from '../split-key.ts';
 import { type Bookmark, type Flowing, keepTogether, moved, type Strip, withSpaceBefore } from '../strip.ts';
 import { figureTag, headingTag, tagged } from '../tags.ts';
-import { sheetHeading, sheetHeadingMm, wholeSheet } from './chart-sheet.ts';
+import { keyBeside, sheetHeading, sheetHeadingMm, wholeSheet } from './chart-sheet.ts';
 import { tileSheets } from './tile-sheets.ts';
 
 export interface DrawnCharts {
@@ -106,6 +106,7 @@ function chooseDrawing(chart: BookletChart, { head, title }: Opening, setting: S
       sheetHeadingMm: (grid) =>
         sheetHeadingMm(sheetHeading(title, words, grid.bodyWidthMm, { ...setting, grid })),
       keyMm: (grid) => (entries.length > 0 ? KEY_GAP_MM + layKey(entries, grid).heightMm : 0),
+      keyBeside: (grid) => keyBeside(entries, { ...setting, grid }),
     });
     return { drawing, entries, plan, head: introduced, words };
   };
