@@ -51,8 +51,6 @@ export interface Along {
   /** Zones whose hours the schedule shows as well. */
   readonly elsewhere: readonly string[];
   readonly announcedMs: number;
-  /** With a stroke at its end. */
-  readonly address: string | null;
   readonly gauge: Gauge;
   readonly hookMm: number | null;
   readonly yarns: readonly Yarn[];

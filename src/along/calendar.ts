@@ -5,7 +5,16 @@ import type { ReleasedAlong, ReleasedWeek } from './release.ts';
 /** Octets that a line may have before it is folded (RFC 5545, 3.1). */
 const LINE_OCTETS = 75;
 
-export function calendarText(released: ReleasedAlong, mark: string | null): string {
+/** What is told beside the along itself, in its calendar and its feed. */
+export interface Told {
+  /** Stands before every title of a preview. */
+  readonly mark: string | null;
+  /** Where the site stands on the web, with a stroke at its end; null where that is not known. */
+  readonly address: string | null;
+}
+
+export function calendarText(released: ReleasedAlong, told: Told): string {
+  const { mark } = told;
   const { along, weeks } = released;
   const lines = [
     'BEGIN:VCALENDAR',
@@ -13,13 +22,13 @@ export function calendarText(released: ReleasedAlong, mark: string | null): stri
     'PRODID:-//Rowfold//Crochet-along//EN',
     'METHOD:PUBLISH',
     `X-WR-CALNAME:${escaped(marked(along.title, mark))}`,
-    ...weeks.flatMap((week) => event(released, week, mark)),
+    ...weeks.flatMap((week) => event(released, week, told)),
     'END:VCALENDAR',
   ];
   return lines.flatMap(folded).join('\r\n').concat('\r\n');
 }
 
-function event({ along }: ReleasedAlong, week: ReleasedWeek, mark: string | null): string[] {
+function event({ along }: ReleasedAlong, week: ReleasedWeek, { mark, address }: Told): string[] {
   const title = week.kind === 'out' ? `: ${week.week.title}` : '';
   const about = week.kind === 'out' ? week.week.note : week.teaser;
   const stamp = instant(week.kind === 'out' ? week.releaseMs : along.announcedMs);
@@ -35,8 +44,8 @@ function event({ along }: ReleasedAlong, week: ReleasedWeek, mark: string | null
     'TRANSP:TRANSPARENT',
     `SUMMARY:${escaped(marked(`${along.title}, week ${week.number}${title}`, mark))}`,
     ...(about === null ? [] : [`DESCRIPTION:${escaped(about)}`]),
-    ...(week.kind === 'out' && along.address !== null
-      ? [`URL:${along.address}${encodeURIComponent(along.slug)}/week-${week.number}/`]
+    ...(week.kind === 'out' && address !== null
+      ? [`URL:${address}${encodeURIComponent(along.slug)}/week-${week.number}/`]
       : []),
     'END:VEVENT',
   ];

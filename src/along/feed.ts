@@ -1,17 +1,18 @@
 /** What may be seen of an along in, its feed out: an entry for each week that is out, after RFC 4287. */
 
+import type { Told } from './calendar.ts';
 import { isoInstant } from './clock-words.ts';
 import { type ReleasedAlong, type WeekOut, weeksOut } from './release.ts';
 
 /** Its name in the folder of the along. */
 export const FEED_FILE = 'feed.xml';
 
-export function feedText(released: ReleasedAlong, mark: string | null): string {
+export function feedText(released: ReleasedAlong, { mark, address }: Told): string {
   const { along } = released;
   const out = weeksOut(released).toReversed();
   const updatedMs = out[0]?.releaseMs ?? along.announcedMs;
   // Without an address the links are from the feed's own place, and whoever reads it knows where that is.
-  const base = along.address === null ? '' : `${along.address}${encodeURIComponent(along.slug)}/`;
+  const base = address === null ? '' : `${address}${encodeURIComponent(along.slug)}/`;
   const title = mark === null ? along.title : `${mark} ${along.title}`;
   return `${[
     '<?xml version="1.0" encoding="utf-8"?>',

@@ -54,7 +54,7 @@ function buildAlong(
   slug: string,
   places: ReadonlyMap<string, Span>,
 ): Along {
-  const { yarn, match, border, address } = values;
+  const { yarn, match, border } = values;
   return {
     slug,
     source,
@@ -65,7 +65,6 @@ function buildAlong(
     zone: values.zone,
     elsewhere: values.elsewhere ?? [],
     announcedMs,
-    address: address === undefined ? null : address.replace(/\/?$/, '/'),
     gauge: gaugeOf(values.gauge, undefined),
     hookMm: values.hook === undefined ? null : (readHook(values.hook)?.mm ?? null),
     yarns: Object.entries(yarn).map(([letter, given]) => yarnOf(letter, given)),

@@ -60,7 +60,9 @@ const week = z
     note: text()
       .optional()
       .meta({ description: 'What you want to say to the makers that week.', examples: ['Take your time.'] }),
-    video: text()
+    video: z
+      .string()
+      .regex(/^https:\/\/[^\s/]+(?:\/[^\s]*)?$/)
       .optional()
       .meta({
         description: 'Address of a film of the stitches.',
@@ -155,14 +157,6 @@ export const alongSchema = z
       .meta({
         description: 'Day the along was made known: the feed and the calendar carry it.',
         examples: ['2026-10-01'],
-      }),
-    address: z
-      .string()
-      .regex(/^https:\/\/[^\s/]+(?:\/[^\s]*)?$/)
-      .optional()
-      .meta({
-        description: 'Where the site will stand, for the calendar and the feed.',
-        examples: ['https://makers.example/'],
       }),
     gauge: gauge,
     hook: hook.optional().meta({ description: 'The hook that most makers need.', examples: ['4 mm'] }),

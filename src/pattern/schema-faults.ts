@@ -58,6 +58,9 @@ function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diag
     case 'invalid_format': {
       if (path.at(-1) === 'balls') break;
       if (path.at(-1) === 'hex') return [diagnose('file/colour-code', where, { given })];
+      if (path.at(-1) === 'colour') return [diagnose('file/yarn-letter', where, { given })];
+      if (path.at(-1) === 'video')
+        return [diagnose('along/address', where, { given, form: formOf(path, schema) })];
       return [diagnose('file/date', where, { given })];
     }
     case 'too_small':

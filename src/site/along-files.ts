@@ -26,11 +26,12 @@ export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[]
     file: `${along.slug}/${wholeBookName(along.slug, paper)}`,
     content: () => printBook(released, site, { paper, mark }, readFontFiles()),
   }));
+  const told = { mark, address: offered.address };
   const script = picturesScript(site, `${along.slug}/${PLANNER_FOLDER}`);
   const pictures = { file: script.file, content: async () => script.content };
   return [
-    { file: `${along.slug}/${CALENDAR_FILE}`, content: async () => calendarText(released, mark) },
-    { file: `${along.slug}/${FEED_FILE}`, content: async () => feedText(released, mark) },
+    { file: `${along.slug}/${CALENDAR_FILE}`, content: async () => calendarText(released, told) },
+    { file: `${along.slug}/${FEED_FILE}`, content: async () => feedText(released, told) },
     ...squaresOut(site).flatMap(({ compiled, pattern }) =>
       sizeFiles(compiled, pattern, offered, mark ?? undefined),
     ),

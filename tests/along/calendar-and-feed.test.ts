@@ -8,6 +8,8 @@ import { feedText } from '../../src/along/feed.ts';
 import { releaseAt } from '../../src/along/release.ts';
 import { checkAlong } from './check-along.ts';
 
+const TOLD = { mark: null, address: 'https://makers.example/site/' };
+
 /** Five weeks over the end of summer time in the zone. */
 function weeksIn(zone: string, starts: string, hour: string, more = ''): string {
   const weeks = Array.from(
@@ -21,7 +23,6 @@ starts: ${starts}
 rhythm: every Saturday
 hour: "${hour}"
 zone: ${zone}
-address: https://makers.example/site
 announced: 2026-09-01
 gauge: {stitches: 16, rows: 18, over: 10 cm, of: single crochet}
 yarn:
@@ -54,7 +55,7 @@ describe.each([
   ['Pacific/Auckland', '2027-03-20'],
 ])('over a change of the clocks in %s', (zone, starts) => {
   const { hours, released } = releasedIn(zone, starts, '09:30', 2);
-  const text = calendarText(released, null);
+  const text = calendarText(released, TOLD);
   const events = eventsOf(text);
 
   test('the clocks do change between the first week and the last', () => {
@@ -87,7 +88,10 @@ describe.each([
 });
 
 test('lines are no longer than 75 octets, and end as the standard has it', () => {
-  const text = calendarText(releasedIn('Europe/Vilnius', '2026-10-10', '09:00', 5).released, 'PREVIEW');
+  const text = calendarText(releasedIn('Europe/Vilnius', '2026-10-10', '09:00', 5).released, {
+    ...TOLD,
+    mark: 'PREVIEW',
+  });
   const lines = text.split('\r\n');
   expect(lines.at(-1)).toBe('');
   expect(lines.filter((line) => Buffer.byteLength(line) > 75)).toEqual([]);
@@ -98,7 +102,7 @@ test('lines are no longer than 75 octets, and end as the standard has it', () =>
 
 describe('the feed', () => {
   const { hours, released } = releasedIn('Europe/Vilnius', '2026-10-10', '09:00', 3);
-  const feed = parseFeed(feedText(released, null));
+  const feed = parseFeed(feedText(released, TOLD));
 
   test('has an entry for each week that is out, the last first, at its instant', () => {
     expect(feed.items.map(({ title }) => title)).toEqual(
@@ -119,7 +123,7 @@ describe('the feed', () => {
 
   test('before the first week it is empty, as old as the announcement', () => {
     const before = releasedIn('Europe/Vilnius', '2026-10-10', '09:00', 0).released;
-    const empty = parseFeed(feedText(before, null));
+    const empty = parseFeed(feedText(before, TOLD));
     expect(empty.items).toEqual([]);
     expect(empty.updated?.toISOString().slice(0, 10)).toBe('2026-09-01');
   });

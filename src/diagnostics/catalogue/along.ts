@@ -15,6 +15,12 @@ export const alongFaults = {
     why: 'Nobody could be told when the weeks come out.',
     try: 'write year, month and day, like  2026-10-31',
   }),
+  'along/address': ({ given, form }: Address): Wording => ({
+    severity: 'error',
+    message: `"${given}" is not the address of a page`,
+    why: 'Makers follow it from the page, the calendar or the feed.',
+    try: `write it whole, like  ${form}`,
+  }),
   'along/rhythm': ({ given }: Given): Wording => ({
     severity: 'error',
     message: `"${given}" does not say on which weekday the releases come`,
@@ -145,6 +151,10 @@ export const alongFaults = {
 
 interface Given {
   readonly given: string;
+}
+
+interface Address extends Given {
+  readonly form: string;
 }
 
 interface Nearest extends Given {
