@@ -38,6 +38,9 @@ export function wholeAddress(top: string | null, folders: readonly string[]): st
   return top === null ? null : `${top}${folders.map((folder) => `${encodeURIComponent(folder)}/`).join('')}`;
 }
 
+/** What stands for all sizes in the names of files. */
+export const ALL_SIZES = 'all-sizes';
+
 /** What tells a booklet's file from the others of its pattern. */
 export interface NamedBooklet extends Partial<Edition> {
   /** The size's slug. */

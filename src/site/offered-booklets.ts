@@ -4,7 +4,7 @@ import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { type BookletChoice, type BookletSizes, bookletHands } from '../print-booklet.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
-import { bookletFileName, wholeAddress } from './addresses.ts';
+import { ALL_SIZES, bookletFileName, wholeAddress } from './addresses.ts';
 import { DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import type { BookletOffer, SiteSettings } from './site-settings.ts';
 
@@ -16,9 +16,6 @@ export interface OfferedBooklet {
   readonly file: string;
   readonly text: string;
 }
-
-/** What stands for all sizes in the names of files. */
-export const ALL_SIZES = 'all-sizes';
 
 /** In the order of the settings, sizes outermost; each once. */
 export function offeredBooklets(

@@ -153,6 +153,23 @@ describe('imports', () => {
     expect(asking.map(named)).toEqual([]);
   });
 
+  test('of the commands load no writer of PDFs before it is asked for: a check would wait for it', () => {
+    const loaded = new Set<string>();
+    const load = (file: string): void => {
+      if (loaded.has(file) || !file.endsWith('.ts')) return;
+      loaded.add(file);
+      for (const [, to = ''] of read(file).matchAll(
+        /^(?:import|export)\s(?!type\b)[^'";]*?\bfrom\s+'([^']+)'/gm,
+      )) {
+        if (to.startsWith('.')) load(resolve(dirname(file), to));
+        else loaded.add(to);
+      }
+    };
+    load(join(root, 'src/cli.ts'));
+    expect(loaded.size).toBeGreaterThan(100);
+    expect(loaded).not.toContain('pdfkit');
+  });
+
   test('run in no ring', () => expect(ringsIn(inner)).toEqual([]));
 });
 
