@@ -15,6 +15,9 @@ export interface PagePlace {
 /** Folder of the style sheet, the fonts and the ornament. */
 export const FILES_FOLDER = 'site-files';
 
+/** At the top of the site: a browser lets it answer for the folder it stands in and those below. */
+export const OFFLINE_SCRIPT = 'offline.js';
+
 /** A folder may lie in another: the squares of an along, `salt-marsh/reed-square`, in that of the along. */
 export function pagePlace(folders: readonly string[]): PagePlace {
   const deep = folders.flatMap((folder) => folder.split('/')).length;

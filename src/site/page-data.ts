@@ -1,5 +1,7 @@
 /** What the layouts are given: finished strings and lists, so that they only have to set them. */
 
+import type { DialectKey } from '../wording/words.ts';
+
 /** SVG or other markup of our own making, to be set without escaping. */
 export type Markup = string;
 
@@ -187,12 +189,18 @@ export interface Schematic {
 }
 
 export interface SizePage extends PatternText {
+  /** Address of the page's script. */
+  readonly script: string;
+  /** What its rows are kept under in a reader's browser: the same in all terms. */
+  readonly keepAs: string;
+  /** At this address a reader's own terms may be shown instead. */
+  readonly termsOpen: boolean;
   readonly sizeName: string;
   /** Address of its picture, or null. */
   readonly cover: string | null;
   readonly schematics: readonly Schematic[];
   readonly sizeLinks: readonly Link[];
-  readonly termLinks: readonly Link[];
+  readonly termLinks: readonly (Link & { readonly terms: DialectKey })[];
   readonly sectionLinks: readonly Link[];
   readonly downloads: readonly Download[];
   /** The page on which it is made over; null where there is none. */

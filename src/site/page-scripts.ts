@@ -6,7 +6,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { build, type Plugin } from 'esbuild';
-import { FILES_FOLDER } from './addresses.ts';
+import { FILES_FOLDER, OFFLINE_SCRIPT } from './addresses.ts';
 import { CLOCK_SCRIPT, PLANNER_SCRIPT } from './along-pages.ts';
 import { PROJECT_FOLDER } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
@@ -19,6 +19,9 @@ export type PageScript = (typeof PAGE_SCRIPTS)[number];
 export function scriptFile(script: PageScript): string {
   return `${FILES_FOLDER}/${script}.js`;
 }
+
+/** On the page of a size. */
+export const READING_SCRIPT = 'reading.js';
 
 const SETTINGS = {
   bundle: true,
@@ -41,6 +44,8 @@ export function pageScripts(): Promise<readonly SiteFile[]> {
 
 /** One closed script each, so that it runs from a folder on the disk as well, where browsers load no modules. */
 const CLOSED_SCRIPTS = [
+  { file: READING_SCRIPT, from: 'src/reader/reading.ts' },
+  { file: `../${OFFLINE_SCRIPT}`, from: 'src/reader/offline.ts' },
   { file: CLOCK_SCRIPT, from: 'src/along/page/clock.ts' },
   { file: PLANNER_SCRIPT, from: 'src/along/page/planner.ts' },
 ] as const;
@@ -51,7 +56,7 @@ async function closed({ file, from }: (typeof CLOSED_SCRIPTS)[number]): Promise<
     entryPoints: [path.join(PROJECT_FOLDER, from)],
     format: 'iife',
   });
-  return [{ file: `${FILES_FOLDER}/${file}`, content: outputFiles[0]?.text ?? '' }];
+  return [{ file: path.posix.join(FILES_FOLDER, file), content: outputFiles[0]?.text ?? '' }];
 }
 
 async function bundle(): Promise<readonly SiteFile[]> {

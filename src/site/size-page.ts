@@ -6,13 +6,14 @@ import { OWN_SLUG } from '../pattern/own-size.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { changesIn, ownSentences } from '../wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
-import { chartFileName, linkTo, type PagePlace, pagePlace } from './addresses.ts';
+import { chartFileName, FILES_FOLDER, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { changeLines, colophonLines, sizeFacts } from './facts.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
+import { READING_SCRIPT } from './page-scripts.ts';
 import { partTexts } from './part-text.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { materials, pageCautions } from './supplies.ts';
@@ -58,6 +59,9 @@ function sizePage(
     trail: sizeTrail(place, compiled.slug, pattern, size, dialect !== null),
     canonical: dialect === own ? linkTo(place, folder) : null,
     heading: pattern.title,
+    script: `${place.root}${FILES_FOLDER}/${READING_SCRIPT}`,
+    keepAs: `${compiled.slug}/${size.slug}`,
+    termsOpen: dialect === null,
     sizeName: size.size.name,
     about: pattern.about,
     terms,
@@ -79,6 +83,7 @@ function sizePage(
       current: other === size,
     })),
     termLinks: DIALECT_KEYS.map((other) => ({
+      terms: other,
       text: DIALECT_NAMES[other],
       href: linkTo(place, other === own ? folder : [...folder, other]),
       current: other === key,
