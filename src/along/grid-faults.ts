@@ -13,7 +13,15 @@ export function gridFaults({ source, blanket, weeks, places }: Along): Diagnosti
     const words = choices.map(({ pattern }, i) => `${pattern} ${fills[i]}`);
     return [diagnose('along/uneven-choices', { file, span }, { week: number, fills: listed(words, 'and') })];
   });
-  if (uneven.length > 0) return uneven;
+  const { across } = blanket;
+  const wide = weeks.flatMap(({ number, choices }) =>
+    choices.flatMap(({ pattern, covers, span }) =>
+      covers <= across
+        ? []
+        : [diagnose('along/too-wide', { file, span }, { week: number, pattern, covers, across })],
+    ),
+  );
+  if (uneven.length + wide.length > 0) return [...uneven, ...wide];
   const filled = weeks.reduce(
     (sum, { choices: [first] }) => sum + (first?.make ?? 0) * (first?.covers ?? 1),
     0,

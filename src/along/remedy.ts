@@ -20,6 +20,9 @@ const MOST_ROUNDS = 8;
 /** What a round of single crochet with (sc, ch 2, sc) in its corners adds to each side. */
 export const ADDED_A_ROUND = 2;
 
+/** More of a side's stitches than this cannot be put in or taken out of one round without ruffling it or pulling it in: our own choice. */
+const MOST_SPREAD = 1 / 4;
+
 interface Plan {
   readonly rounds: number;
   /** Stitches each side has too few, or too many below nothing, once the rounds are worked. */
@@ -40,6 +43,8 @@ export function remedyFor(misfit: Misfit): string {
     };
   });
   const best = plans.reduce((one, other) => (isBetter(other, one) ? other : one));
+  if (best.short.some((n, i) => Math.abs(n) > (wanted[i] ?? 0) * MOST_SPREAD))
+    return `an edging cannot make up for so much: work it over more or fewer stitches from the start, so that its sides come to ${listed(wanted.map(String), 'and')}.`;
   const sides = spreads(best, counts, sc);
   const size = best.offMm > 0 ? sizeWords(growMm) : null;
   if (best.rounds === 0) return sentence([sides === null ? null : `in ${round}, ${sides}`, size]);

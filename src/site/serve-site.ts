@@ -59,7 +59,12 @@ export async function serveSite({ port, patterns, out, say }: ServeSettings): Pr
 function buildLine(result: BuildResult, ms: number): string {
   switch (result.kind) {
     case 'built':
-      return `Built ${result.counts.pages} pages in ${(ms / 1000).toFixed(1)} s.`;
+      return [
+        `Built ${result.counts.pages} pages in ${(ms / 1000).toFixed(1)} s.`,
+        ...(result.late.length === 0
+          ? []
+          : ['A week that is due has faults and is held back: rowfold check tells them.']),
+      ].join(' ');
     case 'faults':
       return 'There are faults in the patterns; the pages say which. The last good site stays as it was.';
     case 'stopped':

@@ -67,8 +67,9 @@ test('corners may be stitches, and are left out of the count', () => {
 });
 
 test('whatever is missing, rounds and spread together come to what is agreed', () => {
+  let told = 0;
   for (const growMm of [-20, 0, 8, 30])
-    for (const count of [10, 17, 24, 31]) {
+    for (const count of [10, 19, 24, 29]) {
       const words = remedyFor({
         round: 'Rnd 9',
         counts: [count, count, count, count],
@@ -78,11 +79,18 @@ test('whatever is missing, rounds and spread together come to what is agreed', (
         roundMm: 5,
         terms: 'US',
       });
+      if (/cannot make up for so much/.test(words)) {
+        told += 1;
+        continue;
+      }
       const rounds = Number(/work (a|\d+) rounds?/.exec(words)?.[1]?.replace('a', '1') ?? 0);
       const more =
         Number(/make (\d+) more/.exec(words)?.[1] ?? 0) - Number(/make (\d+) fewer/.exec(words)?.[1] ?? 0);
       expect(count + rounds * ADDED_A_ROUND + more, words).toBe(24);
     }
+  // Some are too far off for any edging, others are not.
+  expect(told).toBeGreaterThan(0);
+  expect(told).toBeLessThan(12);
 });
 
 test('stitches are spread so that all of them have room', () => {

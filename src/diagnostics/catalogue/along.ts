@@ -84,6 +84,12 @@ export const alongFaults = {
     why: 'A maker’s blanket would be full or not by what she chose.',
     try: 'give each choice a make: that comes to the same number of places.',
   }),
+  'along/too-wide': ({ week, pattern, covers, across }: TooWide): Wording => ({
+    severity: 'error',
+    message: `week ${week}: ${pattern} covers ${covers} places side by side, and the blanket is ${across} across`,
+    why: 'It cannot lie in the blanket anywhere.',
+    try: `lay the blanket ${covers} across or more.`,
+  }),
   'along/pattern-missing': ({ week, pattern }: Missing): Wording => ({
     severity: 'error',
     message: `week ${week}: there is no pattern in ${pattern}`,
@@ -199,6 +205,13 @@ interface Uneven {
   readonly week: number;
   /** `Reed Square 6, Long Reed 8`. */
   readonly fills: string;
+}
+
+interface TooWide {
+  readonly week: number;
+  readonly pattern: string;
+  readonly covers: number;
+  readonly across: number;
 }
 
 interface Named {
