@@ -6,7 +6,7 @@ import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
 import { ballsWords } from '../measure/put-up.ts';
 import { cannotBe } from '../own/cannot-be.ts';
-import { type NearTable, nearCells, nearTables } from '../own/near-words.ts';
+import { leastWords, type NearTable, nearCells, nearTables } from '../own/near-words.ts';
 import { nearOwn } from '../own/own-pattern.ts';
 import { printCm, printIn, printM, printYd } from '../units.ts';
 import { findSize } from './find-size.ts';
@@ -64,11 +64,21 @@ The same flags make count and booklet give the whole pattern in that size.`,
       terminal.tell(wrong);
       return 1;
     }
-    const made = wrong === null ? (compileOwnSize(compiled, own).sizes[0] ?? null) : null;
+    const compiledOwn = wrong === null ? compileOwnSize(compiled, own) : null;
+    const fault = compiledOwn?.diagnostics.find(({ severity }) => severity === 'error');
+    if (fault !== undefined) {
+      terminal.tell(`That size cannot be worked: ${fault.message}.`);
+      return 1;
+    }
+    const made = compiledOwn?.sizes[0] ?? null;
     terminal.say(
       flags.has('json')
         ? JSON.stringify({ ...near, made: made === null ? null : figures(made) }, null, 2)
-        : [compiled.pattern.title, ...nearTables(near).map(table), made === null ? '' : summary(made)]
+        : [
+            compiled.pattern.title,
+            ...nearTables(near).map((one) => [table(one), leastWords(one) ?? ''].filter(Boolean).join('\n')),
+            made === null ? '' : summary(made),
+          ]
             .filter((words) => words !== '')
             .join('\n\n'),
     );

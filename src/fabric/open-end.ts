@@ -9,6 +9,8 @@ export interface OpenEnd {
   readonly from: number;
   /** After how many rows they come round again. */
   readonly cycle: number;
+  /** The row that the last one has to be, where that is said. */
+  readonly endingWith: number | null;
   readonly allows: (rows: number) => boolean;
 }
 
@@ -25,7 +27,8 @@ export function openEnd(lines: readonly Line[], sizeIndex: number): OpenEnd | nu
       const allows = (rows: number): boolean =>
         rows >= from &&
         (ending === null || rep === undefined || rowOfPass(rep, rows - from, sizeIndex, from) === ending);
-      return { from, cycle: Math.max(1, rep?.last ?? rep?.rows.length ?? 1), allows };
+      const cycle = Math.max(1, rep?.last ?? rep?.rows.length ?? 1);
+      return { from, cycle, endingWith: ending, allows };
     }
     if (label?.kind === 'numbered')
       last = label.to !== null && label.to !== 'on' ? (numberForSize(label.to, sizeIndex) ?? from) : from;

@@ -19,7 +19,30 @@ export function cannotBe(own: OwnSize, remakeable: Remakeable): string | null {
     return `${pattern.title} has no pattern repeat, so no width can be asked for; its sizes are ${sizes}.`;
   if ((own.heightMm ?? own.rows) !== null && !goesOn(made, own.from))
     return `All rows of ${pattern.title} are numbered, so no height can be asked for; its sizes are ${sizes}.`;
-  return null;
+  return own.rows === null ? null : rowsNotAllowed(own.rows, made, own.from);
+}
+
+/** Which rule so many rows break, and the nearest numbers that keep it. */
+function rowsNotAllowed(rows: number, made: Pattern, sizeIndex: number): string | null {
+  const open = made.parts
+    .map((part) => openEnd(part.instructions.lines, sizeIndex))
+    .find((end) => end !== null);
+  if (open === undefined || open === null || open.allows(rows)) return null;
+  const least = Math.max(rows, open.from);
+  const more = fromOn(least, open.cycle).find(open.allows);
+  const fewer = fromOn(rows - open.cycle, open.cycle).findLast(open.allows);
+  const near = [fewer, more].filter((n) => n !== undefined);
+  const rule =
+    rows < open.from || open.endingWith === null
+      ? `${made.title} takes more rows than ${rows}`
+      : `${made.title} ends with a Row ${open.endingWith}, which ${rows} rows do not`;
+  return near.length === 0
+    ? `${rule}.`
+    : `${rule}; the nearest ${near.length === 1 ? 'is' : 'are'} ${near.join(' and ')}.`;
+}
+
+function fromOn(first: number, count: number): number[] {
+  return Array.from({ length: count + 1 }, (_, i) => first + i);
 }
 
 function fewerThanItHas({ repeats, rows }: OwnSize, round: GrowingRounds, { title }: Pattern): string | null {

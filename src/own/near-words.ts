@@ -23,6 +23,15 @@ export function nearTables({ repeats, rows, rounds }: NearSizes): NearTable[] {
   return tables.filter(({ near }) => near.length > 0);
 }
 
+/** That a wish is smaller than the pattern's least: which that is; null where it is not. */
+export function leastWords({ counted, side, near }: NearTable): string | null {
+  const [least] = near;
+  if (least === undefined || !least.nearest || least.offMm < EXACT_MM) return null;
+  const is = `${printCm(least.mm)} (${printIn(least.mm)})`;
+  const n = `${least.count} ${least.count === 1 ? counted.replace(/s\b/, '') : counted}`;
+  return `No ${side} less than ${is} comes out: that is ${n}.`;
+}
+
 /** Count, measure and miss: `7`, `30.5 cm (12 in)`, `5 mm more`. */
 export function nearCells(
   { count, mm, offMm }: NearSize,

@@ -51,6 +51,13 @@ describe('size', () => {
     [['--width', 'wide'], /wants a length with its unit/],
     [['--gauge', '0 sts and 3 rows over 10 cm'], /count again over a hand's breadth/],
     [['--gauge', 'tight'], /wants stitches, rows and a measure/],
+    [['--gauge', '-16 sts and 14 rows over 10 cm'], /--gauge needs a value/],
+    [['--gauge=-16 sts and 14 rows over 10 cm'], /wants stitches, rows and a measure/],
+    [['--gauge', '16 sts and 0 rows over 10 cm'], /count again over a hand's breadth/],
+    [['--gauge', '16 sts and 14 rows over 0 cm'], /count again over a hand's breadth/],
+    [['--gauge', '4000 sts and 14 rows over 10 cm'], /count again over a hand's breadth/],
+    [['--width', '90 m'], /between 0\.5 cm/],
+    [['--repeats', '0'], /whole number/],
     [['--hook', '0'], /hooks are/],
     [['--hook', 'G'], /4 mm or 4\.25 mm: give the millimetres|wants millimetres/],
     [['--ball', '100 g'], /wants the length on the band/],
@@ -59,6 +66,15 @@ describe('size', () => {
   ])('says what is wrong with %j', async (flags, said) => {
     const { code, err } = await rowfold(['size', 'moss', ...flags], folder);
     expect(code).toBe(2);
+    expect(err).toMatch(said);
+  });
+
+  test.each([
+    [['--rows', '28'], /ends with a Row 3, which 28 rows do not; the nearest are 27 and 29/],
+    [['--repeats', '4000'], /more than can be worked/],
+  ])('says what cannot be worked of %j', async (flags, said) => {
+    const { code, out, err } = await rowfold(['size', 'patterns/sandbar-square', ...flags], folder);
+    expect([code, out]).toEqual([1, '']);
     expect(err).toMatch(said);
   });
 
