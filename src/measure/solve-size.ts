@@ -20,6 +20,8 @@ export interface SolvedSize {
 const PROBES = 24;
 /** How far about the estimate the nearest is looked for. */
 const REACH = 8;
+/** Repeats over which a row shows all that it has. */
+const ENOUGH_ACROSS = 12;
 
 /**
  * Repeats first, then rows with those repeats. `measureAt` gives null for a number that cannot be worked, such as rows
@@ -35,8 +37,10 @@ export function solveSize(
     const someRows = rows ?? firstWorking((n) => measureAt(1, n));
     repeats = solveRepeats(widthMm, (n) => measureAt(n, someRows)?.widthMm ?? null);
   }
+  // Rows are as high over a few repeats as over many, and those are sooner worked.
+  const few = repeats === null ? null : Math.min(repeats, ENOUGH_ACROSS);
   if (rows === null && heightMm !== null)
-    rows = solveRepeats(heightMm, (n) => measureAt(repeats, n)?.heightMm ?? null);
+    rows = solveRepeats(heightMm, (n) => measureAt(few, n)?.heightMm ?? null);
   return { repeats, rows };
 }
 

@@ -31,7 +31,9 @@ interface Tried {
 function withEdging(asked: Pattern, plan: SizePlan, { pattern, fabric }: Remakeable, own: OwnSize): Tried {
   const attempt = (one: Pattern): Tried => ({ pattern: one, worked: workSize(one, own.from, plan) });
   const plain = attempt(asked);
-  if (fabric === null || !asksSize(own)) return plain;
+  // What is more than can be worked is that with any edging.
+  const tooLarge = plain.worked.diagnostics.some(({ code }) => /too-(?:large|many)$/.test(code));
+  if (fabric === null || !asksSize(own) || tooLarge) return plain;
   const sides = [edgeSides(pattern, fabric), edgeSides(asked, plain.worked.fabric)] as const;
   let nearest: Tried | null = null;
   for (const edged of withOwnEdging(asked, own.from, ...sides)) {
