@@ -84,8 +84,12 @@ function isLoop({ label, stated }: Line, steps: readonly Step[]): boolean {
 }
 
 function staysPut(step: Step): boolean {
-  const slips = step.kind === 'join' || step.kind === 'work';
-  return slips && step.stitch.kind === 'stitch' && step.stitch.id === 'sl-st' && step.place?.kind === 'same';
+  if ((step.kind !== 'join' && step.kind !== 'work') || step.stitch.kind !== 'stitch') return false;
+  // `sc in the last sc you made`.
+  const last = step.stitch.id === 'sl-st' || step.stitch.id === 'sc';
+  return (
+    (step.stitch.id === 'sl-st' && step.place?.kind === 'same') || (last && step.place?.kind === 'last-made')
+  );
 }
 
 /** The places below as they stood when the row was done with them. */

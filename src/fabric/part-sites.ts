@@ -137,7 +137,9 @@ export function siteOfSpace(worker: Worker, place: Extract<Place, { kind: 'of-sp
 /** The stitch made last in this row, for a picot that is closed on it. */
 export function lastMade(worker: Worker, place: Extract<Place, { kind: 'last-made' }>): Site | null {
   const { builder } = worker;
-  for (let i = builder.kind.length - 1; i >= worker.rowFirst; i -= 1) {
+  // `for the loop: ch 14, sc in the last sc you made`: nothing is worked yet, so it is the last of the row below.
+  const from = worker.rowBegun ? worker.rowFirst : 0;
+  for (let i = builder.kind.length - 1; i >= from; i -= 1) {
     const id = countedId(builder, i);
     if (id === null) continue;
     if (!isA(plainSite('stitch', i, id), place.what)) break;

@@ -4,7 +4,8 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Label, Line, Unit } from '../notation/line.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
-import type { RepeatRowsStep, Step } from '../notation/tree.ts';
+import { unspreadIn } from '../notation/read-unspread.ts';
+import type { NoteStep, RepeatRowsStep, Step } from '../notation/tree.ts';
 import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
 import { isLeftOpen, onceThrough, repeatedRow, rowOfPass } from './open-end.ts';
@@ -60,7 +61,10 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const after = line.steps.slice(repAt + 1);
     const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
     if (numbers === null) return { plans, faults };
-    if (!line.readable) {
+    // `sc evenly around`: how many there are is not known, so no row is worked.
+    const open = line.readable ? unspreadIn(line.steps) : null;
+    if (open !== null) faults.push(leftToMaker(open, setting));
+    if (!line.readable || open !== null) {
       plans.push(unreadPlan(line, lineIndex, unit, numbers));
       for (const number of numbers.slice(0, MOST_UNREAD)) byNumber.set(number, line);
       history.push(line);
@@ -232,6 +236,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
   }
   return { plans: listed ? inOrder(plans) : plans, faults };
+}
+
+/** What is told of a stretch whose number is the maker's. */
+function leftToMaker({ text, span }: NoteStep, { file, size }: PlanSetting): Diagnostic {
+  return diagnose('count/not-checked', { file, span, sizes: [size] }, { thing: text, edge: true });
 }
 
 /** `29, 27 and 25 sc` behind another number of rows. */

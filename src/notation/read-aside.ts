@@ -36,6 +36,8 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   }
   const left = LEAVING.has(wordAt(cursor, 1)) ? readLeft(cursor, from) : null;
   if (left !== null) return left;
+  const either = wordAt(cursor, 1) === 'or' ? readOtherWay(cursor, from) : null;
+  if (either !== null) return either;
   // What begins with one of these is work, whatever follows.
   if (WORKING.has(wordAt(cursor, 1)) || isUsed(cursor)) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
@@ -104,6 +106,31 @@ function isUsed(cursor: Cursor): boolean {
 }
 
 const USES = new Set(['in', 'into', 'twice', 'around', 'across', 'to']);
+
+/** `(or chain 4 and join, whichever you like better)`: another way to the same, which is left to the maker. */
+function readOtherWay(cursor: Cursor, from: number): readonly Step[] | null {
+  let left = false;
+  for (let ahead = 1; ; ahead += 1) {
+    const { kind } = peek(cursor, ahead);
+    left ||= LEFT_TO_MAKER.has(wordAt(cursor, ahead));
+    if (kind === 'open' || kind === 'end') return null;
+    if (kind !== 'close') continue;
+    if (!left) return null;
+    cursor.at += ahead + 1;
+    return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
+  }
+}
+
+const LEFT_TO_MAKER = new Set([
+  'whichever',
+  'whatever',
+  'prefer',
+  'if',
+  'like',
+  'favourite',
+  'favorite',
+  'usual',
+]);
 
 /** `(Leave the sc of R9 unworked.)` tells of stitches passed on the way; what is left at the end is said to be so. */
 function readLeft(cursor: Cursor, from: number): readonly Step[] | null {

@@ -69,10 +69,16 @@ function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep 
   // `4 ch. (for 1 tr. and 1 ch.)` of an old book.
   const stopped = peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'open';
   if (stopped && SAYS_FOR.has(wordAt(cursor, 2))) cursor.at += 1;
+  // `chain 3, that counts as a double crochet`.
+  const behind =
+    peek(cursor).kind === 'comma' && THAT.has(wordAt(cursor, 1)) && RULE_VERBS.has(wordAt(cursor, 2));
+  if (behind) cursor.at += 2;
   const counts = readCounts(cursor) ?? readForLoop(cursor);
+  if (behind && counts === null) cursor.at -= 2;
   return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
 }
 
+const THAT = new Set(['that', 'which', 'this']);
 const SAYS_FOR = new Set(['for', 'to', 'counts', 'count', 'counting', 'standing']);
 
 /** `8 ch for the scallop`: a loop, which counts as no stitch. */
@@ -335,6 +341,7 @@ function takeThisTime(cursor: Cursor): boolean {
 function takeAlways(cursor: Cursor): boolean {
   if (takeAny(cursor, 'always') !== null) return true;
   if (takeWords(cursor, 'every', 'time') || takeWords(cursor, 'each', 'time')) return true;
+  if (takeWords(cursor, 'every', 'other', 'time')) return true;
   return takeWords(cursor, 'from', 'now', 'on') || takeWords(cursor, 'from', 'here', 'on');
 }
 

@@ -15,6 +15,7 @@ import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { ROW_WORDS, TELLERS, takeAfterRow, takeTold } from './read-told-count.ts';
 import { CHAIN_WORDS, readWhat } from './read-what.ts';
+import { readWithin } from './read-within.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
 import type { What } from './tree.ts';
@@ -276,6 +277,8 @@ function readCountedWhat(
   const handle = what?.kind === 'ch' ? readChainsNamed(cursor) : null;
   if (handle !== null) return handle;
   if (what !== null || !opened) return what;
+  const within = before.length > 0 && before[before.length - 1]?.what !== null ? readWithin(cursor) : null;
+  if (within !== null) return within;
   if (wasReported(cursor)) {
     cursor.at += 1;
     return { kind: 'named', word: wordAt(cursor, -1) };

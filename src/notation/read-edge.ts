@@ -58,7 +58,7 @@ export function readEvenlyAfter(
   takeAny(cursor, 'spaced');
   const edge = readEdge(cursor) ?? takeBareEdge(cursor);
   // `16 sc along the row ends`: how they are spread goes without saying there.
-  if (edge !== null && (evenly || (edge === 'row ends' && atBoundary(cursor))))
+  if (edge !== null && (evenly || ((edge === 'row ends' || edge === 'foundation') && atBoundary(cursor))))
     return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
@@ -292,7 +292,8 @@ export function readEdge(cursor: Cursor): Edge | null {
   }
   cursor.at = afterWay;
   // What is worked first lies below.
-  if (takeAny(cursor, 'bottom', 'lower') !== null && takeAny(cursor, 'edge') !== null) return 'foundation';
+  if (takeAny(cursor, 'bottom', 'lower') !== null && (takeAny(cursor, 'edge') !== null || atBoundary(cursor)))
+    return 'foundation';
   cursor.at = afterWay;
   const named = takeOneOf(cursor, FOUNDATION_WORDS) !== null;
   if (named && takeAny(cursor, 'ch', 'chain', 'edge') !== null) return 'foundation';
@@ -303,4 +304,8 @@ export function readEdge(cursor: Cursor): Edge | null {
 const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
 const WAY_WORDS = new Set(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
 const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
-const WHICH_EDGE = new Set('long longer short shorter left right second first other opposite'.split(' '));
+const WHICH_EDGE = new Set(
+  'long longer short shorter left right second first other opposite last final remaining fourth third'.split(
+    ' ',
+  ),
+);

@@ -22,12 +22,31 @@ export function readJoin(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const join = readJoinStep(cursor);
   if (join === null) return null;
+  takeAsBefore(cursor);
   const { opening, place } = join;
   if (opening !== null)
     return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
   const first = place?.kind === 'first' && place.what.kind === 'ch';
   if (!first || !(join.ofFoundation || takeOfFoundation(cursor))) return [join.step];
   return [{ kind: 'along', edge: 'foundation', span: spanSince(cursor, from) }, join.step];
+}
+
+/** `the same way`, `as before` behind a join: where the others joined. */
+function takeAsBefore(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'as') !== null) {
+    if (takeAny(cursor, 'before', 'usual', 'always', 'previously') !== null && atBoundary(cursor)) return;
+  } else {
+    takeAny(cursor, 'in');
+    takeAny(cursor, 'the');
+    if (
+      takeAny(cursor, 'same') !== null &&
+      takeAny(cursor, 'way', 'manner', 'place') !== null &&
+      atBoundary(cursor)
+    )
+      return;
+  }
+  cursor.at = start;
 }
 
 interface JoinRead {
@@ -162,6 +181,7 @@ function takeAtSeam(cursor: Cursor): string | null {
   takeAny(cursor, 'the', 'a', 'one', 'any');
   takeAny(cursor, 'side', 'back', 'shoulder');
   takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
+  takeAny(cursor, 'right', 'left', 'right-hand', 'left-hand');
   const named = takeAny(cursor, 'seam', 'corner') !== null || takeEndOfFoundation(cursor);
   if (named && atBoundaryOrAnd(cursor)) return textSince(cursor, from);
   cursor.at = from;

@@ -45,7 +45,12 @@ export function takeOfWhole(cursor: Cursor): void {
 
 /** `along the bottom edge`, `at inner edge` behind a step that has its place already: it says where the hand is by then. */
 export function takeAlongEdge(cursor: Cursor): void {
-  if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') return;
+  if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') {
+    // `sc in each st across top`, `across the top edge`.
+    if (ACROSS.has(wordAt(cursor, -1)) && ENDS_ACROSS.has(wordAt(cursor, wordAt(cursor) === 'the' ? 1 : 0)))
+      takeTop(cursor);
+    return;
+  }
   const start = cursor.at;
   cursor.at += 1;
   takeAny(cursor, 'the', 'this');
@@ -55,6 +60,16 @@ export function takeAlongEdge(cursor: Cursor): void {
   if (!edge || !atBoundary(cursor)) cursor.at = start;
 }
 
+function takeTop(cursor: Cursor): void {
+  const start = cursor.at;
+  takeAny(cursor, 'the');
+  takeOneOf(cursor, ENDS_ACROSS);
+  takeOneOf(cursor, EDGE_WORDS);
+  if (!atBoundary(cursor)) cursor.at = start;
+}
+
+const ACROSS = new Set(['across', 'along']);
+const ENDS_ACROSS = new Set(['top', 'bottom', 'upper', 'lower', 'edge', 'row']);
 const WHICH_EDGE = new Set(
   'bottom lower top upper foundation inner neck armhole front back long short next last'.split(' '),
 );

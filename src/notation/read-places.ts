@@ -25,6 +25,7 @@ import { readSeam } from './read-seam.ts';
 import { readStop } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
 import { readAlongUnderside } from './read-underside.ts';
+import { readUnspread } from './read-unspread.ts';
 import { ANY_STITCH, readWhat, wasFoundationChain } from './read-what.ts';
 import { takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
@@ -43,6 +44,7 @@ function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
 }
 
 const UNDER = new Set(['along', 'across', 'on']);
+const UNSPREAD = new Set(['evenly', 'around', 'round']);
 
 /** The places after a stitch: none, one, or several joined by "and". */
 export function readPlaces(
@@ -68,6 +70,8 @@ export function readPlaces(
   // `ch 6, sl st to form ring`.
   if (slips && takeRing(cursor))
     return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
+  const open = times === null && UNSPREAD.has(led) ? readUnspread(cursor, from) : null;
+  if (open !== null) return [open];
   const each =
     times !== null && wordAt(cursor) === 'evenly' ? readSoManyEach(cursor, from, stitch, times) : null;
   if (each !== null) return [each];

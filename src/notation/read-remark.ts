@@ -1,7 +1,7 @@
 /** Sentences that talk to the maker between rows: `Try it on, it should reach your toes.`, `Mine was 13 inches tall.`, `Make sure it isn't twisted.` */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, spanSince, textSince, wordAt } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, textSince, wordAt } from './cursor.ts';
 import type { NoteStep } from './tree.ts';
 
 /** Words without which no work is told. */
@@ -32,6 +32,20 @@ export function readRemark(cursor: Cursor): NoteStep | null {
     cursor.at += 1;
   }
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+}
+
+const WHO = new Set(['you', "you're", 'you’re', 'you’ll', "you'll", 'that', 'it', 'the', 'they', 'your']);
+
+/** `so you're in the middle of it`, `so that the seam lies inside`: what for, to the end of the phrase; null where a stitch is named. */
+export function readSoThat(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  let plain = WHO.has(wordAt(cursor));
+  for (; plain && !atBoundary(cursor); cursor.at += 1)
+    plain = peek(cursor).kind === 'word' && !WORK.test(wordAt(cursor)) && nameHere(cursor) === null;
+  if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = from;
+  return null;
 }
 
 /** `= 48 dc`, `(48 dc)`, `- 48 dc` behind the sentence: what the row comes to is none of it. */

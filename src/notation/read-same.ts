@@ -1,7 +1,7 @@
 /** Which stitch is meant by one worked before: `same st as joining`, `same st as last sc made`, `top of last sc made`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeWords } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeWords, wordAt } from './cursor.ts';
 import { isNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
@@ -9,6 +9,15 @@ import type { Place, What } from './tree.ts';
 /** `as joining`, `as ss`, `as first dc`: where the round begins. */
 export function readAsJoin(cursor: Cursor): boolean {
   const start = cursor.at;
+  // `the same stitch you joined in`, `same st where you joined`.
+  const where = takeAny(cursor, 'where', 'that') !== null;
+  if ((where || wordAt(cursor) === 'you') && takeAny(cursor, 'you', 'we') !== null) {
+    if (takeAny(cursor, 'joined', 'started', 'slip-stitched') !== null) {
+      takeAny(cursor, 'in', 'into', 'to');
+      return true;
+    }
+  }
+  cursor.at = start;
   if (takeAny(cursor, 'as') !== null) {
     takeAny(cursor, 'the', 'last');
     if (takeAny(cursor, 'joining', 'join', 'ss') !== null) {

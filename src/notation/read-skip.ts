@@ -12,7 +12,7 @@ import type { NoteStep, SkipStep } from './tree.ts';
 export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipStep[] | null {
   const from = cursor.at;
   cursor.at += 1;
-  takeAny(cursor, 'the');
+  takeAny(cursor, 'the', 'those', 'these');
   const said = takeAny(cursor, 'next', 'first', 'nxt', 'last');
   const pick = said === 'first' || said === 'last' ? said : 'next';
   // `the center 19 sts` between two shoulders come next where one of them is done.

@@ -11,6 +11,7 @@ import { readLoop } from './read-loop.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readPlace } from './read-place.ts';
 import { readStop } from './read-stop.ts';
+import { readUnspread } from './read-unspread.ts';
 import { ANY_STITCH } from './read-what.ts';
 import { readWorkStep } from './read-work.ts';
 import { readStitchName } from './read-yarn.ts';
@@ -39,7 +40,11 @@ export function readRing(cursor: Cursor, from: number): Step | null {
   takeAny(cursor, 'a', 'an');
   const named = takeAny(cursor, 'magic', 'adjustable') !== null;
   const whole = named ? takeAny(cursor, 'ring', 'circle', 'loop') !== null : takeAny(cursor, 'mr') !== null;
-  const goesOn = peek(cursor).kind === 'colon' || wordAt(cursor) === 'work' || wordAt(cursor) === 'and';
+  const goesOn =
+    (peek(cursor).kind === 'open' && wordAt(cursor, 1) === 'or') ||
+    peek(cursor).kind === 'colon' ||
+    wordAt(cursor) === 'work' ||
+    wordAt(cursor) === 'and';
   if (whole && (atBoundary(cursor) || goesOn)) return { kind: 'ring', span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
@@ -72,6 +77,8 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
     const across = wordAt(cursor, 1) === 'row';
     cursor.at += 3;
     const stitch = readStitchName(cursor);
+    const open = stitch !== null && wordAt(cursor) === 'evenly' ? readUnspread(cursor, from) : null;
+    if (open !== null) return open;
     const inRows = stitch === null ? null : readInEachRow(cursor, from, stitch);
     if (inRows !== null) return inRows;
     const stop = readStop(cursor) ?? {

@@ -15,6 +15,7 @@ import {
   wordAt,
 } from './cursor.ts';
 import { readAllRound, readWayOfWork } from './read-all-round.ts';
+import { readApposition } from './read-apposition.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readBegunIn } from './read-begun-in.ts';
 import { readSideAgain } from './read-border-side.ts';
@@ -49,7 +50,7 @@ import { readNamedRows, readPattern } from './read-pattern.ts';
 import { takeAlongEdge } from './read-piece-sides.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
-import { readMakeSure, readRemark } from './read-remark.ts';
+import { readMakeSure, readRemark, readSoThat } from './read-remark.ts';
 import { readMeasured, readMoreRows, readRepeatRows, readWorkEven, UNITS } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readShapedRows } from './read-shaped-rows.ts';
@@ -98,13 +99,18 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['rep', 'repeat', 'as'], readRepeat),
   ...entries(['same'], readSameAs),
   ...entries(['work'], readWork),
+  ...entries(['put'], (cursor) => (isNumber(cursor, 1) ? readWork(cursor) : null)),
   ...entries(['make'], (cursor) => readMakeSure(cursor) ?? readWork(cursor)),
   ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor) ?? readColourOrder(cursor)),
   ...entries(['alternating'], readColourOrder),
   ...entries(['but'], readButLater),
   ...entries(['on', 'along'], readFarEdge),
-  ...entries(['the'], (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor) ?? readSameAs(cursor)),
+  ...entries(
+    ['the'],
+    (cursor) => readLastGoes(cursor) ?? readPartOfRow(cursor) ?? readSameAs(cursor) ?? readApposition(cursor),
+  ),
   ...entries(['last'], readLastWorked),
+  ...entries(['so'], readSoThat),
   ...entries(MAKER_WORDS, readMakerNote),
   ...entries(
     ['if', 'there', 'optional', 'optionally'],
@@ -116,7 +122,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['keeping'], (cursor) => readHeldBack(cursor) ?? readColourOrder(cursor) ?? readManner(cursor)),
   ...entries(['holding', 'retaining'], readHeldBack),
   ...entries(['putting'], (cursor) => readPutting(cursor) ?? readManner(cursor)),
-  ...entries(['which'], readWhichIs),
+  ...entries(['which'], (cursor) => readWhichIs(cursor) ?? readApposition(cursor)),
   ...entries(['pass', 'passing'], readPassAlong),
   ...entries(['insert', 'inserting', 'slip', 'slipping', 'tuck', 'tucking'], readPutIn),
   ...entries(['placing'], (cursor) => readLastWorked(cursor) ?? readMakerNote(cursor)),

@@ -36,7 +36,7 @@ export function takeTold(cursor: Cursor): boolean {
   }
   cursor.at = from;
   takeAny(cursor, 'so', 'and');
-  if (takeAny(cursor, 'still') !== null && isNumberOrSkip(cursor)) return true;
+  if (takeAny(cursor, 'still', 'now') !== null && isNumberOrSkip(cursor)) return true;
   if (takeOneOf(cursor, HAVE_ALREADY) !== null) {
     takeAny(cursor, 'now', 'got', 'still');
     if (isNumberOrSkip(cursor)) return true;

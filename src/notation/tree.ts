@@ -379,6 +379,8 @@ export interface NoteStep {
   readonly seam?: true;
   /** `working behind dc just made`: which way the hook goes past it; nothing for in front. */
   readonly hand?: 'behind' | 'around';
+  /** `sc evenly around`: the number is the maker's, and the row is not worked. */
+  readonly unspread?: true;
   /** `(the 3 ch and tr together count as 1 st)`, before it is given to that chain. */
   readonly chainCounts?: Counts;
   /** `with RS facing`: the side the row is worked from. */

@@ -243,7 +243,9 @@ function entryOf(left: MappedText, words: MappedText, item: Item, whole: string)
     .replace(/[:.,]+$/, '')
     .trim();
   const both = /^(.+?)\s*[([]\s*([^()]+?)\s*[)\]]\s*$/.exec(plain) ?? /^(\S+)\s*\/\s*(\S+)$/.exec(plain);
-  const [, one, two] = both ?? [];
+  const [, one, second] = both ?? [];
+  // `V (or Vst)`.
+  const two = second?.replace(/^or\s+/i, '');
   const last = Math.max(words.text.length, 1);
   const span =
     left === item.text ? item.span : { start: fileSpan(left, 0, 1).start, end: fileSpan(words, 0, last).end };

@@ -1,0 +1,87 @@
+/**
+ * `sc evenly around, working 3 sc in each corner`, `dc evenly up right front`: as many as lie flat, which is the maker's own
+ * number. Nothing can be counted of it, so it is told and not worked.
+ */
+
+import type { Cursor } from './cursor.ts';
+import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import type { NoteStep, Step } from './tree.ts';
+
+const WAYS = new Set(['around', 'round', 'along', 'across', 'up', 'down', 'over']);
+const EDGE_NAMES: ReadonlySet<string> = new Set(
+  `the all a of and its entire whole outer outside inner raw open each every both one other first second long short left right
+   front fronts back neck neckline sleeve sleeves armhole armholes hem cuff brim opening edge edges side sides end ends row rows
+   top bottom lower upper blanket afghan throw square piece work shawl scarf body border hood collar bag cushion pillow panel
+   to from next corner corners center centre way hole base`.split(/\s+/),
+);
+const LED = new Set(['around', 'round']);
+const WHOLE = new Set(['entire', 'whole', 'outer', 'outside']);
+const WITH = new Set(['with', 'working', 'placing', 'making', 'putting', 'adding']);
+
+/** Behind the stitch's name; null, the cursor where it was, where a number is told, or no edge is named. */
+export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  const evenly = takeAny(cursor, 'evenly') !== null;
+  if (evenly) takeAny(cursor, 'spaced');
+  const led = wordAt(cursor);
+  const way = takeOneOf(cursor, WAYS) !== null;
+  // `sc around the entire edge`; `sc around` alone goes into each stitch.
+  const entire = LED.has(led) && (WHOLE.has(wordAt(cursor)) || WHOLE.has(wordAt(cursor, 1)));
+  if (way && (evenly || entire)) {
+    while (takeOneOf(cursor, EDGE_NAMES) !== null);
+    takeCorners(cursor);
+    takeExample(cursor);
+    if (atBoundary(cursor) || peek(cursor).kind === 'open' || wordAt(cursor) === 'and')
+      return { kind: 'note', text: textSince(cursor, from), unspread: true, span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `with 3 sc in each corner`, `, placing 3 sc in the corners`: what turns them is told with it. */
+function takeCorners(cursor: Cursor): void {
+  const start = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  if (takeOneOf(cursor, WITH) !== null && peek(cursor).kind === 'number') {
+    cursor.at += 1;
+    const found = nameHere(cursor);
+    cursor.at += found?.length ?? 0;
+    takeAny(cursor, 'sts', 'stitches');
+    if (takeAny(cursor, 'in', 'into', 'at') !== null) {
+      takeAny(cursor, 'each', 'the', 'every', 'all');
+      takeAny(cursor, 'of');
+      takeAny(cursor, 'the');
+      if (takeAny(cursor, 'corner', 'corners') !== null) {
+        takeAny(cursor, 'st', 'sp', 'stitch');
+        return;
+      }
+    }
+  }
+  cursor.at = start;
+}
+
+/** `(81 along a short side, 105 along a long side)`: how many it was for whoever wrote it. */
+function takeExample(cursor: Cursor): void {
+  if (peek(cursor).kind !== 'open' || peek(cursor, 1).kind !== 'number') return;
+  let sides = false;
+  for (let ahead = 1; ; ahead += 1) {
+    const { kind } = peek(cursor, ahead);
+    const word = wordAt(cursor, ahead);
+    sides ||= word === 'side' || word === 'sides' || word === 'edge';
+    if (kind === 'close') {
+      if (sides) cursor.at += ahead + 1;
+      return;
+    }
+    if (kind !== 'word' && kind !== 'number' && kind !== 'comma') return;
+  }
+}
+
+/** The stretch of a line that is left to the maker so; null where it has none. */
+export function unspreadIn(steps: readonly Step[]): NoteStep | null {
+  for (const step of steps) {
+    if (step.kind === 'note' && step.unspread === true) return step;
+    const inner = step.kind === 'repeat' || step.kind === 'bracket' ? unspreadIn(step.body) : null;
+    if (inner !== null) return inner;
+  }
+  return null;
+}
