@@ -97,7 +97,8 @@ function gapBeforeChain(worker: Worker, { what, span }: Extract<Place, { kind: '
   }
   const group = last.group;
   const left = sites.findIndex((site, i) => i >= worker.next && i < end && isOwed(site));
-  if (left >= 0 && left !== before && (group === NONE || sites[left]?.group !== group)) {
+  const beside = what.kind === 'group' && sites[left]?.foot === last.foot;
+  if (left >= 0 && left !== before && !beside && (group === NONE || sites[left]?.group !== group)) {
     const count = countOwed(sites, worker.next, end);
     stuck(worker, { kind: 'passed over', count, wanted: `last ${describeWhat(what, worker.terms)}`, span });
     return null;
@@ -130,7 +131,13 @@ export function gapGoesOn(worker: Worker, place: Extract<Place, { kind: 'gap' }>
   const end = Math.min(reach(worker), limitOf(worker, stop));
   let first = worker.next;
   while (first < end && sites[first] !== undefined && sites[first]?.space !== NONE) first += 1;
-  return first < end && behind(sites, first, place) < end;
+  const after = first < end ? behind(sites, first, place) : end;
+  return after < end && (place.what.kind !== 'group' || !standsAlone(sites, after));
+}
+
+/** The last stitch of a row by itself is no group: what lies before it is named otherwise. */
+function standsAlone(sites: readonly Site[], at: number): boolean {
+  return at === sites.length - 1 && sites[at]?.space === NONE && sites[at - 1]?.foot !== sites[at]?.foot;
 }
 
 /** Groups with a chain between them: the chain's space is what lies there; -1 when there is none. */

@@ -77,10 +77,10 @@ function stopsShort(worker: Worker, steps: readonly Step[], left: number): boole
  */
 function isLoop({ label, stated }: Line, steps: readonly Step[]): boolean {
   const numbered = label !== null && label.kind !== 'named';
-  if (numbered || stated !== null || steps.at(-1)?.kind !== 'fasten off') return false;
-  const works = steps.slice(0, -1).filter(({ kind }) => kind !== 'note');
-  const [chain, close, ...more] = works;
-  return chain?.kind === 'chain' && more.length === 0 && close !== undefined && staysPut(close);
+  if (numbered || stated !== null) return false;
+  const [chain, close, off, ...more] = steps.filter(({ kind }) => kind !== 'note');
+  const ends = off?.kind === 'fasten off' && more.length === 0;
+  return ends && chain?.kind === 'chain' && close !== undefined && staysPut(close);
 }
 
 function staysPut(step: Step): boolean {

@@ -240,7 +240,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
 
 /** What is told of a stretch whose number is the maker's. */
 function leftToMaker({ text, span }: NoteStep, { file, size }: PlanSetting): Diagnostic {
-  return diagnose('count/not-checked', { file, span, sizes: [size] }, { thing: text, edge: true });
+  return diagnose('count/not-checked', { file, span, sizes: [size] }, { thing: text, edge: 'open' });
 }
 
 /** `29, 27 and 25 sc` behind another number of rows. */

@@ -46,6 +46,21 @@ export function statedBorder(
   });
 }
 
+/** Whether a repeat goes along sides of so many stitches each. */
+export function tellsSides(steps: readonly Step[]): boolean {
+  return steps.some((step) => (step.kind === 'repeat' || step.kind === 'bracket') && step.body.some(isSide));
+}
+
+/** Round something that is not crocheted, a tray cloth or any blanket: its sides are as long as they are told. */
+export function standRound(worker: Worker, steps: readonly Step[], stated: StatedCount | null): void {
+  const around = statedBorder(worker, steps, stated, []);
+  if (around === null) return;
+  worker.sites = around;
+  worker.round = true;
+  worker.next = 0;
+  worker.last = 0;
+}
+
 const BESIDE: ReadonlySet<Step['kind']> = new Set(['yarn', 'note', 'chain', 'join', 'turn', 'fasten off']);
 
 /** Sides and corners in the order they come, each pass of the repeat written out; null where nothing is repeated. */

@@ -278,6 +278,20 @@ export function skippedAtHook(worker: Worker): number {
   return skipped;
 }
 
+/** The one chain that all of a row's stitches go into; null where there are several. */
+function onlyTarget({ builder }: Worker, { first, end }: RowRange): number | null {
+  let only: number | null = null;
+  let stitches = 0;
+  for (let i = first; i < end; i += 1) {
+    if (countedId(builder, i) === null) continue;
+    const target = firstTarget(builder, i);
+    if (only !== null && target !== only) return null;
+    only = target;
+    stitches += 1;
+  }
+  return stitches > 1 ? only : null;
+}
+
 /** The chains of the foundation from below, from the side named to the other. */
 function foundationSites(worker: Worker, row: RowRange | undefined, from: 'left' | 'right'): Site[] {
   const { foundation } = worker;
@@ -287,6 +301,9 @@ function foundationSites(worker: Worker, row: RowRange | undefined, from: 'left'
   const sites: Site[] = [];
   for (let i = foundation.first; i < foundation.end - skippedAtHook(worker) + feet; i += 1)
     sites.push(plainSite('underside', i, 'ch'));
+  // All of row 1 in one chain: the point of a pennant, with its turning chain beside it.
+  const only = onlyTarget(worker, row);
+  if (only !== null) return sites.filter(({ node }) => node === only);
   // Row 1 starts at the last chain: worked to the left, the first chain lies at the left.
   return row.direction === from ? sites : sites.reverse();
 }

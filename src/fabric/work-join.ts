@@ -138,7 +138,8 @@ function joinIndex(worker: Worker, top: readonly Site[], place: Place | null, sp
     });
     return null;
   }
-  if (isA(site, what)) return index;
+  // Round the edge of a flat piece the round has begun at a corner, whatever stands there.
+  if (isA(site, what) || (what.kind === 'corner' && worker.edging)) return index;
   stuck(worker, {
     kind: 'not there',
     join: true,

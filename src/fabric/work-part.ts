@@ -21,6 +21,7 @@ import type { Top } from './row-start.ts';
 import { beginsMagicRing, splitClosingChain, withImpliedJoin } from './row-start.ts';
 import { topFor } from './shared-top.ts';
 import { plainSite } from './site.ts';
+import { tellsSides } from './stated-border.ts';
 import { workEitherFace } from './work-either-face.ts';
 import { liesElsewhere } from './work-elsewhere.ts';
 import type { RowPlan, RowWorked } from './work-row.ts';
@@ -285,6 +286,8 @@ function beginPart(worker: Worker, from: PartEnd | null, row: number): void {
 function separateFoundation(plan: RowPlan, top: Top | null): RowPlan[] {
   if (top !== null || plan.unit === null || beginsMagicRing(plan.steps) || liesElsewhere(plan.steps))
     return [plan];
+  // Round a cloth or a blanket its first chain only lifts the hook.
+  if (plan.unit === 'round' && tellsSides(plan.steps)) return [plan];
   const at = plan.steps.findIndex((step) => step.kind === 'chain');
   const leading = plan.steps.slice(0, at);
   if (at < 0 || leading.some((step) => step.kind !== 'yarn' && step.kind !== 'note')) return [plan];

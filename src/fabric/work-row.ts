@@ -21,7 +21,7 @@ import type { RowStart, Top } from './row-start.ts';
 import { beginsMagicRing, beginsWithLoop, startRow, travelSteps, turnsAfter } from './row-start.ts';
 import { rowSubject } from './row-subject.ts';
 import { plainSite } from './site.ts';
-import { statedBorder } from './stated-border.ts';
+import { standRound, statedBorder } from './stated-border.ts';
 import type { Trouble } from './trouble.ts';
 import { magicRing } from './work-chain.ts';
 import { edgeNotes, liesElsewhere, standElsewhere } from './work-elsewhere.ts';
@@ -190,6 +190,8 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   else if (start === null) {
     // A chain that stands for the first stitch is written before the ring it stands in.
     if (worker.sites === null && beginsMagicRing(plan.steps)) magicRing(worker);
+    else if (worker.sites === null && plan.unit !== 'row')
+      standRound(worker, plan.steps, plan.checksCount ? plan.line.stated : null);
   } else {
     worker.sites =
       (worker.round || worker.edging

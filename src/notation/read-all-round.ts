@@ -7,7 +7,7 @@ import { readStitchName } from './read-yarn.ts';
 import type { NoteStep } from './tree.ts';
 
 /** `in a spiral without joining`, `in continuous rounds`, `back and forth in rows` behind "work": the way of all that follows. */
-export function readWayOfWork(cursor: Cursor, from: number): NoteStep | null {
+function readWayOfWork(cursor: Cursor, from: number): NoteStep | null {
   const start = cursor.at;
   let way = false;
   while (peek(cursor).kind === 'word' && WAY_WORDS.has(wordAt(cursor))) {
@@ -20,13 +20,89 @@ export function readWayOfWork(cursor: Cursor, from: number): NoteStep | null {
   return null;
 }
 
-const WAYS = new Set(['spiral', 'spirals', 'rows', 'rounds', 'rnds']);
+const WAYS = new Set(['joining', 'spiral', 'spirals', 'rows', 'rounds', 'rnds']);
 const WAY_WORDS = new Set([
   ...WAYS,
-  ...'in a the continuous without joining turning or and not closing back forth flat throughout as round around of on'.split(
+  ...'in a the continuous again without joining turning or and not closing back forth flat throughout as round around of on'.split(
     ' ',
   ),
 ]);
+
+/** What is said behind "work" or "make" and works nothing by itself. */
+export function readToldOfWork(cursor: Cursor, from: number): NoteStep | null {
+  return readWayOfWork(cursor, from) ?? readAnother(cursor, from);
+}
+
+/** `a second round the same but without the loop` behind "make": another like it, told to the maker. */
+function readAnother(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  takeAny(cursor, 'a', 'one', 'the');
+  const other = takeAny(cursor, 'second', 'another', 'other') !== null;
+  if (other) takeAny(cursor, 'one', 'piece', 'side', 'round');
+  if (other && wordAt(cursor, -1) !== 'second' && wordAt(cursor, -1) !== 'another') {
+    takeAny(cursor, 'in', 'exactly');
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'same', 'likewise', 'alike') !== null) {
+      while (peek(cursor).kind === 'word' && !STITCHED.has(wordAt(cursor))) cursor.at += 1;
+      if (atBoundary(cursor))
+        return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+const STITCHED = new Set(['in', 'into', 'each', 'next', 'turn', 'join', 'working', 'with']);
+
+/** `From here on you go round and round without joining`: the same, told to the maker. */
+export function readFromHereOn(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  if (takeAny(cursor, 'here', 'now', 'this') !== null) {
+    takeAny(cursor, 'point', 'row', 'round');
+    takeAny(cursor, 'on', 'onwards');
+    if (peek(cursor).kind === 'comma') cursor.at += 1;
+    takeAny(cursor, 'you', 'we', "you'll", 'just');
+    takeAny(cursor, 'will', 'just');
+    takeAny(cursor, 'go', 'work', 'working', 'crochet');
+    const way = readWayOfWork(cursor, from);
+    if (way !== null) return way;
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `, all the way across` behind what goes there in any case. */
+export function readAllTheWay(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  if (takeWords(cursor, 'all', 'the', 'way')) {
+    const on =
+      takeAny(cursor, 'across', 'around', 'along', 'round') !== null || takeWords(cursor, 'to', 'the', 'end');
+    if (on && atBoundary(cursor))
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
+}
+
+/** `For the loop make 14 chain, …`: what the steps behind it are for. */
+export function readForTheLoop(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the', 'a');
+  takeAny(cursor, 'hanging', 'button', 'little');
+  if (takeAny(cursor, 'loop', 'hanger', 'tie', 'cord') !== null) {
+    const span = spanSince(cursor, from);
+    const text = textSince(cursor, from);
+    if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'colon') cursor.at += 1;
+    const next = peek(cursor);
+    if (next.kind === 'number' || LOOP_BEGINS.has(next.text)) return { kind: 'note', text, span };
+  }
+  cursor.at = from;
+  return null;
+}
+
+const LOOP_BEGINS = new Set(['ch', 'chain', 'make', 'work', 'crochet']);
 
 /** `work in dc all round, thus:` before the stitches themselves are told; behind "work", which begins at `from`. */
 export function readAllRound(cursor: Cursor, from: number): NoteStep | null {

@@ -151,7 +151,7 @@ export function readCounts(cursor: Cursor): Counts | null {
     (takeWords(cursor, 'stand', 'for') ||
       takeWords(cursor, 'stands', 'for') ||
       takeWords(cursor, 'standing', 'for') ||
-      (opened && takeShortly(cursor, cursor.at > inner)));
+      (opened && (takeShortly(cursor, cursor.at > inner) || takeThisIs(cursor))));
   // `(to count as 1 dc)`.
   if (!negative && wordAt(cursor, 1) === 'count') takeAny(cursor, 'to');
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
@@ -164,6 +164,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   let as: string | null = null;
   let plusChains = 0;
   if (stands || takeAny(cursor, 'as') !== null) {
+    takeAny(cursor, 'your', 'our');
     if (takeOneOf(cursor, ONE_WORDS) === null) takeOrdinalFirst(cursor);
     const length = peek(cursor, 1).kind === 'dash';
     if (isNumber(cursor) && !length && nameHere(cursor) === null) readNumber(cursor);
@@ -192,6 +193,12 @@ export function readCounts(cursor: Cursor): Counts | null {
   }
   const span = spanSince(cursor, from);
   return onlyHere ? { as, plusChains, throughout, onlyHere, span } : { as, plusChains, throughout, span };
+}
+
+/** `(this is your first treble, now and on every row)`. */
+function takeThisIs(cursor: Cursor): boolean {
+  if (takeAny(cursor, 'this', 'it', 'which', 'that') === null) return false;
+  return takeAny(cursor, 'is', 'makes', 'becomes') !== null;
 }
 
 function takeOrdinalFirst(cursor: Cursor): void {
@@ -310,7 +317,11 @@ function readThroughout(cursor: Cursor): boolean {
   takeAny(cursor, 'now');
   takeAny(cursor, 'and');
   if (takeAlways(cursor)) return true;
-  if (takeAny(cursor, 'throughout') !== null || takeWords(cursor, 'all', 'through')) {
+  if (
+    takeAny(cursor, 'throughout') !== null ||
+    takeWords(cursor, 'all', 'through') ||
+    takeWords(cursor, 'all', 'the', 'way', 'through')
+  ) {
     // `throughout this cloth`.
     while (peek(cursor).kind === 'word') cursor.at += 1;
     return true;

@@ -1,12 +1,27 @@
 /** What `continue` goes on with: rounds that grow, a pattern up to a measure, the sides of a border; else words to the maker. */
 
 import type { Cursor } from './cursor.ts';
-import { wordAt } from './cursor.ts';
+import { takeAny, wordAt } from './cursor.ts';
 import { readOnRound } from './read-all-sides.ts';
 import { readGrowing } from './read-growing.ts';
 import { readMakerNote } from './read-note.ts';
 import { readInPattern } from './read-pattern.ts';
+import { readRepeatRows } from './read-rows.ts';
 import type { Step } from './tree.ts';
+
+/** `keep going with row 2 till you've got 80 rows`; null with the cursor where it was. */
+export function readKeepOn(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'on');
+  takeAny(cursor, 'going', 'repeating', 'working', 'doing');
+  takeAny(cursor, 'with', 'on', 'in');
+  takeAny(cursor, 'the');
+  const rows = readRepeatRows(cursor, from);
+  if (rows !== null && rows.until.kind !== 'label') return rows;
+  cursor.at = from;
+  return null;
+}
 
 /** `cont in patt until work measures 30 cm`, `continue thus round all four sides`; to continue in any other way is a word to the maker. */
 export function readContinue(cursor: Cursor): Step | readonly Step[] | null {

@@ -15,7 +15,7 @@ import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import { ROW_WORDS, TELLERS, takeAfterRow, takeTold } from './read-told-count.ts';
 import { CHAIN_WORDS, readWhat } from './read-what.ts';
-import { readWithin } from './read-within.ts';
+import { joinHalves, readWithin, takeChainsBeing } from './read-within.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './tokens.ts';
 import type { What } from './tree.ts';
@@ -134,7 +134,7 @@ function isNoStep({ what }: StatedEntry): boolean {
 function skipCounting(cursor: Cursor, ends: ReadonlySet<TokenKind>): void {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
-  if (takeAny(cursor, 'including', 'counting', 'incl') === null) {
+  if (takeAny(cursor, 'including', 'counting', 'incl') === null && !takeChainsBeing(cursor)) {
     cursor.at = from;
     return;
   }
@@ -194,7 +194,9 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     const ends = !over && sides === null && !side && readAtEnds(cursor);
     const span = spanSince(cursor, from);
     // `116 V-sts, 58 on each side of the center sp`: its half, said once more.
-    const halved = side && what === null && entries.length === 1 && isHalf(n, entries[0]?.n);
+    const halved =
+      (side && what === null && entries.length === 1 && isHalf(n, entries[0]?.n)) ||
+      joinHalves(entries, what, ends ? twice(n) : n);
     if (halved) takeOfCentre(cursor);
     else if (sides !== null) entries.push({ n, what, sides, span });
     else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });

@@ -70,6 +70,9 @@ const ALONG = new Set(['along', 'up', 'down', 'across']);
 function takeBareEdge(cursor: Cursor): Edge | null {
   const start = cursor.at;
   if (takeAny(cursor, 'along', 'across', 'down', 'up') !== null) {
+    // `25 sc across to the next corner`.
+    const to = takeWords(cursor, 'to', 'next', 'corner') || takeWords(cursor, 'to', 'the', 'next', 'corner');
+    if (to && atBoundary(cursor)) return 'row ends';
     takeAny(cursor, 'the', 'each', 'next', 'this');
     takeOneOf(cursor, WHICH_EDGE);
     if (takeAny(cursor, 'edge') !== null) {

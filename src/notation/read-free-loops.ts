@@ -47,6 +47,26 @@ export function readInFreeLoops(
   return [along, worked];
 }
 
+/** `in the point`, `at the tip` of a pennant: the corner it ends in; null, the cursor where it was, for anything else. */
+export function readPoint(cursor: Cursor): Place | null {
+  const from = cursor.at;
+  takeAny(cursor, 'in', 'into', 'at');
+  takeAny(cursor, 'the');
+  if (takeAny(cursor, 'bottom', 'lower') !== null || wordAt(cursor, -1) === 'the') {
+    if (takeAny(cursor, 'point', 'tip') !== null && atBoundary(cursor))
+      return {
+        kind: 'next',
+        n: null,
+        what: { kind: 'corner' },
+        each: false,
+        here: true,
+        span: spanSince(cursor, from),
+      };
+  }
+  cursor.at = from;
+  return null;
+}
+
 /** `free loop`, `unused front loops`, `underside`. */
 function takeUnderside(cursor: Cursor): boolean {
   if (takeOneOf(cursor, FREE) !== null) {

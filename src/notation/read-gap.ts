@@ -33,7 +33,7 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
       const what = readWhat(cursor) ?? ANY_STITCH;
       return { kind: 'gap', what, apart: two, first: true, span: spanSince(cursor, from) };
     }
-    const edge = readAtEdge(cursor, from);
+    const edge = readAtEdge(cursor, from) ?? readBetweenFirst(cursor, from);
     if (edge !== null) return edge;
     const each = takeAny(cursor, 'each') !== null || all;
     takeAny(cursor, 'next', 'any');
@@ -59,6 +59,20 @@ function readAtEdge(cursor: Cursor, from: number): Place | null {
     if (what !== null && takeAny(cursor, 'and') !== null && takeTurningChain(cursor))
       return { kind: 'gap', what, apart: null, beforeChain: true, span: spanSince(cursor, from) };
   } else if (takeTurningChain(cursor) && takeAny(cursor, 'and') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'first', 'next');
+    const what = readWhat(cursor);
+    if (what !== null) return { kind: 'gap', what, apart: null, span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+/** `first dc and the first group`, `ch 3 and the next 3 dc` behind "between": the gap before what is named last. */
+function readBetweenFirst(cursor: Cursor, from: number): Place | null {
+  const start = cursor.at;
+  const before = takeAny(cursor, 'first', 'edge', 'this') === null ? null : readWhat(cursor);
+  if (before !== null && takeAny(cursor, 'and') !== null) {
     takeAny(cursor, 'the');
     takeAny(cursor, 'first', 'next');
     const what = readWhat(cursor);

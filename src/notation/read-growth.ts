@@ -127,7 +127,11 @@ const VERBS: ReadonlyMap<string, string> = new Map([
 /** Undefined where nothing stands that rows are counted in. */
 function takeGrown(cursor: Cursor): Growth['of'] | undefined {
   if (takeAny(cursor, 'sts', 'st', 'stitches', 'stitch') !== null) return null;
-  const found = cursor.lexicon.specials === null ? null : nameHere(cursor);
+  const found = nameHere(cursor);
+  if (found?.named.kind === 'stitch') {
+    cursor.at += found.length;
+    return null;
+  }
   if (found?.named.kind === 'special') {
     cursor.at += found.length;
     return found.named.name;

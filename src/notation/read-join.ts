@@ -67,6 +67,8 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   const plain = yarn === null && known && takeTheYarn(cursor);
   const anew = yarn === null && !plain && takeNewYarn(cursor);
   let stitch: StitchName | null = null;
+  // `join them into a ring`.
+  if (yarn === null && !plain && !anew) takeAny(cursor, 'them', 'it', 'these');
   if (takeAny(cursor, 'with', 'by') !== null) {
     takeAny(cursor, 'a');
     stitch = readStitchName(cursor);

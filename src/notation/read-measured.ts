@@ -16,6 +16,9 @@ export function takeMeasured(cursor: Cursor): boolean {
       return true;
   } else if (takeAny(cursor, 'until') !== null) {
     takeAny(cursor, 'the', 'your');
+    // `until the stole measures 153 cm`: whatever the piece is called.
+    const called = wordAt(cursor, 1) === 'measures' && !PIECES.has(wordAt(cursor));
+    if (called) cursor.at += 1;
     takeOneOf(cursor, PIECES);
     takeAny(cursor, 'is');
     if (takeWords(cursor, 'as', 'long', 'as')) {

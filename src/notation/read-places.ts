@@ -17,7 +17,7 @@ import {
   WAYS_ELSEWHERE,
 } from './read-elsewhere.ts';
 import { namesChain, takeOfFoundation } from './read-foundation.ts';
-import { readInFreeLoops } from './read-free-loops.ts';
+import { readInFreeLoops, readPoint } from './read-free-loops.ts';
 import { readLoop } from './read-loop.ts';
 import { skipStep } from './read-note.ts';
 import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
@@ -137,6 +137,8 @@ function readPlacesIn(
   if (read === null) {
     const free = readInFreeLoops(cursor, from, stitch, times);
     if (free !== null) return free;
+    const point = readPoint(cursor);
+    if (point !== null) return [workStep(cursor, from, stitch, times, leading ?? 'both', point)];
     const seam = readInSeam(cursor, from, stitch, times);
     return seam === null ? reportNoPlace(cursor) : [seam];
   }

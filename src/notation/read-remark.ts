@@ -36,10 +36,25 @@ export function readRemark(cursor: Cursor): NoteStep | null {
 
 const WHO = new Set(['you', "you're", 'you’re', 'you’ll', "you'll", 'that', 'it', 'the', 'they', 'your']);
 
+const MARKS = new Set(['put', 'place', 'use', 'pop', 'keep', 'move', 'mark', 'hang']);
+const MARKERS = new Set(['marker', 'thread', 'pin', 'scrap', 'safety', 'markers', 'first']);
+
+/** `so put a bit of coloured thread at the start of the round and move it up as you go`: where a marker is. */
+function readSoMark(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  let marker = false;
+  for (; !atBoundary(cursor); cursor.at += 1) marker ||= MARKERS.has(wordAt(cursor));
+  if (marker) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  cursor.at = start;
+  return null;
+}
+
 /** `so you're in the middle of it`, `so that the seam lies inside`: what for, to the end of the phrase; null where a stitch is named. */
 export function readSoThat(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
+  const marks = MARKS.has(wordAt(cursor)) ? readSoMark(cursor, from) : null;
+  if (marks !== null) return marks;
   let plain = WHO.has(wordAt(cursor));
   for (; plain && !atBoundary(cursor); cursor.at += 1)
     plain = peek(cursor).kind === 'word' && !WORK.test(wordAt(cursor)) && nameHere(cursor) === null;

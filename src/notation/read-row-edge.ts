@@ -93,6 +93,7 @@ export function readEndOfRow(cursor: Cursor, from: number): Place | null {
     return null;
   }
   takeOfPiece(cursor);
+  takeDownSide(cursor);
   const what: What = { kind: 'row-end' };
   const span = spanSince(cursor, from);
   if (which === 'each')
@@ -100,6 +101,17 @@ export function readEndOfRow(cursor: Cursor, from: number): Place | null {
   if (which === 'next') return { kind: 'next', n: null, what, each: false, span };
   return { kind: which === 'first' ? 'first' : 'last', n: null, what, span };
 }
+
+/** `down the side`, `up the other side`: which of the two, in the order they come. */
+function takeDownSide(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'down', 'up', 'along') === null) return;
+  takeAny(cursor, 'the', 'this', 'one');
+  takeOneOf(cursor, WHICH_SIDE);
+  if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
+}
+
+const WHICH_SIDE = new Set(['other', 'first', 'second', 'left', 'right', 'next', 'long', 'short']);
 
 /** `of the brim` behind a row's end: the piece in hand is the only one with rows to go along. */
 function takeOfPiece(cursor: Cursor): void {

@@ -314,8 +314,9 @@ function readEndOf(cursor: Cursor): number | null {
 /** `until 24 rows have been worked`, `until there are 24 rows`: how many rows there are by then. */
 function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
   const from = cursor.at;
-  if (takeAny(cursor, 'until') !== null) {
-    const counted = takeWords(cursor, 'there', 'are') || takeWords(cursor, 'you', 'have');
+  if (takeAny(cursor, 'until', 'till', 'til') !== null) {
+    const counted =
+      takeWords(cursor, 'there', 'are') || takeWords(cursor, 'you', 'have') || takeYouHaveGot(cursor);
     // `until you have worked 52 rows in all`.
     takeAny(cursor, 'worked', 'made', 'completed', 'done');
     const n = isNumber(cursor) ? readNumber(cursor) : null;
@@ -336,6 +337,13 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
   }
   cursor.at = from;
   return null;
+}
+
+/** `you've got`, `you have got`, `youve`. */
+function takeYouHaveGot(cursor: Cursor): boolean {
+  if (takeAny(cursor, "you've", 'you’ve', 'youve') === null) return false;
+  takeAny(cursor, 'got', 'done', 'made');
+  return true;
 }
 
 /** `, ending with a Row 3`, `, ending after a Row 3`. */

@@ -77,10 +77,10 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
     const across = wordAt(cursor, 1) === 'row';
     cursor.at += 3;
     const stitch = readStitchName(cursor);
-    const open = stitch !== null && wordAt(cursor) === 'evenly' ? readUnspread(cursor, from) : null;
-    if (open !== null) return open;
     const inRows = stitch === null ? null : readInEachRow(cursor, from, stitch);
     if (inRows !== null) return inRows;
+    const open = stitch !== null && wordAt(cursor) === 'evenly' ? readUnspread(cursor, from) : null;
+    if (open !== null) return open;
     const stop = readStop(cursor) ?? {
       kind: 'end',
       word: across ? 'across' : 'around',

@@ -14,7 +14,13 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
-import { readAllRound, readWayOfWork } from './read-all-round.ts';
+import {
+  readAllRound,
+  readAllTheWay,
+  readForTheLoop,
+  readFromHereOn,
+  readToldOfWork,
+} from './read-all-round.ts';
 import { readApposition } from './read-apposition.ts';
 import { readAtEnd } from './read-at-end.ts';
 import { readBegunIn } from './read-begun-in.ts';
@@ -22,7 +28,7 @@ import { readSideAgain } from './read-border-side.ts';
 import { readButLater } from './read-but.ts';
 import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
-import { readContinue } from './read-continue.ts';
+import { readContinue, readKeepOn } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readFinishOff } from './read-finish-off.ts';
 import { readFringe } from './read-fringe.ts';
@@ -77,7 +83,7 @@ type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 /** What a maker does with the work in hand, or is told of it, with no stitch worked. */
 const MAKER_WORDS =
   `place pm pull move weave draw thread gather mark remove sm stuff rotate making being taking cut block sew hide trim
-   close secure press steam spray soak rinse wet seam bring fold note darn knot tie pin pinning damp`.split(
+   close secure press steam spray soak rinse wet seam bring fold note darn knot tie pin pinning damp wrap lay pop flatten`.split(
     /\s+/,
   );
 
@@ -118,7 +124,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ),
   ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no'], readRemark),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
-  ...entries(['keep'], (cursor) => readHolding(cursor) ?? readGrowing(cursor)),
+  ...entries(['keep'], (cursor) => readHolding(cursor) ?? readKeepOn(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readHeldBack(cursor) ?? readColourOrder(cursor) ?? readManner(cursor)),
   ...entries(['holding', 'retaining'], readHeldBack),
   ...entries(['putting'], (cursor) => readPutting(cursor) ?? readManner(cursor)),
@@ -126,7 +132,9 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['pass', 'passing'], readPassAlong),
   ...entries(['insert', 'inserting', 'slip', 'slipping', 'tuck', 'tucking'], readPutIn),
   ...entries(['placing'], (cursor) => readLastWorked(cursor) ?? readMakerNote(cursor)),
-  ...entries(['from'], readFromSide),
+  ...entries(['from'], (cursor) => readFromSide(cursor) ?? readFromHereOn(cursor)),
+  ...entries(['all'], readAllTheWay),
+  ...entries(['for'], readForTheLoop),
   ...entries(['rs', 'ws'], readFacing),
   ...entries(['ending', 'finishing'], readEnding),
   ...entries(['end'], (cursor) => readFinishOff(cursor) ?? readEnding(cursor)),
@@ -297,7 +305,7 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
     skipStep(cursor);
     return { kind: 'leave', span: spanSince(cursor, from) };
   }
-  const whole = readAllRound(cursor, from) ?? readRoundOf(cursor, from) ?? readWayOfWork(cursor, from);
+  const whole = readAllRound(cursor, from) ?? readRoundOf(cursor, from) ?? readToldOfWork(cursor, from);
   if (whole !== null) return whole;
   if (takeWords(cursor, 'last', 'st', 'to') || takeWords(cursor, 'to', 'last', 'yo')) {
     // `work last st to 2 lps on hook`: the place of a colour change, told the long way.

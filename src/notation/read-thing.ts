@@ -119,6 +119,11 @@ function readHalf(cursor: Cursor): Thing | null {
       cursor.at += found.length;
       return { kind: 'half', special: found.named.name };
     }
+    // `a half loop at each end`: only the eye can count it.
+    if (HALF_SPACES.has(wordAt(cursor))) {
+      cursor.at += 1;
+      return { kind: 'named', word: textSince(cursor, from) };
+    }
     const shape = takeOneOf(cursor, SHAPES);
     const stitches = shape === null ? null : readOfStitches(cursor);
     if (stitches !== null) return { kind: 'together', word: 'group', ...stitches, half: true };
@@ -127,6 +132,19 @@ function readHalf(cursor: Cursor): Thing | null {
   cursor.at = from;
   return null;
 }
+
+const HALF_SPACES = new Set([
+  'loop',
+  'loops',
+  'lp',
+  'lps',
+  'sp',
+  'sps',
+  'space',
+  'spaces',
+  'square',
+  'squares',
+]);
 
 /** `of 3 dc` behind a half shell; the cursor stays where none stands. */
 function readOfStitches(cursor: Cursor): { readonly size: number; readonly id: string | null } | null {

@@ -8,13 +8,13 @@ import { isNumberOrSkip } from './read-number.ts';
 export const TELLERS: ReadonlySet<string> = new Set(
   [
     ...['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'],
-    ...['row', 'rnd', 'round', 'r'],
+    ...['row', 'rnd', 'round', 'r', 'which'],
   ].concat(
     ["you'll", "you've", "that's", "there's", "it's"].flatMap((word) => [word, word.replace("'", '’')]),
   ),
 );
 
-const SUBJECTS = new Set(['you', 'there', 'this', 'that', 'it', "you'll", 'you’ll']);
+const SUBJECTS = new Set(['which', 'you', 'there', 'this', 'that', 'it', "you'll", 'you’ll']);
 /** Words that are subject and verb in one. */
 const HAVE_ALREADY = new Set(["you've", 'you’ve', "that's", 'that’s', "there's", 'there’s', "it's", 'it’s']);
 const HAVING = new Set(['have', 'be', 'are', 'is', 'gives', 'makes', 'leaves', 'end', 'finish', 'count']);

@@ -1,11 +1,46 @@
 /** `turn`, `do not turn`, and what else is turned or not done: the work on its side, inside out, a brim up. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, spanSince, takeAny, takeWords, textSince } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
 import { readSideways } from './read-garment.ts';
 import { readNotMade, takeFoldedUp } from './read-note.ts';
 import { takeSideOut } from './read-seam.ts';
 import type { Step } from './tree.ts';
+
+/** `so a row end edge is at the top, the one near the seam` behind "turn the piece": how it lies, to the end of the sentence. */
+function takeSoThat(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'so', 'until') === null) return false;
+  let lies = false;
+  for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    const word = wordAt(cursor);
+    lies ||= LIES.has(word);
+    if (WORKED.has(word) || kind === 'mark' || kind === 'open') {
+      cursor.at = start;
+      return false;
+    }
+    cursor.at += 1;
+  }
+  if (!lies) cursor.at = start;
+  return lies;
+}
+
+const LIES = new Set(['is', 'are', 'lies', 'faces', 'sits', 'runs', 'top', 'facing']);
+/** Without these nothing is worked. */
+const WORKED = new Set([
+  'ch',
+  'chain',
+  'next',
+  'each',
+  'work',
+  'join',
+  'sk',
+  'skip',
+  'miss',
+  'rep',
+  'repeat',
+  'into',
+]);
 
 export function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
@@ -16,7 +51,7 @@ export function readTurn(cursor: Cursor): Step | null {
     if (sideways !== null) return sideways;
     takeAny(cursor, 'your', 'the', 'it');
     takeAny(cursor, 'work', 'piece');
-    if (takeSideOut(cursor) || takeFoldedUp(cursor))
+    if (takeSideOut(cursor) || takeFoldedUp(cursor) || takeSoThat(cursor))
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     return { kind: 'turn', what: 'turn', span };
   }

@@ -31,7 +31,13 @@ export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
     while (takeOneOf(cursor, EDGE_NAMES) !== null);
     takeCorners(cursor);
     takeExample(cursor);
-    if (atBoundary(cursor) || peek(cursor).kind === 'open' || wordAt(cursor) === 'and')
+    // `, 2 dc in each row`: so many are told after all.
+    const told =
+      peek(cursor).kind === 'comma' &&
+      peek(cursor, 1).kind === 'number' &&
+      wordAt(cursor, 3) === 'in' &&
+      wordAt(cursor, 4) === 'each';
+    if (!told && (atBoundary(cursor) || peek(cursor).kind === 'open' || wordAt(cursor) === 'and'))
       return { kind: 'note', text: textSince(cursor, from), unspread: true, span: spanSince(cursor, from) };
   }
   cursor.at = start;

@@ -2,7 +2,8 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, textSince, wordAt } from './cursor.ts';
-import type { Thing } from './line.ts';
+import type { StatedEntry, Thing } from './line.ts';
+import type { Num } from './num.ts';
 import { ROW_WORDS } from './read-told-count.ts';
 
 /** `in gusset`, `in each sleeve` behind a number: a part of what has been counted; null with the cursor where it was. */
@@ -23,6 +24,33 @@ export function readWithin(cursor: Cursor): Thing | null {
   }
   cursor.at = from;
   return null;
+}
+
+/** `the missed 3 ch being the first of them`, `the ch 3 counts as one`: what is among them is said; the cursor stays where none stands. */
+export function takeChainsBeing(cursor: Cursor): boolean {
+  const from = cursor.at;
+  takeAny(cursor, 'the', 'with');
+  takeAny(cursor, 'the');
+  takeAny(cursor, 'missed', 'skipped', 'first', 'turning');
+  if (peek(cursor).kind === 'number') cursor.at += 1;
+  const chain = takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null;
+  if (peek(cursor).kind === 'dash') cursor.at += 1;
+  if (peek(cursor).kind === 'number') cursor.at += 1;
+  if (chain && takeAny(cursor, 'being', 'counts', 'count', 'counted') !== null) return true;
+  cursor.at = from;
+  return false;
+}
+
+/** `14 loops and a half loop at each end`: each of them is a space of the row; false for anything else. */
+export function joinHalves(entries: StatedEntry[], what: StatedEntry['what'], n: Num): boolean {
+  const last = entries[entries.length - 1];
+  if (what?.kind !== 'named' || !what.word.startsWith('half ') || last?.what?.kind !== 'space') return false;
+  const values = last.n.values.map((value, i) => {
+    const halves = n.values.length === 1 ? n.values[0] : n.values[i];
+    return value === null ? null : value + (halves ?? 0);
+  });
+  entries[entries.length - 1] = { ...last, n: { ...last.n, values } };
+  return true;
 }
 
 /** What a count can be held against. */

@@ -178,14 +178,25 @@ const CHANGES: ReadonlyMap<string, YarnStep['action']> = new Map([
 /** `new color`, `next yarn`, `a different color`, `any colour`: another, whichever it is. */
 export function takeNewYarn(cursor: Cursor): boolean {
   const from = cursor.at;
-  takeAny(cursor, 'a', 'the');
+  takeAny(cursor, 'a', 'the', 'your');
   const other = takeOneOf(cursor, NEW_WORDS) !== null;
   if (other && takeAny(cursor, 'color', 'colour', 'yarn', 'shade') !== null) return true;
   cursor.at = from;
   return false;
 }
 
-const NEW_WORDS = new Set(['new', 'next', 'different', 'another', 'any', 'chosen']);
+const NEW_WORDS = new Set([
+  'new',
+  'next',
+  'different',
+  'another',
+  'any',
+  'chosen',
+  'first',
+  'starting',
+  'favourite',
+  'favorite',
+]);
 
 /** `fasten off`, `fasten off A`, `fasten off, leaving a long tail`. */
 export function readFastenOff(cursor: Cursor): readonly Step[] | null {

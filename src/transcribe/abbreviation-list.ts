@@ -156,7 +156,10 @@ function occurs(word: string, text: string): boolean {
 function useOf(word: string): RegExp | null {
   const bare = word.replace(/[-.]+$/, '');
   if (!/[a-z]/i.test(bare)) return null;
-  const escaped = bare.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '(?:-?\\d*[\\s-]+)');
+  // `d.c.` of an old leaflet is its `dc`.
+  const escaped = /^[a-z]{2,3}$/i.test(bare)
+    ? [...bare].join('\\.?')
+    : bare.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '(?:-?\\d*[\\s-]+)');
   const post = /^[BF]P$/i.test(bare) ? '' : '(?:e?s)?(?![a-z])';
   return new RegExp(`(?<![a-z]|\\b1)${escaped}${post}`, 'i');
 }

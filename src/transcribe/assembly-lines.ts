@@ -14,6 +14,7 @@ const TOGETHER: readonly RegExp[] = [
     'i',
   ),
   /\bin(?:to)? (?:the )?corresponding\b/i,
+  /^(?:re)?(?:join|attach)\b[^.\d]*\bother (?:end|edge|side)\b[^.\d]*\b(?:once more|again|to match|(?:in )?the same|likewise)\b[^.\d]*\.?$/i,
   /\bfor (?:a |the )?hang(?:ing|er) loop\b/i,
 ];
 
@@ -24,16 +25,14 @@ export function isAssembly(text: string): boolean {
 
 /** `Fold the last row in half and join with 11 ss through both thicknesses`: a seam, and nothing that is worked into. */
 export function isSlippedSeam(text: string): boolean {
-  return (
-    TOGETHER[0]?.test(text) === true &&
-    SLIPPED.test(text) &&
-    !namesWork(text.replace(SLIPPED, ' ').replace(EDGES, ' '))
-  );
+  const through =
+    TOGETHER[0]?.test(text) === true || TOGETHER[2]?.test(text) === true || /\bthrough both\b/i.test(text);
+  return through && text.search(SLIPPED) >= 0 && !namesWork(text.replace(SLIPPED, ' ').replace(EDGES, ' '));
 }
 
 const SLIPPED = /\b(?:\d+(?: ?\([\d, :]+\))?\s+)?(?:ss|sl[ -]?sts?|slip[ -]?stitch(?:es|ed|ing)?|slst)\b/gi;
 const EDGES =
-  /\b(?:foundation|starting|beginning|base)? ?(?:ch|chain)\b|\b(?:sts?|stitch(?:es)?)\b|\bturn(?:ed)?\b|\bin half\b|\b(?:front|back)s?\b/gi;
+  /\b(?:do not|don['’]?t) (?:cut|break)(?: the)? yarn\b|\b(?:foundation|starting|beginning|base)? ?(?:ch|chain)\b|\b(?:sts?|stitch(?:es)?)\b|\bturn(?:ed)?\b|\bin half\b|\b(?:front|back)s?\b/gi;
 
 /** `Place front and back with wrong sides together and work through both layers.`: how pieces are held, with nothing worked yet. */
 export function isHolding(text: string): boolean {

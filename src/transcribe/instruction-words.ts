@@ -25,7 +25,7 @@ const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
 
 /** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.`, `Make 4 and sew one to each corner.` */
 export function isInstruction(text: string): boolean {
-  if (FORMS_PATTERN.test(text) || GOES_ON.test(text)) return true;
+  if (FORMS_PATTERN.test(text) || GOES_ON.test(text) || KEEPS_ON.test(text)) return true;
   return (
     beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text) && !OUT_OF_A_BOOK.test(text)
   );
@@ -41,6 +41,10 @@ const FORMS_PATTERN =
 /** `Continue in patt until work measures 160cm`. */
 const GOES_ON =
   /^(?:cont(?:inue)?|work)\.?\s+(?:straight\s+|even\s+)?in\s+(?:the\s+)?patt(?:ern)?\b[^.]*\b(?:until|for)\b/i;
+
+/** `keep going with row 2 till you've got 80 rows`. */
+const KEEPS_ON =
+  /^(?:just )?(?:keep|carry on|go on)\s+(?:on )?(?:(?:going|repeating|working|doing|making)\s+)?(?:with\s+|on\s+)?(?:the\s+)?(?:rows?|rnds?|rounds?)\s+\d[^.]*\b(?:until|till?)\b/i;
 
 /** A stitch, a place or a turn is named. */
 export function namesWork(text: string): boolean {
@@ -60,7 +64,7 @@ export function isForMaker(text: string): boolean {
 }
 
 const FOR_MAKER =
-  /^(?:insert|stuff|sew|embroider|attach|position|pin|add|close|tie|thread|glue|put|press|count|check|try|leave|keep|tip|run the (?:tail|end|yarn)|gather|secure|trim|wrap)\b/i;
+  /^(?:insert|stuff|sew|pop|lay|embroider|attach|position|pin|add|close|tie|thread|glue|put|press|count|check|try|leave|keep|tip|run the (?:tail|end|yarn)|gather|secure|trim|wrap)\b/i;
 
 /** `Make 12: put one at each of the 6 sc`, `Make 4 and sew one to each corner`: of something told above. */
 const MADE_AND_PUT =
@@ -89,7 +93,7 @@ const LEADING =
 const FOUNDATION =
   /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+|(?:the\s+)?(?:(?:main|contrast(?:ing)?|first)\s+(?:colou?r|yarn|shade)|(?:colou?r|yarn|shade)\s+[a-z]|mc|cc\d?|[a-c])\s*[,:]\s*|(?:to )?(?:start|begin|foundation(?: ch(?:ain)?)?|(?:starting|base|set-?up) ch(?:ain)?|(?:cent(?:re|er)|beg(?:inning)?|starting) ring)\s*(?::|[–—-](?=\s))\s*)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
 const BEHIND_FOUNDATION =
-  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
+  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:with|using|in) (?:your |the |any )?[a-z ]{2,30}|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
 
 /** `Beginning ch-3 counts as a dc throughout`, `Turning chain does not count as a stitch`: a rule, with nothing to work. */
 export function isChainRule(text: string): boolean {
@@ -112,7 +116,7 @@ export function isColourHabit(text: string): boolean {
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;
   // `Rep 2nd and 3rd rows until the back is as long as the front`.
-  if (REPEATS_ROWS.test(text) || FORMS_PATTERN.test(text)) return false;
+  if (REPEATS_ROWS.test(text) || FORMS_PATTERN.test(text) || KEEPS_ON.test(text)) return false;
   return (
     words > 3 &&
     /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(

@@ -235,6 +235,8 @@ const FROM_NOTHING =
 function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[]): string | null {
   const before = parts.at(-1);
   if (before === undefined) return null;
+  const said = saidOnto(draft, parts);
+  if (said !== null) return said;
   const worked = draft.lines.filter(({ kind }) => kind !== 'note');
   const opening = (worked.length > 0 ? worked : draft.lines).slice(0, 2).map(({ text }) => text.text);
   const [first = ''] = opening;
@@ -260,6 +262,15 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const joinsFirst = JOINS_FIRST.test(begins.slice(rowLabel(begins)?.end ?? 0));
   const folded = opening.some((text) => FOLDED.test(text));
   return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook || folded || joinsFirst ? before.name : null;
+}
+
+/** `THE BORDER (on the panel only)`: the piece that its heading names. */
+function saidOnto({ beside }: PartDraft, parts: readonly TranscribedPart[]): string | null {
+  const named = /^(?:on|for|around|round)\s+(?:the\s+)?(.+?)(?:\s+only)?$/i
+    .exec(beside?.words ?? '')?.[1]
+    ?.toLowerCase();
+  const found = parts.findLast(({ name }) => name.toLowerCase().replace(/^the /, '') === named);
+  return found?.name ?? null;
 }
 
 /** `Row 1: Ch 1, hdc in first 10 sts, leave remaining sts unworked`: of the piece before, which is not fastened off. */

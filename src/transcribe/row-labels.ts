@@ -11,7 +11,7 @@ const SIDE =
 const NUMBERED = new RegExp(`^${UNIT}\\.?\\s*${LIST}${SIDE}(?:\\s+all sizes)?`, 'i');
 const SHORT = new RegExp(`^R\\.?\\s?${LIST}${SIDE}`, 'i');
 const ORDINAL = new RegExp(
-  `^(?:the\\s+)?(?:\\d+(?:st|nd|rd|th)(?:\\s*(?:[–—,&-]|to|and)\\s*\\d+(?:st|nd|rd|th))*|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|next|last|final)\\s+(?:\\d+\\s+)?${UNIT}${SIDE}`,
+  `^(?:the\\s+)?(?:\\d+(?:st|nd|rd|th)(?:\\s*(?:[–—,&-]|to|and)\\s*\\d+(?:st|nd|rd|th))*|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|next|last|final)\\s+(?:\\d+(?:\\s*\\([\\d\\s,:/–-]+\\))?\\s+)?${UNIT}${SIDE}`,
   'i',
 );
 const FOUNDATION =

@@ -52,7 +52,8 @@ export function startsWork(walk: Walk, index: number): boolean {
   if (walk.state === 'finishing') return false;
   if (walk.unlabelled && !opens) return walk.state === 'front' && !isProse(text) && /[\d,*(]/.test(text);
   if (!line.gap && walk.state !== 'front' && !opens) return false;
-  if (isProse(text) || tellsChoice(text)) return false;
+  if (!opens && isProse(text)) return false;
+  if (tellsChoice(text)) return false;
   const next = walk.lines.slice(index + 1, index + 4).find((line) => !line.isRule && !isTableHead(line));
   if (next === undefined) return false;
   const label = rowLabel(next.text.text);
@@ -98,6 +99,10 @@ function stretchesOf(text: string): [number, number][] {
   return stretches;
 }
 
+/** `With RS facing, join yarn in the top right corner.`: the row behind it begins there. */
+const JOINS_YARN =
+  /^(?:with (?:rs|ws|right side|wrong side)(?: of (?:the )?[a-z]+)? facing,?\s*)?(?:re)?(?:join|attach) (?:the )?(?:yarn|wool|cotton|thread)\b[^.]*\b(?:in|to|at)\b/i;
+
 const TELLS_COUNT = /^(?:you|there)\s+(?:(?:should|will|now|then)\s+)*(?:have|be|are)\s+(?:now\s+)?\d/i;
 
 /** What the maker does, is told, or joins: nothing to count. */
@@ -108,7 +113,7 @@ function isAside(text: string): boolean {
     isColourHabit(text) ||
     tellsChoice(text) ||
     (isForMaker(text) && !isInstruction(text)) ||
-    !namesWork(text) ||
+    (!namesWork(text) && !JOINS_YARN.test(text)) ||
     (isProse(text) && !/[,;*]/.test(text))
   );
 }

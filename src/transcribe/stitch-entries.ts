@@ -124,10 +124,13 @@ function splitList(whole: MappedText): MappedText[] {
   // The bracket of `st(s)` parts nothing.
   const marks = text.text.match(/(?:=|:|\S—\S|\s[–—-]\s|\((?!e?s\)))/g)?.length ?? 0;
   if (marks > 1) {
-    return cutAt(
+    const listed = cutAt(
       text,
       /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|(?<=\S)—(?=\S)|\s[–—-]\s|\()|[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
     );
+    // `ch = chain   dc = double crochet`: nothing but blanks between them.
+    const apart = listed.length > 1 || /[;,•]/.test(text.text) ? listed : cutAt(text, BEFORE_ENTRY);
+    return apart.flatMap((piece) => (LISTS_NAMES.test(piece.text) ? namesApart(piece) : [piece]));
   }
   // `ch chain; dc double crochet; tr treble`.
   if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
@@ -141,6 +144,17 @@ function splitList(whole: MappedText): MappedText[] {
     return cutAt(text, /,\s*/g);
   const isNames = /^[^=:.]+$/.test(text.text) && text.text.split(',').length > 2;
   return isNames ? cutAt(text, /,\s*(?:and\s+)?/g) : [text];
+}
+
+const BEFORE_ENTRY = /\s+(?=(?:sl st|[^\s=]{1,10})\s*=\s)/g;
+
+/** `ch, sl st, hdc` before the first that is explained: names that every maker knows; others stay together. */
+const LISTS_NAMES = /^[^=:()–—]+,[^=:()–—]+$/;
+function namesApart(piece: MappedText): readonly MappedText[] {
+  const names = cutAt(piece, /,\s*(?:and\s+)?/g);
+  const known = ({ text }: MappedText): boolean =>
+    BOTH_TERMS.some((terms) => findStitch(text, terms) !== null || findAbbreviation(text, terms) !== null);
+  return names.length > 1 && names.every(known) ? names : [piece];
 }
 
 function cutAt(text: MappedText, separator: RegExp): MappedText[] {

@@ -11,7 +11,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { compileText } from '../../src/compile.ts';
 
-const FOLDERS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+const FOLDERS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
 
 function toldOf(folder: string, name: string): string {
   const file = join(import.meta.dirname, folder, name);
@@ -33,7 +33,7 @@ test('what is told of each page', async () => {
       .filter((file) => file.endsWith('.txt'))
       .map((file) => toldOf(folder, file.replace(/\.txt$/, ''))),
   );
-  expect(pages).toHaveLength(180);
+  expect(pages).toHaveLength(192);
   await expect(`${pages.join('\n\n')}\n`).toMatchFileSnapshot(join(import.meta.dirname, 'told.txt'));
 });
 
@@ -103,4 +103,41 @@ test.each([
 ])('of %s only what is truly odd is told', (name, told) => {
   const [, , only, ...more] = toldOf('sixth', name).split('\n');
   expect([only?.trim().startsWith(told), more]).toEqual([true, []]);
+});
+
+test.each([
+  'crunch-dishcloth',
+  'hearthside-slippers',
+  'heather-vstitch-shawl',
+  'jacaranda-ripple',
+  'lazy-sunday-pullover',
+  'low-tide-mandala',
+  'mitered-mat',
+  'parlor-doily',
+  'tidy-basket',
+  'woodshed-mittens',
+])('nothing false is told of %s, whoever typed it', (name) => {
+  expect(toldOf('eighth', name)).toBe(`eighth/${name}\n  truly: clean`);
+});
+
+test.each([
+  'aunt-wyns-potholder',
+  'earwarmer-forum',
+  'granny-stripe-lapghan',
+  'harbour-mesh-stole',
+  'long-drive-wristers',
+  'slouchy-hdc-beanie',
+  'sofa-arm-caddy',
+  'tray-cloth-edging',
+])('nothing false is told of %s by now', (name) => {
+  expect(toldOf('ninth', name)).toBe(`ninth/${name}\n  truly: clean`);
+});
+
+test.each([
+  ['lullaby-shell-blanket', ['error repeat/uneven']],
+  ['pocket-whale', ['error row/unworked', 'error count/mismatch']],
+  ['six-point-coasters', ['error count/mismatch']],
+])('of %s what is truly odd is told, and nothing else', (name, codes) => {
+  const told = toldOf('ninth', name).split('\n').slice(2);
+  expect(told.map((line) => line.trim().split(',')[0])).toEqual(codes);
 });

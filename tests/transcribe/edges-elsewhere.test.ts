@@ -42,9 +42,9 @@ describe('on a thing that is no crochet', () => {
     expect(onTowel(join, row, '(96 dc)').codes).toContain('count/mismatch');
   });
 
-  test('how many there are has to be said', () => {
-    expect(onTowel('Join yarn with ss to the hem', 'work dc evenly along the hem').codes).toContain(
-      'phrase/unread',
+  test('where it is not said how many there are, that is told', () => {
+    expect(onTowel('Join yarn with ss to the hem', 'work dc evenly along the hem').messages).toContain(
+      'how many stitches go "dc evenly along the hem" is left to the maker',
     );
   });
 

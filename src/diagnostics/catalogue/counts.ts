@@ -9,20 +9,33 @@ export const countFaults = {
     why: `${sum === null ? '' : `It comes to that as ${sum}. `}The next row is worked into these, and readers count by them.`,
     try: eitherWrong(differences),
   }),
-  'count/not-checked': ({ thing, edge }: { readonly thing: string; readonly edge?: true }): Wording =>
-    edge
+  'count/not-checked': ({
+    thing,
+    edge,
+  }: {
+    readonly thing: string;
+    readonly edge?: true | 'open';
+  }): Wording =>
+    edge === 'open'
       ? {
           severity: 'note',
-          message: `how many stitches go "${thing}" is not checked`,
-          why: 'That edge is not worked here, so its places are not counted; what the row makes of the number said is checked.',
-          try: 'count once along the edge itself whether so many lie flat.',
+          message: `how many stitches go "${thing}" is left to the maker`,
+          why: 'No number is told, so the row is not worked here; what a count at its end says holds for the rows on it.',
+          try: 'say how many there are in all, or along each side, if it matters to a row after it.',
         }
-      : {
-          severity: 'note',
-          message: `the count of "${thing}" is not checked`,
-          why: 'The stitches of the row do not tell what is counted so; the rest of the count is checked.',
-          try: 'count them once by hand, or say the count in stitches.',
-        },
+      : edge
+        ? {
+            severity: 'note',
+            message: `how many stitches go "${thing}" is not checked`,
+            why: 'That edge is not worked here, so its places are not counted; what the row makes of the number said is checked.',
+            try: 'count once along the edge itself whether so many lie flat.',
+          }
+        : {
+            severity: 'note',
+            message: `the count of "${thing}" is not checked`,
+            why: 'The stitches of the row do not tell what is counted so; the rest of the count is checked.',
+            try: 'count them once by hand, or say the count in stitches.',
+          },
   'count/halves': ({ stated, whole }: { readonly stated: string; readonly whole: string }): Wording => ({
     severity: 'note',
     message: `${stated} are ${whole} and half of one at either end`,
