@@ -54,9 +54,13 @@ export function namesWork(text: string): boolean {
 
 /** `Border: Ch 1, sc evenly around`: a name of the designer's own, a colon and an instruction. */
 export function isNamedInstruction(text: string): boolean {
-  const found = /^\p{Lu}[\p{L} ]{1,30}:\s+/u.exec(text)?.[0];
+  const found = (/^\p{Lu}[\p{L} ]{1,30}:\s+/u.exec(text) ?? SMALL_NAME.exec(text))?.[0];
   return found !== undefined && isInstruction(text.slice(found.length));
 }
+
+/** `edge: ch 1, …` of a text in small letters. */
+const SMALL_NAME =
+  /^(?:the )?(?:(?:top|bottom|side|second|other|outer) )?(?:edge|edging|border|trim|loop|hanger|tie|strap|handle|cord|finish|brim|cuff|seam)s?:\s+/;
 
 /** `Insert the eyes between rounds 4 and 5`: done by the maker, with no stitch worked. */
 export function isForMaker(text: string): boolean {
@@ -93,7 +97,7 @@ const LEADING =
 const FOUNDATION =
   /^(?:(?:with|using|in)\s+[^,.;:]{1,40}?,?\s+|(?:the\s+)?(?:(?:main|contrast(?:ing)?|first)\s+(?:colou?r|yarn|shade)|(?:colou?r|yarn|shade)\s+[a-z]|mc|cc\d?|[a-c])\s*[,:]\s*|(?:to )?(?:start|begin|foundation(?: ch(?:ain)?)?|(?:starting|base|set-?up) ch(?:ain)?|(?:cent(?:re|er)|beg(?:inning)?|starting) ring)\s*(?::|[–—-](?=\s))\s*)?(?:(?:to (?:begin|start),?|(?:commence|start|begin)\s+(?:with|by making))\s+(?:a\s+)?)?(?:loosely\s+)?(?:(?:make|work)\s+(?:a\s+)?)?(?:(?:chs?|chains?)\s*(?:of\s*)?\d+|\d+(?:\s*[([][\d\s,:]+[)\]])?\s*(?:chs?|chains?)\b|(?:form\s+)?(?:an?\s+)?(?:magic|adjustable)\s+(?:ring|circle|loop)\b)/i;
 const BEHIND_FOUNDATION =
-  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:with|using|in) (?:your |the |any )?[a-z ]{2,30}|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
+  /^(?:\s*[([][^()[\]]*[)\]]|\s+(?:loosely|sts?|stitches)\b|,?\s*(?:and\s+)?turn\b|[,.]?\s*(?:and\s+)?(?:join|sl st|ss|slip stitch)\b[^.]*\b(?:ring|circle|first ch(?:ain)?|1st ch(?:ain)?)\b[^.]*|,?\s*(?:or|plus)\b[^.]*|\s+(?:with|using|in) [a-z ]{2,36}|\s+(?:to (?:begin|start)|for (?:the )?(?:foundation|base)\b[^.]*))*[.;]?(?:\s+turn\.?)?$/i;
 
 /** `Beginning ch-3 counts as a dc throughout`, `Turning chain does not count as a stitch`: a rule, with nothing to work. */
 export function isChainRule(text: string): boolean {
