@@ -196,12 +196,12 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     // `116 V-sts, 58 on each side of the center sp`: its half, said once more.
     const halved =
       (side && what === null && entries.length === 1 && isHalf(n, entries[0]?.n)) ||
-      joinHalves(entries, what, ends ? twice(n) : n);
+      (what?.kind === 'named' && joinHalves(entries, what, ends ? twice(n) : n));
     if (halved) takeOfCentre(cursor);
     else if (sides !== null) entries.push({ n, what, sides, span });
     else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
-    if (entries.length === 1 && !side && sides === null && takeBrokenDown(cursor, n)) return entries;
     const { kind, text } = peek(cursor);
+    if (kind !== 'close' && entries.length === 1 && !side && takeBrokenDown(cursor, n)) return entries;
     const joins = JOINING_SIGNS.has(text);
     if (joins) cursor.at += 1;
     const more =

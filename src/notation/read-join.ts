@@ -22,7 +22,7 @@ export function readJoin(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const join = readJoinStep(cursor);
   if (join === null) return null;
-  takeAsBefore(cursor);
+  if (!atBoundary(cursor)) takeAsBefore(cursor);
   const { opening, place } = join;
   if (opening !== null)
     return [{ kind: 'along', edge: 'opening', from: opening, span: spanSince(cursor, from) }, join.step];
@@ -87,7 +87,10 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   const seam = slips ? named : null;
   if (!slips) cursor.at = at;
   const stem = takeAroundStem(cursor);
-  const base = !ring && !stem && leadsToPlace(cursor) ? readFirstOfFoundation(cursor) : null;
+  const base =
+    !ring && !stem && wordAt(cursor, 1) === 'the' && leadsToPlace(cursor)
+      ? readFirstOfFoundation(cursor)
+      : null;
   const ofFoundation = base !== null;
   if (base !== null) place = base;
   else if (!ring && (stem || leadsToPlace(cursor))) {

@@ -8,6 +8,7 @@ import type { Place, What } from './tree.ts';
 
 /** `as joining`, `as ss`, `as first dc`: where the round begins. */
 export function readAsJoin(cursor: Cursor): boolean {
+  if (atBoundary(cursor)) return false;
   const start = cursor.at;
   // `the same stitch you joined in`, `same st where you joined`.
   const where = takeAny(cursor, 'where', 'that') !== null;
