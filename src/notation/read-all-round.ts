@@ -28,9 +28,28 @@ const WAY_WORDS = new Set([
   ),
 ]);
 
+/** `the same number of dc on both fronts`: how the maker's own number is shared. */
+function readSameNumber(cursor: Cursor, from: number): NoteStep | null {
+  const start = cursor.at;
+  if (takeWords(cursor, 'the', 'same', 'number', 'of') && readStitchOrAny(cursor)) {
+    const both =
+      takeAny(cursor, 'on', 'along', 'at', 'up') !== null &&
+      takeAny(cursor, 'both', 'each', 'either') !== null;
+    while (both && peek(cursor).kind === 'word') cursor.at += 1;
+    if (both && atBoundary(cursor))
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  cursor.at = start;
+  return null;
+}
+
+function readStitchOrAny(cursor: Cursor): boolean {
+  return readStitchName(cursor) !== null || takeAny(cursor, 'sts', 'stitches') !== null;
+}
+
 /** What is said behind "work" or "make" and works nothing by itself. */
 export function readToldOfWork(cursor: Cursor, from: number): NoteStep | null {
-  return readWayOfWork(cursor, from) ?? readAnother(cursor, from);
+  return readWayOfWork(cursor, from) ?? readSameNumber(cursor, from) ?? readAnother(cursor, from);
 }
 
 /** `a second round the same but without the loop` behind "make": another like it, told to the maker. */

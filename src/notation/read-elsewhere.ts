@@ -25,6 +25,7 @@ const WORDS_BESIDE = wordSet(`
 const PLACES_OF_PIECES = wordSet('heel toe cuff brim crown sole');
 /** A point on an edge, where yarn is joined. */
 const POINTS = wordSet('corner end center centre beginning start middle');
+const ENDS = wordSet('lower bottom upper top');
 const OWN_EDGES = wordSet('edge edges side sides');
 
 /** What leads to an edge behind a stitch's name. */
@@ -133,6 +134,8 @@ export function takePointOfEdge(cursor: Cursor): boolean {
       const word = wordAt(cursor);
       point ||= POINTS.has(word);
       edge ||= OWN_EDGES.has(word);
+      // `at lower edge of right front`.
+      point ||= ENDS.has(word);
       elsewhere ||= NAMES_ELSEWHERE.has(word) || PIECES.has(word) || PLACES_OF_PIECES.has(word);
     }
     if (

@@ -36,6 +36,7 @@ export function readParts(
     const yarn = draft.beside === null ? null : yarnNamed(draft.beside.words, yarns);
     const called = yarn === null ? (draft.beside?.name ?? draft.name) : draft.name;
     const name = freeName(called ?? (parts.length === 0 ? thingIn(title) : 'Piece'), parts);
+    if (goesBeside(draft, parts.at(-1))) leaveTheRest(parts);
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
     const span = joinSpans(heading ?? written.lines[0]?.span ?? first.span, last.span);
@@ -262,6 +263,24 @@ function ontoOf(draft: PartDraft, name: string, parts: readonly TranscribedPart[
   const joinsFirst = JOINS_FIRST.test(begins.slice(rowLabel(begins)?.end ?? 0));
   const folded = opening.some((text) => FOLDED.test(text));
   return joins || goesOn === 0 || ONTO_NAME.test(name) || onHook || folded || joinsFirst ? before.name : null;
+}
+
+/** `Miss 4 sts for underarm and rejoin yarn to next st`: beside the piece before, which is itself worked onto one. */
+function goesBeside({ lines }: PartDraft, before: TranscribedPart | undefined): boolean {
+  const first = lines.find(({ kind }) => kind !== 'note')?.text.text ?? '';
+  return before !== undefined && before.onto !== null && BESIDE.test(first.slice(rowLabel(first)?.end ?? 0));
+}
+
+/** What the next piece is worked on the one before has left, though its first row turns without a word of it. */
+function leaveTheRest(parts: TranscribedPart[]): void {
+  const last = parts.at(-1);
+  const at = last?.lines.findIndex(({ text }) => rowLabel(text)?.number === 1) ?? -1;
+  const row = last?.lines[at];
+  const turn = row?.text.search(/,\s*turn\b/i) ?? -1;
+  if (last === undefined || row === undefined || turn < 0 || leavesRest(last)) return;
+  const said = insertedText(', leaving remaining sts unworked', fileOffset(row, turn));
+  const told = joinTexts([sliceText(row, 0, turn), said, sliceText(row, turn)], '');
+  parts[parts.length - 1] = { ...last, lines: last.lines.with(at, told) };
 }
 
 /** `THE BORDER (on the panel only)`: the piece that its heading names. */

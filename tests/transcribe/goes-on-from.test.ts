@@ -50,6 +50,13 @@ describe('a back beside the front that left its stitches', () => {
   });
 });
 
+test('a back whose first row turns without a word of what it leaves, before a left front beside it', () => {
+  const cardigan = (n: number) =>
+    `Cardigan\nUK terms\n\nBODY\nMake 42 ch.\nRow 1 (RS): 1 dc in 2nd ch from hook, 1 dc in each ch to end, turn. 41 dc.\nRow 2: 1 ch, 1 dc in each dc to end, turn. 41 dc.\n\nRIGHT FRONT\nRow 1 (RS): 1 ch, 1 dc in each of first 9 sts, turn. Leave remaining sts. 9 dc.\nFasten off.\n\nBACK\nWith RS facing, miss 2 sts for underarm and rejoin yarn to next st.\nRow 1 (RS): 1 ch, 1 dc in same st and in each of next ${n} sts, turn. 19 dc.\nFasten off.\n\nLEFT FRONT\nWith RS facing, miss 2 sts for underarm and rejoin yarn to next st.\nRow 1 (RS): 1 ch, 1 dc in same st and in each st to end, turn. 9 dc.\nFasten off.\n\nBAND\nRow 1: With RS facing, rejoin yarn at lower edge of right front, 1 ch, work dc evenly up right front, 3 dc in corner, dc evenly round neck, 3 dc in corner, dc evenly down left front, turn. Work the same number of dc on both fronts.\n`;
+  expect(workedText(cardigan(18)).codes.filter((code) => code !== 'count/not-checked')).toEqual([]);
+  expect(workedText(cardigan(17)).codes).toContain('count/mismatch');
+});
+
 describe('a heel closed with slip stitches on the way', () => {
   const slipper = (seam: string) =>
     `Slipper\nUK terms\nHook: 5 mm\n\nFoot\nRound 1: 6 dc into a magic ring. (6)\nRound 2: 2 dc in each st. (12)\nRow 1: 1 dc in each of next 8 sts, turn. Leave the other 4 sts for the instep. (8)\nRows 2-6: 1 ch, 1 dc in each st to end, turn. (8)\nDo not fasten off. ${seam} Fasten off.\nAnkle\nRound 1: Join yarn at the heel seam, 1 ch, work 6 dc along the row ends of the first side, 1 dc in each of the 4 instep sts, 6 dc along the row ends of the second side, ss to first dc. (16)\n`;
