@@ -71,7 +71,7 @@ describe('size', () => {
 
   test.each([
     [['--rows', '28'], /ends with a Row 3, which 28 rows do not; the nearest are 27 and 29/],
-    [['--repeats', '4000'], /more than can be worked/],
+    [['--repeats', '10000'], /more than can be worked/],
   ])('says what cannot be worked of %j', async (flags, said) => {
     const { code, out, err } = await rowfold(['size', 'patterns/sandbar-square', ...flags], folder);
     expect([code, out]).toEqual([1, '']);
