@@ -2,6 +2,7 @@
 
 import type { EdgedSide } from '../measure/edge-plan.ts';
 import type { EdgedPiece as Piece } from '../measure/edge-sides.ts';
+import { HEIGHTS_AS_USUAL } from '../measure/heights-in-sc.ts';
 import { printCm, printIn } from '../units.ts';
 import { form, printStitch } from '../wording/print-name.ts';
 import { allRound, nounOf, wordEdge } from '../wording/word-edge.ts';
@@ -49,9 +50,7 @@ function pieceText(edged: EdgedPiece, wanted: EdgeWanted): string {
   const slants = piece.slants
     ? ['The rows differ in width: a side that slants is longer than its rows are high, and takes more.']
     : [];
-  const reckoned = piece.reckoned
-    ? ['No rows were counted: they are taken to be as high as is usual, and hands differ.']
-    : [];
+  const reckoned = piece.reckoned ? [HEIGHTS_AS_USUAL] : [];
   return [...(name === null ? [] : [name]), ...lines, ...corners, ...slants, ...reckoned].join('\n');
 }
 

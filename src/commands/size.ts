@@ -2,6 +2,7 @@
 
 import { compileOwnSize, remakeableFrom } from '../compile-own.ts';
 import type { CompiledSize } from '../compiled.ts';
+import { HEIGHTS_AS_USUAL } from '../measure/heights-in-sc.ts';
 import { yarnNote } from '../measure/materials.ts';
 import { takenM } from '../measure/measures.ts';
 import { ballsWords } from '../measure/put-up.ts';
@@ -71,13 +72,15 @@ The same flags make count and booklet give the whole pattern in that size.`,
       return 1;
     }
     const made = compiledOwn?.sizes[0] ?? null;
+    const reckoned = compiledOwn?.pattern?.gauge?.rows === null;
     terminal.say(
       flags.has('json')
-        ? JSON.stringify({ ...near, made: made === null ? null : figures(made) }, null, 2)
+        ? JSON.stringify({ ...near, made: made === null ? null : { ...figures(made), reckoned } }, null, 2)
         : [
             compiled.pattern.title,
             ...nearTables(near).map((one) => [table(one), leastWords(one) ?? ''].filter(Boolean).join('\n')),
             made === null ? '' : summary(made),
+            reckoned ? HEIGHTS_AS_USUAL : '',
           ]
             .filter((words) => words !== '')
             .join('\n\n'),

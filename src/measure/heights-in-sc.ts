@@ -14,6 +14,10 @@ import { widthsOf } from './row-widths.ts';
 /** Thirteen single crochet and 14 rows to 4 in, a published gauge; from memory hands range from 0.8 to 1.1. */
 export const SC_HEIGHT_TO_WIDTH = 0.93;
 
+/** What is said wherever heights go by that. */
+export const HEIGHTS_AS_USUAL =
+  'No rows were counted: they are taken to be as high as is usual, and hands differ.';
+
 /** A row whose every stitch reaches far down still lies on what is below it. Our own choice. */
 const LEAST = 0.5;
 /** The space of a corner, a V-stitch or a mesh is filled by what goes into it. */

@@ -36,6 +36,15 @@ describe('size', () => {
       { count: 23, mm: 293.75, offMm: -6.25, nearest: true },
     ]);
     expect(made.width).toEqual({ mm: 293.75 });
+    expect(made.reckoned).toBe(false);
+  });
+
+  test('marks heights that go by what is usual', async () => {
+    const { out } = await rowfold(
+      ['size', 'moss', '--width', '30 cm', '--gauge', '16 sts over 10 cm'],
+      folder,
+    );
+    expect(out).toMatch(/^No rows were counted: they are taken to be as high as is usual/m);
   });
 
   test('of rounds says after how many the piece is so wide', async () => {
