@@ -3,6 +3,7 @@
 import type { BookletInput } from '../booklet/booklet-input.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { DialectKey, WordedLine } from '../wording/words.ts';
+import { blanketScene } from './blanket-scene.ts';
 import type { BlanketFigures } from './figures.ts';
 import { joiningWords } from './joining-words.ts';
 import type { BlanketPlan } from './plan-blanket.ts';
@@ -13,6 +14,7 @@ import { borderWords, type WorkedBorder } from './work-border.ts';
 export function blanketInput(
   released: ReleasedAlong,
   {
+    figures,
     plan,
     border,
   }: { readonly figures: BlanketFigures; readonly plan: BlanketPlan; readonly border: WorkedBorder },
@@ -68,7 +70,7 @@ export function blanketInput(
     },
     charts: [],
     leftHanded: false,
-    cover: null,
+    cover: blanketScene(released, figures),
   };
 }
 
