@@ -75,6 +75,17 @@ function orderOf({ row, legs, long, face }: Drawn): number {
   );
 }
 
+/** Worked into one place, or the places that its name says, as it is drawn where nothing else is known of it. */
+export function drawnAlone(book: SymbolBook, row: StitchRow): readonly Shape[] {
+  const face = row.enters === 'front post' ? 'front' : row.enters === 'back post' ? 'back' : null;
+  return drawnEntry(book, {
+    row,
+    legs: row.inOnePlace === true ? (row.legs ?? 0) : 0,
+    long: row.reachesDown === true,
+    face,
+  }).shapes;
+}
+
 interface Picture {
   readonly shapes: Shape[];
   readonly heightMm: number;

@@ -15,6 +15,9 @@ export interface PagePlace {
 /** Folder of the style sheet, the fonts and the ornament. */
 export const FILES_FOLDER = 'site-files';
 
+/** Folder of the page of stitches. */
+export const STITCHES_FOLDER = 'site-stitches';
+
 /** At the top of the site: a browser lets it answer for the folder it stands in and those below. */
 export const OFFLINE_SCRIPT = 'offline.js';
 

@@ -2,7 +2,7 @@
 
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { linkTo, pagePlace } from './addresses.ts';
+import { linkTo, pagePlace, STITCHES_FOLDER } from './addresses.ts';
 import type { AlongSite } from './along-site.ts';
 import { alongEntry } from './along-squares.ts';
 import { coverLink } from './cover-picture.ts';
@@ -22,6 +22,7 @@ export function listPage(listed: readonly Listed[], alongs: readonly AlongSite[]
     description: 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',
     trail: [],
     canonical: null,
+    stitchesHref: linkTo(place, [STITCHES_FOLDER]),
     alongs: alongs.map((along) => alongEntry(along, place)),
     entries: listed.map(({ compiled, pattern }) => ({
       title: pattern.title,

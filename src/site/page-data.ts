@@ -41,6 +41,8 @@ export interface ListEntry {
 }
 
 export interface ListPage extends PageFrame {
+  /** The page of stitches. */
+  readonly stitchesHref: string;
   readonly alongs: readonly ListEntry[];
   readonly entries: readonly ListEntry[];
 }
@@ -173,6 +175,29 @@ export interface OwnPage extends PageFrame {
   readonly cautions: readonly string[];
   readonly safety: readonly string[];
   readonly colophon: readonly string[];
+}
+
+export interface StitchName {
+  readonly abbr: string;
+  readonly name: string;
+}
+
+export interface StitchEntry {
+  readonly id: string;
+  readonly us: StitchName;
+  readonly uk: StitchName;
+  readonly svg: Markup;
+  readonly how: string;
+  /** `As tall as 3 chains.`; null where it is not compared. */
+  readonly height: string | null;
+}
+
+export interface StitchPage extends PageFrame {
+  readonly families: readonly {
+    readonly id: string;
+    readonly heading: string;
+    readonly stitches: readonly StitchEntry[];
+  }[];
 }
 
 export interface Download {

@@ -35,6 +35,7 @@ export async function runEleventy(
     config: (config: EleventyConfig) => {
       configure(config);
       config.addGlobalData('listPages', [pages.list]);
+      config.addGlobalData('stitchPages', [pages.stitches]);
       config.addGlobalData('patternPages', pages.patterns);
       config.addGlobalData('sizePages', pages.sizes);
       config.addGlobalData('alongPages', pages.alongs.alongs);

@@ -10,6 +10,7 @@ import { patternPage } from './pattern-page.ts';
 import type { SitePages } from './site-page-data.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { sizePages } from './size-page.ts';
+import { stitchPage } from './stitch-page.ts';
 
 export function sitePages(
   collection: readonly CompiledPattern[],
@@ -21,6 +22,7 @@ export function sitePages(
   );
   return {
     list: listPage(listed, alongs),
+    stitches: stitchPage(),
     alongs: alongPages(alongs),
     patterns: listed.map(({ compiled, pattern }) => patternPage(compiled, pattern, settings)),
     own: listed.flatMap(({ compiled, pattern }) => ownPage(compiled, pattern) ?? []),

@@ -12,7 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => open.close());
 
-const KINDS = ['list', 'pattern', 'size', 'full words', 'missing'] as const;
+const KINDS = ['list', 'pattern', 'size', 'full words', 'stitches', 'missing'] as const;
 
 describe.each(KINDS)('the page of kind "%s" has no fault by WCAG 2.2 A and AA that axe can find', (kind) => {
   test.each(['light', 'dark'] as const)('in a %s scheme', async (colorScheme) => {

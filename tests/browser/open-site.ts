@@ -18,7 +18,9 @@ const CHROMIUM = '/usr/bin/chromium';
 export interface OpenSite {
   readonly site: DemoSite;
   /** A size's page, the address of its folder: `eelgrass/small/`. */
-  readonly kinds: Readonly<Record<'list' | 'pattern' | 'size' | 'full words' | 'missing', string>>;
+  readonly kinds: Readonly<
+    Record<'list' | 'pattern' | 'size' | 'full words' | 'stitches' | 'missing', string>
+  >;
   /** A page of its own at an address, closed when the test is done with it. */
   readonly visit: <T>(
     address: string,
@@ -64,6 +66,7 @@ export async function openSite(): Promise<OpenSite> {
       pattern: `${slug}/`,
       size,
       'full words': `${size}uk-full/`,
+      stitches: 'site-stitches/',
       missing: 'no-such-pattern/',
     },
     visit: async (address, options, look) => {

@@ -8,7 +8,7 @@ beforeAll(async () => {
 });
 afterAll(() => open.close());
 
-const KINDS = ['list', 'pattern', 'size', 'full words', 'missing'] as const;
+const KINDS = ['list', 'pattern', 'size', 'full words', 'stitches', 'missing'] as const;
 
 async function boxOf(locator: Locator) {
   const box = await locator.boundingBox();
