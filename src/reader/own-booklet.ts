@@ -9,6 +9,7 @@ import type { FontBytes } from '../paint/text-width.ts';
 import { OWN_SLUG } from '../pattern/own-size.ts';
 import { type BookletChoice, printBooklet } from '../print-booklet.ts';
 import { FONT_FACES, fontFileName } from '../site/font-names.ts';
+import type { WantedEdition } from './keep-sheet.ts';
 import { drawnFrom } from './own-charts.ts';
 
 export interface BookletWanted {
@@ -16,6 +17,7 @@ export interface BookletWanted {
   readonly scaleOf: ScaleOf;
   readonly choice: OwnChoice;
   readonly paper: BookletChoice['paper'];
+  readonly edition: WantedEdition;
   /** Of the page with all that she filled in: printed at the end, to come back to. */
   readonly address: string;
   /** Where the site keeps its fonts, with a slash at the end. */
@@ -23,7 +25,7 @@ export interface BookletWanted {
 }
 
 export async function ownBooklet(wanted: BookletWanted): Promise<Uint8Array> {
-  const { made, scaleOf, choice, paper, address, fontFolder } = wanted;
+  const { made, scaleOf, choice, paper, edition, address, fontFolder } = wanted;
   const { pattern, index, plan, worked } = made;
   const { multiples } = drawnFrom(made);
   const size = compiledSize(pattern, index, OWN_SLUG, plan, worked, multiples, () => scaleOf);
@@ -38,7 +40,12 @@ export async function ownBooklet(wanted: BookletWanted): Promise<Uint8Array> {
     diagnostics: [],
   };
   const { dialect, leftHanded } = choice;
-  return printBooklet(compiled, size, { dialect, leftHanded, paper, address }, await fonts(fontFolder));
+  return printBooklet(
+    compiled,
+    size,
+    { dialect, leftHanded, paper, address, foldingNotes: true, ...edition },
+    await fonts(fontFolder),
+  );
 }
 
 let fetched: Promise<FontBytes> | null = null;

@@ -7,6 +7,7 @@ import { FIELDS_OF, type OwnChoice, readChoice, tidyQuery } from '../own/own-cho
 import { type AskedField, readAsked } from '../own/read-asked.ts';
 import { type ShippedPattern, unshipPattern } from '../own/shipped-pattern.ts';
 import { NOTHING_ASKED } from '../pattern/own-size.ts';
+import { readEdition } from './keep-sheet.ts';
 import { element, found } from './markup.ts';
 import { firstSheets, nearTable, rowSheets } from './own-result.ts';
 import { sheet } from './own-sections.ts';
@@ -120,7 +121,16 @@ async function keepBooklet(paper: 'A4' | 'Letter'): Promise<void> {
   try {
     const { ownBooklet } = await import('./own-booklet.ts');
     const address = location.href;
-    const bytes = await ownBooklet({ made, scaleOf, choice, paper, address, fontFolder: FONT_FOLDER });
+    const edition = readEdition();
+    const bytes = await ownBooklet({
+      made,
+      scaleOf,
+      choice,
+      paper,
+      edition,
+      address,
+      fontFolder: FONT_FOLDER,
+    });
     const href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }));
     const name = `${made.pattern.slug}-your-own-${choice.dialect}-${paper.toLowerCase()}.pdf`;
     const link = element('a', { href, download: name }, name);

@@ -2,9 +2,10 @@
 
 import { keepNumbersTogether } from '../booklet/no-break.ts';
 import type { NearSizes } from '../check/near-sizes.ts';
+import { HEIGHTS_AS_USUAL } from '../measure/heights-in-sc.ts';
 import type { Units } from '../measure/materials.ts';
 import type { OwnMade } from '../own/make-own.ts';
-import { type NearTable, nearCells, nearTables } from '../own/near-words.ts';
+import { leastWords, type NearTable, nearCells, nearTables } from '../own/near-words.ts';
 import type { OwnChoice } from '../own/own-choice.ts';
 import { sizeFacts } from '../site/facts.ts';
 import { partTexts } from '../site/part-text.ts';
@@ -14,6 +15,7 @@ import { printFinishedSize } from '../wording/finished-size.ts';
 import { ownSentences } from '../wording/own-sentences.ts';
 import { wordPattern } from '../wording/word-pattern.ts';
 import { DIALECTS } from '../wording/words.ts';
+import { keepSheet } from './keep-sheet.ts';
 import { element } from './markup.ts';
 import { factList, glossarySheets, listedSheet, materialsSheet, partSection, sheet } from './own-sections.ts';
 
@@ -38,6 +40,8 @@ export function firstSheets(made: OwnMade, near: NearSizes, choice: OwnChoice): 
         'Your size',
         factList(sizeFacts(pattern, made, choice.units)),
         ...nearTables(near).map((table) => nearTable(table, choice.units)),
+        ...nearTables(near).map((table) => remark(leastWords(table))),
+        pattern.gauge?.rows === null ? remark(HEIGHTS_AS_USUAL) : null,
       ),
       materialsSheet(materials(pattern, made, terms, choice.units), terms),
     ],
@@ -76,29 +80,8 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice): RowSheets {
   return { sheets: sheets.filter((one) => one !== null), charts };
 }
 
-/** Printing from the browser, or as a booklet on either paper. */
-function keepSheet(): HTMLElement {
-  const button = (keep: string, text: string): HTMLElement =>
-    element('button', { type: 'button', class: 'plainer', 'data-keep': keep }, text);
-  const keep = sheet(
-    'downloads',
-    'To print and keep',
-    element(
-      'div',
-      { class: 'buttons' },
-      button('A4', 'Booklet on A4 paper (PDF)'),
-      button('Letter', 'Booklet on US Letter paper (PDF)'),
-      button('print', 'Print this page'),
-    ),
-    element('p', { class: 'quiet', role: 'status', id: 'own-kept' }),
-    element(
-      'p',
-      { class: 'quiet' },
-      'The address of this page holds what you filled in: keep it, or pass it on.',
-    ),
-  );
-  keep.classList.add('downloads');
-  return keep;
+function remark(words: string | null): HTMLElement | null {
+  return words === null ? null : element('p', { class: 'quiet' }, words);
 }
 
 /** The sizes on either side of hers, each with an address that asks for it. */

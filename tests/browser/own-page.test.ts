@@ -207,27 +207,44 @@ test('on a phone nothing is wider than the page, and it asks no other host', asy
   });
 });
 
-test('its booklet, set in the browser with fonts of the site, says on every page what the terminal’s does', async () => {
-  const query = 'width=25+cm&terms=uk&hand=left';
-  await open.visit(`lantern-square/your-own/?${query}`, { acceptDownloads: true }, async (page) => {
-    await page.locator('#own-rows .rows li').first().waitFor();
-    const [download] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      page.locator('button[data-keep="Letter"]').click(),
-    ]);
-    expect(download.suggestedFilename()).toBe('lantern-square-your-own-uk-letter.pdf');
-    const made = await readPdf(readFileSync(await download.path()));
-    const own = compileOwnSize(compiledOf('lantern-square'), { ...NOTHING_ASKED, widthMm: 250 });
-    const [size] = own.sizes;
-    if (size === undefined) throw new Error('nothing was made');
-    const choice = { dialect: 'uk', paper: 'Letter', leftHanded: true, address: page.url() } as const;
-    const expected = await readPdf(await printBooklet(own, size, choice, readFontFiles()));
-    expect(made.pages.length).toBe(expected.pages.length);
-    expect(made.pages).toEqual(expected.pages);
-    expect(made.title).toBe(expected.title);
-    expect(await page.locator('#own-kept').textContent()).toContain('The booklet is ready');
-  });
-}, 90_000);
+test.each([
+  ['flat', 'all'],
+  ['folded', 'words'],
+] as const)(
+  'its booklet (%s, %s), set in the browser with fonts of the site, says on every page what the terminal’s does',
+  async (form, holds) => {
+    const query = 'width=25+cm&terms=uk&hand=left';
+    await open.visit(`lantern-square/your-own/?${query}`, { acceptDownloads: true }, async (page) => {
+      await page.locator('#own-rows .rows li').first().waitFor();
+      await page.locator('#keep-form').selectOption(form);
+      await page.locator('#keep-holds').selectOption(holds);
+      const [download] = await Promise.all([
+        page.waitForEvent('download', { timeout: 60_000 }),
+        page.locator('button[data-keep="Letter"]').click(),
+      ]);
+      expect(download.suggestedFilename()).toBe('lantern-square-your-own-uk-letter.pdf');
+      const made = await readPdf(readFileSync(await download.path()));
+      const own = compileOwnSize(compiledOf('lantern-square'), { ...NOTHING_ASKED, widthMm: 250 });
+      const [size] = own.sizes;
+      if (size === undefined) throw new Error('nothing was made');
+      const choice = {
+        dialect: 'uk',
+        paper: 'Letter',
+        leftHanded: true,
+        address: page.url(),
+        form,
+        holds,
+        foldingNotes: true,
+      } as const;
+      const expected = await readPdf(await printBooklet(own, size, choice, readFontFiles()));
+      expect(made.pages.length).toBe(expected.pages.length);
+      expect(made.pages).toEqual(expected.pages);
+      expect(made.title).toBe(expected.title);
+      expect(await page.locator('#own-kept').textContent()).toContain('The booklet is ready');
+    });
+  },
+  90_000,
+);
 
 test('printed, the page leaves out the form and its buttons', async () => {
   await open.visit('sandbar-square/your-own/?width=30+cm', {}, async (page) => {
