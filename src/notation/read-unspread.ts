@@ -28,7 +28,10 @@ export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
   // `sc around the entire edge`; `sc around` alone goes into each stitch.
   const entire = LED.has(led) && (WHOLE.has(wordAt(cursor)) || WHOLE.has(wordAt(cursor, 1)));
   if (way && (evenly || entire)) {
+    const at = cursor.at;
     while (takeOneOf(cursor, EDGE_NAMES) !== null);
+    // `sc evenly across` a row is not said to leave its number open.
+    const named = cursor.at > at || LED.has(led);
     takeCorners(cursor);
     takeExample(cursor);
     // `, 2 dc in each row`: so many are told after all.
@@ -37,7 +40,7 @@ export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
       peek(cursor, 1).kind === 'number' &&
       wordAt(cursor, 3) === 'in' &&
       wordAt(cursor, 4) === 'each';
-    if (!told && (atBoundary(cursor) || peek(cursor).kind === 'open' || wordAt(cursor) === 'and'))
+    if (named && !told && (atBoundary(cursor) || peek(cursor).kind === 'open' || wordAt(cursor) === 'and'))
       return { kind: 'note', text: textSince(cursor, from), unspread: true, span: spanSince(cursor, from) };
   }
   cursor.at = start;

@@ -31,6 +31,9 @@ describe('a round of as many stitches as lie flat', () => {
   });
 
   test('hides no other words', () => {
+    expect(
+      cloth('Row 1: Join yarn in first st of Row 20, ch 1, sc evenly across, turn. (19 sc)').codes,
+    ).toContain('phrase/unread');
     expect(cloth('Rnd 1: Join yarn in any corner, ch 1, sc evenly around the frobble.').codes).toContain(
       'phrase/unread',
     );
