@@ -17,6 +17,7 @@ import { sitePages } from './site-pages.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { type FileToMake, sizeFiles } from './size-files.ts';
 import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
+import { siteMap, withWholeAddresses } from './whole-addresses.ts';
 
 export interface BuildSettings {
   readonly patterns: string;
@@ -69,14 +70,19 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   settings.progress('setting the pages');
   let pages: readonly SiteFile[];
   try {
-    const set = await runEleventy(
+    const { address } = read.settings;
+    const data = withWholeAddresses(
       sitePages(
         files.map(({ compiled }) => compiled),
         read.settings,
         alongs.sites,
       ),
+      address,
     );
-    pages = settings.asOf === null ? set.map(previewPage) : set;
+    const set = await runEleventy(data);
+    // A preview is for the organiser's eyes: nobody is to be led to it.
+    const map = address === null ? [] : [siteMap(data, address)];
+    pages = settings.asOf === null ? set.map(previewPage) : [...set, ...map];
   } catch (fault) {
     // A layout with a mistake in it: whoever mends it needs the words, and a server has to go on.
     return { kind: 'stopped', why: reasons(fault).join(': ') };

@@ -218,6 +218,8 @@ export interface SizePage extends PatternText {
   readonly script: string;
   /** What its rows are kept under in a reader's browser: the same in all terms. */
   readonly keepAs: string;
+  /** JSON-LD for search engines; null on pages that say the same as another. */
+  readonly howTo: Markup | null;
   /** At this address a reader's own terms may be shown instead. */
   readonly termsOpen: boolean;
   readonly sizeName: string;

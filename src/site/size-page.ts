@@ -11,6 +11,7 @@ import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { changeLines, colophonLines, sizeFacts } from './facts.ts';
+import { howTo } from './how-to.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
 import { READING_SCRIPT } from './page-scripts.ts';
@@ -62,6 +63,16 @@ function sizePage(
     script: `${place.root}${FILES_FOLDER}/${READING_SCRIPT}`,
     keepAs: `${compiled.slug}/${size.slug}`,
     termsOpen: dialect === null,
+    howTo:
+      dialect === null
+        ? howTo({
+            pattern,
+            sizeName: size.size.name,
+            words,
+            materials: materials(pattern, size, terms),
+            language: terms === 'US' ? 'en-US' : 'en-GB',
+          })
+        : null,
     sizeName: size.size.name,
     about: pattern.about,
     terms,
