@@ -1,5 +1,6 @@
 /** What may be seen of an along in, its feed out: an entry for each week that is out, after RFC 4287. */
 
+import { escaped } from '../escaped.ts';
 import type { Told } from './calendar.ts';
 import { isoInstant } from './clock-words.ts';
 import { type ReleasedAlong, type WeekOut, weeksOut } from './release.ts';
@@ -51,12 +52,4 @@ function entry(
 function feedId({ along }: ReleasedAlong): string {
   const day = new Date(along.announcedMs).toISOString().slice(0, 10);
   return `tag:rowfold.invalid,${day}:${encodeURIComponent(along.slug)}`;
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 }

@@ -1,6 +1,7 @@
 /** What kept a site from being built -> a page that lists it, and a banner for the pages of the last good site. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { escaped } from '../escaped.ts';
 import { lineColumn } from '../source/span.ts';
 import { FILES_FOLDER } from './addresses.ts';
 import type { BuildResult } from './build-site.ts';
@@ -54,12 +55,4 @@ ${written === '' ? '' : `<blockquote><p>${escaped(written)}</p></blockquote>`}
 <p>${escaped(fault.why)}</p>
 <p><span class="label">Try:</span> ${escaped(fault.try)}</p>
 </section>`;
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 }

@@ -1,5 +1,6 @@
 /** The data of all pages, and where the site will stand -> the same with the one address each page goes by, and a map of the site. */
 
+import { escaped } from '../escaped.ts';
 import { wholeAddress } from './addresses.ts';
 import type { PageFrame } from './page-data.ts';
 import type { SiteFile } from './site-file.ts';
@@ -57,8 +58,4 @@ export function siteMap(pages: SitePages, top: string): SiteFile {
     '',
   ].join('\n');
   return { file: 'sitemap.xml', content };
-}
-
-function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll("'", '&apos;');
 }

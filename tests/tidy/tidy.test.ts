@@ -9,6 +9,7 @@ const root = resolve(import.meta.dirname, '../..');
 /** The map of `src/`: a place imports only from itself and from those above it. */
 const ORDER = [
   'units.ts',
+  'escaped.ts',
   'source',
   'diagnostics',
   'stitches',

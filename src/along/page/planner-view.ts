@@ -190,7 +190,7 @@ function numberField(value: number, least: number, most: number): HTMLInputEleme
 }
 
 function button(words: string): HTMLButtonElement {
-  return made('button', { type: 'button' }, [words]);
+  return made('button', { type: 'button', class: 'plainer' }, [words]);
 }
 
 function labelled(
