@@ -60,11 +60,14 @@ function fillAndShow(): void {
       field.value = has && wanted !== null ? wanted : (field.options[0]?.value ?? '');
     } else if (field instanceof HTMLInputElement) field.value = query.get(field.name) ?? '';
   }
-  if (tidyQuery(query).size === 0) {
+  // A form that was sent without this script names all its fields.
+  const asked = tidyQuery(query);
+  if (asked.size < query.size) history.replaceState(null, '', asked.size === 0 ? './' : `?${asked}`);
+  if (asked.size === 0) {
     first.replaceChildren(...ready);
     rows.replaceChildren();
     tell('');
-  } else show(query);
+  } else show(asked);
 }
 
 /** Fields that were asked for in the address and are none of the form's stay: `?repeats=7`. */
