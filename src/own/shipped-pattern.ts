@@ -53,15 +53,18 @@ export function unshipPattern(shipped: ShippedPattern): Unshipped {
     places: new Map(),
     allowed: [],
   };
+  // A size is worked once, however often she asks.
+  const made = new Map<number, Remakeable>();
   const multiples = shipped.multiples.map((one) => ({ ...one, broken: null }));
   return {
     from: (index) => {
+      const known = made.get(index);
+      if (known !== undefined) return known;
       const { plan } = planSize(pattern, index);
-      return {
-        pattern,
-        multiples,
-        fabric: plan === null ? null : workSize(pattern, index, plan).fabric,
-      };
+      const fabric = plan === null ? null : workSize(pattern, index, plan).fabric;
+      const remakeable = { pattern, multiples, fabric };
+      made.set(index, remakeable);
+      return remakeable;
     },
     scaleOf: (letter, size) => shipped.scales[letter] ?? byFigures(letter, size),
   };

@@ -18,7 +18,8 @@ interface Worker {
   addEventListener(kind: 'install' | 'activate', listen: (event: LastingEvent) => void): void;
 }
 
-const worker = self as unknown as Worker;
+declare const self: Worker;
+const worker = self;
 const KEPT = 'rowfold pages 1';
 /** A network that answers later than this is no use to someone in the middle of a row. */
 const PATIENCE_MS = 4000;

@@ -28,11 +28,16 @@ const first = found('#own-first');
 const rows = found('#own-rows');
 const ready = [...first.childNodes];
 const shipped: ShippedPattern = JSON.parse(found('#own-pattern').textContent ?? '');
-const { from: remakeableFrom, scaleOf } = unshipPattern({ ...shipped });
+const { from: remakeableFrom, scaleOf } = unshipPattern(shipped);
 const choosable = { pattern: remakeableFrom(0).pattern, sizeSlugs: shipped.sizeSlugs };
 
 /** Beside the script itself. */
 const FONT_FOLDER = new URL('./', import.meta.url).href;
+
+const COUNTS = [
+  ['repeats', 'width'],
+  ['rows', 'height'],
+] as const;
 
 /** What stands in the page. */
 let shown: { readonly made: OwnMade; readonly choice: OwnChoice } | null = null;
@@ -70,10 +75,15 @@ function fillAndShow(): void {
   } else show(asked);
 }
 
-/** Fields that were asked for in the address and are none of the form's stay: `?repeats=7`. */
+/** What the form has no field for, `?repeats=7`, stays as long as no measure is filled in that takes its place. */
 function queryOfForm(): URLSearchParams {
   const filled = new URLSearchParams();
   for (const [name, value] of new FormData(form)) if (typeof value === 'string') filled.append(name, value);
+  const before = new URLSearchParams(location.search);
+  for (const [count, measure] of COUNTS) {
+    const kept = before.get(count);
+    if (kept !== null && (filled.get(measure) ?? '').trim() === '') filled.set(count, kept);
+  }
   return tidyQuery(filled);
 }
 

@@ -13,9 +13,7 @@ afterAll(() => open.close());
 
 const PHONE = { viewport: { width: 390, height: 780 } };
 const ticked = (page: Page): Promise<boolean[]> =>
-  page
-    .locator('.rows.ticked input')
-    .evaluateAll((boxes) => boxes.map((box) => (box as unknown as { checked: boolean }).checked));
+  page.locator('.rows.ticked input').evaluateAll((boxes) => boxes.map((box) => box.matches(':checked')));
 const atHand = (page: Page): Promise<number> =>
   page
     .locator('.rows.ticked li')

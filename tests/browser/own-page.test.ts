@@ -105,6 +105,16 @@ test('filled in by keyboard alone, it is worked out, told aloud, kept in the add
   });
 });
 
+test('rounds asked for in the address stay when she changes her terms', async () => {
+  await open.visit('quarry-hexagon/your-own/?rows=12', {}, async (page) => {
+    await page.locator('#own-rows .rows li').first().waitFor();
+    await page.locator('#own-terms').selectOption('uk');
+    await page.waitForURL(/terms=uk/);
+    expect(new URL(page.url()).searchParams.get('rows')).toBe('12');
+    expect(await shownRows(page)).toEqual(wordedRows('quarry-hexagon', { rows: 12 }, 'uk'));
+  });
+});
+
 test('a size beside hers is one step away', async () => {
   await open.visit('sandbar-square/your-own/?width=30+cm', {}, async (page) => {
     const first = page.locator('.near a').first();

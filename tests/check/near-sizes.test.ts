@@ -8,7 +8,7 @@ import { compilePattern } from '../../src/compile.ts';
 import { compileOwnSize, remakeableFrom } from '../../src/compile-own.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
 import { ownPattern } from '../../src/own/own-pattern.ts';
-import { OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
+import { NOTHING_ASKED, OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { firstMultiple, rowsRepeated } from '../../src/pattern/pattern-repeat.ts';
 
@@ -20,16 +20,7 @@ const FILES = ['patterns', 'tests/patterns', 'tests/mistakes/held-out'].flatMap(
 );
 
 const GAUGE = { stitches: 16, rows: 12, overMm: 100, upMm: 100 };
-const ASKS: OwnSize = {
-  from: 0,
-  widthMm: null,
-  heightMm: null,
-  repeats: null,
-  rows: null,
-  gauge: GAUGE,
-  balls: new Map(),
-  hookMm: null,
-};
+const ASKS: OwnSize = { ...NOTHING_ASKED, gauge: GAUGE };
 
 const compiled = new Map<string, CompiledPattern>();
 for (const { name, file } of FILES)

@@ -7,19 +7,10 @@ import { compilePattern } from '../../src/compile.ts';
 import { compileOwnSize } from '../../src/compile-own.ts';
 import type { CompiledPattern } from '../../src/compiled.ts';
 import { INTO } from '../../src/fabric/fabric.ts';
-import { OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
+import { NOTHING_ASKED, OWN_NAME, type OwnSize } from '../../src/pattern/own-size.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-const ASKS: OwnSize = {
-  from: 0,
-  widthMm: null,
-  heightMm: null,
-  repeats: null,
-  rows: null,
-  gauge: null,
-  balls: new Map(),
-  hookMm: null,
-};
+const ASKS: OwnSize = NOTHING_ASKED;
 
 function demo(name: string): CompiledPattern {
   const text = readFileSync(join(ROOT, 'patterns', name, 'pattern.yaml'), 'utf8');

@@ -32,13 +32,19 @@ const keys = Object.keys(DIALECTS) as DialectKey[];
 
 let made = 0;
 
-describe.each(FILES)('$name, asked for', ({ name, file }) => {
+/** A pattern with a fault is never published, so nothing is shipped of it. */
+const SOUND = FILES.flatMap(({ name, file }) => {
   const compiled = compilePattern({ file: name, text: readFileSync(file, 'utf8') }, name);
-  const { pattern } = compiled;
-  if (pattern === null || compiled.diagnostics.some(({ severity }) => severity === 'error')) {
-    test.skip('is no pattern without faults', () => {});
-    return;
-  }
+  const { pattern, diagnostics } = compiled;
+  const faulty = pattern === null || diagnostics.some(({ severity }) => severity === 'error');
+  return faulty ? [] : [{ name, compiled, pattern }];
+});
+
+test('there is hardly a pattern among them that is not sound', () => {
+  expect(SOUND.length).toBeGreaterThan(FILES.length * 0.9);
+});
+
+describe.each(SOUND)('$name, asked for', ({ compiled, pattern }) => {
   const shipped: ShippedPattern = JSON.parse(
     JSON.stringify(shipPattern({ ...compiled, pattern, multiples: compiled.multiples })),
   );
