@@ -1,7 +1,7 @@
 /** A finished along as if it were one pattern: what its book says of the whole blanket before it comes to the squares. */
 
 import type { BookletInput } from '../booklet/booklet-input.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import { BLANK_PATTERN } from '../pattern/blank-pattern.ts';
 import type { DialectKey, WordedLine } from '../wording/words.ts';
 import { blanketScene } from './blanket-scene.ts';
 import type { BlanketFigures } from './figures.ts';
@@ -31,7 +31,7 @@ export function blanketInput(
   ];
   return {
     pattern: {
-      ...blankPattern,
+      ...BLANK_PATTERN,
       slug: along.slug,
       title: along.title,
       about: along.about,
@@ -90,31 +90,3 @@ function sentence(text: string): WordedLine {
 function sentenceCase(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
-
-const blankPattern: Pattern = {
-  slug: '',
-  source: { file: '', text: '' },
-  title: '',
-  about: '',
-  designer: null,
-  terms: 'US',
-  skill: null,
-  gauge: null,
-  hookMm: null,
-  hookUs: null,
-  yarns: [],
-  notions: [],
-  sizes: [],
-  specials: [],
-  notes: [],
-  parts: [],
-  finishing: [],
-  uses: [],
-  symbols: 'CYC',
-  licence: null,
-  version: null,
-  date: null,
-  changes: [],
-  allowed: [],
-  places: new Map(),
-};

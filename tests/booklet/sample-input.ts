@@ -1,36 +1,17 @@
 /** Invented patterns -> booklet inputs to lay out: an everyday one, a small one and long ones. */
 
 import type { BookletInput } from '../../src/booklet/booklet-input.ts';
+import { BLANK_PATTERN } from '../../src/pattern/blank-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import type { Scene, Shape } from '../../src/scene/scene.ts';
 import type { WordedLine } from '../../src/wording/words.ts';
 
 const EMPTY: Pattern = {
+  ...BLANK_PATTERN,
   slug: 'sample',
   source: { file: 'patterns/sample/pattern.yaml', text: 'title: Sample\n' },
   title: 'Sample',
-  about: '',
-  designer: null,
-  terms: 'US',
-  skill: null,
-  gauge: null,
-  hookMm: null,
-  hookUs: null,
-  allowed: [],
-  yarns: [],
-  notions: [],
   sizes: [{ name: 'one size', widthMm: null, heightMm: null, repeats: null, rows: null }],
-  specials: [],
-  notes: [],
-  parts: [],
-  finishing: [],
-  uses: [],
-  symbols: 'CYC',
-  licence: null,
-  version: null,
-  date: null,
-  changes: [],
-  places: new Map(),
 };
 
 /** The outline of a piece, its measures in words. */
