@@ -63,7 +63,10 @@ describe('a page asks nothing of any other host', () => {
     eachPage((html, file) => {
       const besides = html
         // The site's own scripts, from their files; and data, which no browser runs.
-        .replaceAll(/<script(?: type="module")? src="(?:\.\.?\/)+site-files\/[a-z-]+\.js"><\/script>/g, '')
+        .replaceAll(
+          /<script(?: type="module")? src="(?:\.\.?\/)+site-files\/[a-z-]+\.js"(?: async)?><\/script>/g,
+          '',
+        )
         .replaceAll(/<script type="application\/(?:ld\+)?json"(?: id="[a-z-]+")?>[^<]*<\/script>/g, '');
       expect(besides, file).not.toMatch(/<script|<iframe|<object|<embed|\son[a-z]+="|\sstyle="|javascript:/i);
       const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
