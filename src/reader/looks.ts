@@ -32,7 +32,8 @@ for (const [name, values] of Object.entries(CHOICES)) {
 function take(): void {
   const boxes = [...document.querySelectorAll<HTMLInputElement>('.looks-choices input')];
   for (const box of boxes) {
-    if (looks[box.name] === box.value) box.checked = true;
+    // Also where nothing was chosen: a browser may bring back what was checked when she last left the page.
+    box.checked = box.value === looks[box.name] || (looks[box.name] === undefined && box.defaultChecked);
     box.addEventListener('change', () => {
       looks = { ...looks, [box.name]: box.value };
       keep(KEPT, looks);
