@@ -10,6 +10,7 @@ import { edgingRatio } from './edging-ratio.ts';
 import { facesFollow } from './faces-follow.ts';
 import { fallingNumbers } from './falling-numbers.ts';
 import { fallingSizes } from './falling-sizes.ts';
+import { filmTimes } from './film-times.ts';
 import { finishedSizes } from './finished-sizes.ts';
 import { gaugeMissing } from './gauge-missing.ts';
 import { gaugeOfWeight } from './gauge-of-weight.ts';
@@ -54,6 +55,7 @@ const RULES: readonly Rule[] = [
   yarnUsed,
   gaugeRepeats,
   lateChanges,
+  filmTimes,
 ];
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */

@@ -5,6 +5,7 @@ import { alongFaults } from './catalogue/along.ts';
 import { bookletFaults } from './catalogue/booklet.ts';
 import { countFaults } from './catalogue/counts.ts';
 import { fileFaults } from './catalogue/file.ts';
+import { filmFaults } from './catalogue/film.ts';
 import { notationFaults } from './catalogue/notation.ts';
 import { proofFaults } from './catalogue/proof.ts';
 import { publicationFaults } from './catalogue/publication.ts';
@@ -22,6 +23,7 @@ const faults = {
   ...rowFaults,
   ...proofFaults,
   ...publicationFaults,
+  ...filmFaults,
   ...bookletFaults,
   ...alongFaults,
 };

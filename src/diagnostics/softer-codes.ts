@@ -30,6 +30,8 @@ export const SOFTER_CODES = [
   'row/twice',
   'chain/unstated',
   'file/lost-letters',
+  'film/order',
+  'film/past-end',
   'gauge/missing',
   'gauge/repeat',
   'gauge/repeat-unknown',

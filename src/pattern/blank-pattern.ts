@@ -26,6 +26,7 @@ export const BLANK_PATTERN: Pattern = {
   version: null,
   date: null,
   changes: [],
+  films: [],
   allowed: [],
   places: new Map(),
 };

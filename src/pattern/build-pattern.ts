@@ -8,6 +8,7 @@ import { readHook } from './hook.ts';
 import type { Allowed, Change, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
 import { firstMultiple } from './pattern-repeat.ts';
 import { isBlank } from './plain-value.ts';
+import { filmsOf } from './read-films.ts';
 import type { ReadTexts } from './read-text.ts';
 import type { PatternFile } from './schema.ts';
 
@@ -52,6 +53,7 @@ export function buildPattern(
     version: values.version ?? null,
     date: values.date ?? null,
     changes: changesOf(values.changes ?? []),
+    films: filmsOf(values.film),
     allowed: allowedIn(root),
     places,
   };

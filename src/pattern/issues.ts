@@ -41,6 +41,12 @@ const ALSO_CALLED: Readonly<Record<string, string>> = {
   yardage: 'length',
   grams: 'mass',
   content: 'fibre',
+  video: 'film',
+  films: 'film',
+  url: 'address',
+  link: 'address',
+  duration: 'length',
+  chapters: 'topics',
 };
 
 /** The key most likely meant by one that is not known. */

@@ -5,7 +5,7 @@ import { type Issue, leavesOf, misspeltPaths, pathOf } from './issues.ts';
 
 /** What is only shown: without it every row is still worked as meant. Anything else is not guessed at. */
 const ONLY_SHOWN = [
-  /^(?:title|about|designer|skill|hook|notions|notes|finishing|for|symbols|licence|version|date|changes|allow)\b/,
+  /^(?:title|about|designer|skill|hook|notions|notes|finishing|for|symbols|licence|version|date|changes|film|allow)\b/,
   /^yarn\.[^.]+\.(?:colour|hex|weight|fibre|balls?)\b/,
   /^(?:parts|sizes)\.\d+\.name$/,
 ];

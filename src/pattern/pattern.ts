@@ -4,6 +4,7 @@ import type { Instructions } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import type { Source, Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
+import type { Film } from './film.ts';
 
 /** Craft Yarn Council project levels. */
 export const SKILLS = ['basic', 'easy', 'intermediate', 'complex'] as const;
@@ -144,6 +145,8 @@ export interface Pattern {
   readonly date: string | null;
   /** The newest first. */
   readonly changes: readonly Change[];
+  /** What she filmed of it, with the times of its rows. */
+  readonly films: readonly Film[];
   readonly allowed: readonly Allowed[];
   /** Span of every value by its path: `gauge.stitches`, `sizes.0.width`. */
   readonly places: ReadonlyMap<string, Span>;

@@ -57,6 +57,7 @@ function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diag
     }
     case 'invalid_format': {
       if (path.at(-1) === 'balls') break;
+      if (path[0] === 'film') return [filmFault(path, given, where, schema)];
       if (path.at(-1) === 'hex') return [diagnose('file/colour-code', where, { given })];
       if (path.at(-1) === 'colour') return [diagnose('file/yarn-letter', where, { given })];
       if (path.at(-1) === 'video')
@@ -82,6 +83,21 @@ function faultsOf(issue: Issue, path: YamlPath, context: Context): readonly Diag
     form: formOf(path, schema),
   };
   return [diagnose('file/wrong-kind', where, facts)];
+}
+
+/** Of a film only its address, what stands behind that, and times are of a form of their own. */
+function filmFault(
+  path: YamlPath,
+  given: string,
+  where: { readonly file: string; readonly span: Span },
+  schema: JsonSchema | undefined,
+): Diagnostic {
+  const last = path.at(-1);
+  const ofFilm = path.length <= 3 && path.at(-2) !== 'times' && path.at(-2) !== 'topics';
+  if (ofFilm && last === 'address')
+    return diagnose('film/address', where, { given, form: formOf(path, schema) });
+  if (ofFilm && last === 'at') return diagnose('film/at', where, { given });
+  return diagnose('film/time', where, { given, of: keyWords(path) });
 }
 
 function measureFaults(

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { SILENCEABLE } from '../diagnostics/softer-codes.ts';
 import { BALLS_WRITTEN } from './balls.ts';
 import { BOUNDS } from './bounds.ts';
+import { films } from './film-schema.ts';
 import { SKILLS, SYMBOL_SETS, USES } from './pattern.ts';
 import { hook, length, mass, over, text, wholeNumber, yarnAmount } from './written-measures.ts';
 
@@ -302,6 +303,7 @@ export const patternSchema = z
         description: 'What is done when all parts are worked: blocking, sewing up, ends.',
         examples: [['Weave in ends.', 'Block to size.']],
       }),
+    film: films.optional(),
     for: z
       .union([z.enum(USES), z.array(z.enum(USES))])
       .optional()

@@ -255,6 +255,7 @@ function joiningPage({ released, plan, border }: AlongSite): JoiningPage {
             label,
             text,
             count,
+            watch: [],
           }),
         ),
         abbreviations: words?.abbreviations ?? [],
@@ -270,6 +271,7 @@ function seamLines({ seams }: JoiningWords, terms: string): RowLine[] {
     label,
     text,
     count,
+    watch: [],
   }));
 }
 

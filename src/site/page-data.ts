@@ -68,6 +68,27 @@ export interface RowLine {
   readonly label: string | null;
   readonly text: string;
   readonly count: string | null;
+  /** Where it is shown being made. */
+  readonly watch: readonly WatchLine[];
+}
+
+export interface WatchLine {
+  /** `Watch round 3`. */
+  readonly text: string;
+  readonly href: string;
+  /** `4:10`. */
+  readonly time: string;
+}
+
+/** A film of the pattern: told of and linked to, never shown in the page. */
+export interface FilmText {
+  readonly heading: string;
+  /** What it shows and where it stands. */
+  readonly lines: readonly string[];
+  readonly href: string;
+  /** `Open the film at films.example.org`. */
+  readonly link: string;
+  readonly chapters: readonly WatchLine[];
 }
 
 export interface PartText {
@@ -226,6 +247,7 @@ export interface SizePage extends PatternText {
   /** Address of its picture, or null. */
   readonly cover: string | null;
   readonly schematics: readonly Schematic[];
+  readonly films: readonly FilmText[];
   readonly sizeLinks: readonly Link[];
   readonly termLinks: readonly (Link & { readonly terms: DialectKey })[];
   readonly sectionLinks: readonly Link[];

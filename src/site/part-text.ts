@@ -1,12 +1,13 @@
 /** Worded parts and their charts -> parts as the layouts set them, each line with an address of its own. */
 
-import type { WordedPart } from '../wording/words.ts';
+import type { WordedLine, WordedPart } from '../wording/words.ts';
 import { fragment, uniqueFragments } from './addresses.ts';
-import type { ChartFigure, PartText } from './page-data.ts';
+import type { ChartFigure, PartText, WatchLine } from './page-data.ts';
 
 export function partTexts(
   parts: readonly WordedPart[],
   chartOf: (part: string, id: string) => ChartFigure | null,
+  watchOf: (part: string, line: WordedLine) => readonly WatchLine[] = () => [],
 ): PartText[] {
   const unique = uniqueFragments();
   return parts.map((part) => {
@@ -20,6 +21,7 @@ export function partTexts(
         label: line.label,
         text: line.text,
         count: line.count,
+        watch: watchOf(part.name, line),
       })),
       chart: chartOf(part.name, unique(`${id}-chart`)),
     };

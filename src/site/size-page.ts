@@ -11,6 +11,7 @@ import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { changeLines, colophonLines, sizeFacts } from './facts.ts';
+import { filmTexts, watchLines } from './film-text.ts';
 import { howTo } from './how-to.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
@@ -24,6 +25,7 @@ const SECTIONS = [
   ['Materials', 'materials'],
   ['Abbreviations', 'abbreviations'],
   ['Measures', 'measures'],
+  ['Film', 'film'],
   ['Instructions', 'instructions'],
   ['To print and keep', 'downloads'],
 ] as const;
@@ -83,6 +85,7 @@ function sizePage(
       title: scene.title,
       words: scene.alternative,
     })),
+    films: filmTexts(compiled, pattern, size),
     sizeLinks: compiled.sizes.map((other) => ({
       text: other.size.name,
       href: linkTo(
@@ -102,13 +105,18 @@ function sizePage(
     sectionLinks: SECTIONS.filter(
       ([, id]) =>
         (id !== 'abbreviations' || words.abbreviations.length > 0) &&
-        (id !== 'measures' || size.schematics.length > 0),
+        (id !== 'measures' || size.schematics.length > 0) &&
+        (id !== 'film' || pattern.films.length > 0),
     ).map(([text, id]) => ({ text, href: `#${id}`, current: false })),
     materials: materials(pattern, size, terms),
     ...pageCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),
     glossary: words,
-    parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place)),
+    parts: partTexts(
+      words.parts,
+      (part, id) => partChart(compiled, size, terms, part, id, place),
+      watchLines(compiled, pattern, size),
+    ),
     finishing: ownSentences(pattern, pattern.finishing, key),
     changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),

@@ -102,6 +102,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     licence: transcript.licence?.value ?? null,
     version: transcript.version?.value ?? null,
     date: transcript.date?.value ?? null,
+    films: [],
     allowed: [],
     places: placesOf(transcript),
   };

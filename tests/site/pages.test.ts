@@ -9,8 +9,12 @@ beforeAll(async () => {
   site = await demoSite();
 });
 
-/** Every address in a page: of links, style sheets, icons, pictures and drawings. */
-function addressesIn(html: string): string[] {
+/** Links out of the site, to a film and nothing else, which say nothing of where they were followed. */
+const FILM_LINK = /<a href="(https:\/\/films\.example\.org\/[^"]*)" rel="noreferrer">/g;
+
+/** Every other address in a page: of links, style sheets, icons, pictures and drawings. */
+function addressesIn(page: string): string[] {
+  const html = page.replaceAll(FILM_LINK, '<a>');
   return [...html.matchAll(/\s(?:href|src|srcset|action|poster|xlink:href)="([^"]*)"/g)].map(
     (found) => found[1] ?? '',
   );
@@ -48,6 +52,17 @@ test('every page is valid HTML', async () => {
     );
     expect(messages).toEqual([]);
   }
+});
+
+test('a film is linked to beside its rows, and from no page of a pattern without one', () => {
+  const linked = [...site.pages].flatMap(([file, html]) =>
+    [...html.matchAll(FILM_LINK)].length > 0 ? [file.split('/')[0]] : [],
+  );
+  expect([...new Set(linked)]).toEqual(['lantern-square', 'sandbar-square']);
+  const page = site.pages.get('lantern-square/six-rounds/index.html') ?? '';
+  expect(page).toContain(
+    '<a href="https://films.example.org/lantern-square#t=640" rel="noreferrer">Watch round 3</a>',
+  );
 });
 
 describe('a page asks nothing of any other host', () => {

@@ -17,6 +17,7 @@ const ORDER = [
   'pattern',
   'explain',
   'fabric',
+  'film',
   'proof',
   'measure',
   'check',

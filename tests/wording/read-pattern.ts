@@ -48,6 +48,7 @@ export function readPattern({
     gauge: null,
     hookMm: null,
     hookUs: null,
+    films: [],
     allowed: [],
     yarns: ['A', 'B'].map((letter) => ({
       letter,
