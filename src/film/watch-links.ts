@@ -35,7 +35,7 @@ export function watchLinks(
         const own = rows.filter((row) => row.part === part.name && row.line === line);
         const words = (row: FilmedRow): string =>
           film.size !== null && film.size !== fabric.size && !sameNumber(row, shown, fabric)
-            ? `${lowered(rowsTitle(row, rows, shown))} of size ${film.size}, made the same way`
+            ? `${lowered(rowsTitle(row, rows, shown))} of the size “${film.size}”, made the same way`
             : lowered(rowsTitle(row, rows, rowOf(row, fabric) === null ? shown : fabric));
         const found =
           own.length > 0
@@ -102,6 +102,7 @@ function repeatedIn(
   });
 }
 
+/** `round 3`, `the foundation`. */
 function lowered(title: string): string {
-  return title.charAt(0).toLowerCase() + title.slice(1);
+  return `${/\d/.test(title) ? '' : 'the '}${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }

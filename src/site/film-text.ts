@@ -59,7 +59,7 @@ function toldOf(film: Film, size: string): string[] {
   const made =
     film.size === null || film.size === size
       ? ''
-      : ` It shows size ${film.size}: where its rounds or rows are numbered otherwise than yours, the links say so.`;
+      : ` It shows the size “${film.size}”; where its rounds or rows are numbered otherwise than yours, the links say so.`;
   const beside = film.times.length === 0 ? '' : ' The links beside the rows open it where the row begins.';
   return [
     `The film stands at ${hostOf(film)}, not on this page, and nothing of it is fetched before you follow a link.${length}${made}${beside}`,

@@ -68,8 +68,8 @@ describe('a film of the small size', () => {
     expect(linksIn(1)).toEqual([
       '0: Watch round 1 -> https://films.example.org/bowl#t=30',
       '1: Watch round 2 -> https://films.example.org/bowl#t=125.5',
-      '3: Watch round 3 of size small, made the same way -> https://films.example.org/bowl#t=250',
-      '4: Watch round 5 of size small, made the same way -> https://films.example.org/bowl#t=360',
+      '3: Watch round 3 of the size “small”, made the same way -> https://films.example.org/bowl#t=250',
+      '4: Watch round 5 of the size “small”, made the same way -> https://films.example.org/bowl#t=360',
     ]);
   });
 
