@@ -16,6 +16,7 @@ import { workSize } from './fabric/work.ts';
 import type { ScaleOf } from './measure/measures.ts';
 import { byFigures, yarnScales } from './measure/yarn-scale.ts';
 import { once } from './once.ts';
+import { NOBODY_LOOKED, type PhotographLooks, seenPhotographs } from './pattern/photograph.ts';
 import type { ReadPattern } from './pattern/read-pattern.ts';
 import { sizeSlugs } from './pattern/size-slugs.ts';
 import { checkMultiples } from './proof/multiple-faults.ts';
@@ -30,6 +31,8 @@ export interface Wish {
   readonly toTell?: (found: readonly Diagnostic[]) => readonly Diagnostic[];
   /** The only size to work. */
   readonly only?: number;
+  /** What was found on the disk of the photographs it names. */
+  readonly looks?: PhotographLooks;
   /** What is known of the yarn from elsewhere. */
   readonly scaleOf?: ScaleOf;
 }
@@ -38,7 +41,7 @@ export interface Wish {
 export function compileRead(
   { pattern, diagnostics: ofFile }: ReadPattern,
   slug: string,
-  { toTell = (found) => found, only, scaleOf }: Wish = {},
+  { toTell = (found) => found, only, scaleOf, looks = NOBODY_LOOKED }: Wish = {},
 ): CompiledPattern {
   if (pattern === null)
     return {
@@ -49,6 +52,7 @@ export function compileRead(
       multiples: [],
       growths: [],
       scaleOf: byFigures,
+      photographs: [],
       diagnostics: toTell(mergeRepeated(inFileOrder(ofFile))),
     };
   const slugs = sizeSlugs(pattern.sizes);
@@ -111,7 +115,7 @@ export function compileRead(
     inFileOrder([
       ...ofFile,
       ...mergeSizes(ofWork, pattern.sizes.length),
-      ...checkPublication({ pattern, sizes: worked, sound }),
+      ...checkPublication({ pattern, sizes: worked, looks, sound }),
       ...ofProof,
       ...unprintableCharacters(pattern),
     ]),
@@ -132,6 +136,7 @@ export function compileRead(
       return growths();
     },
     scaleOf: (letter, size) => scales()(letter, size),
+    photographs: seenPhotographs(pattern.photographs, looks),
     diagnostics: toTell(diagnostics),
   };
 }

@@ -7,6 +7,7 @@
 import { compileRead } from './compile-read.ts';
 import type { CompiledPattern } from './compiled.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
+import { NOBODY_LOOKED } from './pattern/photograph.ts';
 import { readPattern } from './pattern/read-pattern.ts';
 import type { Source } from './source/span.ts';
 import { readTranscript } from './transcribe/read-transcript.ts';
@@ -14,8 +15,8 @@ import { toldOfText } from './transcribe/told-of-text.ts';
 import { transcribe } from './transcribe/transcribe.ts';
 
 /** Compiles a pattern. Words and charts are made when they are first asked for, so that checking stays quick. */
-export function compilePattern(source: Source, slug: string): CompiledPattern {
-  return compileRead(readPattern(source, slug), slug);
+export function compilePattern(source: Source, slug: string, looks = NOBODY_LOOKED): CompiledPattern {
+  return compileRead(readPattern(source, slug), slug, { looks });
 }
 
 /** The same for instructions pasted as plain text, with no file of keys around them. */

@@ -6,6 +6,7 @@ import type { RowAccount } from './explain/row-account.ts';
 import type { Fabric } from './fabric/fabric.ts';
 import type { Measures, ScaleOf } from './measure/measures.ts';
 import type { Pattern, Size } from './pattern/pattern.ts';
+import type { SeenPhotograph } from './pattern/photograph.ts';
 import type { PartMultiple } from './proof/part-multiple.ts';
 import type { RoundGrowth } from './proof/round-growth.ts';
 import type { ChartsByTerms } from './size-charts.ts';
@@ -40,5 +41,7 @@ export interface CompiledPattern {
   readonly growths: readonly RoundGrowth[];
   /** How the yarn of its sizes stands to the trade's figures: for a size of a maker's own. */
   readonly scaleOf: ScaleOf;
+  /** Those that were found and can be shown, the cover's first. */
+  readonly photographs: readonly SeenPhotograph[];
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -24,6 +24,9 @@ export function unprintableCharacters(pattern: Pattern): Diagnostic[] {
   );
 }
 
+/** What files are called is printed nowhere. */
+const FILE_NAME = /^photographs\.\d+\.file$/;
+
 /** Places of plain values only: a list's or a mapping's would take in the comments between them. */
 function valuePlaces({ places }: Pattern): Span[] {
   const parents = new Set<string>();
@@ -32,7 +35,7 @@ function valuePlaces({ places }: Pattern): Span[] {
       parents.add(path.slice(0, dot));
   }
   return [...places]
-    .filter(([path]) => !parents.has(path))
+    .filter(([path]) => !parents.has(path) && !FILE_NAME.test(path))
     .map(([, span]) => span)
     .sort((a, b) => a.start - b.start);
 }

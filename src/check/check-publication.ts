@@ -25,6 +25,7 @@ import { missingTurns } from './missing-turns.ts';
 import { mixedTerms } from './mixed-terms.ts';
 import { neverTurns } from './never-turns.ts';
 import { openRings } from './open-rings.ts';
+import { photographs } from './photographs.ts';
 import type { Publication } from './publication.ts';
 import { statedGrowth } from './stated-growth.ts';
 import { tooLittleYarn } from './too-little-yarn.ts';
@@ -56,6 +57,7 @@ const RULES: readonly Rule[] = [
   gaugeRepeats,
   lateChanges,
   filmTimes,
+  photographs,
 ];
 
 /** Rules that weigh what was measured, which holds only where every row is worked as meant. */

@@ -3,6 +3,7 @@
 import type { Fabric } from '../fabric/fabric.ts';
 import type { Measures } from '../measure/measures.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import type { PhotographLooks } from '../pattern/photograph.ts';
 import type { Span } from '../source/span.ts';
 
 export interface WorkedSize {
@@ -16,6 +17,8 @@ export interface WorkedSize {
 export interface Publication {
   readonly pattern: Pattern;
   readonly sizes: readonly WorkedSize[];
+  /** What was found on the disk of its photographs. */
+  readonly looks: PhotographLooks;
   /** No error in the file, its words or its work: what is measured is what is meant. */
   readonly sound: boolean;
 }

@@ -7,6 +7,7 @@ import { countFaults } from './catalogue/counts.ts';
 import { fileFaults } from './catalogue/file.ts';
 import { filmFaults } from './catalogue/film.ts';
 import { notationFaults } from './catalogue/notation.ts';
+import { photographFaults } from './catalogue/photographs.ts';
 import { proofFaults } from './catalogue/proof.ts';
 import { publicationFaults } from './catalogue/publication.ts';
 import { rowFaults } from './catalogue/rows.ts';
@@ -24,6 +25,7 @@ const faults = {
   ...proofFaults,
   ...publicationFaults,
   ...filmFaults,
+  ...photographFaults,
   ...bookletFaults,
   ...alongFaults,
 };

@@ -38,6 +38,7 @@ export const SOFTER_CODES = [
   'gauge/unlikely',
   'hook/letter',
   'hook/unlikely',
+  'photograph/small',
   'size/falling',
   'size/numbers-fall',
   'size/otherwise',

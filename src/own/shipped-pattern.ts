@@ -15,7 +15,7 @@ import type { Remakeable } from './own-pattern.ts';
 
 /** Nothing in it but what JSON holds. */
 export interface ShippedPattern {
-  readonly pattern: Omit<Pattern, 'source' | 'places' | 'films' | 'allowed'>;
+  readonly pattern: Omit<Pattern, 'source' | 'places' | 'films' | 'photographs' | 'allowed'>;
   readonly sizeSlugs: readonly string[];
   readonly multiples: readonly Omit<PartMultiple, 'broken'>[];
   /** By yarn letter. */
@@ -31,7 +31,7 @@ export interface Shippable {
 }
 
 export function shipPattern({ pattern, sizes, multiples, scaleOf }: Shippable): ShippedPattern {
-  const { source: _, places: __, films: ___, allowed: ____, ...plain } = pattern;
+  const { source: _, places: __, films: ___, photographs: ____, allowed: _____, ...plain } = pattern;
   return {
     pattern: plain,
     sizeSlugs: sizes.map(({ slug }) => slug),
@@ -53,6 +53,7 @@ export function unshipPattern(shipped: ShippedPattern): Unshipped {
     places: new Map(),
     films: [],
     allowed: [],
+    photographs: [],
   };
   // A size is worked once, however often she asks.
   const made = new Map<number, Remakeable>();

@@ -27,6 +27,7 @@ export const BLANK_PATTERN: Pattern = {
   date: null,
   changes: [],
   films: [],
+  photographs: [],
   allowed: [],
   places: new Map(),
 };

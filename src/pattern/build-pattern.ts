@@ -7,6 +7,7 @@ import { readBalls } from './balls.ts';
 import { readHook } from './hook.ts';
 import type { Allowed, Change, Gauge, Part, Pattern, Size, Special, UsedYarn, Yarn } from './pattern.ts';
 import { firstMultiple } from './pattern-repeat.ts';
+import type { Photograph } from './photograph.ts';
 import { isBlank } from './plain-value.ts';
 import { filmsOf } from './read-films.ts';
 import type { ReadTexts } from './read-text.ts';
@@ -54,6 +55,7 @@ export function buildPattern(
     date: values.date ?? null,
     changes: changesOf(values.changes ?? []),
     films: filmsOf(values.film),
+    photographs: photographsOf(values.photographs ?? []),
     allowed: allowedIn(root),
     places,
   };
@@ -173,6 +175,15 @@ function changesOf(changes: Given<'changes'>): Change[] {
   return changes
     .map(({ date, version, what }, index) => ({ date, version: version ?? null, what: oneLine(what), index }))
     .sort((a, b) => b.date.localeCompare(a.date) || a.index - b.index);
+}
+
+export function photographsOf(photographs: Given<'photographs'>): Photograph[] {
+  return photographs.map(({ file, shows, by, part }) => ({
+    file: file.trim(),
+    shows: oneLine(shows),
+    by: by === undefined ? null : oneLine(by),
+    part: part === undefined ? null : oneLine(part),
+  }));
 }
 
 /** Read off the file itself: a code with nothing after it is there, with no reason. */

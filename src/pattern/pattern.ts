@@ -5,6 +5,7 @@ import type { Step } from '../notation/tree.ts';
 import type { Source, Span } from '../source/span.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { Film } from './film.ts';
+import type { Photograph } from './photograph.ts';
 
 /** Craft Yarn Council project levels. */
 export const SKILLS = ['basic', 'easy', 'intermediate', 'complex'] as const;
@@ -147,6 +148,8 @@ export interface Pattern {
   readonly changes: readonly Change[];
   /** What she filmed of it, with the times of its rows. */
   readonly films: readonly Film[];
+  /** The first is the cover's. */
+  readonly photographs: readonly Photograph[];
   readonly allowed: readonly Allowed[];
   /** Span of every value by its path: `gauge.stitches`, `sizes.0.width`. */
   readonly places: ReadonlyMap<string, Span>;

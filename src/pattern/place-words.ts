@@ -17,6 +17,7 @@ export function placeWords(root: YamlNode | null, path: YamlPath): string {
       ? `${what} "${name.text.text}"`
       : `${what} ${second + 1}`;
   }
+  if (first === 'photographs' && typeof second === 'number') return `photograph ${second + 1}`;
   return `the ${first}`;
 }
 

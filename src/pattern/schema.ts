@@ -6,6 +6,7 @@ import { BALLS_WRITTEN } from './balls.ts';
 import { BOUNDS } from './bounds.ts';
 import { films } from './film-schema.ts';
 import { SKILLS, SYMBOL_SETS, USES } from './pattern.ts';
+import { photographs } from './photograph-schema.ts';
 import { hook, length, mass, over, text, wholeNumber, yarnAmount } from './written-measures.ts';
 
 const gaugeCount = z.number().min(BOUNDS.gaugeCount[0]).max(BOUNDS.gaugeCount[1]);
@@ -361,6 +362,7 @@ export const patternSchema = z
           'Corrections and changes since the first version, shown with their days on page and booklet.',
         examples: [[{ date: '2026-12-05', what: 'Row 12 of the large size has 44 sts; it said 42.' }]],
       }),
+    photographs: photographs.optional(),
     allow: z
       .record(z.string(), z.string())
       .optional()

@@ -37,6 +37,7 @@ export async function ownBooklet(wanted: BookletWanted): Promise<Uint8Array> {
     multiples: [],
     growths: [],
     scaleOf,
+    photographs: [],
     diagnostics: [],
   };
   const { dialect, leftHanded } = choice;

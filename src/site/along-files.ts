@@ -9,8 +9,9 @@ import { CALENDAR_FILE, PLANNER_FOLDER, weekBookName, weekFolder, wholeBookName 
 import { picturesScript } from './along-pictures.ts';
 import { type AlongSite, squaresOut } from './along-site.ts';
 import { readFontFiles } from './font-files.ts';
+import type { FileToMake } from './site-file.ts';
 import type { SiteSettings } from './site-settings.ts';
-import { type FileToMake, sizeFiles } from './size-files.ts';
+import { sizeFiles } from './size-files.ts';
 
 export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[] {
   const { released, mark } = site;

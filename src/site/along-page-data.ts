@@ -1,6 +1,6 @@
 /** What the layouts of an along are given: finished strings and lists, as on every other page. */
 
-import type { Fact, Link, Markup, PageFrame, RowLine, YarnLine } from './page-data.ts';
+import type { Fact, Link, Markup, PageFrame, PictureSet, RowLine, YarnLine } from './page-data.ts';
 
 export interface ScheduleRow {
   readonly number: number;
@@ -22,6 +22,8 @@ export interface AlongSquareCard {
   readonly href: string;
   readonly about: string;
   readonly cover: string | null;
+  /** Shown in its place. */
+  readonly photograph: PictureSet | null;
   readonly facts: readonly Fact[];
 }
 

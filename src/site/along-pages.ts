@@ -34,6 +34,7 @@ import type { AlongSite } from './along-site.ts';
 import { alongTotals } from './along-totals.ts';
 import { coverLink } from './cover-picture.ts';
 import type { Link, RowLine } from './page-data.ts';
+import { coverPhotograph } from './picture-set.ts';
 
 export const CALENDAR_FILE = 'releases.ics';
 export const JOINING_FOLDER = 'joining-and-border';
@@ -209,6 +210,7 @@ function card({ compiled, pattern, size, choice, edges }: AlongSquare, place: Pa
     href: linkTo(place, [compiled.slug, size.slug]),
     about: pattern.about,
     cover: coverLink(compiled, pattern, size, place),
+    photograph: coverPhotograph(compiled, place, 'listed'),
     facts: [
       ...(finished === null ? [] : [{ name: 'Comes out at', value: finished }]),
       { name: 'Along the edges', value: `${[...new Set(edges.counts)].join(' and ')} sts` },

@@ -7,15 +7,16 @@ import { patternJsonSchema } from '../pattern/json-schema.ts';
 import { alongFiles } from './along-files.ts';
 import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.ts';
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
+import { clearKept } from './kept-files.ts';
 import { pageFiles } from './page-files.ts';
 import { readAlongs } from './read-alongs.ts';
 import { type ReadPattern, readPatterns } from './read-patterns.ts';
 import { settingsOf } from './read-settings.ts';
 import { runEleventy } from './run-eleventy.ts';
-import type { SiteFile } from './site-file.ts';
+import type { FileToMake, SiteFile } from './site-file.ts';
 import { sitePages } from './site-pages.ts';
 import type { SiteSettings } from './site-settings.ts';
-import { type FileToMake, sizeFiles } from './size-files.ts';
+import { sizeFiles } from './size-files.ts';
 import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
 import { siteMap, withWholeAddresses } from './whole-addresses.ts';
 
@@ -91,6 +92,7 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   try {
     const counts = await writeSite(folder, { files, alongs: alongs.sites, pages }, read.settings, settings);
     await swapFolder(folder, settings.out);
+    await clearKept();
     return { kind: 'built', files: told, late: alongs.late, counts };
   } finally {
     await rm(folder, { recursive: true, force: true });

@@ -19,7 +19,9 @@ export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
       ? {
           file: entry.source.file,
           text: entry.source.text,
-          compiled: (isPlainText(entry.source.file) ? compileText : compilePattern)(entry.source, entry.slug),
+          compiled: isPlainText(entry.source.file)
+            ? compileText(entry.source, entry.slug)
+            : compilePattern(entry.source, entry.slug, entry.looks),
         }
       : { file: entry.file, text: '', compiled: unreadPattern(entry.slug, entry.fault) },
   );
@@ -46,6 +48,7 @@ function unreadPattern(slug: string, fault: Diagnostic): CompiledPattern {
     multiples: [],
     growths: [],
     scaleOf: byFigures,
+    photographs: [],
     diagnostics: [fault],
   };
 }

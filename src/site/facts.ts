@@ -63,8 +63,14 @@ export function colophonLines(pattern: Pattern): string[] {
   ].filter((word) => word !== null);
   return [
     ...(version.length === 0 ? [] : [`${version.join(', ')}.`]),
+    ...photographersLine(pattern),
     ...(pattern.licence === null ? [] : [`Licence: ${pattern.licence}`]),
   ];
+}
+
+function photographersLine({ photographs }: Pattern): string[] {
+  const names = [...new Set(photographs.flatMap(({ by }) => by ?? []))];
+  return names.length === 0 ? [] : [`Photographs: ${names.join(', ')}.`];
 }
 
 /** What changed, each with its day, the newest first. */

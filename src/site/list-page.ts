@@ -8,6 +8,7 @@ import { alongEntry } from './along-squares.ts';
 import { coverLink } from './cover-picture.ts';
 import { patternFacts } from './facts.ts';
 import type { ListPage } from './page-data.ts';
+import { coverPhotograph } from './picture-set.ts';
 
 export interface Listed {
   readonly compiled: CompiledPattern;
@@ -30,6 +31,7 @@ export function listPage(listed: readonly Listed[], alongs: readonly AlongSite[]
       about: pattern.about,
       facts: patternFacts(pattern),
       cover: coverLink(compiled, pattern, compiled.sizes[0], place),
+      photograph: coverPhotograph(compiled, place, 'listed'),
     })),
   };
 }

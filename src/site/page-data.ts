@@ -31,6 +31,24 @@ export interface PageFrame {
   readonly canonical: string | null;
 }
 
+/** A photograph in several widths, for the browser to choose from. */
+export interface PictureSet {
+  /** A `srcset` of files with their widths. */
+  readonly webp: string;
+  /** How wide it is shown, in the words of the `sizes` attribute. */
+  readonly sizes: string;
+  /** The one JPEG, for all others. */
+  readonly src: string;
+  /** Its width and height in dots, for its place to be kept. */
+  readonly width: string;
+  readonly height: string;
+  /** For those who do not see it. */
+  readonly shows: string;
+  readonly by: string | null;
+  /** Fetched when it comes near. */
+  readonly lazy: boolean;
+}
+
 export interface ListEntry {
   readonly title: string;
   readonly href: string;
@@ -38,6 +56,8 @@ export interface ListEntry {
   readonly facts: readonly Fact[];
   /** Address of its picture, or null. */
   readonly cover: string | null;
+  /** Shown in its place. */
+  readonly photograph?: PictureSet | null;
 }
 
 export interface ListPage extends PageFrame {
@@ -97,6 +117,7 @@ export interface PartText {
   readonly make: string | null;
   readonly lines: readonly RowLine[];
   readonly chart: ChartFigure | null;
+  readonly photographs: readonly PictureSet[];
 }
 
 export interface YarnLine {
@@ -152,6 +173,10 @@ export interface SizeTable {
 export interface PatternPage extends PatternText {
   /** Address of its picture, or null. */
   readonly cover: string | null;
+  /** Shown in its place. */
+  readonly photograph: PictureSet | null;
+  /** Those that belong to no one part. */
+  readonly photographs: readonly PictureSet[];
   readonly sizeTable: SizeTable;
   /** How to read `35 (44, 53)`; null with a single size. */
   readonly sizesNote: string | null;
@@ -246,6 +271,8 @@ export interface SizePage extends PatternText {
   readonly sizeName: string;
   /** Address of its picture, or null. */
   readonly cover: string | null;
+  /** Shown in its place. */
+  readonly photograph: PictureSet | null;
   readonly schematics: readonly Schematic[];
   readonly films: readonly FilmText[];
   readonly sizeLinks: readonly Link[];

@@ -2,12 +2,18 @@
 
 import type { WordedLine, WordedPart } from '../wording/words.ts';
 import { fragment, uniqueFragments } from './addresses.ts';
-import type { ChartFigure, PartText, WatchLine } from './page-data.ts';
+import type { ChartFigure, PartText, PictureSet, WatchLine } from './page-data.ts';
+
+/** What stands beside the words. */
+interface Beside {
+  readonly watchOf?: (part: string, line: WordedLine) => readonly WatchLine[];
+  readonly photographsOf?: (part: string) => readonly PictureSet[];
+}
 
 export function partTexts(
   parts: readonly WordedPart[],
   chartOf: (part: string, id: string) => ChartFigure | null,
-  watchOf: (part: string, line: WordedLine) => readonly WatchLine[] = () => [],
+  { watchOf = () => [], photographsOf = () => [] }: Beside = {},
 ): PartText[] {
   const unique = uniqueFragments();
   return parts.map((part) => {
@@ -23,6 +29,7 @@ export function partTexts(
         count: line.count,
         watch: watchOf(part.name, line),
       })),
+      photographs: photographsOf(part.name),
       chart: chartOf(part.name, unique(`${id}-chart`)),
     };
   });

@@ -10,6 +10,7 @@ import { offeredBooklets } from './offered-booklets.ts';
 import { ownForm } from './own-page.ts';
 import type { Download, PatternPage } from './page-data.ts';
 import { partTexts } from './part-text.ts';
+import { coverPhotograph, photographsOf } from './picture-set.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { sizeTable } from './size-table.ts';
 import { materials, pageCautions } from './supplies.ts';
@@ -34,6 +35,8 @@ export function patternPage(
     terms: pattern.terms,
     facts: patternFacts(pattern),
     cover: coverLink(compiled, pattern, compiled.sizes[0], place),
+    photograph: coverPhotograph(compiled, place, 'cover'),
+    photographs: photographsOf(compiled, null, place),
     sizeTable: sizeTable(compiled, pattern, place),
     sizesNote: sizesNote(compiled.sizes.map(({ size }) => size.name)),
     ownForm: ownForm(compiled, pattern, place),
@@ -41,7 +44,9 @@ export function patternPage(
     ...pageCautions(pattern),
     notes: pattern.notes,
     glossary: words ?? { abbreviations: [], specials: [] },
-    parts: partTexts(words?.parts ?? [], () => null),
+    parts: partTexts(words?.parts ?? [], () => null, {
+      photographsOf: (part) => photographsOf(compiled, part, place),
+    }),
     finishing: pattern.finishing,
     changes: changeLines(pattern.changes),
     downloads: allSizesDownloads(compiled, pattern, settings, place),

@@ -12,6 +12,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { inFileOrder } from '../diagnostics/order.ts';
 import type { ToldFile } from './compile-patterns.ts';
 import { diskFault, MOST_BYTES } from './disk-faults.ts';
+import { looksOf } from './look-at-photographs.ts';
 import { PATTERN_FILE } from './read-patterns.ts';
 
 export const ALONG_FILE = 'along.yaml';
@@ -100,7 +101,8 @@ async function readPatternsOf(along: Along, folder: string) {
     files.set(name, await realpath(file).catch(() => path.resolve(file)));
     texts.set(shown, text);
     const square = path.basename(path.dirname(path.resolve(file)));
-    compiled.set(name, compilePattern({ file: shown, text }, `${along.slug}/${square}`));
+    const source = { file: shown, text };
+    compiled.set(name, compilePattern(source, `${along.slug}/${square}`, await looksOf(source)));
   }
   return { compiled, files, texts };
 }

@@ -3,14 +3,21 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { PhotographLooks } from '../pattern/photograph.ts';
 import type { Source } from '../source/span.ts';
 import { fragment } from './addresses.ts';
 import { diskFault, MOST_BYTES } from './disk-faults.ts';
+import { looksOf } from './look-at-photographs.ts';
 
 export const PATTERN_FILE = 'pattern.yaml';
 
 export type ReadPattern =
-  | { readonly kind: 'read'; readonly slug: string; readonly source: Source }
+  | {
+      readonly kind: 'read';
+      readonly slug: string;
+      readonly source: Source;
+      readonly looks?: PhotographLooks;
+    }
   | { readonly kind: 'unread'; readonly slug: string; readonly file: string; readonly fault: Diagnostic };
 
 /** Instructions as they were pasted, rather than a pattern's file of keys. */
@@ -70,7 +77,8 @@ async function readFound(found: Found): Promise<ReadPattern> {
   if (bytes === null) return { kind: 'unread', slug, file, fault: diskFault('path/unreadable', file) };
   try {
     const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: false }).decode(bytes);
-    return { kind: 'read', slug, source: { file, text } };
+    const source = { file, text };
+    return { kind: 'read', slug, source, looks: await looksOf(source) };
   } catch {
     return { kind: 'unread', slug, file, fault: diskFault('path/not-text', file) };
   }

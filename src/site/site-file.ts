@@ -4,3 +4,9 @@ export interface SiteFile {
   readonly file: string;
   readonly content: string | Uint8Array;
 }
+
+/** A file's name, and how it is made when its turn comes: a large collection never stands in memory whole. */
+export interface FileToMake {
+  readonly file: string;
+  readonly content: () => Promise<SiteFile['content']>;
+}

@@ -6,15 +6,10 @@ import type { Pattern } from '../pattern/pattern.ts';
 import { chartFileName } from './addresses.ts';
 import { bookletFile } from './booklet-file.ts';
 import { coverFileName, coverOf } from './cover-picture.ts';
+import { photographFiles } from './make-pictures.ts';
 import { offeredBooklets } from './offered-booklets.ts';
-import type { SiteFile } from './site-file.ts';
+import type { FileToMake } from './site-file.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
-
-/** A file's name, and how it is made when its turn comes: a large collection never stands in memory whole. */
-export interface FileToMake {
-  readonly file: string;
-  readonly content: () => Promise<SiteFile['content']>;
-}
 
 /** `mark` stands on every page of the booklets. */
 export function sizeFiles(
@@ -27,7 +22,11 @@ export function sizeFiles(
     file: [...folder, file].join('/'),
     content: () => bookletFile(compiled, sizes, mark === undefined ? choice : { ...choice, mark }),
   }));
-  return [...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)), ...booklets];
+  return [
+    ...photographFiles(compiled, pattern),
+    ...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)),
+    ...booklets,
+  ];
 }
 
 function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {

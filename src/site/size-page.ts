@@ -17,6 +17,7 @@ import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
 import { READING_SCRIPT } from './page-scripts.ts';
 import { partTexts } from './part-text.ts';
+import { coverPhotograph, photographsOf } from './picture-set.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 import { materials, pageCautions } from './supplies.ts';
 
@@ -80,6 +81,7 @@ function sizePage(
     terms,
     facts: sizeFacts(pattern, size),
     cover: coverLink(compiled, pattern, size, place),
+    photograph: coverPhotograph(compiled, place, 'cover'),
     schematics: size.schematics.map(({ scene }, i) => ({
       svg: paintSvg(scene, { idPrefix: `measures-${i + 1}` }),
       title: scene.title,
@@ -112,11 +114,10 @@ function sizePage(
     ...pageCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),
     glossary: words,
-    parts: partTexts(
-      words.parts,
-      (part, id) => partChart(compiled, size, terms, part, id, place),
-      watchLines(compiled, pattern, size),
-    ),
+    parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place), {
+      watchOf: watchLines(compiled, pattern, size),
+      photographsOf: (part) => photographsOf(compiled, part, place),
+    }),
     finishing: ownSentences(pattern, pattern.finishing, key),
     changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),

@@ -99,6 +99,7 @@ export function readTranscript(transcript: Transcript, slug: string): ReadPatter
     uses: [],
     symbols: 'CYC',
     changes: [],
+    photographs: [],
     licence: transcript.licence?.value ?? null,
     version: transcript.version?.value ?? null,
     date: transcript.date?.value ?? null,

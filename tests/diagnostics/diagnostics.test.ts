@@ -2,21 +2,35 @@
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { checkPattern } from '../../src/compile.ts';
+import { compilePattern } from '../../src/compile.ts';
 import { allCodes, isCode } from '../../src/diagnostics/catalogue.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { renderDiagnostics } from '../../src/diagnostics/render.ts';
 import { SOFTER_CODES } from '../../src/diagnostics/softer-codes.ts';
+import type { PhotographLook } from '../../src/pattern/photograph.ts';
 import { checkAlong } from '../along/check-along.ts';
 
 const here = import.meta.dirname;
+
+const FOUND = { kind: 'picture', widthPx: 4000, heightPx: 3000, hash: '0123456789abcdef' } as const;
+
+/** What stands on no disk here; `tests/site/photographs.test.ts` looks at real files. */
+const LOOKS = new Map<string, PhotographLook>([
+  ['on-the-table.jpg', FOUND],
+  ['On-the-table.jpg', { kind: 'missing', near: 'on-the-table.jpg' }],
+  ['from-the-phone.heic', { kind: 'no picture', given: 'a HEIC, as some phones save their photographs' }],
+  ['half-copied.jpg', { kind: 'broken' }],
+  ['wall-print.jpg', { kind: 'too large', megapixels: 180, megabytes: 40 }],
+  ['film.jpg', { kind: 'too large', megapixels: null, megabytes: 900 }],
+  ['thumbnail.jpg', { ...FOUND, widthPx: 320, heightPx: 240 }],
+]);
 
 function check(code: string, name: 'bad' | 'good'): { text: string; diagnostics: readonly Diagnostic[] } {
   const text = readFileSync(`${here}/${code}/${name}.yaml`, 'utf8');
   const file = `${name}.yaml`;
   const diagnostics = code.startsWith('along/')
     ? checkAlong(text, file).diagnostics
-    : checkPattern({ file, text }, 'square');
+    : compilePattern({ file, text }, 'square', LOOKS).diagnostics;
   return { text, diagnostics };
 }
 

@@ -9,6 +9,7 @@ import type { Fabric, FabricRow } from '../../src/fabric/fabric.ts';
 import { targets } from '../../src/fabric/fabric.ts';
 import { workSize } from '../../src/fabric/work.ts';
 import { measure } from '../../src/measure/measure.ts';
+import { NOBODY_LOOKED } from '../../src/pattern/photograph.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 
 export interface Piece {
@@ -60,7 +61,11 @@ export function workPiece(piece: Piece): WorkedPiece {
   }
   const ofWork = mergeSizes(all, pattern.sizes.length);
   const sound = [...diagnostics, ...ofWork].every(({ severity }) => severity !== 'error');
-  const found = [...diagnostics, ...ofWork, ...checkPublication({ pattern, sizes, sound })];
+  const found = [
+    ...diagnostics,
+    ...ofWork,
+    ...checkPublication({ pattern, sizes, looks: NOBODY_LOOKED, sound }),
+  ];
   // These pieces are written without their turns, for short.
   return {
     fabrics: sizes.map(({ fabric }) => fabric),

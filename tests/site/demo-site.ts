@@ -6,9 +6,9 @@ import { compilePatterns } from '../../src/site/compile-patterns.ts';
 import { pageFiles } from '../../src/site/page-files.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
 import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
-import type { SiteFile } from '../../src/site/site-file.ts';
+import type { FileToMake, SiteFile } from '../../src/site/site-file.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
-import { type FileToMake, sizeFiles } from '../../src/site/size-files.ts';
+import { sizeFiles } from '../../src/site/size-files.ts';
 
 export interface DemoSite {
   /** HTML by file: `eelgrass/small/index.html`. */

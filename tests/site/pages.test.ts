@@ -15,8 +15,10 @@ const FILM_LINK = /<a href="(https:\/\/films\.example\.org\/[^"]*)" rel="norefer
 /** Every other address in a page: of links, style sheets, icons, pictures and drawings. */
 function addressesIn(page: string): string[] {
   const html = page.replaceAll(FILM_LINK, '<a>');
-  return [...html.matchAll(/\s(?:href|src|srcset|action|poster|xlink:href)="([^"]*)"/g)].map(
-    (found) => found[1] ?? '',
+  return [...html.matchAll(/\s(href|src|srcset|action|poster|xlink:href)="([^"]*)"/g)].flatMap(
+    ([, name, value = '']) =>
+      // Several in one, each with its width.
+      name === 'srcset' ? value.split(', ').map((one) => one.replace(/ \d+w$/, '')) : value,
   );
 }
 

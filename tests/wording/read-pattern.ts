@@ -81,6 +81,7 @@ export function readPattern({
     version: null,
     date: null,
     changes: [],
+    photographs: [],
     places: new Map(),
   };
 }
