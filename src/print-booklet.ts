@@ -1,5 +1,6 @@
 /** A compiled pattern, a size of it, the edition wanted and the fonts in; the bytes of a booklet as PDF out. */
 
+import type { Assembled } from './booklet/assemble-pages.ts';
 import type { BookletChart, BookletInput, BookletSize } from './booklet/booklet-input.ts';
 import { layOutBooklet } from './booklet/booklet-pages.ts';
 import { type Edition, USUAL_EDITION } from './booklet/edition.ts';
@@ -42,7 +43,38 @@ export async function printBooklet(
   choice: BookletChoice,
   fonts: FontBytes,
 ): Promise<Uint8Array> {
-  const { dialect, paper } = choice;
+  const { pattern, title, pages, outline } = setBooklet(compiled, sizes, choice, fonts);
+  const folded = choice.form === 'folded';
+  return paintPdf(pages, {
+    title,
+    author: pattern.designer,
+    language: languageOf(choice.dialect),
+    createdAt: creationDate(pattern),
+    fonts,
+    // The sides of sheets to fold hold pages in an order that nobody could be read to.
+    tagged: !folded,
+    // Two pages share a side once they are imposed, in an order no bookmark could follow.
+    outline: folded ? [] : outline,
+  });
+}
+
+/** The pages that are printed, to be looked at. */
+export function bookletPages(
+  compiled: CompiledPattern,
+  sizes: BookletSizes,
+  choice: BookletChoice,
+  fonts: FontBytes,
+): readonly Scene[] {
+  return setBooklet(compiled, sizes, choice, fonts).pages;
+}
+
+function setBooklet(
+  compiled: CompiledPattern,
+  sizes: BookletSizes,
+  choice: BookletChoice,
+  fonts: FontBytes,
+): Pick<Assembled, 'pages' | 'outline'> & { readonly pattern: Pattern; readonly title: string } {
+  const { paper } = choice;
   const edition = { ...USUAL_EDITION, ...choice };
   const { pattern } = compiled;
   if (!pattern) throw new Error(`${compiled.slug} has no pattern to set a booklet from`);
@@ -51,22 +83,12 @@ export async function printBooklet(
   const measure = rulerFor(fonts).measureText;
   const laidOut = layOutBooklet(input, paper, measure, edition);
   const title = bookletTitle(pattern, sizes, choice);
-  const folded = edition.form === 'folded';
-  const pages = folded
-    ? foldedBooklet(laidOut, { title, paper, notes: choice.foldingNotes ?? false, measure })
-    : laidOut.pages;
+  const pages =
+    edition.form === 'folded'
+      ? foldedBooklet(laidOut, { title, paper, notes: choice.foldingNotes ?? false, measure })
+      : laidOut.pages;
   const marked = choice.mark === undefined ? pages : markPages(pages, choice.mark);
-  return paintPdf(edition.lowInk ? marked.map(inLowInk) : marked, {
-    title,
-    author: pattern.designer,
-    language: languageOf(dialect),
-    createdAt: creationDate(pattern),
-    fonts,
-    // The sides of sheets to fold hold pages in an order that nobody could be read to.
-    tagged: !folded,
-    // Two pages share a side once they are imposed, in an order no bookmark could follow.
-    outline: folded ? [] : laidOut.outline,
-  });
+  return { pattern, title, pages: edition.lowInk ? marked.map(inLowInk) : marked, outline: laidOut.outline };
 }
 
 /** One page a size, for those who work the pattern before it is published. */

@@ -2,6 +2,7 @@
 
 import { alongsBeside } from '../site/read-alongs.ts';
 import { AS_OF_FLAGS, readAsOf } from './as-of.ts';
+import { progressOf } from './progress.ts';
 import { tellFaults } from './tell-faults.ts';
 import type { Verb } from './verb.ts';
 
@@ -47,13 +48,15 @@ the command says so and ends with 1.`,
       return 2;
     }
     const patterns = values.get('patterns') ?? 'patterns';
+    const progress = progressOf(terminal);
     const result = await buildSite({
       patterns,
       alongs: values.get('alongs') ?? alongsBeside(patterns),
       asOf: asked.asOf,
       out,
-      progress: terminal.tell,
+      progress: progress.at,
     });
+    progress.done();
     if (result.kind === 'refused') {
       terminal.tell(`${result.why}. Name another folder with --out.`);
       return 2;

@@ -3,10 +3,10 @@
 import type { CompiledSize } from '../compiled.ts';
 import { placesByRow } from '../fabric/row-places.ts';
 import { takenM } from '../measure/measures.ts';
+import { leftWords, takenWords } from '../row-table/place-figures.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, termsOf } from '../stitches/table.ts';
 import { printCm, printM } from '../units.ts';
-import { leftWords, takenWords } from './place-figures.ts';
 
 /** `terms` are the pattern's own, so that its stitches are called what it calls them. */
 export function countTable({ size, fabric, measures, accounts }: CompiledSize, terms: Terms): string {

@@ -1,8 +1,8 @@
 /** Compiled patterns -> the JSON of `check --explain --json`: how every row of every size comes to its number. */
 
+import { type ExplainedRow, explainRows } from '../row-table/explain-rows.ts';
 import type { CompiledFile } from '../site/compile-patterns.ts';
 import { type LineMap, lineMap, placeOf } from '../source/line-map.ts';
-import { type ExplainedRow, explainRows } from './explain-rows.ts';
 import { type WidthsJson, widthsJson } from './explain-widths.ts';
 
 export interface ExplainedJson {

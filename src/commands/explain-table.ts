@@ -2,10 +2,10 @@
 
 import type { CompiledSize } from '../compiled.ts';
 import { cellsOf } from '../diagnostics/display-width.ts';
+import { explainRows } from '../row-table/explain-rows.ts';
+import { type FoldedRows, foldRows } from '../row-table/fold-rows.ts';
+import { howWords, leftWords, madeWords, takenWords } from '../row-table/place-figures.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
-import { type ExplainedRow, explainRows } from './explain-rows.ts';
-import { type FoldedRows, foldRows } from './fold-rows.ts';
-import { counted, leftWords, takenWords } from './place-figures.ts';
 
 /** Below this many characters beside the figures, the sums go under them. */
 const LEAST_BESIDE = 44;
@@ -74,19 +74,6 @@ function entryOf({ label, row, as, level }: FoldedRows): Entry {
     figures: level ? [takenWords(row.takes), leftWords(row), madeWords(row)] : [[], [], []],
     how: as === null ? howWords(row) : [`as ${as}`],
   };
-}
-
-function madeWords({ makes }: ExplainedRow): string[] {
-  return [
-    ...counted(makes.stitches, 'st'),
-    ...counted(makes.spaces, 'sp'),
-    ...(makes.chains > 0 ? [`${makes.chains} ch`] : []),
-  ];
-}
-
-function howWords({ how, account }: ExplainedRow): string[] {
-  const { stitches, sides, spaces, uses } = how;
-  return [stitches, sides, spaces, uses, ...account.faults].filter((words) => words !== null);
 }
 
 /** Broken between words, further lines set in a little. */

@@ -8,6 +8,10 @@ export interface Terminal {
   readonly colour: boolean;
   /** Characters a line may have. */
   readonly width: number;
+  /** Writes over the line at the foot of the terminal, `''` clears it; null where what is written is no terminal. */
+  readonly over: ((line: string) => void) | null;
+  /** Puts a question and gives what was typed, null where she typed nothing more; null where nobody can be asked. */
+  readonly ask: ((question: string) => Promise<string | null>) | null;
 }
 
 /** The arguments after the verb, flags known and their values given. */

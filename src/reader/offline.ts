@@ -28,7 +28,9 @@ worker.addEventListener('install', (event) => event.waitUntil(worker.skipWaiting
 worker.addEventListener('activate', (event) => event.waitUntil(worker.clients.claim()));
 worker.addEventListener('fetch', (event) => {
   const { request } = event;
-  if (request.method === 'GET' && request.url.startsWith(worker.registration.scope))
+  const { scope } = worker.registration;
+  // What begins with a full stop is no page of the site: it belongs to whoever serves it while it is written.
+  if (request.method === 'GET' && request.url.startsWith(scope) && !request.url.startsWith(`${scope}.`))
     event.respondWith(answer(request));
 });
 

@@ -61,9 +61,11 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   if (why !== null) return { kind: 'refused', why };
   const read = await settingsOf(settings.patterns);
   if (read.kind === 'wrong') return { kind: 'settings', why: read.why };
+  settings.progress('reading the patterns');
   const alongs = alongsAt(await readAlongs(settings.alongs), settings.asOf);
-  const files = compilePatterns(
-    await withoutWithheld(await readPatterns([settings.patterns]), alongs.withheld),
+  const unheld = await withoutWithheld(await readPatterns([settings.patterns]), alongs.withheld);
+  const files = compilePatterns(unheld, ({ slug }, i) =>
+    settings.progress(`${slug}: working every stitch (${i + 1} of ${unheld.length})`),
   );
   const told = [...files, ...alongs.faults, ...alongs.told];
   if (hasErrors([...files, ...alongs.faults])) return { kind: 'faults', files: told };

@@ -13,9 +13,14 @@ export interface CompiledFile {
   readonly compiled: CompiledPattern;
 }
 
-export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
-  return read.map((entry) =>
-    entry.kind === 'read'
+/** `begin` is told of each before it is worked. */
+export function compilePatterns(
+  read: readonly ReadPattern[],
+  begin: (entry: ReadPattern, i: number) => void = () => undefined,
+): CompiledFile[] {
+  return read.map((entry, i) => {
+    begin(entry, i);
+    return entry.kind === 'read'
       ? {
           file: entry.source.file,
           text: entry.source.text,
@@ -23,8 +28,8 @@ export function compilePatterns(read: readonly ReadPattern[]): CompiledFile[] {
             ? compileText(entry.source, entry.slug)
             : compilePattern(entry.source, entry.slug, entry.looks),
         }
-      : { file: entry.file, text: '', compiled: unreadPattern(entry.slug, entry.fault) },
-  );
+      : { file: entry.file, text: '', compiled: unreadPattern(entry.slug, entry.fault) };
+  });
 }
 
 /** A pattern's file, or an along's: what there is to tell of it. */

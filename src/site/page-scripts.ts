@@ -54,12 +54,17 @@ const CLOSED_SCRIPTS = [
 ] as const;
 
 async function closed({ file, from }: (typeof CLOSED_SCRIPTS)[number]): Promise<SiteFile[]> {
+  return [{ file: path.posix.join(FILES_FOLDER, file), content: await closedScript(from) }];
+}
+
+/** A script of ours with all it needs, as one text. */
+export async function closedScript(from: string): Promise<string> {
   const { outputFiles } = await build({
     ...SETTINGS,
     entryPoints: [path.join(PROJECT_FOLDER, from)],
     format: 'iife',
   });
-  return [{ file: path.posix.join(FILES_FOLDER, file), content: outputFiles[0]?.text ?? '' }];
+  return outputFiles[0]?.text ?? '';
 }
 
 async function bundle(): Promise<readonly SiteFile[]> {

@@ -49,6 +49,11 @@ export async function readAlongs(given: string): Promise<AlongOnDisk[]> {
   return Promise.all(files.map(readOne));
 }
 
+/** Folders that hold an along, with its squares in folders of theirs. */
+export async function alongFolders(given: string): Promise<readonly string[]> {
+  return (await alongFiles(given)).map((file) => path.dirname(file));
+}
+
 async function alongFiles(given: string): Promise<string[]> {
   if (path.basename(given) === ALONG_FILE) return [given];
   const own = path.join(given, ALONG_FILE);

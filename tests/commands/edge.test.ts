@@ -25,6 +25,8 @@ async function rowfold([verb = '', ...words]: readonly string[], from: string) {
     say: (line) => void said.push(`${line}\n`),
     tell: (line) => void told.push(`${line}\n`),
     colour: false,
+    over: null,
+    ask: null,
     width: 100,
   });
   return { code, out: said.join(''), err: told.join('') };

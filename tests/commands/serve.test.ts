@@ -52,7 +52,7 @@ beforeAll(async () => {
       printed += text;
     });
   }
-  address = (await waitFor(/http:\/\/127\.0\.0\.1:\d+\//))[0];
+  address = (await waitFor(/The site is at (http:\/\/127\.0\.0\.1:\d+\/)/))[1] ?? '';
   expect(address).not.toContain(`:${taken}/`);
 });
 

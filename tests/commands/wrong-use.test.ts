@@ -15,6 +15,8 @@ async function run(words: readonly string[]): Promise<Ended> {
       err += `${line}\n`;
     },
     colour: false,
+    over: null,
+    ask: null,
     width: 80,
   });
   return { code, out, err };

@@ -14,6 +14,8 @@ async function rowfold(...words: readonly string[]) {
     say: (line) => void said.push(line),
     tell: (line) => void told.push(line),
     colour: false,
+    over: null,
+    ask: null,
     width: 100,
   });
   return { code, out: said.join('\n'), err: told.join('\n') };

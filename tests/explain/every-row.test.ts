@@ -2,8 +2,8 @@
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { explainRows } from '../../src/commands/explain-rows.ts';
 import { compilePattern } from '../../src/compile.ts';
+import { explainRows } from '../../src/row-table/explain-rows.ts';
 import { evaluateSum, product } from './evaluate-sum.ts';
 
 const FOLDERS = ['../../patterns', '../patterns'].map((folder) => `${import.meta.dirname}/${folder}`);

@@ -1,9 +1,9 @@
 /** How sums are worded where several places have the same in them, at corners, and past stitches that no word skips. */
 
 import { describe, expect, test } from 'vitest';
-import { explainRows } from '../../src/commands/explain-rows.ts';
-import { leftWords } from '../../src/commands/place-figures.ts';
 import { compilePattern } from '../../src/compile.ts';
+import { explainRows } from '../../src/row-table/explain-rows.ts';
+import { leftWords } from '../../src/row-table/place-figures.ts';
 import { patternText } from '../fabric/work-text.ts';
 
 function rowsOf(work: string) {

@@ -34,6 +34,7 @@ const ORDER = [
   'fold-part.ts',
   'size-charts.ts',
   'compiled.ts',
+  'row-table',
   'compile-size.ts',
   'compile-read.ts',
   'compile-own.ts',
@@ -42,6 +43,9 @@ const ORDER = [
   'along',
   'site',
   'reader',
+  'desk',
+  'desk-page',
+  'serve',
   'commands',
   'cli.ts',
 ];
@@ -53,7 +57,7 @@ const ONLY_FROM: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Only these touch the disk, the clock and the process. */
-const IMPURE = ['site', 'reader', 'commands', 'cli.ts'];
+const IMPURE = ['site', 'reader', 'desk-page', 'serve', 'commands', 'cli.ts'];
 
 const TOP_LEVEL = [
   '.ci',

@@ -46,6 +46,7 @@ export function explainRows({ fabric, accounts }: CompiledSize, terms: Terms): r
   });
 }
 
-function chainsOf({ steps }: RowAccount): number {
+/** All chains it made, of a foundation. */
+export function chainsOf({ steps }: RowAccount): number {
   return steps.reduce((sum, { chains }) => sum + chains, 0);
 }

@@ -4,42 +4,38 @@ import { createReadStream } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import path from 'node:path';
-import { FILES_FOLDER } from './addresses.ts';
+import { DESK_ADDRESS } from '../desk/desk-view.ts';
+import { FILES_FOLDER } from '../site/addresses.ts';
+import { PROJECT_FOLDER } from '../site/run-eleventy.ts';
+import type { Desk } from './answer-desk.ts';
+import { contentType } from './content-type.ts';
 import type { FaultPage } from './fault-page.ts';
-import { PROJECT_FOLDER } from './run-eleventy.ts';
 
 export interface Served {
   readonly folder: string;
   readonly faults: FaultPage | null;
+  /** The site is being built for the first time. */
+  readonly waiting: boolean;
 }
 
 /** Address of the list of faults; no pattern's folder begins with a full stop. */
 export const FAULTS_ADDRESS = '/.faults/';
 
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.svg': 'image/svg+xml',
-  '.woff': 'font/woff',
-  '.pdf': 'application/pdf',
-  '.json': 'application/json; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.ics': 'text/calendar; charset=utf-8',
-  '.xml': 'application/atom+xml; charset=utf-8',
-  '.txt': 'text/plain; charset=utf-8',
-};
-
 export async function answer(
   request: IncomingMessage,
   response: ServerResponse,
   served: Served,
+  desk: Pick<Desk, 'answer'>,
 ): Promise<void> {
   try {
     if (!fromThisComputer(request.headers.host)) return send(response, 403, 'Only this computer may ask.');
-    if (request.method !== 'GET' && request.method !== 'HEAD')
-      return send(response, 405, 'Only GET is answered.');
     const asked = decodedPath(request.url ?? '/');
     if (asked === null) return send(response, 400, 'The address cannot be read.');
+    const ofDesk = asked.startsWith(DESK_ADDRESS);
+    if (ofDesk && (request.method === 'GET' || request.method === 'POST'))
+      return await desk.answer(request, response, asked, queryOf(request.url ?? '/'));
+    if (request.method !== 'GET' && request.method !== 'HEAD')
+      return send(response, 405, 'Only GET is answered.');
     if (asked === FAULTS_ADDRESS) return sendHtml(response, 200, served.faults?.html ?? NO_FAULTS);
     await answerFile(response, served, asked, request.method === 'HEAD');
   } catch (fault) {
@@ -48,8 +44,12 @@ export async function answer(
   }
 }
 
+/** It is loaded again by itself as soon as there is a site. */
+const WAIT =
+  '<!doctype html><html lang="en"><title>One moment</title><p>The site is being built. This page turns into it by itself.</p></body></html>';
+
 const NO_FAULTS =
-  '<!doctype html><html lang="en"><title>No faults</title><p>There are no faults. <a href="/">To the site</a></p></html>';
+  '<!doctype html><html lang="en"><title>No faults</title><p>There are no faults. <a href="/">To the site</a></p></body></html>';
 
 async function answerFile(
   response: ServerResponse,
@@ -71,7 +71,7 @@ async function answerFile(
   const found = (await isFile(file)) ? file : ownFile(asked);
   if (found === null || !(await isFile(found))) return answerPage(response, served, file);
   response.writeHead(200, {
-    'content-type': TYPES[path.extname(found)] ?? 'application/octet-stream',
+    'content-type': contentType(found),
     'cache-control': 'no-store',
   });
   if (headOnly) response.end();
@@ -85,12 +85,14 @@ async function answerPage(response: ServerResponse, served: Served, file: string
   const html = await readFile(file, 'utf8').catch(() => null);
   if (html !== null) return sendHtml(response, 200, withBanner(html, served.faults));
   const missing = await readFile(path.join(served.folder, '404.html'), 'utf8').catch(() => null);
+  if (missing === null && served.waiting) return sendHtml(response, 503, WAIT);
   // Without a last good site there is nothing to show but the faults.
   if (missing === null && served.faults !== null) return sendHtml(response, 503, served.faults.html);
   sendHtml(
     response,
     404,
-    missing ?? '<!doctype html><html lang="en"><title>Not found</title><p>There is no page here.</p></html>',
+    missing ??
+      '<!doctype html><html lang="en"><title>Not found</title><p>There is no page here.</p></body></html>',
   );
 }
 
@@ -110,6 +112,10 @@ function fromThisComputer(host: string | undefined): boolean {
   return /^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/.test(host ?? '');
 }
 
+function queryOf(url: string): URLSearchParams {
+  return new URLSearchParams(url.split('#', 1)[0]?.split('?').slice(1).join('?') ?? '');
+}
+
 function decodedPath(url: string): string | null {
   try {
     const decoded = decodeURIComponent(url.split(/[?#]/, 1)[0] ?? '/');
@@ -124,9 +130,24 @@ async function isFile(file: string): Promise<boolean> {
 }
 
 function sendHtml(response: ServerResponse, status: number, html: string): void {
-  response.writeHead(status, { 'content-type': TYPES['.html'], 'cache-control': 'no-store' }).end(html);
+  response
+    .writeHead(status, { 'content-type': contentType('index.html'), 'cache-control': 'no-store' })
+    .end(following(html));
+}
+
+/** The page as it was published, and a script that loads it again when it is built anew. Its policy allows that and no more. */
+function following(html: string): string {
+  return html
+    .replace(
+      /(http-equiv="Content-Security-Policy" content=")([^"]*)"/,
+      (_, begun: string, policy: string) => {
+        const needed = ['script-src', 'connect-src'].filter((kind) => !policy.includes(kind));
+        return `${begun}${policy}${needed.map((kind) => `; ${kind} 'self'`).join('')}"`;
+      },
+    )
+    .replace('</body>', `<script src="${DESK_ADDRESS}follow.js"></script>\n</body>`);
 }
 
 function send(response: ServerResponse, status: number, words: string): void {
-  response.writeHead(status, { 'content-type': TYPES['.txt'] }).end(`${words}\n`);
+  response.writeHead(status, { 'content-type': contentType('words.txt') }).end(`${words}\n`);
 }

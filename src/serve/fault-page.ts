@@ -1,11 +1,12 @@
 /** What kept a site from being built -> a page that lists it, and a banner for the pages of the last good site. */
 
+import { DESK_ADDRESS, deskHref } from '../desk/desk-view.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { escaped } from '../escaped.ts';
+import { FILES_FOLDER } from '../site/addresses.ts';
+import type { BuildResult } from '../site/build-site.ts';
+import type { ToldFile } from '../site/compile-patterns.ts';
 import { lineColumn } from '../source/span.ts';
-import { FILES_FOLDER } from './addresses.ts';
-import type { BuildResult } from './build-site.ts';
-import type { ToldFile } from './compile-patterns.ts';
 
 export interface FaultPage {
   readonly html: string;
@@ -32,7 +33,7 @@ function page(entries: readonly string[], heading: string): FaultPage {
 <body>
 <main class="faults">
 <h1>${heading}</h1>
-<p>Mend the pattern and save it, then load this page again. <a href="/">The last good site</a> stays as it was.</p>
+<p>Mend the pattern and save it: this page is loaded again by itself. <a href="/">The last good site</a> stays as it was.</p>
 ${entries.join('\n')}
 </main>
 </body>
@@ -40,7 +41,7 @@ ${entries.join('\n')}
 `;
   return {
     html,
-    banner: `<p class="fault-banner"><a href="/.faults/">${heading}</a>. This is the last good page.</p>`,
+    banner: `<p class="fault-banner"><a href="/.faults/">${heading}</a>. This is the last good page. <a href="${DESK_ADDRESS}">To your desk</a></p>`,
   };
 }
 
@@ -50,7 +51,7 @@ function faultMarkup(fault: Diagnostic, { text }: ToldFile): string {
   const written = text.split('\n')[line - 1]?.trim() ?? '';
   return `<section class="fault">
 <h2>${escaped(fault.message)}${size}</h2>
-<p><span class="label">${fault.severity}</span> ${escaped(fault.file)}, line ${line}, column ${column}</p>
+<p><span class="label">${fault.severity}</span> <a href="${escaped(deskHref(fault.file))}#line-${line}">${escaped(fault.file)}, line ${line}</a>, column ${column}</p>
 ${written === '' ? '' : `<blockquote><p>${escaped(written)}</p></blockquote>`}
 <p>${escaped(fault.why)}</p>
 <p><span class="label">Try:</span> ${escaped(fault.try)}</p>

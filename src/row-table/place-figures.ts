@@ -1,6 +1,7 @@
 /** What a row takes and leaves of the row below -> the figures of a table's cell: `24 sts`, `12 sts skipped`. */
 
 import type { RowPlaces, Taken, Unworked } from '../fabric/row-places.ts';
+import type { ExplainedRow } from './explain-rows.ts';
 
 export function takenWords(takes: Taken | null): string[] {
   if (takes === null) return [];
@@ -27,6 +28,20 @@ export function leftWords({ skips, leaves, saysSkip }: RowPlaces): string[] {
   return [...of(skips, saysSkip ? 'skipped' : 'passed over'), ...of(leaves, 'left')];
 }
 
-export function counted(n: number, word: string): string[] {
+export function madeWords({ makes }: ExplainedRow): string[] {
+  return [
+    ...counted(makes.stitches, 'st'),
+    ...counted(makes.spaces, 'sp'),
+    ...(makes.chains > 0 ? [`${makes.chains} ch`] : []),
+  ];
+}
+
+/** How it came to its number, with what is wrong. */
+export function howWords({ how, account }: ExplainedRow): string[] {
+  const { stitches, sides, spaces, uses } = how;
+  return [stitches, sides, spaces, uses, ...account.faults].filter((words) => words !== null);
+}
+
+function counted(n: number, word: string): string[] {
   return n === 0 ? [] : [`${n} ${word}${n === 1 ? '' : 's'}`];
 }

@@ -1,0 +1,49 @@
+/** What the designer's desk shows: the patterns to choose from, and the one that lies open. */
+
+import type { CompiledPattern } from '../compiled.ts';
+import type { Scene } from '../scene/scene.ts';
+import type { DialectKey } from '../wording/words.ts';
+
+/** A pattern that can be laid on the desk. */
+export interface DeskFile {
+  /** Its path as it is typed, `patterns/my-square/pattern.yaml`: no two are the same, whatever their titles. */
+  readonly file: string;
+  readonly title: string;
+  /** Errors it had when it was last checked. */
+  readonly errors: number;
+}
+
+/** The pattern that lies open, as its file stands or as it is being written. */
+export interface OpenFile {
+  readonly file: string;
+  readonly text: string;
+  /** Stands for the text in the file, so that one changed meanwhile is never written over. */
+  readonly stamp: string;
+  /** The file can be read as text, and so be written in the page. */
+  readonly writable: boolean;
+  readonly compiled: CompiledPattern;
+  /** Place of the size among those worked, and the words it is shown in. */
+  readonly size: number;
+  readonly dialect: DialectKey;
+  /** Pages of the booklet, made where there is no error. */
+  readonly booklet: () => readonly Scene[];
+  /** A large chart was asked for. */
+  readonly drawLarge: boolean;
+}
+
+export interface DeskView {
+  readonly files: readonly DeskFile[];
+  /** Null where there is no such file; `asked` says which was asked for. */
+  readonly open: OpenFile | null;
+  readonly asked: string | null;
+  /** Goes back with whatever the page asks to be written: other pages do not know it. */
+  readonly token: string;
+}
+
+/** Everything of the desk begins so; no pattern's folder begins with a full stop. */
+export const DESK_ADDRESS = '/.desk/';
+
+/** The address of the desk with a pattern on it. */
+export function deskHref(file: string): string {
+  return `${DESK_ADDRESS}?file=${encodeURIComponent(file)}`;
+}

@@ -1,0 +1,161 @@
+/** What lies on the desk -> its page: the text with notes in its margin, and beside it all that is made of it. */
+
+import type { CompiledSize } from '../compiled.ts';
+import { escaped } from '../escaped.ts';
+import { DIALECT_KEYS, DIALECT_NAMES } from '../site/dialect-names.ts';
+import { DESK_ADDRESS, type DeskView, deskHref, type OpenFile } from './desk-view.ts';
+import { countWords } from './fault-words.ts';
+import { deskFrame, fresh, PASTE_ADDRESS } from './frame.ts';
+import { bookletSheet, chartSheet, isLarge, wordSheet } from './made-sheets.ts';
+import { rowSheet } from './row-sheet.ts';
+import { sizeSheet } from './size-sheet.ts';
+import { faultSummary, textSheet } from './text-sheet.ts';
+
+export function layDesk(view: DeskView): string {
+  const { open } = view;
+  if (open === null)
+    return deskFrame({ title: 'Your desk', here: 'desk', main: `${choice(view)}\n${nothingOpen(view)}` });
+  const title = titleOf(open);
+  const told = countWords(open.compiled.diagnostics);
+  return deskFrame({
+    title: `${told === null ? '' : `${told}: `}${title} – your desk`,
+    here: 'desk',
+    main: `${choice(view)}
+<div class="sides">
+<section class="side written" aria-labelledby="title">
+${fresh('head', `<h1 id="title">${escaped(title)}</h1>\n<p class="path">${escaped(open.file)}</p>`)}
+${fresh('told', faultSummary(open.text, open.compiled.diagnostics))}
+${writingForm(open, view.token)}
+${fresh('text', textSheet(open.text, open.compiled.diagnostics))}
+</section>
+<div class="side made">
+${fresh('made', madeSheets(open))}
+</div>
+</div>`,
+  });
+}
+
+function titleOf({ compiled, file }: OpenFile): string {
+  const title = compiled.pattern?.title ?? '';
+  return title === '' ? file : title;
+}
+
+function choice({ files, open, asked }: DeskView): string {
+  if (files.length === 0) return '';
+  const current = open?.file ?? asked;
+  const options = files.map(
+    ({ file, title }) =>
+      `<option value="${escaped(file)}"${file === current ? ' selected' : ''}>${escaped(title)} (${escaped(file)})</option>`,
+  );
+  const sizes = (open?.compiled.sizes ?? []).map(
+    ({ slug, size }, i) =>
+      `<option value="${escaped(slug)}"${i === open?.size ? ' selected' : ''}>${escaped(size.name)}</option>`,
+  );
+  const terms = DIALECT_KEYS.map(
+    (key) =>
+      `<option value="${key}"${key === open?.dialect ? ' selected' : ''}>${DIALECT_NAMES[key]}</option>`,
+  );
+  return `<form class="choice" method="get" action="${DESK_ADDRESS}" aria-label="What lies on the desk">
+<div><label for="file">Pattern</label><select id="file" name="file">${options.join('')}</select></div>
+${sizes.length === 0 ? '' : `<div><label for="size">Size</label><select id="size" name="size">${sizes.join('')}</select></div>`}
+<div><label for="terms">Words in</label><select id="terms" name="terms">${terms.join('')}</select></div>
+<button type="submit" class="plainer">Show</button>
+</form>
+${fresh('elsewhere', elsewhere(files, current))}`;
+}
+
+function elsewhere(files: DeskView['files'], current: string | null): string {
+  const others = files.filter(({ file, errors }) => errors > 0 && file !== current);
+  if (others.length === 0) return '';
+  const links = others
+    .slice(0, 8)
+    .map(
+      ({ file, title, errors }) =>
+        `<a href="${escaped(deskHref(file))}">${escaped(title)}</a> (${errors === 1 ? '1 error' : `${errors} errors`})`,
+    );
+  const more = others.length > 8 ? ` and ${others.length - 8} more` : '';
+  return `<p class="elsewhere">Not right yet: ${links.join(', ')}${more}.</p>`;
+}
+
+function nothingOpen({ files, asked }: DeskView): string {
+  const missing =
+    asked === null
+      ? ''
+      : `<p>There is no <span class="path">${escaped(asked)}</span> any more. If you moved it, choose it again above; what you wrote here is kept until you save it.</p>`;
+  const begin =
+    files.length === 0
+      ? `<p>There is no pattern yet. <a href="${PASTE_ADDRESS}">Paste instructions you have</a>, or start one in the terminal with <code>npm run -s rowfold -- new my-square</code>. It shows here by itself.</p>`
+      : '';
+  return `${fresh('head', '<h1 id="title">Your desk</h1>')}\n${fresh('text', `${missing}${begin}`)}`;
+}
+
+function writingForm({ file, text, stamp, writable }: OpenFile, token: string): string {
+  if (!writable) return '';
+  return `<details class="writing" id="writing">
+<summary>Write here</summary>
+<form id="write" method="post" action="${DESK_ADDRESS}save">
+<input type="hidden" name="file" value="${escaped(file)}">
+<input type="hidden" name="token" value="${escaped(token)}">
+<input type="hidden" name="stamp" value="${escaped(stamp)}">
+<label for="own-text">The text of the file</label>
+<textarea id="own-text" name="text" rows="18" spellcheck="false" autocomplete="off" autocapitalize="off" wrap="soft">
+${escaped(text)}</textarea>
+<p id="unsaved" class="unsaved" hidden></p>
+<div class="buttons"><button type="submit">Save</button><button type="button" class="plainer" id="take-theirs" hidden>Take what is in the file</button><button type="button" class="plainer" id="put-back" hidden>Put mine back</button></div>
+</form>
+</details>`;
+}
+
+function madeSheets(open: OpenFile): string {
+  const { compiled } = open;
+  const { pattern } = compiled;
+  const size = compiled.sizes[open.size];
+  if (pattern === null || size === undefined)
+    return '<p class="quiet">Nothing can be worked yet: mend what is told beside the text first.</p>';
+  const faulty = compiled.diagnostics.some(({ severity }) => severity === 'error');
+  const sheets: readonly (readonly [string, string, string])[] = [
+    ['rows', 'Row by row', worked(() => rowSheet(size, pattern.terms, open.text))],
+    ['sizes', 'Sizes', worked(() => sizeSheet(compiled, pattern, open.size))],
+    ['chart', 'Chart', worked(() => charts(open, size))],
+    ['words', 'Words', worked(() => wordSheet(size, open.dialect))],
+    ['booklet', 'Booklet', faulty ? WAITS : worked(() => booklet(open, size))],
+  ];
+  const links = sheets.map(([id, name]) => `<li><a href="#${id}">${name}</a></li>`);
+  const caution = faulty
+    ? '<p class="quiet">There are errors. What stands here is worked as far as it goes.</p>'
+    : '';
+  return `<nav aria-label="What is made of it"><ol class="trail sheets">${links.join('')}</ol></nav>
+${caution}
+${sheets
+  .map(
+    ([id, name, inside]) =>
+      `<section class="made-sheet" id="${id}" aria-labelledby="${id}-head"><h2 id="${id}-head">${name}</h2>
+${inside}</section>`,
+  )
+  .join('\n')}`;
+}
+
+const WAITS = '<p class="quiet">It is set once there are no errors.</p>';
+
+/** A piece worked halfway may be beyond drawing or wording; the other sheets show what there is all the same. */
+function worked(make: () => string): string {
+  try {
+    return make();
+  } catch {
+    return '<p class="quiet">This cannot be made before the errors are mended.</p>';
+  }
+}
+
+function charts({ file, dialect, drawLarge }: OpenFile, size: CompiledSize): string {
+  if (!isLarge(size) || drawLarge) return chartSheet(size, dialect);
+  return `<p class="quiet">This chart is large and takes a while. <a href="${escaped(choiceHref(file, size, dialect))}&amp;large=yes">Draw it all the same</a>.</p>`;
+}
+
+function booklet(open: OpenFile, size: CompiledSize): string {
+  const query = choiceHref(open.file, size, open.dialect).slice(DESK_ADDRESS.length);
+  return bookletSheet(open.booklet(), `${DESK_ADDRESS}booklet.pdf${query}`);
+}
+
+function choiceHref(file: string, { slug }: CompiledSize, dialect: string): string {
+  return `${deskHref(file)}&size=${encodeURIComponent(slug)}&terms=${dialect}`;
+}
