@@ -10,10 +10,11 @@ import type { OwnSize } from './pattern/own-size.ts';
 export function compileOwnSize(compiled: CompiledPattern, own: OwnSize): CompiledPattern {
   const remakeable = remakeableFrom(compiled, own.from);
   if (remakeable === null) return compiled;
-  const { slug, scaleOf } = compiled;
+  const { slug, scaleOf, photographs } = compiled;
   return compileRead({ pattern: settledPattern(remakeable, own), diagnostics: [] }, slug, {
     only: own.from,
     scaleOf,
+    looks: new Map(photographs.map((seen) => [seen.file, { kind: 'picture', ...seen }])),
   });
 }
 

@@ -3,6 +3,7 @@
 import type { Assembled } from './booklet/assemble-pages.ts';
 import type { BookletChart, BookletInput, BookletSize } from './booklet/booklet-input.ts';
 import { layOutBooklet } from './booklet/booklet-pages.ts';
+import { type BookletPhotograph, photographScene } from './booklet/booklet-photograph.ts';
 import { type Edition, USUAL_EDITION } from './booklet/edition.ts';
 import { foldedBooklet } from './booklet/folded-booklet.ts';
 import { inLowInk } from './booklet/low-ink.ts';
@@ -14,7 +15,6 @@ import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { paintPdf } from './paint/pdf.ts';
 import { type FontBytes, type TextRuler, textRuler } from './paint/text-width.ts';
 import type { Pattern } from './pattern/pattern.ts';
-import type { Scene } from './scene/scene.ts';
 import { sentencesIn } from './wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from './wording/words.ts';
 
@@ -32,6 +32,8 @@ export interface BookletChoice extends Partial<Edition> {
   readonly leftHanded?: boolean;
   /** Stitch for stitch over as many sheets as it takes, where charts are otherwise drawn with a window of what repeats. */
   readonly wholeCharts?: boolean;
+  /** Scaled for paper, the cover's first. */
+  readonly photographs?: readonly BookletPhotograph[];
   /** Stands across the head of every page. */
   readonly mark?: string;
 }
@@ -136,7 +138,7 @@ export function bookletInput(
     charts: chartsFor(size, choice),
     leftHanded: choice.leftHanded ?? false,
     address: choice.address ?? null,
-    cover: coverFor(pattern, size, choice),
+    ...pictured(pattern, size, choice),
   };
 }
 
@@ -170,13 +172,17 @@ function chartsFor(
   return wholeCharts ? charts.map(({ part, scene }) => ({ part, scene, folded: [] })) : charts;
 }
 
-/** A picture takes ink, and shows stitches to those who asked for words alone. */
-function coverFor(
+/** A picture takes ink, and shows stitches to those who asked for words alone. A photograph goes before a drawing. */
+function pictured(
   pattern: Pattern,
   size: CompiledSize,
-  { lowInk = false, holds = 'all' }: Omit<BookletChoice, 'paper'>,
-): Scene | null {
-  return lowInk || holds === 'words' ? null : coverPicture(pattern, size.fabric);
+  { lowInk = false, holds = 'all', photographs = [] }: Omit<BookletChoice, 'paper'>,
+): Pick<BookletInput, 'cover' | 'photographs' | 'photographers'> {
+  if (lowInk || holds === 'words') return { cover: null };
+  const [first, ...others] = photographs;
+  if (first === undefined) return { cover: coverPicture(pattern, size.fabric) };
+  const photographers = [...new Set(photographs.flatMap(({ by }) => by ?? []))];
+  return { cover: photographScene(first), photographs: others, photographers };
 }
 
 function bookletTitle(

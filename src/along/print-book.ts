@@ -2,6 +2,7 @@
 
 import type { BookletInput } from '../booklet/booklet-input.ts';
 import { layOutBooklet } from '../booklet/booklet-pages.ts';
+import type { BookletPhotograph } from '../booklet/booklet-photograph.ts';
 import { markPages } from '../booklet/mark-pages.ts';
 import type { PaperName } from '../booklet/paper.ts';
 import { type PdfBookmark, paintPdf } from '../paint/pdf.ts';
@@ -19,6 +20,8 @@ export interface BookChoice {
   readonly paper: PaperName;
   /** Stands across the head of every page. */
   readonly mark: string | null;
+  /** Scaled for paper, by the slug of their pattern. */
+  readonly photographs: ReadonlyMap<string, readonly BookletPhotograph[]>;
 }
 
 /** The booklets of a week's squares, one after the other. */
@@ -29,7 +32,9 @@ export function printWeek(
   fonts: FontBytes,
 ): Promise<Uint8Array> {
   const dialect = dialectOf(along);
-  const inputs = squares.map(({ pattern, size }) => bookletInput(pattern, size, { dialect }));
+  const inputs = squares.map(({ compiled, pattern, size }) =>
+    bookletInput(pattern, size, { dialect, photographs: choice.photographs.get(compiled.slug) ?? [] }),
+  );
   return printed(along, `${along.title}, week ${number}: ${week.title}`, inputs, choice, fonts);
 }
 
@@ -43,7 +48,9 @@ export function printBook(
   const { along } = released;
   const dialect = dialectOf(along);
   const squares = weeksOut(released).flatMap((week) =>
-    week.squares.map(({ pattern, size }) => bookletInput(pattern, size, { dialect })),
+    week.squares.map(({ compiled, pattern, size }) =>
+      bookletInput(pattern, size, { dialect, photographs: choice.photographs.get(compiled.slug) ?? [] }),
+    ),
   );
   const whole = blanketInput(released, blanket, dialect);
   return printed(along, along.title, [...(whole === null ? [] : [whole]), ...squares], choice, fonts);
@@ -53,7 +60,7 @@ async function printed(
   along: PublicAlong,
   title: string,
   inputs: readonly BookletInput[],
-  { paper, mark }: BookChoice,
+  { paper, mark }: Pick<BookChoice, 'paper' | 'mark'>,
   fonts: FontBytes,
 ): Promise<Uint8Array> {
   const measure = rulerFor(fonts).measureText;

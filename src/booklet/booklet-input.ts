@@ -7,6 +7,7 @@ import type { Pattern } from '../pattern/pattern.ts';
 import type { Scene } from '../scene/scene.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import type { WordedPattern } from '../wording/words.ts';
+import type { BookletPhotograph } from './booklet-photograph.ts';
 
 export interface BookletSize {
   readonly name: string;
@@ -39,8 +40,12 @@ export interface BookletInput {
   readonly leftHanded: boolean;
   /** Of the pattern's page on the web, where it is known. */
   readonly address?: string | null;
-  /** Picture for the cover. */
+  /** Picture for the cover: a photograph, or the stitches as they are drawn. */
   readonly cover: Scene | null;
+  /** The others. */
+  readonly photographs?: readonly BookletPhotograph[];
+  /** Who took them, the cover's first. */
+  readonly photographers?: readonly string[];
 }
 
 export function termsOf(words: WordedPattern): Terms {

@@ -13,7 +13,9 @@ import { instructions } from './blocks/instructions.ts';
 import { materials } from './blocks/materials.ts';
 import { measures } from './blocks/measures.ts';
 import { notesPage } from './blocks/notes-page.ts';
+import { photographStrips } from './blocks/photographs.ts';
 import { type BookletInput, sizeName, termsOf } from './booklet-input.ts';
+import type { BookletPhotograph } from './booklet-photograph.ts';
 import type { MeasureText } from './break-lines.ts';
 import { type Edition, USUAL_EDITION } from './edition.ts';
 import { type FlowedPage, flowToSheets, flowWithoutStub } from './flow.ts';
@@ -24,7 +26,7 @@ import { keepNumbersTogether } from './no-break.ts';
 import { pageGrid } from './page-grid.ts';
 import type { PaperName } from './paper.ts';
 import { paragraphs, plain, sideSection } from './section.ts';
-import type { Setting } from './set-text.ts';
+import { mainColumn, type Setting } from './set-text.ts';
 import type { Flowing, Sheet } from './strip.ts';
 
 /** The order is the trade's: what it is, what it takes, how to read it, how to make it, how to finish it. */
@@ -47,16 +49,18 @@ export function layOutBooklet(
   const notes = pattern.notes.map((note) => plain(keepNumbersTogether(note)));
   const drawn =
     edition.holds === 'words' ? NO_CHARTS : charts(input.charts, chartHeading(input, house), setting);
+  const ofPart = photographsOf(input);
   const written = edition.holds === 'charts' ? unchartedWords(input, drawn.left) : words;
   const items: Flowing[] = [
     cover(input, setting),
     ...sideSection(house.finishedSize, finishedSize(input, setting), setting),
+    ...sideSection(house.photographs, photographStrips(ofPart(null), mainColumn(setting), setting), setting),
     ...sideSection(house.materials, materials(input, setting), setting),
     ...sideSection(house.gauge, gaugeSection(pattern.gauge, house, setting), setting),
     ...sideSection(house.abbreviations, abbreviations(words.abbreviations, setting), setting),
     ...sideSection(house.specials, paragraphs(specials, setting), setting),
     ...sideSection(house.notes, paragraphs(notes, setting), setting),
-    ...instructions(written, house, setting),
+    ...instructions(written, house, setting, ofPart),
     ...drawn.items,
     ...measures(input, edition, house, setting),
     ...closing(input, house, setting),
@@ -83,6 +87,13 @@ const NO_CHARTS: DrawnCharts = { items: [], left: [] };
 function chartHeading({ leftHanded, chartSize }: BookletInput, house: HouseWords): string {
   const heading = leftHanded ? house.leftHandedChart : house.chart;
   return chartSize ? `${heading}, size ${chartSize}` : heading;
+}
+
+/** Those of a part; what belongs to a part that has no words of its own here stands with those of the whole. */
+function photographsOf({ photographs = [], words }: BookletInput) {
+  const parts = new Set(words.parts.filter(({ lines }) => lines.length > 0).map(({ name }) => name));
+  return (part: string | null): readonly BookletPhotograph[] =>
+    photographs.filter((one) => (one.part !== null && parts.has(one.part) ? one.part : null) === part);
 }
 
 /** What no chart shows: parts without one, or with one too large for paper. */

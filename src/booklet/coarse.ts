@@ -16,6 +16,7 @@ function coarseShape(shape: Shape): Shape {
     case 'link':
       return { ...shape, shapes: coarse(shape.shapes) };
     case 'circle':
+    case 'picture':
     case 'text':
     case 'use':
       return shape;

@@ -6,6 +6,7 @@ import type { Terms } from '../stitches/stitch-row.ts';
 export interface HouseWords {
   readonly terms: string;
   readonly finishedSize: string;
+  readonly photographs: string;
   readonly materials: string;
   readonly gauge: string;
   readonly colour: string;
@@ -25,6 +26,7 @@ export interface HouseWords {
 
 const SHARED = {
   finishedSize: 'Finished size',
+  photographs: 'Photographs',
   materials: 'Materials',
   abbreviations: 'Abbreviations',
   specials: 'Special stitches',

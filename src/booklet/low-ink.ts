@@ -21,6 +21,8 @@ function lowInkShape(shape: Shape): Shape[] {
       return [{ ...shape, shapes: shape.shapes.flatMap(lowInkShape) }];
     case 'use':
       return [shape];
+    case 'picture':
+      return [];
   }
 }
 

@@ -22,6 +22,7 @@ function renamed(shape: Shape, prefix: string): Shape {
       return { ...shape, shapes: renamedShapes(shape.shapes, prefix) };
     case 'path':
     case 'circle':
+    case 'picture':
     case 'text':
       return shape;
   }

@@ -32,6 +32,7 @@ function readable(shape: Shape, leastMm: number, amongStitches = true): Shape {
     case 'path':
     case 'circle':
     case 'use':
+    case 'picture':
     case 'link':
       return shape;
   }

@@ -1,6 +1,6 @@
 /** Scenes in, one a page, the bytes of a PDF out: vectors, embedded fonts, symbols defined once for the whole file. */
 
-import PdfDocument, { type PdfReference } from 'pdfkit';
+import PdfDocument, { type PdfPicture, type PdfReference } from 'pdfkit';
 import { type Bounds, boundsOf } from '../scene/bounds.ts';
 import { roundMm } from '../scene/rounding.ts';
 import type { Face, Scene, Shape, Tag, Transform } from '../scene/scene.ts';
@@ -52,6 +52,7 @@ export class PdfPainting {
     readonly Shape[],
     { readonly name: string; readonly reference: PdfReference }
   >();
+  private readonly pictures = new Map<Uint8Array, PdfPicture>();
   private readonly tags: PdfTags | null;
   private waiting: string[] = [];
 
@@ -133,6 +134,9 @@ export class PdfPainting {
         this.flush();
         this.paintText(shape);
         return;
+      case 'picture':
+        this.paintPicture(shape);
+        return;
       case 'use':
         this.paintUse(shape, symbols);
         return;
@@ -164,6 +168,16 @@ export class PdfPainting {
     const width = align === 'start' ? 0 : this.document.widthOfString(text);
     const left = align === 'end' ? x - width : align === 'middle' ? x - width / 2 : x;
     this.document.text(text, left, y, { lineBreak: false, baseline: 'alphabetic' });
+  }
+
+  private paintPicture({ jpeg, x, y, widthMm, heightMm }: Extract<Shape, { kind: 'picture' }>): void {
+    this.flush();
+    this.tags?.paintInto();
+    const known = this.pictures.get(jpeg);
+    // The library takes a copy of its own, and no view into other bytes.
+    const picture = known ?? this.document.openImage(new Uint8Array(jpeg).buffer);
+    if (known === undefined) this.pictures.set(jpeg, picture);
+    this.document.image(picture, x, y, { width: widthMm, height: heightMm });
   }
 
   private paintUse(
@@ -276,6 +290,7 @@ function symbolShapeOperators(shape: Shape): string {
       return ['q', matrixOperator(shape.transform ?? UNMOVED), symbolOperators(shape.shapes), 'Q'].join('\n');
     case 'text':
     case 'use':
+    case 'picture':
     case 'link':
       throw new Error(`A symbol cannot hold a ${shape.kind}.`);
   }

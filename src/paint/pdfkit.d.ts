@@ -7,6 +7,12 @@ declare module 'pdfkit' {
     end(content: string): void;
   }
 
+  /** A photograph opened, to be drawn as often as is wanted. */
+  export interface PdfPicture {
+    readonly width: number;
+    readonly height: number;
+  }
+
   export interface PdfPage {
     readonly width: number;
     readonly height: number;
@@ -67,6 +73,13 @@ declare module 'pdfkit' {
       height: number,
       address: string,
       options?: { readonly structParent: PdfStructure; readonly Contents: object },
+    ): this;
+    openImage(bytes: ArrayBuffer): PdfPicture;
+    image(
+      picture: PdfPicture,
+      x: number,
+      y: number,
+      options: { readonly width: number; readonly height: number },
     ): this;
     struct(
       type: string,

@@ -101,6 +101,15 @@ function paintShape(parent: Container, shape: Shape, painter: Painter, inherited
       paintText(parent, shape, { ...fontAttributes(shape), ...fillAttributes(shape.ink, painter) });
       return;
     }
+    case 'picture':
+      parent.element('image').attr({
+        x: roundMm(shape.x),
+        y: roundMm(shape.y),
+        width: roundMm(shape.widthMm),
+        height: roundMm(shape.heightMm),
+        href: `data:image/jpeg;base64,${base64(shape.jpeg)}`,
+      });
+      return;
     case 'use':
       paintUse(parent, shape, painter, inherited, placeAttributes(shape.transform));
       return;
@@ -259,4 +268,10 @@ function short(value: number): string {
 
 function dataAttributes(data: Readonly<Record<string, string>> | undefined): Record<string, string> {
   return Object.fromEntries(Object.entries(data ?? {}).map(([name, value]) => [`data-${name}`, value]));
+}
+
+function base64(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return btoa(text);
 }

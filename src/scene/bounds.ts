@@ -103,6 +103,10 @@ function addShape(
       box.add(transform, left + width, shape.y + DESCENT * shape.sizeMm, 0);
       return;
     }
+    case 'picture':
+      box.add(transform, shape.x, shape.y, 0);
+      box.add(transform, shape.x + shape.widthMm, shape.y + shape.heightMm, 0);
+      return;
     case 'use': {
       const own = symbolBounds(shape.symbol);
       if (own !== null) box.addPlaced(transform, shape.transform, own);

@@ -1,5 +1,5 @@
 /**
- * A drawing described once: six kinds of shape, painted as SVG and as PDF by `src/paint/`. All lengths are mm,
+ * A drawing described once: a few kinds of shape, painted as SVG and as PDF by `src/paint/`. All lengths are mm,
  * origin top left, y down, rounded to 0.01 when painted.
  */
 
@@ -63,6 +63,16 @@ export type Shape =
       readonly transform: Transform;
       readonly ink: Ink;
       readonly data?: Readonly<Record<string, string>>;
+    }
+  /** A photograph. */
+  | {
+      readonly kind: 'picture';
+      readonly x: number;
+      readonly y: number;
+      readonly widthMm: number;
+      readonly heightMm: number;
+      /** The whole file; the same bytes stand in a PDF once, however often they are drawn. */
+      readonly jpeg: Uint8Array;
     }
   | { readonly kind: 'link'; readonly href: string; readonly shapes: readonly Shape[]; readonly tag?: Tag };
 

@@ -48,6 +48,14 @@ function enlargedShape(shape: Shape, by: number): Shape {
       };
     case 'text':
       return { ...shape, x: shape.x * by, y: shape.y * by, sizeMm: shape.sizeMm * by };
+    case 'picture':
+      return {
+        ...shape,
+        x: shape.x * by,
+        y: shape.y * by,
+        widthMm: shape.widthMm * by,
+        heightMm: shape.heightMm * by,
+      };
     case 'group':
     case 'use':
       return enlargedPlaced(shape, by);

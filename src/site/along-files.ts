@@ -4,11 +4,13 @@ import { calendarText } from '../along/calendar.ts';
 import { FEED_FILE, feedText } from '../along/feed.ts';
 import { printBook, printWeek } from '../along/print-book.ts';
 import { weeksOut } from '../along/release.ts';
+import type { BookletPhotograph } from '../booklet/booklet-photograph.ts';
 import { PAPERS } from '../booklet/paper.ts';
 import { CALENDAR_FILE, PLANNER_FOLDER, weekBookName, weekFolder, wholeBookName } from './along-pages.ts';
 import { picturesScript } from './along-pictures.ts';
 import { type AlongSite, squaresOut } from './along-site.ts';
 import { readFontFiles } from './font-files.ts';
+import { paperPhotographs } from './make-pictures.ts';
 import type { FileToMake } from './site-file.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { sizeFiles } from './size-files.ts';
@@ -17,15 +19,18 @@ export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[]
   const { released, mark } = site;
   const { along, complete } = released;
   const papers = Object.values(PAPERS).map(({ name }) => name);
+  const photographs = () => squarePhotographs(site);
   const weeks = weeksOut(released).flatMap((week) =>
     papers.map((paper) => ({
       file: `${along.slug}/${weekFolder(week.number)}/${weekBookName(along.slug, week.number, paper)}`,
-      content: () => printWeek(along, week, { paper, mark }, readFontFiles()),
+      content: async () =>
+        printWeek(along, week, { paper, mark, photographs: await photographs() }, readFontFiles()),
     })),
   );
   const whole = papers.map((paper) => ({
     file: `${along.slug}/${wholeBookName(along.slug, paper)}`,
-    content: () => printBook(released, site, { paper, mark }, readFontFiles()),
+    content: async () =>
+      printBook(released, site, { paper, mark, photographs: await photographs() }, readFontFiles()),
   }));
   const told = { mark, address: offered.address };
   const script = picturesScript(site, `${along.slug}/${PLANNER_FOLDER}`);
@@ -40,4 +45,11 @@ export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[]
     ...weeks,
     ...(complete ? whole : []),
   ];
+}
+
+async function squarePhotographs(site: AlongSite) {
+  const printed = new Map<string, readonly BookletPhotograph[]>();
+  for (const { compiled, pattern } of squaresOut(site))
+    printed.set(compiled.slug, await paperPhotographs(compiled.photographs, pattern));
+  return printed;
 }

@@ -3,6 +3,7 @@
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { type BookletChoice, type BookletSizes, printBooklet, printTesterSheets } from '../print-booklet.ts';
 import { readFontFiles } from './font-files.ts';
+import { paperPhotographs } from './make-pictures.ts';
 
 export function testerSheets(
   compiled: CompiledPattern,
@@ -12,10 +13,13 @@ export function testerSheets(
   return printTesterSheets(compiled, sizes, choice, readFontFiles());
 }
 
-export function bookletFile(
+export async function bookletFile(
   compiled: CompiledPattern,
   sizes: BookletSizes,
   choice: BookletChoice,
 ): Promise<Uint8Array> {
-  return printBooklet(compiled, sizes, choice, readFontFiles());
+  const { pattern, photographs } = compiled;
+  const pictured = pattern !== null && !(choice.lowInk || choice.holds === 'words');
+  const printed = pictured ? await paperPhotographs(photographs, pattern) : [];
+  return printBooklet(compiled, sizes, { ...choice, photographs: printed }, readFontFiles());
 }

@@ -1,6 +1,7 @@
 /** A photograph on the disk -> smaller ones for pages and paper: turned upright, and with nothing in them but the picture. */
 
 import path from 'node:path';
+import type { BookletPhotograph } from '../booklet/booklet-photograph.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { SeenPhotograph } from '../pattern/photograph.ts';
 import { keptFile } from './kept-files.ts';
@@ -12,6 +13,8 @@ import type { FileToMake } from './site-file.ts';
 const RECIPE = '1';
 const WEBP = { quality: 76, effort: 4 } as const;
 const JPEG = { quality: 78, mozjpeg: true } as const;
+/** Print hides what a screen shows, and a booklet is sent about. */
+const PAPER_JPEG = { quality: 68, mozjpeg: true } as const;
 
 /** What the pages of a pattern ask for. */
 export function photographFiles(
@@ -26,6 +29,31 @@ export function photographFiles(
   );
 }
 
+/** Dots along the longer side: of the cover's, some 200 to the inch across a page; of the others at 8 cm, some 240. */
+const ON_PAPER_PX = { cover: 1360, other: 780 } as const;
+
+/** What the booklets of a pattern print, the cover's first. */
+export async function paperPhotographs(
+  photographs: readonly SeenPhotograph[],
+  pattern: Pattern,
+): Promise<BookletPhotograph[]> {
+  const printed: BookletPhotograph[] = [];
+  for (const [index, photograph] of photographs.entries()) {
+    const room = index === 0 ? ON_PAPER_PX.cover : ON_PAPER_PX.other;
+    const { shows, by, part, widthPx, heightPx } = photograph;
+    const scale = Math.min(1, room / Math.max(widthPx, heightPx));
+    printed.push({
+      shows,
+      by,
+      part,
+      widthPx: Math.round(widthPx * scale),
+      heightPx: Math.round(heightPx * scale),
+      jpeg: await scaled(pattern, photograph, { width: room, height: room }, 'paper'),
+    });
+  }
+  return printed;
+}
+
 /**
  * The library writes none of what a camera puts into its files (place, day, maker, a small picture of the whole) unless it
  * is asked to, and brings colours into sRGB.
@@ -34,7 +62,7 @@ export function scaled(
   pattern: Pattern,
   { file, hash }: SeenPhotograph,
   room: { readonly width: number; readonly height?: number },
-  format: 'webp' | 'jpeg',
+  format: 'webp' | 'jpeg' | 'paper',
 ): Promise<Uint8Array> {
   const name = `${hash}-${room.width}x${room.height ?? ''}-${RECIPE}.${format}`;
   return keptFile(name, async () => {
@@ -44,6 +72,7 @@ export function scaled(
       .resize({ ...room, fit: 'inside', withoutEnlargement: true })
       // What was clear in a PNG would come out black as JPEG.
       .flatten({ background: '#ffffff' });
-    return format === 'webp' ? picture.webp(WEBP).toBuffer() : picture.jpeg(JPEG).toBuffer();
+    if (format === 'webp') return picture.webp(WEBP).toBuffer();
+    return picture.jpeg(format === 'paper' ? PAPER_JPEG : JPEG).toBuffer();
   });
 }

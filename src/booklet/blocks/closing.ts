@@ -50,7 +50,12 @@ function colophon(input: BookletInput): Run[][] {
     .filter((word) => word !== null)
     .join(', ');
   const who = [design, version ? `${version}.` : null].filter((word) => word !== null).join(' ');
-  return [pattern.licence, who]
+  return [pattern.licence, photographers(input), who]
     .filter((text) => text !== null && text !== '')
     .map((text) => plain(text ?? ''));
+}
+
+/** Of those that are printed. */
+function photographers({ photographers: names = [] }: BookletInput): string | null {
+  return names.length === 0 ? null : `Photographs: ${names.join(', ')}.`;
 }

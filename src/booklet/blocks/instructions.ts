@@ -1,26 +1,38 @@
 /** The worded parts in, the instructions section out: a heading a part, a tick box a row. */
 
 import type { WordedLine, WordedPart, WordedPattern } from '../../wording/words.ts';
+import type { BookletPhotograph } from '../booklet-photograph.ts';
 import type { HouseWords } from '../house-words.ts';
 import { wideHeading } from '../section.ts';
 import { fullWidth, type Setting, setText } from '../set-text.ts';
 import { keepTogether, type Strip, withSpaceBefore } from '../strip.ts';
 import { headingTag, listTag } from '../tags.ts';
 import { instructionRow } from './instruction-row.ts';
+import { photographStrips } from './photographs.ts';
 
 /** Lines of a first row that is too short to stand alone under its heading. */
 const SHORT_FIRST_ROW = 2;
 
-export function instructions(words: WordedPattern, house: HouseWords, setting: Setting): Strip[] {
+export function instructions(
+  words: WordedPattern,
+  house: HouseWords,
+  setting: Setting,
+  photographsOf: (part: string) => readonly BookletPhotograph[] = () => [],
+): Strip[] {
   const parts = words.parts.filter((part) => part.lines.length > 0);
   if (parts.length === 0) return [];
   return [
     ...wideHeading(house.instructions, setting),
-    ...parts.flatMap((part, index) => partStrips(part, index === 0, setting)),
+    ...parts.flatMap((part, index) => partStrips(part, index === 0, photographsOf(part.name), setting)),
   ];
 }
 
-function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[] {
+function partStrips(
+  part: WordedPart,
+  first: boolean,
+  photographs: readonly BookletPhotograph[],
+  setting: Setting,
+): Strip[] {
   const name = [{ text: part.name, face: 'title-bold' as const }];
   const make = part.make ? [{ text: `   ${part.make}`, face: 'text-italic' as const }] : [];
   const heading = setText(
@@ -49,6 +61,10 @@ function partStrips(part: WordedPart, first: boolean, setting: Setting): Strip[]
     ...keepTogether(
       withSpaceBefore(marked, first ? setting.grid.gap.paragraph : setting.grid.gap.part),
       true,
+    ),
+    ...withSpaceBefore(
+      keepTogether(photographStrips(photographs, fullWidth(setting), setting), true),
+      setting.grid.gap.afterHeading,
     ),
     ...withSpaceBefore(rows, setting.grid.gap.afterHeading),
   ];
