@@ -15,6 +15,7 @@ import type { CompiledPattern, CompiledSize } from './compiled.ts';
 import { paintPdf } from './paint/pdf.ts';
 import { type FontBytes, type TextRuler, textRuler } from './paint/text-width.ts';
 import type { Pattern } from './pattern/pattern.ts';
+import type { Scene } from './scene/scene.ts';
 import { sentencesIn } from './wording/own-sentences.ts';
 import { DIALECTS, type DialectKey } from './wording/words.ts';
 
