@@ -13,7 +13,7 @@ export async function ask(address: string, fields: URLSearchParams | null): Prom
 }
 
 /** Runs one at a time; asked again meanwhile, it runs once more at the end. */
-export function latest(run: () => Promise<void>): () => void {
+export function latest(run: (isStale: () => boolean) => Promise<void>): () => void {
   let running = false;
   let again = false;
   const start = async (): Promise<void> => {
@@ -24,7 +24,7 @@ export function latest(run: () => Promise<void>): () => void {
     running = true;
     do {
       again = false;
-      await run().catch(() => undefined);
+      await run(() => again).catch(() => undefined);
     } while (again);
     running = false;
   };

@@ -25,9 +25,10 @@ let taken: string | null = null;
 
 const written = (): boolean => area !== null && area.value !== inFile;
 
-const refresh = latest(async () => {
-  const query = location.search;
-  const { text } = await ask(`${location.pathname}${query}`, null);
+const refresh = latest(async (isStale) => {
+  const query = new URLSearchParams(location.search);
+  query.set('soon', 'yes');
+  const { text } = await ask(`${location.pathname}?${query}`, null);
   const page = pageIn(text);
   const newText = page.querySelector<HTMLTextAreaElement>('#own-text')?.value;
   const newStamp = page.querySelector<HTMLInputElement>('#write [name="stamp"]')?.value ?? '';
@@ -54,16 +55,23 @@ const refresh = latest(async () => {
   if (written()) return look();
   show(page);
   tellState();
+  if (isStale()) return;
+  const whole = await ask(`${location.pathname}${location.search}`, null);
+  if (!written()) show(pageIn(whole.text));
 });
 
-const look = latest(async () => {
+const look = latest(async (isStale) => {
   if (form === null || !written()) return;
   const fields = fieldsOf(form);
   for (const [name, value] of new URLSearchParams(location.search))
     if (name !== 'file') fields.set(name, value);
-  const { status, text } = await ask(location.pathname, fields);
-  if (status === 200 && written()) show(pageIn(text));
-  tellState();
+  for (const soon of ['yes', 'no']) {
+    fields.set('soon', soon);
+    const { status, text } = await ask(location.pathname, fields);
+    if (status === 200 && written()) show(pageIn(text));
+    tellState();
+    if (isStale()) return;
+  }
 });
 
 /** A server that was started anew has another. */

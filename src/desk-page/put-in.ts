@@ -1,14 +1,24 @@
 /** A page that the server made anew -> what is new of it put into this one, with focus and every scrolled place as they were. */
 
-/** Elements that are told apart by their place alone, one after another: lines of a text, sheets. */
-const IN_ORDER = 'ol.lines, [data-fresh], #made';
-
 export function putIn(made: Document): void {
+  const focused = document.activeElement;
   document.title = made.title;
   for (const old of document.querySelectorAll('[data-fresh]')) {
     const newer = made.getElementById(old.id);
     if (newer !== null) become(old, newer);
   }
+  if (focused !== null && !focused.isConnected) focusLike(focused);
+}
+
+/** What had the focus and was replaced: the link in its place has it. */
+function focusLike(gone: Element): void {
+  const href = gone.getAttribute('href');
+  if (href === null) return;
+  for (const link of document.querySelectorAll<HTMLElement>('main a[href]'))
+    if (link.getAttribute('href') === href) {
+      link.focus({ preventScroll: true });
+      return;
+    }
 }
 
 /** Only what differs is replaced: whatever stays has its focus, and stands where it stood. */
@@ -23,7 +33,7 @@ function become(old: Element, newer: Element): void {
   for (const { name, value } of newer.attributes)
     if (old.getAttribute(name) !== value) old.setAttribute(name, value);
   if (old.children.length === 0 || newer.children.length === 0 || old.matches('svg')) {
-    replaceInside(old, newer);
+    old.replaceChildren(...newer.childNodes);
     return;
   }
   const theirs = [...newer.children];
@@ -38,21 +48,29 @@ function become(old: Element, newer: Element): void {
     tail++;
   const mine = ours.slice(head, ours.length - tail);
   const wanted = theirs.slice(head, theirs.length - tail);
-  // As many as before: each turns into the one in its place.
-  if (mine.length === wanted.length && textsBetween(old) === textsBetween(newer)) {
-    for (const [i, one] of mine.entries()) {
-      const other = wanted[i];
-      if (other !== undefined) become(one, other);
-    }
+  if (textsBetween(old) !== textsBetween(newer)) {
+    old.replaceChildren(...newer.childNodes);
     return;
   }
-  if (!old.matches(IN_ORDER)) {
-    replaceInside(old, newer);
-    return;
+  const paired = mine.length === wanted.length ? mine : byId(mine, wanted);
+  const staying = new Set(paired);
+  for (const one of mine) if (!staying.has(one)) one.remove();
+  let behind = ours[ours.length - tail] ?? null;
+  // From the end, so that each has its place before the one behind it.
+  for (let i = wanted.length - 1; i >= 0; i--) {
+    const one = wanted[i];
+    const place = paired[i];
+    if (one === undefined) continue;
+    if (place === null || place === undefined) old.insertBefore(one, behind);
+    else become(place, one);
+    behind = place?.isConnected ? place : one;
   }
-  const behind = ours[ours.length - tail] ?? null;
-  for (const one of mine) one.remove();
-  for (const one of wanted) old.insertBefore(one, behind);
+}
+
+/** For each that is wanted the one of ours with its id, null where there is none. */
+function byId(ours: readonly Element[], wanted: readonly Element[]): readonly (Element | null)[] {
+  const named = new Map(ours.flatMap((one) => (one.id === '' ? [] : [[one.id, one] as const])));
+  return wanted.map(({ id }) => (id === '' ? null : (named.get(id) ?? null)));
 }
 
 function same(one: Element | undefined, other: Element | undefined): boolean {
@@ -65,17 +83,4 @@ function textsBetween(element: Element): string {
     .filter((node) => node.nodeType === Node.TEXT_NODE)
     .map((node) => node.textContent?.trim() ?? '')
     .join('\n');
-}
-
-/** A link that had the focus has it again where the new one has a link to the same place. */
-function replaceInside(old: Element, newer: Element): void {
-  const focused = document.activeElement;
-  const href = focused !== null && old.contains(focused) ? focused.getAttribute('href') : null;
-  old.replaceChildren(...newer.childNodes);
-  if (href === null) return;
-  for (const link of old.querySelectorAll<HTMLElement>('a[href]'))
-    if (link.getAttribute('href') === href) {
-      link.focus({ preventScroll: true });
-      return;
-    }
 }

@@ -27,8 +27,10 @@ export interface OpenFile {
   readonly dialect: DialectKey;
   /** Pages of the booklet, made where there is no error. */
   readonly booklet: () => readonly Scene[];
-  /** A large chart was asked for. */
+  /** What takes long to draw was asked for all the same. */
   readonly drawLarge: boolean;
+  /** Only what is ready at once: the text with its faults, rows and sizes. The rest is asked for after it. */
+  readonly soon: boolean;
 }
 
 export interface DeskView {

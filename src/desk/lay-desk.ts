@@ -2,6 +2,7 @@
 
 import type { CompiledSize } from '../compiled.ts';
 import { escaped } from '../escaped.ts';
+import type { Pattern } from '../pattern/pattern.ts';
 import { DIALECT_KEYS, DIALECT_NAMES } from '../site/dialect-names.ts';
 import { DESK_ADDRESS, type DeskView, deskHref, type OpenFile } from './desk-view.ts';
 import { countWords } from './fault-words.ts';
@@ -29,7 +30,7 @@ ${writingForm(open, view.token)}
 ${fresh('text', textSheet(open.text, open.compiled.diagnostics))}
 </section>
 <div class="side made">
-${fresh('made', madeSheets(open))}
+${madeSheets(open)}
 </div>
 </div>`,
   });
@@ -106,35 +107,47 @@ ${escaped(text)}</textarea>
 </details>`;
 }
 
+interface Sheet {
+  readonly id: string;
+  readonly name: string;
+  /** Null where there is nothing to make it of. */
+  readonly inside: string | null;
+}
+
+/** Sheets that take longer to make than the text to read are left out of what is wanted soon. */
 function madeSheets(open: OpenFile): string {
   const { compiled } = open;
   const { pattern } = compiled;
-  const size = compiled.sizes[open.size];
-  if (pattern === null || size === undefined)
-    return '<p class="quiet">Nothing can be worked yet: mend what is told beside the text first.</p>';
+  const size = compiled.sizes[open.size] ?? null;
   const faulty = compiled.diagnostics.some(({ severity }) => severity === 'error');
-  const sheets: readonly (readonly [string, string, string])[] = [
-    ['rows', 'Row by row', worked(() => rowSheet(size, pattern.terms, open.text))],
-    ['sizes', 'Sizes', worked(() => sizeSheet(compiled, pattern, open.size))],
-    ['chart', 'Chart', worked(() => charts(open, size))],
-    ['words', 'Words', worked(() => wordSheet(size, open.dialect))],
-    ['booklet', 'Booklet', faulty ? WAITS : worked(() => booklet(open, size))],
+  const made = (id: string, name: string, make: (pattern: Pattern, size: CompiledSize) => string): Sheet => ({
+    id,
+    name,
+    inside: pattern === null || size === null ? null : worked(() => make(pattern, size)),
+  });
+  const sheets = [
+    made('rows', 'Row by row', ({ terms }, of) => rowSheet(of, terms, open.text)),
+    made('sizes', 'Sizes', (of) => sizeSheet(compiled, of, open.size)),
+    ...(open.soon
+      ? []
+      : [
+          made('chart', 'Chart', (_, of) => charts(open, of)),
+          made('words', 'Words', (_, of) => wordSheet(of, open.dialect)),
+          made('booklet', 'Booklet', (_, of) => (faulty ? WAITS : booklet(open, of))),
+        ]),
   ];
-  const links = sheets.map(([id, name]) => `<li><a href="#${id}">${name}</a></li>`);
-  const caution = faulty
-    ? '<p class="quiet">There are errors. What stands here is worked as far as it goes.</p>'
-    : '';
-  return `<nav aria-label="What is made of it"><ol class="trail sheets">${links.join('')}</ol></nav>
-${caution}
-${sheets
-  .map(
-    ([id, name, inside]) =>
-      `<section class="made-sheet" id="${id}" aria-labelledby="${id}-head"><h2 id="${id}-head">${name}</h2>
-${inside}</section>`,
-  )
-  .join('\n')}`;
+  return `${fresh('made', size === null ? NOTHING : faulty ? HALFWAY : '')}
+<nav aria-label="What is made of it"><ol class="trail sheets">${sheets.map(({ id, name }) => `<li><a href="#${id}">${name}</a></li>`).join('')}</ol></nav>
+${sheets.map(sheetMarkup).join('\n')}`;
 }
 
+function sheetMarkup({ id, name, inside }: Sheet): string {
+  return `<section class="made-sheet" id="${id}" data-fresh aria-labelledby="${id}-head"${inside === null ? ' hidden' : ''}><h2 id="${id}-head">${name}</h2>
+<div>${inside ?? ''}</div></section>`;
+}
+
+const NOTHING = '<p class="quiet">Nothing can be worked yet: mend what is told beside the text first.</p>';
+const HALFWAY = '<p class="quiet">There are errors. What stands here is worked as far as it goes.</p>';
 const WAITS = '<p class="quiet">It is set once there are no errors.</p>';
 
 /** A piece worked halfway may be beyond drawing or wording; the other sheets show what there is all the same. */
@@ -151,9 +164,10 @@ function charts({ file, dialect, drawLarge }: OpenFile, size: CompiledSize): str
   return `<p class="quiet">This chart is large and takes a while. <a href="${escaped(choiceHref(file, size, dialect))}&amp;large=yes">Draw it all the same</a>.</p>`;
 }
 
-function booklet(open: OpenFile, size: CompiledSize): string {
-  const query = choiceHref(open.file, size, open.dialect).slice(DESK_ADDRESS.length);
-  return bookletSheet(open.booklet(), `${DESK_ADDRESS}booklet.pdf${query}`);
+function booklet({ file, dialect, drawLarge, booklet: pages }: OpenFile, size: CompiledSize): string {
+  const href = `${DESK_ADDRESS}booklet.pdf${choiceHref(file, size, dialect).slice(DESK_ADDRESS.length)}`;
+  if (!isLarge(size) || drawLarge) return bookletSheet(pages(), href);
+  return `<p class="quiet">It is long and takes a while. <a href="${escaped(href)}">Make it as a PDF</a>.</p>`;
 }
 
 function choiceHref(file: string, { slug }: CompiledSize, dialect: string): string {

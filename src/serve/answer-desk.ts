@@ -117,6 +117,7 @@ function openFile({ worked }: Sitting, one: ReadPattern, query: URLSearchParams,
         : bookletPages(compiled, chosen, { dialect, paper: paperFor(dialect) }, readFontFiles());
     },
     drawLarge: query.get('large') === 'yes',
+    soon: query.get('soon') === 'yes',
   };
 }
 

@@ -86,7 +86,7 @@ export async function openSite(): Promise<OpenSite> {
   };
 }
 
-async function openBrowser(): Promise<Browser> {
+export async function openBrowser(): Promise<Browser> {
   if (!existsSync(CHROMIUM)) {
     throw new Error(
       `These tests look at the pages in Chromium, which is not at ${CHROMIUM}: run .ci/run, or apt-get install chromium.`,
