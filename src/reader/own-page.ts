@@ -9,6 +9,7 @@ import { type ShippedPattern, unshipPattern } from '../own/shipped-pattern.ts';
 import { NOTHING_ASKED } from '../pattern/own-size.ts';
 import { readEdition } from './keep-sheet.ts';
 import { element, found } from './markup.ts';
+import { openMeanings } from './open-meaning.ts';
 import { firstSheets, nearTable, rowSheets } from './own-result.ts';
 import { sheet } from './own-sections.ts';
 
@@ -53,6 +54,7 @@ form.addEventListener('submit', (event) => {
 form.addEventListener('change', (event) => {
   if (event.target instanceof HTMLSelectElement && location.search !== '') form.requestSubmit();
 });
+openMeanings();
 addEventListener('popstate', () => fillAndShow());
 fillAndShow();
 

@@ -59,7 +59,7 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice): RowSheets {
   const { terms } = DIALECTS[dialect];
   const words = wordPattern(pattern, worked.fabric, dialect, index);
   const charts = new Map<string, HTMLElement>();
-  const parts = partTexts(words.parts, () => null).map(({ chart: _, ...part }) => {
+  const parts = partTexts(words, () => null).map(({ chart: _, ...part }) => {
     const place = element('figure', { class: 'chart', id: `${part.id}-chart` });
     charts.set(part.name, place);
     return partSection(part, place);

@@ -109,21 +109,50 @@ export function partSection(part: Omit<PartText, 'chart'>, chart: HTMLElement | 
   );
 }
 
-function rowItem({ id, label, text, count }: RowLine): HTMLElement {
+function rowItem({ id, label, words, meanings, count }: RowLine): HTMLElement {
   const counted = count === null ? [] : [' ', element('strong', { class: 'count' }, count)];
   const tick = element('input', { type: 'checkbox' });
   return label === null
     ? element(
         'li',
         { id },
-        element('label', { class: 'tick sentence' }, tick, ' ', element('span', {}, text, ...counted)),
+        element(
+          'label',
+          { class: 'tick sentence' },
+          tick,
+          ' ',
+          element('span', {}, drawing(words), ...counted),
+        ),
+        meaningsOf(meanings, label),
       )
     : element(
         'li',
         { id },
         element('label', { class: 'tick' }, tick, ' ', element('span', { class: 'label' }, label)),
-        element('p', {}, text, ...counted),
+        element('p', {}, drawing(words), ...counted),
+        meaningsOf(meanings, label),
       );
+}
+
+function meaningsOf(meanings: RowLine['meanings'], label: string | null): HTMLElement | null {
+  if (meanings.length === 0) return null;
+  return element(
+    'details',
+    { class: 'meanings' },
+    element(
+      'summary',
+      {},
+      element('span', { 'aria-hidden': 'true' }, '?'),
+      element('span', { class: 'unseen' }, `What stands in ${label ?? 'this line'}`),
+    ),
+    element(
+      'dl',
+      {},
+      ...meanings.map(({ word, meaning }) =>
+        element('div', {}, element('dt', {}, word), element('dd', {}, meaning)),
+      ),
+    ),
+  );
 }
 
 function plainList(lines: readonly string[]): HTMLElement {

@@ -18,6 +18,7 @@ import { gaugeWords, hookWords } from '../measure/materials.ts';
 import { ownName } from '../pattern/own-name.ts';
 import { printCm, printIn } from '../units.ts';
 import { printFinishedSize } from '../wording/finished-size.ts';
+import { type Marker, markerFor } from '../wording/mark-words.ts';
 import { FILES_FOLDER, linkTo, type PagePlace, pagePlace } from './addresses.ts';
 import type {
   AlongPage,
@@ -35,6 +36,7 @@ import { alongTotals } from './along-totals.ts';
 import { coverLink } from './cover-picture.ts';
 import type { Link, RowLine } from './page-data.ts';
 import { coverPhotograph } from './picture-set.ts';
+import { rowLine } from './row-line.ts';
 
 export const CALENDAR_FILE = 'releases.ics';
 export const JOINING_FOLDER = 'joining-and-border';
@@ -244,21 +246,16 @@ function joiningPage({ released, plan, border }: AlongSite): JoiningPage {
     ],
     sides: order.map((terms) => {
       const words = border.size?.words[terms === 'US' ? 'us' : 'uk'];
+      const marker = markerFor(words ?? { abbreviations: [], specials: [] });
       const joining = joiningWords(along, plan, terms);
       return {
         id: terms.toLowerCase(),
         name: `${terms} terms`,
         before: joining.before,
-        seams: seamLines(joining, terms),
+        seams: seamLines(joining, terms, marker),
         after: joining.after,
-        border: borderWords(border, terms === 'US' ? 'us' : 'uk').map(
-          ({ label, text, count }, i): RowLine => ({
-            id: `border-${terms.toLowerCase()}-${i + 1}`,
-            label,
-            text,
-            count,
-            watch: [],
-          }),
+        border: borderWords(border, terms === 'US' ? 'us' : 'uk').map((line, i) =>
+          rowLine(line, `border-${terms.toLowerCase()}-${i + 1}`, marker),
         ),
         abbreviations: words?.abbreviations ?? [],
         specials: words?.specials ?? [],
@@ -267,14 +264,8 @@ function joiningPage({ released, plan, border }: AlongSite): JoiningPage {
   };
 }
 
-function seamLines({ seams }: JoiningWords, terms: string): RowLine[] {
-  return seams.map(({ label, text, count }, i) => ({
-    id: `seam-${terms.toLowerCase()}-${i + 1}`,
-    label,
-    text,
-    count,
-    watch: [],
-  }));
+function seamLines({ seams }: JoiningWords, terms: string, marker: Marker): RowLine[] {
+  return seams.map((line, i) => rowLine(line, `seam-${terms.toLowerCase()}-${i + 1}`, marker));
 }
 
 function plannerPage({ released, figures }: AlongSite): PlannerPage {

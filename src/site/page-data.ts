@@ -1,5 +1,6 @@
 /** What the layouts are given: finished strings and lists, so that they only have to set them. */
 
+import type { Meaning } from '../wording/mark-words.ts';
 import type { DialectKey } from '../wording/words.ts';
 
 /** SVG or other markup of our own making, to be set without escaping. */
@@ -86,7 +87,9 @@ export interface ChartFigure {
 export interface RowLine {
   readonly id: string;
   readonly label: string | null;
-  readonly text: string;
+  readonly words: Markup;
+  /** Of the abbreviations and special stitches in it. */
+  readonly meanings: readonly Meaning[];
   readonly count: string | null;
   /** Where it is shown being made. */
   readonly watch: readonly WatchLine[];
@@ -264,6 +267,8 @@ export interface SizePage extends PatternText {
   readonly script: string;
   /** What its rows are kept under in a reader's browser: the same in all terms. */
   readonly keepAs: string;
+  /** What its script follows her by, as JSON: see `following.ts`. */
+  readonly following: Markup;
   /** JSON-LD for search engines; null on pages that say the same as another. */
   readonly howTo: Markup | null;
   /** At this address a reader's own terms may be shown instead. */

@@ -1,8 +1,10 @@
 /** Worded parts and their charts -> parts as the layouts set them, each line with an address of its own. */
 
-import type { WordedLine, WordedPart } from '../wording/words.ts';
+import { markerFor } from '../wording/mark-words.ts';
+import type { WordedLine, WordedPattern } from '../wording/words.ts';
 import { fragment, uniqueFragments } from './addresses.ts';
 import type { ChartFigure, PartText, PictureSet, WatchLine } from './page-data.ts';
+import { rowLine } from './row-line.ts';
 
 /** What stands beside the words. */
 interface Beside {
@@ -11,22 +13,20 @@ interface Beside {
 }
 
 export function partTexts(
-  parts: readonly WordedPart[],
+  words: WordedPattern,
   chartOf: (part: string, id: string) => ChartFigure | null,
   { watchOf = () => [], photographsOf = () => [] }: Beside = {},
 ): PartText[] {
   const unique = uniqueFragments();
-  return parts.map((part) => {
+  const marker = markerFor(words);
+  return words.parts.map((part) => {
     const id = unique(`part-${fragment(part.name)}`);
     return {
       id,
       name: part.name,
       make: part.make,
       lines: part.lines.map((line) => ({
-        id: unique(`${id}-${fragment(line.label ?? 'words')}`),
-        label: line.label,
-        text: line.text,
-        count: line.count,
+        ...rowLine(line, unique(`${id}-${fragment(line.label ?? 'words')}`), marker),
         watch: watchOf(part.name, line),
       })),
       photographs: photographsOf(part.name),

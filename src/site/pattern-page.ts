@@ -44,9 +44,10 @@ export function patternPage(
     ...pageCautions(pattern),
     notes: pattern.notes,
     glossary: words ?? { abbreviations: [], specials: [] },
-    parts: partTexts(words?.parts ?? [], () => null, {
-      photographsOf: (part) => photographsOf(compiled, part, place),
-    }),
+    parts:
+      words === null
+        ? []
+        : partTexts(words, () => null, { photographsOf: (part) => photographsOf(compiled, part, place) }),
     finishing: pattern.finishing,
     changes: changeLines(pattern.changes),
     downloads: allSizesDownloads(compiled, pattern, settings, place),

@@ -12,6 +12,7 @@ import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { changeLines, colophonLines, sizeFacts } from './facts.ts';
 import { filmTexts, watchLines } from './film-text.ts';
+import { followedLines, followingMarkup } from './following.ts';
 import { howTo } from './how-to.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
 import type { ChartFigure, Download, Link, SizePage } from './page-data.ts';
@@ -56,6 +57,10 @@ function sizePage(
   const folder = [compiled.slug, size.slug];
   const place = pagePlace(dialect === null ? folder : [...folder, dialect]);
   const words = size.words[key];
+  const parts = partTexts(words, (part, id) => partChart(compiled, size, terms, part, id, place), {
+    watchOf: watchLines(compiled, pattern, size),
+    photographsOf: (part) => photographsOf(compiled, part, place),
+  });
   return {
     ...place,
     title: `${pattern.title}, ${size.size.name} – ${DIALECT_NAMES[key]}`,
@@ -114,10 +119,8 @@ function sizePage(
     ...pageCautions(pattern),
     notes: ownSentences(pattern, pattern.notes, key),
     glossary: words,
-    parts: partTexts(words.parts, (part, id) => partChart(compiled, size, terms, part, id, place), {
-      watchOf: watchLines(compiled, pattern, size),
-      photographsOf: (part) => photographsOf(compiled, part, place),
-    }),
+    parts,
+    following: followingMarkup(followedLines(size, parts, key)),
     finishing: ownSentences(pattern, pattern.finishing, key),
     changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),

@@ -2,6 +2,7 @@
 
 import { ABBREVIATIONS, abbreviationTerms } from '../stitches/abbreviations.ts';
 import { STITCHES, termsOf } from '../stitches/table.ts';
+import { anyOf, wordFound } from './find-words.ts';
 import type { Voice } from './voice.ts';
 import type { WordedAbbreviation, WordedPart, WordedSpecial } from './words.ts';
 
@@ -16,7 +17,7 @@ export function usedAbbreviations(
   const names = [...voice.specials.values()];
   const used = new Set<string>();
   for (const found of printedText(parts, specials).matchAll(anyOf([...meanings.keys(), ...names]))) {
-    const abbr = abbreviationFound(found[0], meanings);
+    const abbr = wordFound(found[0], meanings);
     if (abbr !== null && !names.includes(abbr)) used.add(abbr);
   }
   return [...used]
@@ -45,27 +46,4 @@ function printedText(parts: readonly WordedPart[], specials: readonly WordedSpec
     part.lines.map((line) => `${line.label ?? ''}: ${line.text} (${line.count ?? ''})`),
   );
   return [...lines, ...specials.map((special) => special.how)].join('\n');
-}
-
-/** Whole words, the longest first, with a capital where a sentence begins and an s for more than one. */
-function anyOf(abbreviations: readonly string[]): RegExp {
-  const forms = [...new Set(abbreviations)]
-    .sort((a, b) => b.length - a.length)
-    .map((abbr) => {
-      const [first = '', rest] = [abbr.charAt(0), abbr.slice(1)];
-      const letter = first === first.toUpperCase() ? escaped(first) : `[${first}${first.toUpperCase()}]`;
-      // `3dc` is three dc, but `13-dc cl` is no `3-dc cl`.
-      return `${/\d/.test(first) ? '(?<!\\d)' : ''}${letter}${escaped(rest)}`;
-    });
-  return new RegExp(`(?<![\\p{L}])(?:${forms.join('|')})s?(?![\\p{L}\\d])`, 'gu');
-}
-
-function abbreviationFound(found: string, meanings: ReadonlyMap<string, string>): string | null {
-  const small = found.charAt(0).toLowerCase() + found.slice(1);
-  const forms = [found, small, found.replace(/s$/, ''), small.replace(/s$/, '')];
-  return forms.find((each) => meanings.has(each)) ?? null;
-}
-
-function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 }

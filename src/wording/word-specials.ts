@@ -11,6 +11,7 @@ import type { WordedSpecial } from './words.ts';
 export function wordSpecials(pattern: Pattern, voice: Voice): WordedSpecial[] {
   return pattern.specials.map((special) => ({
     name: nameOf(special, voice),
+    called: voice.specials.get(special.name) ?? special.name,
     how: special.how === null ? wordSteps(special.steps, voice) : sentence(ownWords(special.how, voice)),
   }));
 }

@@ -45,6 +45,8 @@ export interface WordedAbbreviation {
 export interface WordedSpecial {
   /** `beginning cluster (beg cl)`. */
   readonly name: string;
+  /** As it stands in the rows: `beg cl`. */
+  readonly called: string;
   readonly how: string;
 }
 

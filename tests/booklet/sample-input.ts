@@ -168,7 +168,7 @@ export function shellBooklet(): BookletInput {
         ['st(s)', 'stitch(es)'],
         ['WS', 'wrong side'],
       ].map(([abbr, meaning]) => ({ abbr: abbr ?? '', meaning: meaning ?? '' })),
-      specials: [{ name: 'Shell', how: '5 dc in same st. Counts as one shell.' }],
+      specials: [{ name: 'Shell', called: 'shell', how: '5 dc in same st. Counts as one shell.' }],
     },
     charts: [{ part: 'Square', scene: chartScene(37, 30, 4), folded: [] }],
     cover: patchworkScene(),

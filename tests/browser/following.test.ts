@@ -2,7 +2,16 @@
 
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fromKept, rowAtHand, toKeep } from '../../src/reader/row-place.ts';
+import {
+  fromKept,
+  lineAtHand,
+  passAtHand,
+  type RowPlace,
+  rowBack,
+  rowDone,
+  startOver,
+  toKeep,
+} from '../../src/reader/row-place.ts';
 import { type OpenSite, openSite } from './open-site.ts';
 
 let open: OpenSite;
@@ -34,7 +43,8 @@ test('to the last row by the thumb alone, with the place kept over a reload', as
     expect(await atHand(page)).toBe(2);
     await page.locator('#at-hand-back').click();
     expect(await atHand(page)).toBe(1);
-    for (let i = 1; i < rows; i++) await page.locator('#at-hand-done').click();
+    // One press for each row: a line may stand for many.
+    for (let i = 0; i < 100 && (await atHand(page)) >= 0; i++) await page.locator('#at-hand-done').click();
     expect(await ticked(page)).toEqual(Array.from({ length: rows }, () => true));
     expect(await page.locator('#at-hand-label').textContent()).toBe('All rows are done.');
     await page.locator('#at-hand-done').click();
@@ -98,16 +108,165 @@ test('opened once, page, picture and booklet are there without a network, and so
 });
 
 describe('where rows are kept', () => {
-  const place = { ticked: [true, false, true, false], last: 2 };
+  const place = { ticked: [true, false, true, false], last: 2, rowsDone: 1, passesDone: 3 };
 
-  test('the row at hand is the first after the one ticked last, else the first of all', () => {
-    expect(rowAtHand(place)).toBe(3);
-    expect(rowAtHand({ ticked: [true, false, true, true], last: 3 })).toBe(1);
-    expect(rowAtHand({ ticked: [true, true], last: 1 })).toBe(-1);
+  test('the line at hand is the first after the one ticked last, else the first of all', () => {
+    expect(lineAtHand(place)).toBe(3);
+    expect(lineAtHand({ ticked: [true, false, true, true], last: 3 })).toBe(1);
+    expect(lineAtHand({ ticked: [true, true], last: 1 })).toBe(-1);
   });
 
   test('what is kept comes back, but not for a pattern that has other rows by now', () => {
     expect(fromKept(toKeep(place), 4)).toEqual(place);
-    expect(fromKept(toKeep(place), 5)).toEqual({ ticked: [false, false, false, false, false], last: -1 });
+    expect(fromKept(toKeep(place), 5)).toEqual(startOver(5));
+  });
+
+  test('a line of several rows is gone through row by row, and back again', () => {
+    const rowsOf = (line: number): number => [1, 3, 0][line] ?? 0;
+    const way: RowPlace[] = [startOver(3)];
+    while (lineAtHand(way.at(-1) ?? startOver(0)) >= 0) way.push(rowDone(way.at(-1) ?? startOver(3), rowsOf));
+    expect(way.map((one) => `${lineAtHand(one)}.${one.rowsDone}`)).toEqual([
+      '0.0',
+      '1.0',
+      '1.1',
+      '1.2',
+      '2.0',
+      '-1.0',
+    ]);
+    for (let i = way.length - 1; i > 0; i--) {
+      const before = rowBack(way[i] ?? startOver(3), rowsOf);
+      expect([lineAtHand(before), before.rowsDone]).toEqual([
+        lineAtHand(way[i - 1] ?? startOver(3)),
+        way[i - 1]?.rowsDone,
+      ]);
+    }
+  });
+
+  test('passes are counted through the repeats of a row one after the other', () => {
+    expect([0, 1, 2, 3].map((done) => passAtHand(done, [2, 1]))).toEqual([
+      { repeat: 0, pass: 1, of: 2 },
+      { repeat: 0, pass: 2, of: 2 },
+      { repeat: 1, pass: 1, of: 1 },
+      null,
+    ]);
+  });
+});
+
+describe('the row at hand', () => {
+  const lines = (
+    page: Page,
+  ): Promise<readonly { rows: readonly { row: number; passes: readonly number[] }[] }[]> =>
+    page.evaluate(`JSON.parse(document.querySelector('#following').textContent)`);
+
+  test('is marked in the chart, with the row it goes into, row by row through a line of many', async () => {
+    await open.visit('sandbar-square/small/', PHONE, async (page) => {
+      const expected = (await lines(page)).flatMap(({ rows }) =>
+        rows.length === 0 ? [null] : rows.map(({ row }) => String(row)),
+      );
+      expect(expected.length).toBeGreaterThan(10);
+      await page.locator('#follow').click();
+      const marked: (string | null)[] = [];
+      for (const _ of expected) {
+        const now = page.locator('.chart .now');
+        marked.push((await now.count()) === 0 ? null : await now.getAttribute('data-row'));
+        await page.locator('#at-hand-done').click();
+      }
+      expect(marked).toEqual(expected);
+    });
+  });
+
+  test('of rows that repeat others has the words of the one it is worked as, and its number', async () => {
+    await open.visit('sandbar-square/small/', PHONE, async (page) => {
+      await page.locator('#follow').click();
+      for (let i = 0; i < 5; i++) await page.locator('#at-hand-done').click();
+      expect(await page.locator('#at-hand-label').textContent()).toBe(
+        'Row 5 of Rows 4–13, worked as Row 3, 4 of 9 done',
+      );
+      const words = await page.locator('.rows li:has(.label:text-is("Row 3")) > p').first().textContent();
+      const count = await page.locator('.rows li:has(.label:text-is("Row 3")) .count').textContent();
+      const shown = await page.locator('.rows li[aria-current] .as-row').textContent();
+      expect(shown?.replace('Row 5:', '').trim()).toBe(words?.replace(count ?? '?', '').trim());
+    });
+  });
+
+  test('counts the passes of its repeat, and keeps the count over a reload', async () => {
+    await open.visit('sandbar-square/small/', PHONE, async (page) => {
+      await page.locator('#follow').click();
+      await page.locator('#at-hand-done').click();
+      const pass = page.locator('#at-hand-pass');
+      expect(await pass.textContent()).toBe('Repeat 1 of 4');
+      await pass.click();
+      await pass.click();
+      await page.reload();
+      expect(await pass.textContent()).toBe('Repeat 3 of 4');
+      expect(await page.locator('.rows li[aria-current] .again.now').count()).toBe(1);
+      await pass.click();
+      await pass.click();
+      expect(await pass.textContent()).toBe('Repeats done');
+      await page.locator('#at-hand-done').click();
+      expect(await pass.textContent()).toBe('Repeat 1 of 3');
+    });
+  });
+});
+
+describe('what the words of a row mean', () => {
+  test('opens beneath it when a word is pressed, without ticking it', async () => {
+    await open.visit('sandbar-square/small/', PHONE, async (page) => {
+      const row = page.locator('.rows li').nth(1);
+      await row.locator('abbr', { hasText: 'shell' }).first().click();
+      expect(await row.locator('.meanings dl').isVisible()).toBe(true);
+      expect(await row.locator('.asked').textContent()).toMatch(/shell\s*5 dc in same st/);
+      await page.locator('.sentence abbr, .sentence').first().click();
+      expect(await row.locator('input').isChecked()).toBe(false);
+    });
+  });
+
+  test('opens without a script as well, and not at all where there is nothing short', async () => {
+    await open.visit('sandbar-square/small/', { ...PHONE, javaScriptEnabled: false }, async (page) => {
+      const row = page.locator('.rows li').nth(1);
+      await row.locator('summary').click();
+      expect(await row.locator('.meanings').textContent()).toMatch(/sc\s*single crochet/);
+    });
+    await open.visit('two-tides-square/small/us-full/', PHONE, async (page) => {
+      expect(await page.locator('.rows li').count()).toBeGreaterThan(4);
+      expect(await page.locator('.meanings').count()).toBe(0);
+    });
+  });
+});
+
+describe('light and letters', () => {
+  const paper = (page: Page) => page.evaluate('getComputedStyle(document.documentElement).backgroundColor');
+  const letters = (page: Page): Promise<number> =>
+    page.evaluate('parseFloat(getComputedStyle(document.documentElement).fontSize)');
+
+  test('are chosen without a script, by keyboard, for the page', async () => {
+    await open.visit(open.kinds.list, { javaScriptEnabled: false, colorScheme: 'light' }, async (page) => {
+      const before = [await paper(page), await letters(page)];
+      await page.locator('.looks > summary').focus();
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('ArrowDown');
+      const after = [await paper(page), await letters(page)];
+      expect(before).toEqual(['rgb(245, 239, 227)', 17]);
+      expect(after).toEqual(['rgb(28, 25, 22)', 24.96]);
+    });
+  });
+
+  test('are kept from page to page, and the device is followed where nothing is chosen', async () => {
+    await open.visit(open.kinds.list, { colorScheme: 'dark' }, async (page) => {
+      expect(await paper(page)).toBe('rgb(28, 25, 22)');
+      await page.locator('.looks > summary').click();
+      await page.getByLabel('Light', { exact: true }).check();
+      await page.getByLabel('Largest').check();
+      await page.goto(new URL(open.kinds.size, page.url()).href);
+      expect(await paper(page)).toBe('rgb(245, 239, 227)');
+      expect(await letters(page)).toBeCloseTo(24.96);
+      await page.setViewportSize({ width: 320, height: 700 });
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+    });
   });
 });

@@ -28,11 +28,16 @@ function compiledOf(slug: string) {
   return found.compiled;
 }
 
-/** Rows as the page shows them: label, words, count, without the spaces between. */
+/** Rows as the page shows them: label, words, count, without the spaces between and without what the words mean. */
 const shownRows = (page: Page): Promise<string[]> =>
-  page
-    .locator('#own-rows .rows li')
-    .evaluateAll((rows) => rows.map((row) => (row.textContent ?? '').replace(/\s+/g, '')));
+  page.locator('#own-rows .rows li').evaluateAll((rows) =>
+    rows.map((row) =>
+      [...row.querySelectorAll('.label, p, .sentence > span')]
+        .map((words) => words.textContent ?? '')
+        .join('')
+        .replace(/\s+/g, ''),
+    ),
+  );
 
 function wordedRows(slug: string, own: Partial<OwnSize>, key: DialectKey): string[] {
   const [size] = compileOwnSize(compiledOf(slug), { ...NOTHING_ASKED, ...own }).sizes;
@@ -207,7 +212,7 @@ test('on a phone nothing is wider than the page, and it asks no other host', asy
   await open.visit('sandbar-square/', { viewport: { width: 320, height: 700 } }, async (page) => {
     const asked: string[] = [];
     page.on('request', (request) => asked.push(new URL(request.url()).host));
-    await page.locator('summary').click();
+    await page.getByText('Another size, gauge or yarn').click();
     await page.locator('#own-width').fill('25 cm');
     await page.keyboard.press('Enter');
     await page.waitForURL(/your-own\/\?/);

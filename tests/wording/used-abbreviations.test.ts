@@ -8,7 +8,7 @@ import type { WordedSpecial } from '../../src/wording/words.ts';
 
 /** What is listed beside such words. */
 function listed(words: string, terms: 'US' | 'UK' = 'US'): Record<string, string> {
-  const special: WordedSpecial = { name: 'Special', how: words };
+  const special: WordedSpecial = { name: 'Special', called: 'special', how: words };
   const voice = voiceOf({ terms, form: 'abbreviated' }, 'all', [], terms);
   return Object.fromEntries(
     usedAbbreviations([], [special], voice).map(({ abbr, meaning }) => [abbr, meaning]),

@@ -1,0 +1,84 @@
+/**
+ * One size worked -> what a page needs to follow a maker row by row: which rows each line stands for, which row of its
+ * chart each is, the row it is worked as, and how often its repeats are worked.
+ */
+
+import type { CompiledSize } from '../compiled.ts';
+import type { RowAccount } from '../explain/row-account.ts';
+import { phrasesOf } from '../wording/phrases.ts';
+import { DIALECTS, type DialectKey } from '../wording/words.ts';
+import type { Markup, PartText } from './page-data.ts';
+
+/** A line of the page, in its order; a sentence outside rows has none. */
+export interface FollowedLine {
+  /** The element of the chart that may have its rows: its part's own, else the one before, since an edging is drawn around its piece. */
+  readonly chart: string | null;
+  readonly rows: readonly FollowedRow[];
+}
+
+export interface FollowedRow {
+  /** As the chart numbers it. */
+  readonly row: number;
+  /** `Row 6`. */
+  readonly name: string;
+  /** The row whose words it is worked by, where another line has them. */
+  readonly as: { readonly line: number; readonly name: string } | null;
+  /** How often each repeat of it is worked, in order. */
+  readonly passes: readonly number[];
+}
+
+export function followedLines(
+  size: CompiledSize,
+  parts: readonly PartText[],
+  dialect: DialectKey,
+): FollowedLine[] {
+  const lines = size.words[dialect].parts.flatMap((part, p) =>
+    part.lines.map((line) => ({
+      ...line,
+      chart: parts.slice(0, p + 1).findLast(({ chart }) => chart !== null)?.chart?.id ?? null,
+    })),
+  );
+  const lineOfRow = new Map(lines.flatMap(({ rows }, i) => rows.map((row) => [row, i] as const)));
+  return lines.map(({ rows, label, chart }, i) => ({
+    chart,
+    rows: rows.flatMap((row): FollowedRow[] => {
+      const account = size.accounts[row];
+      if (account === undefined) return [];
+      const model = size.accounts.findIndex((other) => sameSteps(other, account));
+      const line = lineOfRow.get(model);
+      const named = (of: RowAccount): string => nameOf(of, dialect) ?? label ?? of.label;
+      return [
+        {
+          row,
+          name: rows.length === 1 ? (label ?? named(account)) : named(account),
+          as:
+            line === undefined || line === i ? null : { line, name: named(size.accounts[model] ?? account) },
+          passes: account.steps.flatMap(({ runs }) =>
+            runs.length === 0 ? [] : [runs.reduce((sum, { times }) => sum + times, 0)],
+          ),
+        },
+      ];
+    }),
+  }));
+}
+
+/** As JSON with nothing in it that could end the element it stands in. */
+export function followingMarkup(lines: readonly FollowedLine[]): Markup {
+  return JSON.stringify(lines).replaceAll('<', '\\u003c');
+}
+
+/** A row that is repeated is worked by the very steps of the row it repeats. */
+function sameSteps(one: RowAccount, other: RowAccount): boolean {
+  return (
+    one.part === other.part &&
+    one.steps.length > 0 &&
+    one.steps.length === other.steps.length &&
+    one.steps.every(({ step }, i) => step === other.steps[i]?.step)
+  );
+}
+
+function nameOf({ unit, number }: RowAccount, dialect: DialectKey): string | null {
+  if (unit === null || number === null) return null;
+  const { row, round } = phrasesOf(DIALECTS[dialect]);
+  return `${(unit === 'row' ? row : round).one} ${number}`;
+}
