@@ -36,6 +36,13 @@ export function usedNames(pattern: Pattern): UsedNames {
   return { yarns, specials, sure };
 }
 
+/** Special stitches that steps work, in no order of their own. */
+export function specialsIn(steps: readonly Step[]): ReadonlySet<string> {
+  const specials = new Set<string>();
+  collect(steps, new Set(), specials);
+  return specials;
+}
+
 function collect(steps: readonly Step[], yarns: Set<string>, specials: Set<string>): void {
   for (const step of steps) {
     if (step.kind === 'yarn' || (step.kind === 'fasten off' && step.yarn !== null))

@@ -15,6 +15,7 @@ import { readPasted } from './read.ts';
 import { readArguments } from './read-arguments.ts';
 import { serve } from './serve.ts';
 import { size } from './size.ts';
+import { teach } from './teach.ts';
 import type { ExitCode, Terminal, Verb } from './verb.ts';
 import { yarn } from './yarn.ts';
 
@@ -31,6 +32,7 @@ const verbs: readonly Verb[] = [
   blanket,
   serve,
   booklet,
+  teach,
 ];
 
 export async function runCommand([word, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {

@@ -4,47 +4,20 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince } from './cursor.ts';
 import type { Num } from './num.ts';
+import { SMALL_WORDS, TENS_WORDS } from './number-words.ts';
 
 /** No count, repeat or row number may pass this; a fault says so. */
 export const LARGEST_NUMBER = 100_000;
 
-const SMALL = [
-  'zero',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-];
-
-const TENS: ReadonlyMap<string, number> = new Map(
-  ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'].map((word, i) => [
-    word,
-    (i + 2) * 10,
-  ]),
-);
+const TENS: ReadonlyMap<string, number> = new Map(TENS_WORDS.map((word, i) => [word, (i + 2) * 10]));
 
 const WORDS: ReadonlyMap<string, number> = new Map([
-  ...SMALL.map((word, i): [string, number] => [word, i]),
+  ...SMALL_WORDS.map((word, i): [string, number] => [word, i]),
   ...TENS,
 ]);
 
 /** One to nine, as they stand behind a ten. */
-const UNITS: ReadonlyMap<string, number> = new Map(SMALL.slice(1, 10).map((word, i) => [word, i + 1]));
+const UNITS: ReadonlyMap<string, number> = new Map(SMALL_WORDS.slice(1, 10).map((word, i) => [word, i + 1]));
 
 const ORDINALS: ReadonlyMap<string, number> = new Map(
   ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [

@@ -1,6 +1,7 @@
 /** A sentence of the designer's own in, the same in the voice's terms out, with the trade's short forms spelt out in full words. */
 
 import { inTerms } from '../stitches/in-terms.ts';
+import { pluralAbbr, pluralName } from '../stitches/plural.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { STITCHES, termsOf } from '../stitches/table.ts';
 import { phrasesOf } from './phrases.ts';
@@ -32,6 +33,7 @@ function speltOut(terms: Terms): SpeltOut {
   for (const row of STITCHES) {
     const { abbr, name } = termsOf(row, terms);
     add(abbr, name);
+    add(pluralAbbr(abbr), pluralName(name));
   }
   const [short, long] = [phrasesOf({ terms, form: 'abbreviated' }), phrasesOf({ terms, form: 'full' })];
   for (const noun of ['st', 'sp', 'round'] as const) {

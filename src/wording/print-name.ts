@@ -51,7 +51,7 @@ export function printWhat(what: What, many: boolean, voice: Voice): string {
     case 'any-of':
       return what.of.map((each) => printWhat(each, false, voice)).join(' and ');
     case 'group':
-      return `${what.size === undefined ? '' : `${what.size}-st `}${many ? 'groups' : 'group'}`;
+      return `${what.size === undefined ? '' : `${what.size}-${phrases.st.one} `}${many ? 'groups' : 'group'}`;
     case 'marked':
       return `marked ${form(phrases.st, many)}`;
   }

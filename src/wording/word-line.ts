@@ -14,6 +14,16 @@ import { settleSteps } from './settle-steps.ts';
 import type { Voice } from './voice.ts';
 import type { WordedLine } from './words.ts';
 
+/** What of a line is worded. */
+export interface LineToWord {
+  /** One size's own, where it is one size's. */
+  readonly steps: readonly Step[];
+  /** The numbers of its rows where only the fabric tells them: one pair a size. */
+  readonly ranges: readonly [RowRange, ...RowRange[]] | null;
+  /** The voice, with what is worked out for these steps. */
+  readonly voice: Voice;
+}
+
 /** Null when the size does not work the line. `works` has an entry for each size printed; `sizes` counts all there are. */
 export function wordLine(
   line: Line,
@@ -21,6 +31,28 @@ export function wordLine(
   voice: Voice,
   sizes: number,
 ): WordedLine | null {
+  const worded = lineToWord(line, works, voice, sizes);
+  if (worded === null) return null;
+  const { steps, ranges } = worded;
+  const label =
+    ranges === null ? printLabel(line, voice) : printRange(ranges[0].unit, ranges, line.side, voice);
+  const text = wordSteps(steps, worded.voice);
+  const rows = voice.numbers === 'all' ? [] : (works[0]?.rows ?? []);
+  return { label, text, count: wordCount(line, works, voice), rows };
+}
+
+/** The count of a line as stated, or as its rows make it. */
+export function wordCount(line: Line, works: readonly LineWork[], voice: Voice): string | null {
+  return line.stated === null ? countWords(works, voice) : statedWords(line, works, voice);
+}
+
+/** Null when the size does not work the line. */
+export function lineToWord(
+  line: Line,
+  works: readonly LineWork[],
+  voice: Voice,
+  sizes: number,
+): LineToWord | null {
   const { numbers } = voice;
   if (numbers !== 'all' && skipsLine(line, numbers)) return null;
   const numbered = withChainNumbers(line.steps, works, sizes);
@@ -31,14 +63,10 @@ export function wordLine(
   const [work] = works;
   if (open && numbers !== 'all' && work !== undefined && work.rows.length === 0) return null;
   const ranges = open && !works.some(isLeftOpen) ? rangesOf(works) : null;
-  const label =
-    ranges === null ? printLabel(line, voice) : printRange(ranges[0].unit, ranges, line.side, voice);
 
   const spreads =
     numbers === 'all' || work === undefined ? new Map() : evenSpreads(steps, work.fabric, work.rows, numbers);
-  const text = wordSteps(steps, { ...voice, spreads, rowsInLabel: ranges !== null });
-  const count = line.stated === null ? countWords(works, voice) : statedWords(line, works, voice);
-  return { label, text, count, rows: numbers === 'all' ? [] : (work?.rows ?? []) };
+  return { steps, ranges, voice: { ...voice, spreads, rowsInLabel: ranges !== null } };
 }
 
 /** The count as stated; where the rows of a range differ it is the last one's, and says so. */

@@ -24,6 +24,7 @@ const ORDER = [
   'transcribe',
   'wording',
   'own',
+  'teach',
   'scene',
   'symbols',
   'chart',
