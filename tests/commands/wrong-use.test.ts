@@ -33,7 +33,7 @@ describe('a command that is not understood ends with 2 and says what there is', 
     [['chekc'], /no verb chekc.*Did you mean check\?/s],
     [
       ['frobnicate'],
-      /The verbs are new, read, check, count, size, edge, yarn, build, due, blanket, serve, booklet\./,
+      /The verbs are new, read, check, count, size, edge, yarn, build, due, blanket, serve, booklet, teach\./,
     ],
     [['check', '--jsno'], /no flag --jsno\. Did you mean --json\?/],
     [['check', '-x'], /no flag -x\./],
