@@ -1,5 +1,6 @@
 /** A compiled pattern -> all its sizes side by side as a table in HTML: finished size, yarn, and the count of every row. */
 
+import { keepNumbersTogether } from '../booklet/no-break.ts';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { escaped } from '../escaped.ts';
 import type { Pattern } from '../pattern/pattern.ts';
@@ -49,7 +50,7 @@ ${rows.join('\n')}
 }
 
 function bodyRow(name: string, cells: readonly string[], kind: string): string {
-  const set = cells.map((cell) => `<td class="${kind}">${escaped(cell)}</td>`);
+  const set = cells.map((cell) => `<td class="${kind}">${escaped(keepNumbersTogether(cell))}</td>`);
   return `<tr><th scope="row">${escaped(name)}</th>${set.join('')}</tr>`;
 }
 
