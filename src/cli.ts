@@ -19,5 +19,5 @@ process.exitCode = await runCommand(process.argv.slice(2), {
   // Erase in line and carriage return (ECMA-48).
   over: process.stderr.isTTY === true ? (line) => void process.stderr.write(`\r\x1b[2K${line}`) : null,
   ask: process.stdin.isTTY === true && process.stdout.isTTY === true ? askAtTerminal : null,
-  width: process.stdout.columns ?? (Number(process.env.COLUMNS) || 100),
+  width: process.stdout.columns || Number(process.env.COLUMNS) || 100,
 });
