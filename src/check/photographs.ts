@@ -3,7 +3,12 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
-import { leadsOut, type Photograph, type PhotographLook } from '../pattern/photograph.ts';
+import {
+  leadsOut,
+  type Photograph,
+  type PhotographLook,
+  type PhotographLooks,
+} from '../pattern/photograph.ts';
 import { type Publication, placeOf } from './publication.ts';
 
 /** Across its longer side: 17 cm, the width of a page, at 150 dots to the inch. Our own choice. */
@@ -15,11 +20,8 @@ export function photographs({ pattern, looks }: Publication): Diagnostic[] {
       file: pattern.source.file,
       span: placeOf(pattern, `photographs.${index}.${key}`, `photographs.${index}`),
     });
-    const { file, part, shows } = photograph;
-    const found: Diagnostic[] = [];
-    if (leadsOut(file)) found.push(diagnose('photograph/outside', at('file'), { given: file }));
-    else found.push(...lookFaults(file, looks.get(file), at('file')));
-    if (saysNothing(photograph)) found.push(diagnose('photograph/says-nothing', at('shows'), { shows }));
+    const { part } = photograph;
+    const found = pictureFaults(photograph, looks, at('file'), at('shows'));
     const names = pattern.parts.map(({ name }) => name);
     if (part !== null && !names.includes(part))
       found.push(
@@ -27,6 +29,22 @@ export function photographs({ pattern, looks }: Publication): Diagnostic[] {
       );
     return found;
   });
+}
+
+/** Of the picture itself and of what is said of it, wherever it is to stand. */
+export function pictureFaults(
+  photograph: Photograph,
+  looks: PhotographLooks,
+  atFile: At,
+  atShows: At,
+): Diagnostic[] {
+  const { file, shows } = photograph;
+  const ofFile = leadsOut(file)
+    ? [diagnose('photograph/outside', atFile, { given: file })]
+    : lookFaults(file, looks.get(file), atFile);
+  return saysNothing(photograph)
+    ? [...ofFile, diagnose('photograph/says-nothing', atShows, { shows })]
+    : ofFile;
 }
 
 type At = Parameters<typeof diagnose>[1];

@@ -8,6 +8,7 @@ import { alongFiles } from './along-files.ts';
 import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.ts';
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { clearKept } from './kept-files.ts';
+import { portraitFiles } from './make-pictures.ts';
 import { pageFiles } from './page-files.ts';
 import { readAlongs } from './read-alongs.ts';
 import { type ReadPattern, readPatterns } from './read-patterns.ts';
@@ -111,10 +112,10 @@ async function writeSite(
   folder: string,
   { files, alongs, pages }: Published,
   offered: SiteSettings,
-  { progress, asOf }: BuildSettings,
+  { patterns, progress, asOf }: BuildSettings,
 ): Promise<BuildCounts> {
   const collection = files.map(({ compiled }) => compiled);
-  await writeFiles(folder, [...pages, ...(await pageFiles()), ...schemaFiles()]);
+  await writeFiles(folder, [...pages, ...(await pageFiles(offered.palette)), ...schemaFiles()]);
   let booklets = 0;
   let charts = 0;
   const make = async (toMake: readonly FileToMake[]): Promise<void> => {
@@ -124,6 +125,7 @@ async function writeSite(
       else if (file.endsWith('.svg') && !file.endsWith('-cover.svg')) charts++;
     }
   };
+  await make(portraitFiles(offered, patterns));
   for (const [i, compiled] of collection.entries()) {
     if (compiled.pattern === null) continue;
     progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);

@@ -9,18 +9,24 @@ import { coverLink } from './cover-picture.ts';
 import { patternFacts } from './facts.ts';
 import type { ListPage } from './page-data.ts';
 import { coverPhotograph } from './picture-set.ts';
+import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 
 export interface Listed {
   readonly compiled: CompiledPattern;
   readonly pattern: Pattern;
 }
 
-export function listPage(listed: readonly Listed[], alongs: readonly AlongSite[] = []): ListPage {
+export function listPage(
+  listed: readonly Listed[],
+  alongs: readonly AlongSite[] = [],
+  { name, line }: SiteSettings = USUAL_SETTINGS,
+): ListPage {
   const place = pagePlace([]);
   return {
     ...place,
-    title: 'Crochet patterns',
-    description: 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',
+    title: name === null ? 'Crochet patterns' : `${name} – crochet patterns`,
+    description:
+      line ?? 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',
     trail: [],
     canonical: null,
     stitchesHref: linkTo(place, [STITCHES_FOLDER]),

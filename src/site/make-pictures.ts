@@ -4,10 +4,12 @@ import path from 'node:path';
 import type { BookletPhotograph } from '../booklet/booklet-photograph.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { SeenPhotograph } from '../pattern/photograph.ts';
+import { FILES_FOLDER } from './addresses.ts';
 import { keptFile } from './kept-files.ts';
 import { loadSharp, OPENED } from './load-sharp.ts';
 import { pictureFiles } from './picture-set.ts';
 import type { FileToMake } from './site-file.ts';
+import type { SiteSettings } from './site-settings.ts';
 
 /** Part of the names in the store: a change here makes every picture anew. */
 const RECIPE = '1';
@@ -16,17 +18,28 @@ const JPEG = { quality: 78, mozjpeg: true } as const;
 /** Print hides what a screen shows, and a booklet is sent about. */
 const PAPER_JPEG = { quality: 68, mozjpeg: true } as const;
 
-/** What the pages of a pattern ask for. */
+/** What pages ask for of the photographs that lie in a folder. */
 export function photographFiles(
   { slug, photographs }: { readonly slug: string; readonly photographs: readonly SeenPhotograph[] },
-  pattern: Pattern,
+  folder: string,
 ): FileToMake[] {
   return photographs.flatMap((photograph) =>
     pictureFiles(slug, photograph).map(({ file, widthPx, format }) => ({
       file: `${slug}/${file}`,
-      content: () => scaled(pattern, photograph, { width: widthPx }, format),
+      content: () => scaled(folder, photograph, { width: widthPx }, format),
     })),
   );
+}
+
+/** It lies beside `site.yaml`, in the folder of the patterns. */
+export function portraitFiles({ seenPortrait }: SiteSettings, folder: string): FileToMake[] {
+  const photographs = seenPortrait === null ? [] : [seenPortrait];
+  return photographFiles({ slug: FILES_FOLDER, photographs }, folder);
+}
+
+/** Where the photographs of a pattern lie. */
+export function folderOf({ source }: Pattern): string {
+  return path.dirname(source.file);
 }
 
 /** Dots along the longer side: of the cover's, some 200 to the inch across a page; of the others at 8 cm, some 240. */
@@ -48,7 +61,7 @@ export async function paperPhotographs(
       part,
       widthPx: Math.round(widthPx * scale),
       heightPx: Math.round(heightPx * scale),
-      jpeg: await scaled(pattern, photograph, { width: room, height: room }, 'paper'),
+      jpeg: await scaled(folderOf(pattern), photograph, { width: room, height: room }, 'paper'),
     });
   }
   return printed;
@@ -58,8 +71,8 @@ export async function paperPhotographs(
  * The library writes none of what a camera puts into its files (place, day, maker, a small picture of the whole) unless it
  * is asked to, and brings colours into sRGB.
  */
-export function scaled(
-  pattern: Pattern,
+function scaled(
+  folder: string,
   { file, hash }: SeenPhotograph,
   room: { readonly width: number; readonly height?: number },
   format: 'webp' | 'jpeg' | 'paper',
@@ -67,12 +80,12 @@ export function scaled(
   const name = `${hash}-${room.width}x${room.height ?? ''}-${RECIPE}.${format}`;
   return keptFile(name, async () => {
     const sharp = await loadSharp();
-    const picture = sharp(path.join(path.dirname(pattern.source.file), file), OPENED)
+    const picture = sharp(path.join(folder, file), OPENED)
       .autoOrient()
-      .resize({ ...room, fit: 'inside', withoutEnlargement: true })
-      // What was clear in a PNG would come out black as JPEG.
-      .flatten({ background: '#ffffff' });
+      .resize({ ...room, fit: 'inside', withoutEnlargement: true });
     if (format === 'webp') return picture.webp(WEBP).toBuffer();
-    return picture.jpeg(format === 'paper' ? PAPER_JPEG : JPEG).toBuffer();
+    // What was clear in a PNG would come out black as JPEG.
+    const flat = picture.flatten({ background: '#ffffff' });
+    return flat.jpeg(format === 'paper' ? PAPER_JPEG : JPEG).toBuffer();
   });
 }

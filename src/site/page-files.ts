@@ -7,6 +7,7 @@ import { FILES_FOLDER } from './addresses.ts';
 import { readFontFile } from './font-files.ts';
 import { FONT_FACES, fontFileName } from './font-names.ts';
 import { pageScripts } from './page-scripts.ts';
+import { coloured, HOUSE_PALETTE } from './palette.ts';
 import { PROJECT_FOLDER } from './run-eleventy.ts';
 import type { SiteFile } from './site-file.ts';
 import { PAGE_CHARACTERS, webFont } from './web-font.ts';
@@ -38,16 +39,19 @@ const FACES = [
 const LICENCE =
   'SIL Open Font License, Version 1.1. The whole text stands in fonts-licence.txt beside this file.';
 
-export async function pageFiles(): Promise<SiteFile[]> {
+export async function pageFiles(palette = HOUSE_PALETTE): Promise<SiteFile[]> {
   const folder = path.join(PROJECT_FOLDER, 'layouts/assets');
   const names = (await readdir(folder)).filter((name) => name !== 'not-found.css').sort();
   const assets = names.map(async (name) => ({
     file: `${FILES_FOLDER}/${name}`,
-    content: await readFile(path.join(folder, name)),
+    content: coloured(await readFile(path.join(folder, name), 'utf8'), palette),
   }));
   const styles = path.join(PROJECT_FOLDER, 'layouts/styles');
   const sheets = (await readdir(styles)).sort().map((name) => readFile(path.join(styles, name), 'utf8'));
-  const sheet = { file: `${FILES_FOLDER}/site.css`, content: (await Promise.all(sheets)).join('\n') };
+  const sheet = {
+    file: `${FILES_FOLDER}/site.css`,
+    content: coloured((await Promise.all(sheets)).join('\n'), palette),
+  };
   const fonts = FACES.map(async ({ file, family, face, licence }) => {
     const copyright = (await licenceText(licence)).split('\n')[0] ?? '';
     const names = { family, copyright, licence: LICENCE };

@@ -18,11 +18,12 @@ export interface PictureFile {
 }
 
 /** Where a picture stands on its page, and so how wide it is shown. */
-export type Standing = 'cover' | 'listed' | 'among others';
+export type Standing = 'cover' | 'listed' | 'among others' | 'portrait';
 
 /** In the words of the `sizes` attribute; they follow the style sheet. */
 const SHOWN: Readonly<Record<Standing, string>> = {
   cover: '(min-width: 44rem) 20rem, min(20rem, 92vw)',
+  portrait: '11rem',
   listed: '(min-width: 44rem) 12rem, min(20rem, 92vw)',
   'among others': '(min-width: 60rem) 22rem, (min-width: 44rem) 45vw, 92vw',
 };

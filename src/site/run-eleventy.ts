@@ -5,6 +5,7 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import configure from '../../eleventy.config.ts';
+import { coloured } from './palette.ts';
 import type { SiteFile } from './site-file.ts';
 import type { SitePages } from './site-page-data.ts';
 
@@ -26,7 +27,8 @@ export async function runEleventy(
   layouts = path.join(PROJECT_FOLDER, 'layouts'),
 ): Promise<SiteFile[]> {
   const { Eleventy } = await import('@11ty/eleventy');
-  const style = await readFile(path.join(layouts, 'assets/not-found.css'), 'utf8');
+  const plain = await readFile(path.join(layouts, 'assets/not-found.css'), 'utf8');
+  const style = coloured(plain, pages.site.palette);
   const outputFolder = '_site';
   const eleventy = new Eleventy(path.join(layouts, 'pages'), outputFolder, {
     // The settings are handed over rather than looked for, so that they are the project's from any folder.
@@ -34,6 +36,7 @@ export async function runEleventy(
     quietMode: true,
     config: (config: EleventyConfig) => {
       configure(config);
+      config.addGlobalData('site', pages.site);
       config.addGlobalData('listPages', [pages.list]);
       config.addGlobalData('stitchPages', [pages.stitches]);
       config.addGlobalData('patternPages', pages.patterns);

@@ -9,6 +9,7 @@ import { ownPage } from './own-page.ts';
 import { patternPage } from './pattern-page.ts';
 import type { SitePages } from './site-page-data.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
+import { siteWords } from './site-words.ts';
 import { sizePages } from './size-page.ts';
 import { stitchPage } from './stitch-page.ts';
 
@@ -21,7 +22,8 @@ export function sitePages(
     compiled.pattern === null ? [] : [{ compiled, pattern: compiled.pattern }],
   );
   return {
-    list: listPage(listed, alongs),
+    site: siteWords(settings),
+    list: listPage(listed, alongs, settings),
     stitches: stitchPage(),
     alongs: alongPages(alongs),
     patterns: listed.map(({ compiled, pattern }) => patternPage(compiled, pattern, settings)),

@@ -6,7 +6,7 @@ import type { Pattern } from '../pattern/pattern.ts';
 import { chartFileName } from './addresses.ts';
 import { bookletFile } from './booklet-file.ts';
 import { coverFileName, coverOf } from './cover-picture.ts';
-import { photographFiles } from './make-pictures.ts';
+import { folderOf, photographFiles } from './make-pictures.ts';
 import { offeredBooklets } from './offered-booklets.ts';
 import type { FileToMake } from './site-file.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
@@ -23,7 +23,7 @@ export function sizeFiles(
     content: () => bookletFile(compiled, sizes, mark === undefined ? choice : { ...choice, mark }),
   }));
   return [
-    ...photographFiles(compiled, pattern),
+    ...photographFiles(compiled, folderOf(pattern)),
     ...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)),
     ...booklets,
   ];

@@ -12,6 +12,7 @@ export function withWholeAddresses(pages: SitePages, top: string | null): SitePa
   const whole = <T extends PageFrame>(page: T): T => ({ ...page, canonical: canonicalOf(page, top) });
   const { alongs } = pages;
   return {
+    site: pages.site,
     list: whole(pages.list),
     stitches: whole(pages.stitches),
     patterns: pages.patterns.map(whole),

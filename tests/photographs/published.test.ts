@@ -1,6 +1,6 @@
 /** A site with photographs, built twice: what stands in its files, what does not, and that they are the same each time. */
 
-import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -32,7 +32,7 @@ function filesOf(name: string): Map<string, Buffer> {
 }
 
 let site: Map<string, Buffer>;
-const pictures = () => [...site].filter(([file]) => /\.(?:jpg|webp)$/.test(file));
+const pictures = () => [...site].filter(([file]) => /^grey-square\/.*\.(?:jpg|webp)$/.test(file));
 
 beforeAll(async () => {
   const folder = path.join(top, 'patterns/grey-square');
@@ -47,6 +47,20 @@ beforeAll(async () => {
     'side.jpg': await onItsSide(await photograph(1500, 1000)),
     'edge.png': await photograph(1100, 800),
   });
+  writeFileSync(
+    path.join(top, 'patterns/site.yaml'),
+    `name: Hook & Tide
+line: Squares of one kind
+about: "My own words.\\n\\nAnd more."
+portrait: {file: me.jpg, shows: Me at the window}
+links:
+  - {text: My shop, to: "https://example.org/shop"}
+footer: Made by hand.
+colours: {accent: "#1d5b4f"}
+booklets: []
+`,
+  );
+  savePhotographs(path.join(top, 'patterns'), { 'me.jpg': await withPlace(await photograph(600, 800)) });
   const { err, code } = await rowfold(['build'], top);
   expect(err).not.toMatch(/error/);
   expect(code).toBe(0);
@@ -130,7 +144,8 @@ function forgetPictures(): void {
   const hashes = new Set(pictures().map(([file]) => /-([0-9a-f]{16})-/.exec(file)?.[1] ?? 'none'));
   expect(hashes.size).toBe(3);
   const kept = readdirSync(STORE).filter((name) => hashes.has(name.slice(0, 16)));
-  expect(kept.length).toBe(pictures().length);
+  // Booklets of the same photographs are kept there as well.
+  expect(kept.length).toBeGreaterThanOrEqual(pictures().length);
   for (const name of kept) rmSync(path.join(STORE, name));
 }
 
@@ -154,6 +169,57 @@ describe('the pages', () => {
     expect(size).toMatch(/part-head[\s\S]*alt="The edge of the square"/);
     expect(size).not.toContain('The square seen from its side');
     expect(size).toContain('Photographs: A Friend.');
+  });
+});
+
+describe("the designer's own", () => {
+  const page = (file: string): string => site.get(file)?.toString('utf8') ?? '';
+
+  test('name is over the list and every page, her line and words on the list, her links at the foot of all', () => {
+    const list = page('index.html');
+    expect(list).toContain('<h1>Hook &amp; Tide</h1>');
+    expect(list).toContain('<title>Hook &amp; Tide – crochet patterns</title>');
+    expect(list).toContain('Squares of one kind');
+    expect(list).toMatch(/<p>My own words\.<\/p>\s*<p>And more\.<\/p>/);
+    expect(list).toMatch(/<img class="photograph portrait"[^>]* alt="Me at the window"/);
+    for (const file of ['index.html', 'grey-square/index.html', 'grey-square/small/us/index.html']) {
+      expect(page(file), file).toContain('<a href="https://example.org/shop" rel="noreferrer">My shop</a>');
+      expect(page(file), file).toContain('<p>Made by hand.</p>');
+      if (file !== 'index.html')
+        expect(page(file), file).toMatch(/class="site-name"><a href="(?:\.\.\/)+">Hook &amp; Tide<\/a>/);
+    }
+  });
+
+  test('colours are in the style sheet and on the page of a missing address', () => {
+    for (const file of ['site-files/site.css', '404.html']) {
+      expect(page(file), file).toContain('#1d5b4f');
+      expect(page(file), file).not.toContain('#7d1f2d');
+    }
+  });
+
+  test('picture lies with the files of the site, and tells nothing of the camera either', () => {
+    const made = [...site].filter(([file]) => /^site-files\/.*\.(?:jpg|webp)$/.test(file));
+    expect(made).toHaveLength(3);
+    for (const [file, bytes] of made)
+      expect(
+        TELLTALES.filter((word) => bytes.includes(word)),
+        file,
+      ).toEqual([]);
+  });
+
+  test.each([
+    ['{file: nobody.jpg, shows: Me at the window}', 'there is no file "nobody.jpg" beside this one'],
+    ['{file: ../me.jpg, shows: Me at the window}', 'leads out of the folder'],
+    ['{file: me.jpg, shows: me}', 'does not say what the photograph shows'],
+  ])('portrait %s is told with its line, and nothing is built', async (portrait, words) => {
+    const other = path.join(top, 'other');
+    writePattern(other, 'grey-square', GOOD);
+    savePhotographs(path.join(other, 'patterns'), { 'me.jpg': await photograph(1200, 900) });
+    writeFileSync(path.join(other, 'patterns/site.yaml'), `name: Hook\nportrait: ${portrait}\n`);
+    const { code, err } = await rowfold(['build'], other);
+    expect(code).toBe(1);
+    expect(err).toContain('site.yaml, line 2: ');
+    expect(err).toContain(words);
   });
 });
 

@@ -3,8 +3,10 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
+import { portraitFiles } from '../../src/site/make-pictures.ts';
 import { pageFiles } from '../../src/site/page-files.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
+import { settingsOf } from '../../src/site/read-settings.ts';
 import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
 import type { FileToMake, SiteFile } from '../../src/site/site-file.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
@@ -21,14 +23,26 @@ export interface DemoSite {
 }
 
 export async function demoSite(): Promise<DemoSite> {
-  const collection = compilePatterns(await readPatterns([path.join(PROJECT_FOLDER, 'patterns')]));
-  const pages = await runEleventy(sitePages(collection.map(({ compiled }) => compiled)));
+  const patterns = path.join(PROJECT_FOLDER, 'patterns');
+  const collection = compilePatterns(await readPatterns([patterns]));
+  const read = await settingsOf(patterns);
+  if (read.kind === 'wrong') throw new Error(read.why);
+  const { settings } = read;
+  const pages = await runEleventy(
+    sitePages(
+      collection.map(({ compiled }) => compiled),
+      settings,
+    ),
+  );
   return {
     pages: new Map(pages.map(({ file, content }) => [file, text(content)])),
-    files: new Map((await pageFiles()).map(({ file, content }) => [file, content])),
+    files: new Map((await pageFiles(settings.palette)).map(({ file, content }) => [file, content])),
     sizeFiles: new Map(
       collection
-        .flatMap(({ compiled }) => (compiled.pattern === null ? [] : sizeFiles(compiled, compiled.pattern)))
+        .flatMap(({ compiled }) =>
+          compiled.pattern === null ? [] : sizeFiles(compiled, compiled.pattern, settings),
+        )
+        .concat(portraitFiles(settings, patterns))
         .map(({ file, content }) => [file, content]),
     ),
     collection,

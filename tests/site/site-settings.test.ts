@@ -89,11 +89,60 @@ describe('a fault in the settings is told with its line', () => {
     ['booklets:\n  - paper: A4\n    from: folded\n', /there is no "from" here; did you mean "form"\?/],
     ['adress: https://example.org\n', /line 1: there is no "adress" here; did you mean "address"\?/],
     ['address: example.org\n', /line 1: "address" is the address of the site/],
-    ['booklets: {paper: A4}\n', /line 1: "booklets" is not what it should be/],
+    ['booklets: {paper: A4}\n', /line 1: "booklets" is a list of kinds of booklet/],
     ['booklets: [\n', /this is not YAML/],
     ['- A4\n', /line 1/],
   ])('%s', (text, told) => {
     const read = readSettings(text);
     expect(read.kind === 'wrong' ? read.why : 'nothing').toMatch(told);
+  });
+});
+
+describe("the designer's own", () => {
+  const given = settings(`
+name: The  Salt Shed
+line: Squares to crochet
+about: |
+  First paragraph
+  goes on.
+
+  Second paragraph.
+links:
+  - {text: My shop, to: "https://example.org/shop"}
+  - {text: Write to me, to: "mailto:me@example.org"}
+footer: Made by hand.
+colours: {accent: "#1d5b4f"}
+`);
+
+  test('name, words and links are read, paragraph by paragraph', () => {
+    expect(given).toMatchObject({
+      name: 'The Salt Shed',
+      line: 'Squares to crochet',
+      about: ['First paragraph goes on.', 'Second paragraph.'],
+      links: [
+        { text: 'My shop', to: 'https://example.org/shop' },
+        { text: 'Write to me', to: 'mailto:me@example.org' },
+      ],
+      footer: ['Made by hand.'],
+      palette: { light: { madder: '#1d5b4f' } },
+    });
+  });
+
+  test.each([
+    ['name: ""', 1, '"name" is what the site is called'],
+    ['name: [a, b]', 1, '"name" is what the site is called'],
+    ['\nlinks:\n  - {text: Shop, to: "javascript:alert(1)"}', 3, '"links to" is a whole address'],
+    ['links:\n  - {to: "https://example.org"}', 2, '"links text" is what the link says'],
+    ['portrait: {file: me.jpg}', 1, '"portrait shows" is what the picture shows'],
+    ['portrait: {file: me.jpg, show: Me}', 1, 'there is no "show" here; did you mean "shows"?'],
+    ['colours:\n  accent: green', 2, '"colours accent" is a colour code in quotes'],
+    ['colours:\n  accent: "#e08a8a"', 2, 'the nearest that would do is "#'],
+    ['colours:\n  dark:\n    acent: "#fff"', 3, 'did you mean "accent"?'],
+    ['colors: {accent: "#1d5b4f"}', 1, 'did you mean "colours"?'],
+  ])('%j is told', (file, line, words) => {
+    const read = readSettings(file);
+    if (read.kind === 'read') throw new Error('it was taken');
+    expect(read.why).toContain(`site.yaml, line ${line}: `);
+    expect(read.why).toContain(words);
   });
 });
