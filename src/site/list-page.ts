@@ -24,6 +24,7 @@ export function listPage(
   const place = pagePlace([]);
   return {
     ...place,
+    heading: name ?? 'Crochet patterns',
     title: name === null ? 'Crochet patterns' : `${name} – crochet patterns`,
     description:
       line ?? 'Crochet patterns in several sizes, in US and UK terms, with stitch charts and booklets.',

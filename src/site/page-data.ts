@@ -62,6 +62,7 @@ export interface ListEntry {
 }
 
 export interface ListPage extends PageFrame {
+  readonly heading: string;
   /** The page of stitches. */
   readonly stitchesHref: string;
   readonly alongs: readonly ListEntry[];

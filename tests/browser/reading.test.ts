@@ -79,7 +79,7 @@ test('without JavaScript the rows can be read and ticked off, and the links lead
       .getByRole('navigation', { name: 'Where you are' })
       .getByRole('link', { name: 'Patterns' })
       .click();
-    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Crochet patterns');
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('The Salt Shed');
   });
 });
 
