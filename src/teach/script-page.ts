@@ -3,7 +3,7 @@
 import { escaped } from '../escaped.ts';
 import type { Pause } from './pauses.ts';
 import type { Script, ScriptBlock } from './script.ts';
-import { pausesAt } from './script-text.ts';
+import { paragraphsOf, pausesAt } from './script-text.ts';
 
 /** A file of its own, which asks for nothing else. */
 export function scriptPage(script: Script, pauses: readonly Pause[]): string {
@@ -24,7 +24,7 @@ ${STYLE}</style>
 </head>
 <body>
 <h1>${escaped(title)}</h1>
-<p class="which">Size ${escaped(size)}, to be read aloud in ${terms} terms. What stands beside a line is for you alone.</p>
+<p class="which">Size ${escaped(size)}, to be read aloud in ${terms} terms. What stands under “Pause” is for you alone.</p>
 <section>
 ${paragraphs(opening)}
 </section>
@@ -34,11 +34,11 @@ ${closing.length === 0 ? '' : `<section>\n${paragraphs(closing)}\n</section>\n`}
 `;
 }
 
-function blockMarkup({ heading, before, work, after }: ScriptBlock, pauses: readonly Pause[]): string {
-  const said = [before, work, after].filter((sentences) => sentences.length > 0).map((one) => one.join(' '));
+function blockMarkup(block: ScriptBlock, pauses: readonly Pause[]): string {
+  const { heading } = block;
   return `<section>
 ${heading === null ? '' : `<h3>${escaped(heading)}</h3>\n`}<div class="said">
-${paragraphs(said)}
+${paragraphs(paragraphsOf(block))}
 </div>
 ${pauses.length === 0 ? '' : `<ul aria-label="Pause">\n${pauses.map(({ why }) => `<li>${escaped(why)}</li>`).join('\n')}\n</ul>\n`}</section>`;
 }
@@ -57,6 +57,9 @@ p { margin: 0 0 0.4em; }
 .which { font: 0.75em/1.4 Arial, sans-serif; }
 section { padding: 0.8em 0; border-bottom: 1px solid #b9ad9c; break-inside: avoid; }
 ul { font: 0.65em/1.4 Arial, sans-serif; margin: 0.4em 0 0; padding: 0 0 0 0.8em; border-left: 0.3em solid #7d1f2d; list-style: none; }
+ul::before { content: 'Pause'; font-weight: bold; }
+li { margin: 0.3em 0 0; }
+@page { margin: 18mm; }
 @media (min-width: 60rem) {
   section:has(ul) { display: grid; grid-template-columns: 1fr 15rem; column-gap: 1.5rem; align-items: start; }
   section:has(ul) h3 { grid-column: 1 / -1; }

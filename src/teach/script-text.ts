@@ -22,9 +22,7 @@ export function scriptText(script: Script, pauses: readonly Pause[], wrap: Wrap,
       '',
       ...(block.part === blocks[i - 1]?.part ? [] : [block.part.toUpperCase(), '']),
       ...(block.heading === null ? [] : [block.heading]),
-      ...[block.before, block.work, block.after].flatMap((sentences) =>
-        sentences.length === 0 ? [] : [...wrap(sentences.join(' '), width)],
-      ),
+      ...said(paragraphsOf(block)),
       ...pausesAt(block, pauses).flatMap(({ why }) =>
         wrap(`[pause] ${why}`, width - SET_IN.length).map((line) => SET_IN + line),
       ),
@@ -32,6 +30,11 @@ export function scriptText(script: Script, pauses: readonly Pause[], wrap: Wrap,
     ...(closing.length === 0 ? [] : ['', ...said(closing)]),
   ];
   return lines.join('\n');
+}
+
+/** What is said in one go. */
+export function paragraphsOf({ before, stitches, work, after }: ScriptBlock): string[] {
+  return [before.join(' '), ...stitches, work.join(' '), after.join(' ')].filter((words) => words !== '');
 }
 
 export function pausesAt({ part, line }: ScriptBlock, pauses: readonly Pause[]): readonly Pause[] {

@@ -28,8 +28,10 @@ export interface ScriptBlock {
   /** Its line in the part's instructions, and the rows it covers. */
   readonly line: number;
   readonly rows: readonly number[];
-  /** Which row it is, its side and yarn, and how a special stitch is made that is met for the first time. */
+  /** Which row it is, its side and its yarn. */
   readonly before: readonly string[];
+  /** How a special stitch is made that is met for the first time: one by one, each in several sentences. */
+  readonly stitches: readonly string[];
   readonly work: readonly string[];
   /** The count. */
   readonly after: readonly string[];
@@ -102,11 +104,11 @@ function blockOf(
       ...(label === null ? [] : [speak(label, terms)]),
       sideWords(lesson, line, 'The right side faces you.', 'The wrong side faces you.'),
       ...colour,
-      ...newSpecials(lesson, line, known),
       ...(line.rows.length > 1 && !repeatsRows(line)
         ? [speak(`There are ${line.rows.length} of them, each made the same way`, terms)]
         : []),
     ].filter((sentence) => sentence !== ''),
+    stitches: newSpecials(lesson, line, known),
     work: [
       ...saySteps(steps, telling),
       ...(line.rows.length > 1 && repeatsRows(line)
@@ -178,7 +180,7 @@ function newSpecials({ pattern, terms, index }: Lesson, line: LessonLine, known:
   const used = specialsIn(line.words.steps);
   return pattern.specials
     .filter(({ name }) => used.has(name) && !known.has(name))
-    .flatMap((special) => {
+    .map((special) => {
       known.add(special.name);
       const voice = voiceOf({ terms, form: 'full' }, index, pattern.specials, pattern.terms);
       const name = voice.specials.get(special.name) ?? special.fullName;
@@ -193,7 +195,8 @@ function newSpecials({ pattern, terms, index }: Lesson, line: LessonLine, known:
         special.how === null
           ? saySteps(special.steps, telling).map((sentence) => speak(sentence, terms))
           : [speak(ownWords(special.how, voice), terms)];
-      return [speak(`Here is a new stitch, ${article(name)} ${name}. This is how it is made`, terms), ...how];
+      const news = speak(`Here is a new stitch, ${article(name)} ${name}. This is how it is made`, terms);
+      return [news, ...how].join(' ');
     });
 }
 

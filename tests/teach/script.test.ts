@@ -77,7 +77,7 @@ test.each(COUNTED)('the counts of %s are those counted by hand', (slug, size, co
 function saidIn({ opening, blocks, closing }: Script): string[] {
   return [
     ...opening,
-    ...blocks.flatMap(({ before, work, after }) => [...before, ...work, ...after]),
+    ...blocks.flatMap(({ before, stitches, work, after }) => [...before, ...stitches, ...work, ...after]),
     ...closing,
   ];
 }
@@ -186,9 +186,11 @@ test('a special stitch is explained where it is met first, and nowhere else', ()
       'special: {shell: 5 dc in same st}\n',
     ),
   );
-  const explained = blocks.map(({ before }) => before.some((sentence) => sentence.includes('new stitch')));
+  const explained = blocks.map(({ stitches }) => stitches.length > 0);
   expect(explained).toEqual([false, false, true, false, false]);
-  expect(blocks[2]?.before.join(' ')).toContain('Work five double crochet in the same stitch.');
+  expect(blocks[2]?.stitches).toEqual([
+    'Here is a new stitch, a shell. This is how it is made. Work five double crochet in the same stitch.',
+  ]);
 });
 
 test('a special stitch over several stitches is not said to go into each of them', () => {
