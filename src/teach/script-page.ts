@@ -40,7 +40,7 @@ function blockMarkup(block: ScriptBlock, pauses: readonly Pause[]): string {
 ${heading === null ? '' : `<h3>${escaped(heading)}</h3>\n`}<div class="said">
 ${paragraphs(paragraphsOf(block))}
 </div>
-${pauses.length === 0 ? '' : `<ul aria-label="Pause">\n${pauses.map(({ why }) => `<li>${escaped(why)}</li>`).join('\n')}\n</ul>\n`}</section>`;
+${pauses.length === 0 ? '' : `<div class="pauses">\n<p>Pause</p>\n<ul>\n${pauses.map(({ why }) => `<li>${escaped(why)}</li>`).join('\n')}\n</ul>\n</div>\n`}</section>`;
 }
 
 function paragraphs(sentences: readonly string[]): string {
@@ -56,19 +56,20 @@ h3 { font-size: 0.75em; letter-spacing: 0.05em; text-transform: uppercase; margi
 p { margin: 0 0 0.4em; }
 .which { font: 0.75em/1.4 Arial, sans-serif; }
 section { padding: 0.8em 0; border-bottom: 1px solid #b9ad9c; break-inside: avoid; }
-ul { font: 0.65em/1.4 Arial, sans-serif; margin: 0.4em 0 0; padding: 0 0 0 0.8em; border-left: 0.3em solid #7d1f2d; list-style: none; }
-ul::before { content: 'Pause'; font-weight: bold; }
+.pauses { font: 0.65em/1.4 Arial, sans-serif; margin: 0.4em 0 0; padding: 0 0 0 0.8em; border-left: 0.3em solid #7d1f2d; }
+.pauses p { margin: 0; font-weight: bold; }
+ul { margin: 0; padding: 0; list-style: none; }
 li { margin: 0.3em 0 0; }
 @page { margin: 18mm; }
 @media (min-width: 60rem) {
-  section:has(ul) { display: grid; grid-template-columns: 1fr 15rem; column-gap: 1.5rem; align-items: start; }
-  section:has(ul) h3 { grid-column: 1 / -1; }
-  section ul { margin: 0.3em 0 0; }
+  section:has(.pauses) { display: grid; grid-template-columns: 1fr 15rem; column-gap: 1.5rem; align-items: start; }
+  section:has(.pauses) h3 { grid-column: 1 / -1; }
+  section .pauses { margin: 0.3em 0 0; }
 }
 @media (prefers-color-scheme: dark) {
   :root { color: #efe7da; background: #1d1915; }
   section { border-color: #5c5145; }
-  ul { border-color: #e89aa4; }
+  .pauses { border-color: #e89aa4; }
 }
 @media print {
   :root { font-size: 16pt; color: #000; background: #fff; }
