@@ -3,7 +3,7 @@
 export function openMeanings(): void {
   document.addEventListener('click', (event) => {
     const word = event.target instanceof Element ? event.target.closest<HTMLElement>('.rows abbr') : null;
-    const meanings = word?.closest('li')?.querySelector<HTMLDetailsElement>('.meanings') ?? null;
+    const meanings = word?.closest('.as-row, li')?.querySelector<HTMLDetailsElement>('.meanings') ?? null;
     if (word === null || meanings === null) return;
     // Where the words are the label of a box to tick, asking is not ticking.
     event.preventDefault();

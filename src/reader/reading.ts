@@ -105,21 +105,17 @@ function showWordsOf(row: FollowedRow | null, line: number): void {
   const as = row?.as ?? null;
   const model = as === null ? null : (items[as.line]?.querySelector('p, .sentence > span') ?? null);
   if (row === null || model === null) return;
-  const words = element('span', {}, ...[...model.childNodes].map((one) => one.cloneNode(true)));
+  const words = element('p', {}, element('span', { class: 'label' }, `${row.name}:`), ' ', ...copies(model));
   // Its own number is told in the row it is of.
   words.querySelector('.count')?.remove();
+  const meanings = items[as?.line ?? -1]?.querySelector('.meanings')?.cloneNode(true) ?? null;
   items[line]
-    ?.querySelector('.meanings, p:last-of-type')
-    ?.insertAdjacentElement(
-      'afterend',
-      element(
-        'p',
-        { class: 'as-row' },
-        element('span', { class: 'label' }, `${row.name}:`),
-        ' ',
-        ...words.childNodes,
-      ),
-    );
+    ?.querySelector('p, .sentence')
+    ?.insertAdjacentElement('afterend', element('div', { class: 'as-row' }, words, meanings));
+}
+
+function copies(of: Node): Node[] {
+  return [...of.childNodes].map((one) => one.cloneNode(true));
 }
 
 /** A counter for the passes of a repeat, where there is more than one to lose count of. */

@@ -184,7 +184,7 @@ describe('the row at hand', () => {
       );
       const words = await page.locator('.rows li:has(.label:text-is("Row 3")) > p').first().textContent();
       const count = await page.locator('.rows li:has(.label:text-is("Row 3")) .count').textContent();
-      const shown = await page.locator('.rows li[aria-current] .as-row').textContent();
+      const shown = await page.locator('.rows li[aria-current] .as-row p').textContent();
       expect(shown?.replace('Row 5:', '').trim()).toBe(words?.replace(count ?? '?', '').trim());
     });
   });
