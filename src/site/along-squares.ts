@@ -6,6 +6,7 @@ import { linkTo, type PagePlace } from './addresses.ts';
 import { weekFolder } from './along-pages.ts';
 import type { AlongSite } from './along-site.ts';
 import { coverLink } from './cover-picture.ts';
+import { allFound, type Found, patternFound } from './facets.ts';
 import type { Link, ListEntry, SizePage } from './page-data.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { sizePages } from './size-page.ts';
@@ -29,6 +30,17 @@ export function squarePages({ released }: AlongSite, offered: SiteSettings): Siz
       });
     }),
   );
+}
+
+/** What is out of an along is found under what its squares are found under; when it runs, under the weeks that are out. */
+export function alongFound({ released }: AlongSite): Found {
+  const out = weeksOut(released);
+  return {
+    ...allFound(
+      out.flatMap(({ squares }) => squares.map(({ compiled, pattern }) => patternFound(compiled, pattern))),
+    ),
+    time: [out.length === 0 ? 'to-come' : released.complete ? 'all-out' : 'under-way'],
+  };
 }
 
 export function alongEntry({ released }: AlongSite, place: PagePlace): ListEntry {

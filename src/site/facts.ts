@@ -8,7 +8,7 @@ import { printFinishedSize } from '../wording/finished-size.ts';
 import type { Fact } from './page-data.ts';
 
 /** Craft Yarn Council project levels, with their number of four. */
-const SKILL_NAMES: Readonly<Record<Skill, string>> = {
+export const SKILL_NAMES: Readonly<Record<Skill, string>> = {
   basic: 'Basic (1 of 4)',
   easy: 'Easy (2 of 4)',
   intermediate: 'Intermediate (3 of 4)',

@@ -2,12 +2,15 @@
 
 import type { CompiledPattern } from '../compiled.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import { linkTo, pagePlace, STITCHES_FOLDER } from './addresses.ts';
+import { FILES_FOLDER, linkTo, pagePlace, STITCHES_FOLDER } from './addresses.ts';
 import type { AlongSite } from './along-site.ts';
-import { alongEntry } from './along-squares.ts';
+import { alongEntry, alongFound } from './along-squares.ts';
 import { coverLink } from './cover-picture.ts';
+import { patternFound } from './facets.ts';
 import { patternFacts } from './facts.ts';
+import { findersFor, foundAttributes } from './finder.ts';
 import type { ListPage } from './page-data.ts';
+import { FINDING_SCRIPT } from './page-scripts.ts';
 import { coverPhotograph } from './picture-set.ts';
 import { type SiteSettings, USUAL_SETTINGS } from './site-settings.ts';
 
@@ -22,6 +25,8 @@ export function listPage(
   { name, line }: SiteSettings = USUAL_SETTINGS,
 ): ListPage {
   const place = pagePlace([]);
+  const patterns = listed.map(({ compiled, pattern }) => patternFound(compiled, pattern));
+  const finders = findersFor([...alongs.map(alongFound), ...patterns]);
   return {
     ...place,
     heading: name ?? 'Crochet patterns',
@@ -31,14 +36,20 @@ export function listPage(
     trail: [],
     canonical: null,
     stitchesHref: linkTo(place, [STITCHES_FOLDER]),
-    alongs: alongs.map((along) => alongEntry(along, place)),
-    entries: listed.map(({ compiled, pattern }) => ({
+    script: finders.length === 0 ? null : `${place.root}${FILES_FOLDER}/${FINDING_SCRIPT}`,
+    finders,
+    alongs: alongs.map((along) => ({
+      ...alongEntry(along, place),
+      found: foundAttributes(alongFound(along)),
+    })),
+    entries: listed.map(({ compiled, pattern }, i) => ({
       title: pattern.title,
       href: linkTo(place, [compiled.slug]),
       about: pattern.about,
       facts: patternFacts(pattern),
       cover: coverLink(compiled, pattern, compiled.sizes[0], place),
       photograph: coverPhotograph(compiled, place, 'listed'),
+      found: foundAttributes(patterns[i] ?? {}),
     })),
   };
 }

@@ -61,12 +61,30 @@ export interface ListEntry {
   readonly photograph?: PictureSet | null;
 }
 
+/** One thing that readers look for a pattern by, with what of it there is in the list. */
+export interface Finder {
+  readonly name: string;
+  readonly label: string;
+  readonly options: readonly Choice[];
+}
+
+/** What an entry is found under, as the attributes of its element: `data-shape` -> `square hexagon`. */
+export type FoundAttributes = readonly { readonly name: string; readonly values: string }[];
+
+/** With what it is found under. */
+export interface FoundEntry extends ListEntry {
+  readonly found: FoundAttributes;
+}
+
 export interface ListPage extends PageFrame {
   readonly heading: string;
+  /** Address of the page's script; null where there is nothing to choose between. */
+  readonly script: string | null;
+  readonly finders: readonly Finder[];
   /** The page of stitches. */
   readonly stitchesHref: string;
-  readonly alongs: readonly ListEntry[];
-  readonly entries: readonly ListEntry[];
+  readonly alongs: readonly FoundEntry[];
+  readonly entries: readonly FoundEntry[];
 }
 
 export interface ChartFigure {

@@ -4,6 +4,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { FILES_FOLDER } from './addresses.ts';
+import { finderSheet } from './finder.ts';
 import { readFontFile } from './font-files.ts';
 import { FONT_FACES, fontFileName } from './font-names.ts';
 import { pageScripts } from './page-scripts.ts';
@@ -69,6 +70,7 @@ export async function pageFiles(palette = HOUSE_PALETTE): Promise<SiteFile[]> {
       content: Buffer.from(readFontFile(face)),
     })),
     sheet,
+    finderSheet(),
     { file: `${FILES_FOLDER}/fonts-licence.txt`, content: licences.join('\n\n') },
   ];
 }

@@ -22,6 +22,8 @@ export function scriptFile(script: PageScript): string {
 
 /** On the page of a size. */
 export const READING_SCRIPT = 'reading.js';
+/** On the list of patterns. */
+export const FINDING_SCRIPT = 'finding.js';
 /** On every page; `layouts/parts/frame.njk` asks for it. */
 const LOOKS_SCRIPT = 'looks.js';
 
@@ -47,6 +49,7 @@ export function pageScripts(): Promise<readonly SiteFile[]> {
 /** One closed script each, so that it runs from a folder on the disk as well, where browsers load no modules. */
 const CLOSED_SCRIPTS = [
   { file: LOOKS_SCRIPT, from: 'src/reader/looks.ts' },
+  { file: FINDING_SCRIPT, from: 'src/reader/finding.ts' },
   { file: READING_SCRIPT, from: 'src/reader/reading.ts' },
   { file: `../${OFFLINE_SCRIPT}`, from: 'src/reader/offline.ts' },
   { file: CLOCK_SCRIPT, from: 'src/along/page/clock.ts' },
