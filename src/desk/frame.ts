@@ -12,9 +12,9 @@ export interface DeskFrame {
   readonly main: string;
 }
 
-/** Nothing but what this computer serves, and nothing written in the page itself. */
+/** Nothing but what this computer serves, and nothing written in the page itself but the photographs of a booklet's pages. */
 export const DESK_POLICY =
-  "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+  "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
 export function deskFrame({ title, here, main }: DeskFrame): string {
   const places = [

@@ -14,18 +14,19 @@ import { bookletFile } from '../site/booklet-file.ts';
 import type { ToldFile } from '../site/compile-patterns.ts';
 import { ownDialect } from '../site/dialect-names.ts';
 import { readFontFiles } from '../site/font-files.ts';
+import { paperPhotographs } from '../site/make-pictures.ts';
 import type { ReadPattern } from '../site/read-patterns.ts';
 import { DIALECTS, type DialectKey } from '../wording/words.ts';
 import { contentType } from './content-type.ts';
 import { deskAssets } from './desk-assets.ts';
 import {
-  fileOf,
   keepNewPattern,
   type PatternFolders,
   patternFiles,
+  readOne,
   savePattern,
   stampOf,
-  titleIn,
+  Titles,
   WorkedPatterns,
 } from './desk-files.ts';
 import { NewsStand } from './news.ts';
@@ -50,7 +51,7 @@ export function openDesk(folders: PatternFolders): Desk {
   const news = new NewsStand(randomBytes(6).toString('base64url'));
   const worked = new WorkedPatterns();
   const errors = new Map<string, number>();
-  const at: Sitting = { folders, token, news, worked, errors };
+  const at: Sitting = { folders, token, news, worked, titles: new Titles(), errors };
   return {
     news,
     hear: (files) => {
@@ -76,6 +77,7 @@ interface Sitting {
   readonly token: string;
   readonly news: NewsStand;
   readonly worked: WorkedPatterns;
+  readonly titles: Titles;
   readonly errors: Map<string, number>;
 }
 
@@ -83,27 +85,38 @@ interface Sitting {
 async function deskView(at: Sitting, query: URLSearchParams, text?: string): Promise<DeskView> {
   const found = await patternFiles(at.folders);
   const asked = query.get('file');
-  const one = asked === null ? found[0] : found.find((each) => fileOf(each) === asked);
-  const open = one === undefined ? null : openFile(at, one, query, text);
+  const file = asked ?? found[0];
+  const one = file !== undefined && found.includes(file) ? await readOne(file) : null;
+  const open = one === null ? null : await openFile(at, one, query, text);
   if (open !== null) at.errors.set(open.file, errorsOf(open.compiled));
-  const files = found.map((each) => ({
-    file: fileOf(each),
-    title: titleIn(each),
-    errors: at.errors.get(fileOf(each)) ?? 0,
-  }));
+  const files = await Promise.all(
+    found.map(async (each) => ({
+      file: each,
+      title: await at.titles.of(each),
+      errors: at.errors.get(each) ?? 0,
+    })),
+  );
   return { files, open, asked, token: at.token };
 }
 
-function openFile({ worked }: Sitting, one: ReadPattern, query: URLSearchParams, text?: string): OpenFile {
-  const compiled = worked.of(one, text);
+async function openFile(
+  { worked }: Sitting,
+  one: ReadPattern,
+  query: URLSearchParams,
+  text?: string,
+): Promise<OpenFile> {
+  const compiled = await worked.of(one, text);
   const size = Math.max(
     0,
     compiled.sizes.findIndex(({ slug }) => slug === query.get('size')),
   );
   const dialect = dialectAsked(compiled, query);
+  const soon = query.get('soon') === 'yes';
   const saved = one.kind === 'read' ? one.source.text : '';
+  const { pattern } = compiled;
+  const photographs = soon || pattern === null ? [] : await paperPhotographs(compiled.photographs, pattern);
   return {
-    file: fileOf(one),
+    file: one.kind === 'read' ? one.source.file : one.file,
     text: text ?? saved,
     stamp: stampOf(saved),
     writable: one.kind === 'read',
@@ -112,12 +125,11 @@ function openFile({ worked }: Sitting, one: ReadPattern, query: URLSearchParams,
     dialect,
     booklet: () => {
       const chosen = compiled.sizes[size];
-      return chosen === undefined
-        ? []
-        : bookletPages(compiled, chosen, { dialect, paper: paperFor(dialect) }, readFontFiles());
+      const choice = { dialect, paper: paperFor(dialect), photographs };
+      return chosen === undefined ? [] : bookletPages(compiled, chosen, choice, readFontFiles());
     },
     drawLarge: query.get('large') === 'yes',
-    soon: query.get('soon') === 'yes',
+    soon,
   };
 }
 
@@ -156,8 +168,8 @@ async function answerForm(
 
 async function saveText(at: Sitting, response: ServerResponse, fields: URLSearchParams): Promise<void> {
   const file = fields.get('file') ?? '';
-  const one = (await patternFiles(at.folders)).find((each) => fileOf(each) === file);
-  if (one === undefined) return sendWords(response, 404, `There is no ${file} any more.`);
+  const one = (await patternFiles(at.folders)).includes(file) ? await readOne(file) : null;
+  if (one === null) return sendWords(response, 404, `There is no ${file} any more.`);
   const saved = await savePattern(one, fields.get('text') ?? '', fields.get('stamp') ?? '');
   if (saved.kind === 'changed')
     return sendWords(response, 409, `${file} was changed meanwhile, and was left as it is.`);

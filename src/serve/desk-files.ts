@@ -1,14 +1,15 @@
 /** The folders of patterns and alongs -> the pattern files that can lie on the desk, read and written for their designer. */
 
 import { createHash } from 'node:crypto';
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { compilePattern } from '../compile.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import { fragment } from '../site/addresses.ts';
 import { compilePatterns } from '../site/compile-patterns.ts';
+import { MOST_BYTES } from '../site/disk-faults.ts';
+import { looksOf } from '../site/look-at-photographs.ts';
 import { alongFolders } from '../site/read-alongs.ts';
-import { PATTERN_FILE, type ReadPattern, readPatterns } from '../site/read-patterns.ts';
+import { PATTERN_FILE, patternPaths, type ReadPattern, readPatterns } from '../site/read-patterns.ts';
 
 export interface PatternFolders {
   readonly patterns: string;
@@ -16,22 +17,37 @@ export interface PatternFolders {
 }
 
 /** Patterns first, in the order of their folders, then the squares of alongs. */
-export async function patternFiles({ patterns, alongs }: PatternFolders): Promise<readonly ReadPattern[]> {
-  const found = await readPatterns([patterns, ...(await alongFolders(alongs))]);
-  return found.filter((one) => one.kind === 'read' || !MISSING.has(one.fault.code));
+export async function patternFiles({ patterns, alongs }: PatternFolders): Promise<readonly string[]> {
+  return patternPaths([patterns, ...(await alongFolders(alongs))]);
 }
 
-const MISSING: ReadonlySet<string> = new Set(['path/missing', 'path/no-pattern']);
-
-export function fileOf(one: ReadPattern): string {
-  return one.kind === 'read' ? one.source.file : one.file;
+/** Null where the file is gone. */
+export async function readOne(file: string): Promise<ReadPattern | null> {
+  const [one] = await readPatterns([file]);
+  return one === undefined || (one.kind === 'unread' && one.fault.code === 'path/missing') ? null : one;
 }
 
-/** As it stands on its own line; for the choice of a file, which need not wait for every pattern to be worked. */
-export function titleIn(one: ReadPattern): string {
-  const said = one.kind === 'read' ? /^title:[ \t]*(.+?)[ \t]*\r?$/m.exec(one.source.text)?.[1] : undefined;
+/** As files are called in the choice of one; read again only when they are changed. */
+export class Titles {
+  private readonly known = new Map<string, { readonly when: string; readonly title: string }>();
+
+  async of(file: string): Promise<string> {
+    const there = await stat(file).catch(() => null);
+    const when = there === null || there.size > MOST_BYTES ? 'unread' : `${there.size} ${there.mtimeMs}`;
+    const known = this.known.get(file);
+    if (known?.when === when) return known.title;
+    const text = when === 'unread' ? '' : await readFile(file, 'utf8').catch(() => '');
+    const title = titleIn(text) ?? path.basename(path.dirname(path.resolve(file)));
+    this.known.set(file, { when, title });
+    return title;
+  }
+}
+
+/** As it stands on its own line: a choice of files need not wait for every pattern to be worked. */
+export function titleIn(text: string): string | null {
+  const said = /^title:[ \t]*(.+?)[ \t]*\r?$/m.exec(text)?.[1];
   const plain = said?.replace(/\s+#.*$/, '').replace(/^(["'])(.*)\1$/, '$2');
-  return plain === undefined || plain === '' ? one.slug : plain;
+  return plain === undefined || plain === '' ? null : plain;
 }
 
 /** Stands for a text: the same for the same text. */
@@ -41,25 +57,27 @@ export function stampOf(text: string): string {
 
 /** Patterns as they were last worked, so that one that did not change is not worked again. */
 export class WorkedPatterns {
-  private readonly worked = new Map<string, { text: string; compiled: CompiledPattern }>();
+  private readonly worked = new Map<string, { readonly by: string; readonly compiled: CompiledPattern }>();
 
   /** `text` may be what is being written, and not be in the file yet. */
-  of(one: ReadPattern, text?: string): CompiledPattern {
-    if (one.kind === 'unread') {
-      const [{ compiled } = { compiled: null }] = compilePatterns([one]);
-      if (compiled === null) throw new Error(`${one.file} was not compiled`);
-      return compiled;
-    }
-    const { file } = one.source;
-    const wanted = text ?? one.source.text;
+  async of(one: ReadPattern, text?: string): Promise<CompiledPattern> {
+    if (one.kind === 'unread' || text === undefined || text === one.source.text) return this.compiled(one);
+    const source = { ...one.source, text };
+    return this.compiled({ ...one, source, looks: await looksOf(source) });
+  }
+
+  private compiled(one: ReadPattern): CompiledPattern {
+    const file = one.kind === 'read' ? one.source.file : one.file;
+    const by = one.kind === 'read' ? JSON.stringify([one.source.text, [...(one.looks ?? [])]]) : one.fault.code;
     const known = this.worked.get(file);
-    if (known?.text === wanted) return known.compiled;
-    const compiled = compilePattern({ file, text: wanted }, one.slug);
-    // A fabric is large: those of the last few files are enough.
+    if (known?.by === by) return known.compiled;
+    const [made] = compilePatterns([one]);
+    if (made === undefined) throw new Error(`${file} was not compiled`);
     this.worked.delete(file);
-    this.worked.set(file, { text: wanted, compiled });
+    this.worked.set(file, { by, compiled: made.compiled });
+    // A fabric is large: those of the last few files are enough.
     for (const oldest of [...this.worked.keys()].slice(0, -MOST_WORKED)) this.worked.delete(oldest);
-    return compiled;
+    return made.compiled;
   }
 }
 

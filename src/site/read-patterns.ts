@@ -32,6 +32,12 @@ export async function readPatterns(paths: readonly string[]): Promise<ReadPatter
   return Promise.all([...once.values()].map(readFound));
 }
 
+/** The files alone, none of them read. */
+export async function patternPaths(paths: readonly string[]): Promise<string[]> {
+  const found = (await Promise.all(paths.map(findPattern))).flat();
+  return [...new Set(found.flatMap(({ kind, file }) => (kind === 'found' ? [file] : [])))];
+}
+
 type Found =
   | { readonly kind: 'found'; readonly file: string }
   | { readonly kind: 'fault'; readonly file: string; readonly fault: Diagnostic };
