@@ -18,6 +18,9 @@ export const FILES_FOLDER = 'site-files';
 /** Folder of the page of stitches. */
 export const STITCHES_FOLDER = 'site-stitches';
 
+/** The feed of all that is published, at the top of the site. */
+export const ALL_FEED = 'feed.xml';
+
 /** At the top of the site: a browser lets it answer for the folder it stands in and those below. */
 export const OFFLINE_SCRIPT = 'offline.js';
 

@@ -9,14 +9,16 @@ import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { clearKept } from './kept-files.ts';
 import { portraitFiles } from './make-pictures.ts';
+import { movedPages } from './moved-pages.ts';
 import { pageFiles } from './page-files.ts';
 import { readAlongs } from './read-alongs.ts';
 import { type ReadPattern, readPatterns } from './read-patterns.ts';
 import { settingsOf } from './read-settings.ts';
 import { runEleventy } from './run-eleventy.ts';
+import { siteFeed } from './site-feed.ts';
 import type { FileToMake, SiteFile } from './site-file.ts';
 import { sitePages } from './site-pages.ts';
-import type { SiteSettings } from './site-settings.ts';
+import { SETTINGS_FILE, type SiteSettings } from './site-settings.ts';
 import { sizeFiles } from './size-files.ts';
 import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
 import { siteMap, withWholeAddresses } from './whole-addresses.ts';
@@ -75,18 +77,23 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   let pages: readonly SiteFile[];
   try {
     const { address } = read.settings;
-    const data = withWholeAddresses(
-      sitePages(
-        files.map(({ compiled }) => compiled),
-        read.settings,
-        alongs.sites,
-      ),
-      address,
-    );
+    const collection = files.map(({ compiled }) => compiled);
+    const feed =
+      address === null || settings.asOf === null
+        ? null
+        : siteFeed(collection, alongs.sites, read.settings, address);
+    const plain = sitePages(collection, read.settings, alongs.sites);
+    const data = withWholeAddresses({ ...plain, site: { ...plain.site, hasFeed: feed !== null } }, address);
     const set = await runEleventy(data);
+    const moved = movedPages(
+      read.settings.moved,
+      set.map(({ file }) => file),
+    );
+    if (moved.kind === 'wrong')
+      return { kind: 'settings', why: `${SETTINGS_FILE}, moved, ${moved.old}: ${moved.why}` };
     // A preview is for the organiser's eyes: nobody is to be led to it.
-    const map = address === null ? [] : [siteMap(data, address)];
-    pages = settings.asOf === null ? set.map(previewPage) : [...set, ...map];
+    const led = address === null ? [] : [siteMap(data, address), ...(feed === null ? [] : [feed])];
+    pages = settings.asOf === null ? set.map(previewPage) : [...set, ...moved.pages, ...led];
   } catch (fault) {
     // A layout with a mistake in it: whoever mends it needs the words, and a server has to go on.
     return { kind: 'stopped', why: reasons(fault).join(': ') };

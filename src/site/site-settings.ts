@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { nearest } from '../diagnostics/nearest.ts';
 import { oneLine } from '../pattern/build-pattern.ts';
 import type { Photograph, SeenPhotograph } from '../pattern/photograph.ts';
+import type { Moved } from './moved-pages.ts';
 import { HOUSE_PALETTE, type Palette, paletteOf } from './palette.ts';
 
 export const SETTINGS_FILE = 'site.yaml';
@@ -28,6 +29,9 @@ const words = () => z.string().trim().min(1);
 const hex = () => z.string().regex(/^#?(?:[0-9a-f]{3}|[0-9a-f]{6})$/i);
 const whole = () => z.url({ protocol: /^https?$/ });
 
+/** From the top of the site, with or without strokes at its ends. */
+const way = () => z.string().regex(/^\/?[^\s/?#.][^\s/?#]*(?:\/[^\s/?#.][^\s/?#]*)*\/?$/);
+
 const link = z.strictObject({ text: words(), to: z.union([whole(), z.url({ protocol: /^mailto$/ })]) });
 const portrait = z.strictObject({ file: words(), shows: words() });
 const dark = z.strictObject({ accent: hex().optional(), paper: hex().optional() });
@@ -43,6 +47,7 @@ const settings = z.strictObject({
   footer: words().optional(),
   colours: colours.optional(),
   booklets: z.array(offer).optional(),
+  moved: z.record(way(), way()).optional(),
 });
 
 /** What may stand at each place, for a key that may not. */
@@ -74,6 +79,7 @@ const WANTED: Readonly<Record<string, string>> = {
   'colours dark': 'your colours by night, as {accent: "#8fd1c0"}',
   'colours dark accent': 'a colour code in quotes, such as "#8fd1c0"',
   'colours dark paper': 'a colour code in quotes, such as "#141b19"',
+  moved: 'old addresses and where they lead now, as {old-square: lantern-square}',
   booklets: 'a list of kinds of booklet, each as {paper: A4, form: folded}',
 };
 
@@ -94,6 +100,8 @@ export interface SiteSettings {
   readonly footer: readonly string[];
   readonly palette: Palette;
   readonly booklets: readonly BookletOffer[];
+  /** Old addresses and where they lead, without strokes at the ends. */
+  readonly moved: Moved;
 }
 
 /** Quiet: each size on the two papers, in the pattern's own terms. Any other edition is made when it is asked for. */
@@ -108,6 +116,7 @@ export const USUAL_SETTINGS: SiteSettings = {
   footer: [],
   palette: HOUSE_PALETTE,
   booklets: [{ paper: ['A4', 'Letter'] }],
+  moved: {},
 };
 
 export type ReadSettings =
@@ -147,11 +156,18 @@ export function readSettings(text: string): ReadSettings {
         footer: paragraphs(given.footer),
         palette: look.palette,
         booklets: booklets ?? USUAL_SETTINGS.booklets,
+        moved: Object.fromEntries(
+          Object.entries(given.moved ?? {}).map(([old, to]) => [withoutStrokes(old), withoutStrokes(to)]),
+        ),
       },
     };
   }
   const issue = innermost(read.error.issues);
   return wrong(lineAt(issue?.path ?? []), issue === undefined ? 'it could not be read' : told(issue));
+}
+
+function withoutStrokes(way: string): string {
+  return way.replace(/^\/|\/$/g, '');
 }
 
 /** An empty line stands between two. */
@@ -184,7 +200,7 @@ function told(issue: Issue): string {
     case 'invalid_value':
       return `"${place}" may be ${issue.values.map(String).join(', ')}`;
     default:
-      return `"${place}" is ${WANTED[place] ?? `not what it should be: ${issue.message}`}`;
+      return `"${place}" is ${WANTED[place.startsWith('moved ') ? 'moved' : place] ?? `not what it should be: ${issue.message}`}`;
   }
 }
 

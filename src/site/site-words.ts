@@ -14,6 +14,8 @@ export interface SiteWords {
   readonly links: readonly { readonly text: string; readonly to: string }[];
   readonly footer: readonly string[];
   readonly palette: Palette;
+  /** There is a feed of all that is new, which pages name to browsers. */
+  readonly hasFeed: boolean;
 }
 
 /** The portrait is linked from the top of the site: it stands on the list of patterns. */
@@ -28,5 +30,5 @@ export function siteWords({
 }: SiteSettings): SiteWords {
   const portrait =
     seenPortrait === null ? null : pictureSet(FILES_FOLDER, seenPortrait, pagePlace([]), 'portrait');
-  return { name, line, about, portrait, links, footer, palette };
+  return { name, line, about, portrait, links, footer, palette, hasFeed: false };
 }

@@ -105,3 +105,39 @@ describe('build', () => {
     expect(filesOf('_site')).toEqual(first);
   });
 });
+
+describe('a site that knows where it stands', () => {
+  const settings = (text: string): void => writeFileSync(path.join(folder, 'patterns/site.yaml'), text);
+  afterAll(() => rmSync(path.join(folder, 'patterns/site.yaml')));
+
+  test('has a feed that its pages name, a map, and leads on from old addresses; a preview has none of that', async () => {
+    settings('address: https://example.org/shop/\nmoved: {old-grey: grey-square}\n');
+    writePattern(folder, 'grey-square', `${GOOD}date: 2026-03-04\n`);
+    expect((await rowfold(['build', '--out', 'led'], folder)).code).toBe(0);
+    const led = filesOf('led');
+    expect(led.get('feed.xml')).toContain(
+      '<link rel="alternate" type="text/html" href="https://example.org/shop/grey-square/"/>',
+    );
+    expect(led.get('grey-square/small/index.html')).toMatch(
+      /rel="alternate"[^>]* href="\.\.\/\.\.\/feed\.xml"/,
+    );
+    expect(led.get('sitemap.xml')).toContain('https://example.org/shop/grey-square/small/');
+    expect(led.get('sitemap.xml')).not.toContain('old-grey');
+    expect(led.get('old-grey/small/index.html')).toContain('url=../../grey-square/small/');
+    expect((await rowfold(['build', '--preview', '--out', 'seen'], folder)).code).toBe(0);
+    const seen = filesOf('seen');
+    for (const file of ['feed.xml', 'sitemap.xml', 'old-grey/index.html'])
+      expect([...seen.keys()]).not.toContain(file);
+    expect(seen.get('index.html')).not.toContain('feed.xml');
+    writePattern(folder, 'grey-square', GOOD);
+  });
+
+  test('is not built while an old address leads nowhere', async () => {
+    settings('moved: {old-grey: gray-square}\n');
+    const { code, err } = await rowfold(['build', '--out', 'lost'], folder);
+    expect(code).not.toBe(0);
+    expect(err).toMatch(
+      /site\.yaml, moved, old-grey: there is no page at gray-square\/ .* did you mean grey-square\?/,
+    );
+  });
+});
