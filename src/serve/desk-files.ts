@@ -68,7 +68,8 @@ export class WorkedPatterns {
 
   private compiled(one: ReadPattern): CompiledPattern {
     const file = one.kind === 'read' ? one.source.file : one.file;
-    const by = one.kind === 'read' ? JSON.stringify([one.source.text, [...(one.looks ?? [])]]) : one.fault.code;
+    const by =
+      one.kind === 'read' ? JSON.stringify([one.source.text, [...(one.looks ?? [])]]) : one.fault.code;
     const known = this.worked.get(file);
     if (known?.by === by) return known.compiled;
     const [made] = compilePatterns([one]);
