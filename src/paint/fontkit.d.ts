@@ -3,11 +3,19 @@
 declare module 'fontkit' {
   export interface Glyph {
     readonly advanceWidth: number;
-    readonly path: { toSVG(): string };
+    readonly path: {
+      toSVG(): string;
+      readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[];
+    };
   }
   export interface GlyphRun {
     readonly advanceWidth: number;
-    readonly positions: readonly object[];
+    readonly glyphs: readonly Glyph[];
+    readonly positions: readonly {
+      readonly xAdvance: number;
+      readonly xOffset: number;
+      readonly yOffset: number;
+    }[];
   }
   export interface Font {
     readonly unitsPerEm: number;

@@ -8,6 +8,7 @@ import { alongFiles } from './along-files.ts';
 import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.ts';
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { clearKept } from './kept-files.ts';
+import { type LinkPicture, linkPictureFile, linkPictures } from './link-pictures.ts';
 import { portraitFiles } from './make-pictures.ts';
 import { movedPages } from './moved-pages.ts';
 import { pageFiles } from './page-files.ts';
@@ -75,15 +76,20 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
 
   settings.progress('setting the pages');
   let pages: readonly SiteFile[];
+  let pictures: readonly LinkPicture[] = [];
   try {
     const { address } = read.settings;
     const collection = files.map(({ compiled }) => compiled);
-    const feed =
-      address === null || settings.asOf === null
-        ? null
-        : siteFeed(collection, alongs.sites, read.settings, address);
+    // A preview is for the organiser's eyes: nobody is to be led to it.
+    const toldOf = settings.asOf === null ? null : address;
+    const feed = toldOf === null ? null : siteFeed(collection, alongs.sites, read.settings, toldOf);
+    if (toldOf !== null) pictures = linkPictures(collection, alongs.sites, read.settings);
     const plain = sitePages(collection, read.settings, alongs.sites);
-    const data = withWholeAddresses({ ...plain, site: { ...plain.site, hasFeed: feed !== null } }, address);
+    const data = withWholeAddresses(
+      { ...plain, site: { ...plain.site, hasFeed: feed !== null } },
+      address,
+      pictures,
+    );
     const set = await runEleventy(data);
     const moved = movedPages(
       read.settings.moved,
@@ -91,7 +97,6 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
     );
     if (moved.kind === 'wrong')
       return { kind: 'settings', why: `${SETTINGS_FILE}, moved, ${moved.old}: ${moved.why}` };
-    // A preview is for the organiser's eyes: nobody is to be led to it.
     const led = address === null ? [] : [siteMap(data, address), ...(feed === null ? [] : [feed])];
     pages = settings.asOf === null ? set.map(previewPage) : [...set, ...moved.pages, ...led];
   } catch (fault) {
@@ -100,7 +105,12 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   }
   const folder = await startFolder(settings.out);
   try {
-    const counts = await writeSite(folder, { files, alongs: alongs.sites, pages }, read.settings, settings);
+    const counts = await writeSite(
+      folder,
+      { files, alongs: alongs.sites, pages, pictures },
+      read.settings,
+      settings,
+    );
     await swapFolder(folder, settings.out);
     await clearKept();
     return { kind: 'built', files: told, late: alongs.late, counts };
@@ -113,11 +123,12 @@ interface Published {
   readonly files: readonly CompiledFile[];
   readonly alongs: readonly AlongSite[];
   readonly pages: readonly SiteFile[];
+  readonly pictures: readonly LinkPicture[];
 }
 
 async function writeSite(
   folder: string,
-  { files, alongs, pages }: Published,
+  { files, alongs, pages, pictures }: Published,
   offered: SiteSettings,
   { patterns, progress, asOf }: BuildSettings,
 ): Promise<BuildCounts> {
@@ -133,6 +144,7 @@ async function writeSite(
     }
   };
   await make(portraitFiles(offered, patterns));
+  for (const picture of pictures) await writeFiles(folder, [await linkPictureFile(picture, offered)]);
   for (const [i, compiled] of collection.entries()) {
     if (compiled.pattern === null) continue;
     progress(`${compiled.pattern.title}: charts and booklets (${i + 1} of ${collection.length})`);

@@ -42,6 +42,15 @@ export function folderOf({ source }: Pattern): string {
   return path.dirname(source.file);
 }
 
+/** The middle of it, as large as it is wanted. */
+export function squarePhotograph(
+  photograph: SeenPhotograph,
+  folder: string,
+  sidePx: number,
+): Promise<Uint8Array> {
+  return scaled(folder, photograph, { width: sidePx, height: sidePx, fit: 'cover' }, 'jpeg');
+}
+
 /** Dots along the longer side: of the cover's, some 200 to the inch across a page; of the others at 8 cm, some 240. */
 const ON_PAPER_PX = { cover: 1360, other: 780 } as const;
 
@@ -74,15 +83,15 @@ export async function paperPhotographs(
 function scaled(
   folder: string,
   { file, hash }: SeenPhotograph,
-  room: { readonly width: number; readonly height?: number },
+  room: { readonly width: number; readonly height?: number; readonly fit?: 'cover' },
   format: 'webp' | 'jpeg' | 'paper',
 ): Promise<Uint8Array> {
-  const name = `${hash}-${room.width}x${room.height ?? ''}-${RECIPE}.${format}`;
+  const name = `${hash}-${room.width}x${room.height ?? ''}${room.fit ?? ''}-${RECIPE}.${format}`;
   return keptFile(name, async () => {
     const sharp = await loadSharp();
     const picture = sharp(path.join(folder, file), OPENED)
       .autoOrient()
-      .resize({ ...room, fit: 'inside', withoutEnlargement: true });
+      .resize({ fit: 'inside', withoutEnlargement: room.fit === undefined, ...room });
     if (format === 'webp') return picture.webp(WEBP).toBuffer();
     // What was clear in a PNG would come out black as JPEG.
     const flat = picture.flatten({ background: '#ffffff' });

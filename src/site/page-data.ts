@@ -30,6 +30,8 @@ export interface PageFrame {
   readonly trail: readonly Link[];
   /** Address of the page that says the same, or null. */
   readonly canonical: string | null;
+  /** Shown where a link to the page is passed on; only where the site's address is known. */
+  readonly linkPicture?: { readonly address: string; readonly alternative: string };
 }
 
 /** A photograph in several widths, for the browser to choose from. */

@@ -20,12 +20,12 @@ export interface PictureFile {
 /** Where a picture stands on its page, and so how wide it is shown. */
 export type Standing = 'cover' | 'listed' | 'among others' | 'portrait';
 
-/** In the words of the `sizes` attribute; they follow the style sheet. */
+/** In the words of the `sizes` attribute; they follow the style sheet at its usual letters (a `rem` in them would be the browser's). */
 const SHOWN: Readonly<Record<Standing, string>> = {
-  cover: '(min-width: 44rem) 20rem, min(20rem, 92vw)',
-  portrait: '11rem',
-  listed: '(min-width: 44rem) 12rem, min(20rem, 92vw)',
-  'among others': '(min-width: 60rem) 22rem, (min-width: 44rem) 45vw, 92vw',
+  cover: '(min-width: 44rem) 340px, min(340px, 92vw)',
+  portrait: '187px',
+  listed: '(min-width: 44rem) 204px, min(340px, 92vw)',
+  'among others': '(min-width: 60rem) 374px, (min-width: 44rem) 45vw, 92vw',
 };
 
 /** Named after what is in it, so that a changed photograph is never taken for an old one. Never wider than it came. */

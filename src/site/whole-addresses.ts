@@ -2,14 +2,23 @@
 
 import { escaped } from '../escaped.ts';
 import { wholeAddress } from './addresses.ts';
+import type { LinkPicture } from './link-pictures.ts';
 import type { PageFrame } from './page-data.ts';
 import type { SiteFile } from './site-file.ts';
 import type { SitePages } from './site-page-data.ts';
 
 /** Unchanged where nobody knows yet where the site will stand. */
-export function withWholeAddresses(pages: SitePages, top: string | null): SitePages {
+export function withWholeAddresses(
+  pages: SitePages,
+  top: string | null,
+  pictures: readonly LinkPicture[] = [],
+): SitePages {
   if (top === null) return pages;
-  const whole = <T extends PageFrame>(page: T): T => ({ ...page, canonical: canonicalOf(page, top) });
+  const whole = <T extends PageFrame>(page: T): T => ({
+    ...page,
+    canonical: canonicalOf(page, top),
+    ...linkPictureOf(page, top, pictures),
+  });
   const { alongs } = pages;
   return {
     site: pages.site,
@@ -30,6 +39,20 @@ export function withWholeAddresses(pages: SitePages, top: string | null): SitePa
 /** A page that says the same as another goes by the other's address; every other page by its own. */
 function canonicalOf({ file, canonical }: PageFrame, top: string): string {
   return new URL(canonical ?? './', addressOf(file, top)).href;
+}
+
+/** Of the pictures of all folders it stands in, that of the innermost. */
+function linkPictureOf(
+  { file }: PageFrame,
+  top: string,
+  pictures: readonly LinkPicture[],
+): Pick<PageFrame, 'linkPicture'> {
+  const [nearest] = pictures
+    .filter(({ folder }) => folder === '' || file.startsWith(`${folder}/`))
+    .sort((a, b) => b.folder.length - a.folder.length);
+  if (nearest === undefined) return {};
+  const address = new URL(nearest.file.split('/').map(encodeURIComponent).join('/'), top).href;
+  return { linkPicture: { address, alternative: nearest.words.alternative } };
 }
 
 /** A folder's page has the folder's address. */

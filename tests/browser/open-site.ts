@@ -36,6 +36,8 @@ const TYPES: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.woff': 'font/woff',
+  '.webp': 'image/webp',
+  '.jpg': 'image/jpeg',
 };
 
 export async function openSite(): Promise<OpenSite> {
