@@ -47,7 +47,7 @@ describe.each(PAGES)('on the page %j', (address) => {
   test.each(WIDTHS)(
     'photographs are shown at $width dots, in WebP, with words, and nothing moves',
     async (viewport) => {
-      await open.visit(address, { viewport }, async (page) => {
+      await open.visit(address, { viewport, serviceWorkers: 'block' }, async (page) => {
         const refused: string[] = [];
         page.on('console', (message) => {
           const ofFont = message.location().url.endsWith('.woff');
