@@ -1,6 +1,7 @@
 /** What the booklets of the demo patterns tell is what their pages tell, and no row is torn from its end. */
 
 import { beforeAll, expect, test } from 'vitest';
+import { paperPhotographs } from '../../src/site/make-pictures.ts';
 import { pageWords, readPdf } from '../booklet/read-pdf.ts';
 import { type DemoSite, demoSite } from './demo-site.ts';
 
@@ -48,8 +49,21 @@ test('no page of a booklet begins with the end of a row that stands on the page 
     }
 });
 
-test('no booklet is larger than 100 kB, its fonts included', async () => {
+test('no booklet is larger than 100 kB, its fonts included, and what its photographs take', async () => {
   const made = [...site.sizeFiles].filter(([file]) => file.endsWith('.pdf'));
   expect(made.length).toBe(26);
-  for (const [file, content] of made) expect((await content()).length, file).toBeLessThan(100_000);
+  const pictured = new Map<string, number>();
+  for (const { compiled } of site.collection) {
+    if (compiled.pattern === null) continue;
+    const printed = await paperPhotographs(compiled.photographs, compiled.pattern);
+    pictured.set(
+      compiled.slug,
+      printed.reduce((sum, { jpeg }) => sum + jpeg.length, 0),
+    );
+  }
+  for (const [file, content] of made) {
+    const photographs = pictured.get(file.slice(0, file.indexOf('/'))) ?? 0;
+    expect(photographs, file).toBeLessThan(150_000);
+    expect((await content()).length - photographs, file).toBeLessThan(100_000);
+  }
 });
