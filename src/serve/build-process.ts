@@ -5,11 +5,15 @@ import { type BuildOrder, type BuildReport, tellable } from './build-words.ts';
 
 const report = (words: BuildReport): void => void process.send?.(words);
 
+/** Of one folder, which is the same for as long as the process lives. */
+const madeBefore = new Map<string, string>();
+
 process.on('message', async (order: BuildOrder) => {
   try {
     const result = await buildSite({
       ...order,
       asOf: () => Date.now(),
+      madeBefore,
       progress: (words) => report({ kind: 'progress', words }),
     });
     report({ kind: 'done', result: tellable(result) });

@@ -1,6 +1,5 @@
 /** Patterns and a port -> the designer's desk and the site on this computer; both are new whenever a pattern or a layout changes. */
 
-import { existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
@@ -60,7 +59,7 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
   void deskAssets();
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   say(`Your desk is at ${address}${DESK_ADDRESS} (Ctrl-C ends it)`);
-  const sources = [patterns, ...(existsSync(alongs) ? [alongs] : [])];
+  const sources = [patterns, alongs];
   const stopTelling = watchFolders(sources, DESK_QUIET_MS, async () => desk.news.tell('saved'));
   const ended = interrupted();
   const stopBuilding = watchFolders(

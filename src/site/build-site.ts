@@ -21,7 +21,7 @@ import type { FileToMake, SiteFile } from './site-file.ts';
 import { sitePages } from './site-pages.ts';
 import { SETTINGS_FILE, type SiteSettings } from './site-settings.ts';
 import { sizeFiles } from './size-files.ts';
-import { startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
+import { keepFile, startFolder, swapFolder, whyNotReplace, writeFiles } from './swap-folder.ts';
 import { siteMap, withWholeAddresses } from './whole-addresses.ts';
 
 export interface BuildSettings {
@@ -33,6 +33,8 @@ export interface BuildSettings {
   readonly out: string;
   /** Told what is being done, for a build that takes long. */
   readonly progress: (words: string) => void;
+  /** Filled and read by builds one after another into the same folder: what did not change is not made again. */
+  readonly madeBefore?: Map<string, string>;
 }
 
 export interface BuildCounts {
@@ -105,13 +107,11 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
   }
   const folder = await startFolder(settings.out);
   try {
-    const counts = await writeSite(
-      folder,
-      { files, alongs: alongs.sites, pages, pictures },
-      read.settings,
-      settings,
-    );
+    const published = { files, alongs: alongs.sites, pages, pictures };
+    const { counts, madeNow } = await writeSite(folder, published, read.settings, settings);
     await swapFolder(folder, settings.out);
+    settings.madeBefore?.clear();
+    for (const [file, madeOf] of madeNow) settings.madeBefore?.set(file, madeOf);
     await clearKept();
     return { kind: 'built', files: told, late: alongs.late, counts };
   } finally {
@@ -130,15 +130,19 @@ async function writeSite(
   folder: string,
   { files, alongs, pages, pictures }: Published,
   offered: SiteSettings,
-  { patterns, progress, asOf }: BuildSettings,
-): Promise<BuildCounts> {
+  { patterns, progress, asOf, out, madeBefore }: BuildSettings,
+): Promise<{ readonly counts: BuildCounts; readonly madeNow: ReadonlyMap<string, string> }> {
   const collection = files.map(({ compiled }) => compiled);
   await writeFiles(folder, [...pages, ...(await pageFiles(offered.palette)), ...schemaFiles()]);
   let booklets = 0;
   let charts = 0;
+  const madeNow = new Map<string, string>();
   const make = async (toMake: readonly FileToMake[]): Promise<void> => {
-    for (const { file, content } of toMake) {
-      await writeFiles(folder, [{ file, content: await content() }]);
+    for (const { file, content, madeOf } of toMake) {
+      const same = madeOf !== undefined && madeBefore?.get(file) === madeOf;
+      if (!(same && (await keepFile(out, folder, file))))
+        await writeFiles(folder, [{ file, content: await content() }]);
+      if (madeOf !== undefined) madeNow.set(file, madeOf);
       if (file.endsWith('.pdf')) booklets++;
       else if (file.endsWith('.svg') && !file.endsWith('-cover.svg')) charts++;
     }
@@ -154,7 +158,7 @@ async function writeSite(
     progress(`${along.released.along.title}: squares, books, calendar and feed`);
     await make(alongFiles(along, offered));
   }
-  return {
+  const counts = {
     patterns: collection.length,
     sizes: collection.reduce((sum, { sizes }) => sum + sizes.length, 0),
     pages: pages.length,
@@ -162,6 +166,7 @@ async function writeSite(
     charts,
     alongs: alongs.length,
   };
+  return { counts, madeNow };
 }
 
 /** For editors, which complete and check a pattern file by it. */

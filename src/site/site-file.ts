@@ -9,4 +9,6 @@ export interface SiteFile {
 export interface FileToMake {
   readonly file: string;
   readonly content: () => Promise<SiteFile['content']>;
+  /** Stands for all that it is made of, where that is known: as long as it is the same, so is the file. */
+  readonly madeOf?: string;
 }

@@ -1,5 +1,6 @@
 /** A compiled pattern -> the files beside its pages: a picture of each size, its charts, and the booklets that the site offers. */
 
+import { createHash } from 'node:crypto';
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { paintSvg } from '../paint/svg.ts';
 import type { Pattern } from '../pattern/pattern.ts';
@@ -22,11 +23,22 @@ export function sizeFiles(
     file: [...folder, file].join('/'),
     content: () => bookletFile(compiled, sizes, mark === undefined ? choice : { ...choice, mark }),
   }));
+  const madeOf = allItIsMadeOf(compiled, pattern, settings, mark);
   return [
     ...photographFiles(compiled, folderOf(pattern)),
     ...compiled.sizes.flatMap((size) => filesOf(compiled, size, pattern)),
     ...booklets,
-  ];
+  ].map((each) => ({ ...each, madeOf }));
+}
+
+function allItIsMadeOf(
+  { slug, photographs }: CompiledPattern,
+  { source }: Pattern,
+  settings: SiteSettings,
+  mark: string | undefined,
+): string {
+  const all = JSON.stringify([slug, source.text, photographs, settings, mark ?? null]);
+  return createHash('sha256').update(all).digest('hex');
 }
 
 function filesOf(compiled: CompiledPattern, size: CompiledSize, pattern: Pattern): FileToMake[] {

@@ -1,7 +1,7 @@
 /** Files of a finished site -> the published folder, changed in one move so that no half-made site is ever there. */
 
 import { existsSync, readdirSync, renameSync } from 'node:fs';
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { SiteFile } from './site-file.ts';
 
@@ -35,6 +35,16 @@ export async function writeFiles(folder: string, files: readonly SiteFile[]): Pr
   const folders = new Set(files.map(({ file }) => path.dirname(path.join(folder, file))));
   for (const needed of folders) await mkdir(needed, { recursive: true });
   for (const { file, content } of files) await writeFile(path.join(folder, file), content);
+}
+
+/** The file of the published site as it is; false where it is not there. */
+export async function keepFile(published: string, fresh: string, file: string): Promise<boolean> {
+  const to = path.join(fresh, file);
+  await mkdir(path.dirname(to), { recursive: true });
+  return copyFile(path.join(published, file), to).then(
+    () => true,
+    () => false,
+  );
 }
 
 /** Puts the new folder in the old one's place. Both renames run without a pause, so a server never finds none. */
