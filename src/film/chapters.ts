@@ -26,7 +26,7 @@ export function chaptersOf(film: Film, pattern: Pattern, fabrics: readonly Fabri
     ...film.topics.map(({ seconds, title }) => ({ seconds, title, row: null })),
     ...rows.map((row) => ({
       seconds: row.time.seconds,
-      title: `${several ? `${row.part}: ` : ''}${shown === null ? row.time.row : rowsTitle(row, rows, shown)}`,
+      title: `${several ? `${row.part}: ` : ''}${shown === null ? row.time.row : rowsTitle(row, rows, shown, row.row)}`,
       row,
     })),
   ].filter(({ seconds }) => film.lengthSeconds === null || seconds < film.lengthSeconds);
@@ -44,14 +44,17 @@ export function chaptersOf(film: Film, pattern: Pattern, fabrics: readonly Fabri
   });
 }
 
-/** `Round 3`; `Rounds 8 to 14` for the first row of a line none of whose others has a time. */
-export function rowsTitle(row: FilmedRow, all: readonly FilmedRow[], fabric: Fabric): string {
-  const first = fabric.rows[row.row];
+/**
+ * `Round 3`; `Rounds 8 to 14` for the first row of a line none of whose others has a time. `at` is where the row stands in
+ * the fabric, whichever size that is of.
+ */
+export function rowsTitle(row: FilmedRow, all: readonly FilmedRow[], fabric: Fabric, at: number): string {
+  const first = fabric.rows[at];
   if (first === undefined || first.number === null || first.unit === null)
     return first?.label ?? row.time.row;
   const noun = first.unit === 'row' ? 'Row' : 'Round';
   const alone = all.every((other) => other === row || other.part !== row.part || other.line !== row.line);
-  let last = row.row;
+  let last = at;
   while (
     alone &&
     row.nth === 0 &&

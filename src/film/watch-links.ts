@@ -33,10 +33,13 @@ export function watchLinks(
         if (!fabric.rows.some((row) => row.line === line && fabric.parts[row.part]?.name === part.name))
           continue;
         const own = rows.filter((row) => row.part === part.name && row.line === line);
-        const words = (row: FilmedRow): string =>
-          film.size !== null && film.size !== fabric.size && !sameNumber(row, shown, fabric)
-            ? `${lowered(rowsTitle(row, rows, shown))} of the size “${film.size}”, made the same way`
-            : lowered(rowsTitle(row, rows, rowOf(row, fabric) === null ? shown : fabric));
+        const words = (row: FilmedRow): string => {
+          const filmed = lowered(rowsTitle(row, rows, shown, row.row));
+          const at = rowOf(row, fabric);
+          const own = at === null ? null : lowered(rowsTitle(row, rows, fabric, at));
+          if (own === filmed || film.size === null) return own ?? filmed;
+          return `${filmed} of the size “${film.size}”, made the same way`;
+        };
         const found =
           own.length > 0
             ? own.map((row) => linkTo(film, row, words(row)))
@@ -78,11 +81,6 @@ function rowOf({ part, line, nth }: FilmedRow, fabric: Fabric): number | null {
     seen += 1;
   }
   return null;
-}
-
-function sameNumber(row: FilmedRow, shown: Fabric, fabric: Fabric): boolean {
-  const own = rowOf(row, fabric);
-  return own !== null && fabric.rows[own]?.number === shown.rows[row.row]?.number;
 }
 
 /** `Rep Rows 2 and 3`: the rows named, where they have times. */

@@ -97,6 +97,41 @@ test('a row that only repeats others leads to those, and a range has one chapter
   expect(range.linksIn(0)).toContain('4: Watch rounds 4 to 6 -> https://films.example.org/bowl#t=360');
 });
 
+test('rows of a later part are named as they are numbered there, however long the part before is', () => {
+  const text = `title: Mat
+terms: US
+gauge: {stitches: 16, rows: 18, over: 10 cm}
+sizes:
+  - {name: small, rows: 8}
+  - {name: large, rows: 14}
+film:
+  address: https://films.example.org/mat
+  times:
+    Mat: {Row 2: "1:00"}
+    Edging: {Rnd 1: "4:00", Rnd 2: "6:00"}
+parts:
+  - name: Mat
+    work: |
+      Ch 11.
+      Row 1: Sc in 2nd ch from hook and in each ch across, turn.
+      Row 2: Ch 1, sc in each st across, turn.
+      Rows 3 on: Rep Row 2 to height.
+  - name: Edging
+    onto: Mat
+    work: |
+      Rnd 1: Ch 1, sc in each st across, turn.
+      Rnd 2: Ch 1, sc in each st across.
+`;
+  const { pattern, sizes } = compilePattern({ file: 'mat.yaml', text }, 'mat');
+  if (pattern === null) throw new Error('not read');
+  const fabrics = sizes.map(({ fabric }) => fabric);
+  for (const [index, fabric] of fabrics.entries()) {
+    const links = watchLinks(pattern, { fabric, index }, fabrics);
+    const words = [...(links.get('Edging') ?? [])].flatMap(([, found]) => found.map((link) => link.words));
+    expect(words).toEqual(['Watch round 1', 'Watch round 2']);
+  }
+});
+
 test('an address of the form that is said leads to the seconds', () => {
   const { linksIn } = basket(FILM.replace('  size:', '  at: "?from={seconds}&to=end"\n  size:'));
   expect(linksIn(0)[0]).toBe('0: Watch round 1 -> https://films.example.org/bowl?from=30&to=end');
