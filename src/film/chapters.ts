@@ -20,13 +20,13 @@ const OPENING = 'Beginning';
 
 /** In the order of the film, from its beginning, without what lies beyond its end. */
 export function chaptersOf(film: Film, pattern: Pattern, fabrics: readonly Fabric[]): Chapter[] {
-  const { rows, shown } = filmedRows(film, pattern, fabrics);
+  const { rows } = filmedRows(film, pattern, fabrics);
   const several = pattern.parts.length > 1;
   const marks = [
     ...film.topics.map(({ seconds, title }) => ({ seconds, title, row: null })),
     ...rows.map((row) => ({
       seconds: row.time.seconds,
-      title: `${several ? `${row.part}: ` : ''}${shown === null ? row.time.row : rowsTitle(row, rows, shown, row.row)}`,
+      title: `${several ? `${row.part}: ` : ''}${row.title}`,
       row,
     })),
   ].filter(({ seconds }) => film.lengthSeconds === null || seconds < film.lengthSeconds);
@@ -42,26 +42,4 @@ export function chaptersOf(film: Film, pattern: Pattern, fabrics: readonly Fabri
       rows: here.flatMap(({ row }) => row ?? []),
     };
   });
-}
-
-/**
- * `Round 3`; `Rounds 8 to 14` for the first row of a line none of whose others has a time. `at` is where the row stands in
- * the fabric, whichever size that is of.
- */
-export function rowsTitle(row: FilmedRow, all: readonly FilmedRow[], fabric: Fabric, at: number): string {
-  const first = fabric.rows[at];
-  if (first === undefined || first.number === null || first.unit === null)
-    return first?.label ?? row.time.row;
-  const noun = first.unit === 'row' ? 'Row' : 'Round';
-  const alone = all.every((other) => other === row || other.part !== row.part || other.line !== row.line);
-  let last = at;
-  while (
-    alone &&
-    row.nth === 0 &&
-    fabric.rows[last + 1]?.line === first.line &&
-    fabric.rows[last + 1]?.part === first.part
-  )
-    last += 1;
-  const to = fabric.rows[last]?.number ?? first.number;
-  return to === first.number ? `${noun} ${first.number}` : `${noun}s ${first.number} to ${to}`;
 }

@@ -4,6 +4,7 @@ import type { Fabric } from '../fabric/fabric.ts';
 import type { Film, FilmTime } from '../pattern/film.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { findRow } from './find-row.ts';
+import { rowTitle } from './row-title.ts';
 
 /** A row that has a time. Rows of other sizes are the same where they are of the same line of the instructions. */
 export interface FilmedRow {
@@ -15,6 +16,10 @@ export interface FilmedRow {
   readonly nth: number;
   /** Index of `rows` of the fabric that is shown. */
   readonly row: number;
+  /** It is the first of its line, and no other of them has a time: it stands for all. */
+  readonly whole: boolean;
+  /** `Rounds 8 to 14`. */
+  readonly title: string;
 }
 
 /** A time that belongs to no row, and why. */
@@ -40,7 +45,7 @@ export function filmedRows(
 ): FilmedRows {
   const shown = film.size === null ? fabrics[0] : fabrics.find(({ size }) => size === film.size);
   if (shown === undefined) return { rows: [], astray: [], shown: null };
-  const rows: FilmedRow[] = [];
+  const rows: FoundRow[] = [];
   const astray: Astray[] = [];
   for (const time of film.times) {
     const [first, second] = parts;
@@ -64,10 +69,18 @@ export function filmedRows(
       astray.push({ kind: 'sizes part', time, without });
     } else rows.push(row);
   }
-  return { rows, astray, shown };
+  return { rows: rows.map((row) => titled(row, rows, shown)), astray, shown };
 }
 
-function rowOf(fabric: Fabric, part: string, time: FilmTime): FilmedRow | null {
+type FoundRow = Omit<FilmedRow, 'whole' | 'title'>;
+
+function titled(row: FoundRow, all: readonly FoundRow[], shown: Fabric): FilmedRow {
+  const alone = all.every((other) => other === row || other.part !== row.part || other.line !== row.line);
+  const whole = alone && row.nth === 0;
+  return { ...row, whole, title: rowTitle(shown, row.row, whole) };
+}
+
+function rowOf(fabric: Fabric, part: string, time: FilmTime): FoundRow | null {
   const row = findRow(fabric, part, time.row);
   const found = row === null ? undefined : fabric.rows[row];
   if (row === null || found === undefined) return null;

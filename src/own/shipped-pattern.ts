@@ -5,7 +5,9 @@
  */
 
 import { planSize } from '../check/plan-size.ts';
+import type { Fabric } from '../fabric/fabric.ts';
 import { workSize } from '../fabric/work.ts';
+import { type ShownFilm, shownFilms } from '../film/shown-films.ts';
 import type { ScaleOf, YarnScale } from '../measure/measures.ts';
 import { byFigures } from '../measure/yarn-scale.ts';
 import { OWN_NAME } from '../pattern/own-size.ts';
@@ -16,6 +18,7 @@ import type { Remakeable } from './own-pattern.ts';
 /** Nothing in it but what JSON holds. */
 export interface ShippedPattern {
   readonly pattern: Omit<Pattern, 'source' | 'places' | 'films' | 'photographs' | 'allowed'>;
+  readonly films: readonly ShownFilm[];
   readonly sizeSlugs: readonly string[];
   readonly multiples: readonly Omit<PartMultiple, 'broken'>[];
   /** By yarn letter. */
@@ -25,7 +28,7 @@ export interface ShippedPattern {
 /** What a compiled pattern gives. */
 export interface Shippable {
   readonly pattern: Pattern;
-  readonly sizes: readonly { readonly slug: string }[];
+  readonly sizes: readonly { readonly slug: string; readonly fabric: Fabric }[];
   readonly multiples: readonly PartMultiple[];
   readonly scaleOf: ScaleOf;
 }
@@ -34,6 +37,10 @@ export function shipPattern({ pattern, sizes, multiples, scaleOf }: Shippable): 
   const { source: _, places: __, films: ___, photographs: ____, allowed: _____, ...plain } = pattern;
   return {
     pattern: plain,
+    films: shownFilms(
+      pattern,
+      sizes.map(({ fabric }) => fabric),
+    ),
     sizeSlugs: sizes.map(({ slug }) => slug),
     multiples: multiples.map(({ part, size, claimed, found }) => ({ part, size, claimed, found })),
     scales: Object.fromEntries(pattern.yarns.map(({ letter }) => [letter, scaleOf(letter, OWN_NAME)])),

@@ -162,7 +162,7 @@ function showMade(made: OwnMade, near: NearSizes, choice: OwnChoice): void {
   const { summary, sheets } = firstSheets(made, near, choice);
   tell(summary);
   first.replaceChildren(...sheets);
-  const { sheets: instructions, charts } = rowSheets(made, choice);
+  const { sheets: instructions, charts } = rowSheets(made, choice, shipped.films);
   rows.replaceChildren(...instructions);
   const terms = choice.dialect.startsWith('uk') ? 'UK' : 'US';
   // The words are there to be read while the chart is drawn.

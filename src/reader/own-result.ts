@@ -2,6 +2,8 @@
 
 import { keepNumbersTogether } from '../booklet/no-break.ts';
 import type { NearSizes } from '../check/near-sizes.ts';
+import type { ShownFilm } from '../film/shown-films.ts';
+import { watchLinks, whereWords } from '../film/watch-links.ts';
 import { HEIGHTS_AS_USUAL } from '../measure/heights-in-sc.ts';
 import type { Units } from '../measure/materials.ts';
 import type { OwnMade } from '../own/make-own.ts';
@@ -54,12 +56,13 @@ export interface RowSheets {
   readonly charts: ReadonlyMap<string, HTMLElement>;
 }
 
-export function rowSheets(made: OwnMade, { dialect }: OwnChoice): RowSheets {
+export function rowSheets(made: OwnMade, { dialect }: OwnChoice, films: readonly ShownFilm[]): RowSheets {
   const { pattern, worked, index } = made;
   const { terms } = DIALECTS[dialect];
   const words = wordPattern(pattern, worked.fabric, dialect, index);
   const charts = new Map<string, HTMLElement>();
-  const parts = partTexts(words, () => null).map(({ chart: _, ...part }) => {
+  const watchOf = watchLinks(pattern.parts, { fabric: worked.fabric, index }, films);
+  const parts = partTexts(words, () => null, { watchOf }).map(({ chart: _, ...part }) => {
     const place = element('figure', { class: 'chart', id: `${part.id}-chart` });
     charts.set(part.name, place);
     return partSection(part, place);
@@ -73,6 +76,7 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice): RowSheets {
   const sheets = [
     listedSheet('notes', 'Notes', ownSentences(pattern, pattern.notes, dialect)),
     ...glossarySheets(words, terms),
+    ...films.slice(0, 1).map((film) => sheet('film', 'Film', element('p', {}, whereWords(film)))),
     instructions,
     listedSheet('finishing', 'Finishing', ownSentences(pattern, pattern.finishing, dialect)),
     keepSheet(),

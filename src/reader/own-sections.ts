@@ -109,7 +109,17 @@ export function partSection(part: Omit<PartText, 'chart'>, chart: HTMLElement | 
   );
 }
 
-function rowItem({ id, label, words, meanings, count }: RowLine): HTMLElement {
+function watchItem({ text, href, time }: RowLine['watch'][number]): HTMLElement {
+  return element(
+    'p',
+    { class: 'watch' },
+    element('a', { href, rel: 'noreferrer' }, text),
+    ' ',
+    element('span', { class: 'clock' }, time),
+  );
+}
+
+function rowItem({ id, label, words, meanings, count, watch }: RowLine): HTMLElement {
   const counted = count === null ? [] : [' ', element('strong', { class: 'count' }, count)];
   const tick = element('input', { type: 'checkbox' });
   return label === null
@@ -123,6 +133,7 @@ function rowItem({ id, label, words, meanings, count }: RowLine): HTMLElement {
           ' ',
           element('span', {}, drawing(words), ...counted),
         ),
+        ...watch.map(watchItem),
         meaningsOf(meanings, label),
       )
     : element(
@@ -130,6 +141,7 @@ function rowItem({ id, label, words, meanings, count }: RowLine): HTMLElement {
         { id },
         element('label', { class: 'tick' }, tick, ' ', element('span', { class: 'label' }, label)),
         element('p', {}, drawing(words), ...counted),
+        ...watch.map(watchItem),
         meaningsOf(meanings, label),
       );
 }

@@ -2,11 +2,11 @@
 
 import type { CompiledPattern, CompiledSize } from '../compiled.ts';
 import { chaptersOf } from '../film/chapters.ts';
-import { addressAt, hostOf, watchLinks } from '../film/watch-links.ts';
+import { shownFilms } from '../film/shown-films.ts';
+import { addressAt, hostOf, type WatchOf, watchLinks, whereWords } from '../film/watch-links.ts';
 import { clockTime, type Film } from '../pattern/film.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import type { WordedLine } from '../wording/words.ts';
-import type { FilmText, WatchLine } from './page-data.ts';
+import type { FilmText } from './page-data.ts';
 
 export function filmTexts(compiled: CompiledPattern, pattern: Pattern, size: CompiledSize): FilmText[] {
   const fabrics = compiled.sizes.map(({ fabric }) => fabric);
@@ -23,28 +23,17 @@ export function filmTexts(compiled: CompiledPattern, pattern: Pattern, size: Com
   }));
 }
 
-/** The links of a line, by the part and the rows it made. */
-export function watchLines(
-  compiled: CompiledPattern,
+/** The links beside the rows of a size. */
+export function watchOf(
+  { sizes }: CompiledPattern,
   pattern: Pattern,
   { size, fabric }: CompiledSize,
-): (part: string, line: WordedLine) => readonly WatchLine[] {
-  if (pattern.films.length === 0) return () => [];
-  const index = pattern.sizes.indexOf(size);
-  const links = watchLinks(
+): WatchOf {
+  const films = shownFilms(
     pattern,
-    { fabric, index },
-    compiled.sizes.map((other) => other.fabric),
+    sizes.map((other) => other.fabric),
   );
-  return (part, { rows }) => {
-    const line = fabric.rows[rows[0] ?? -1]?.line;
-    const found = line === undefined ? undefined : links.get(part)?.get(line);
-    return (found ?? []).map(({ words, address, seconds }) => ({
-      text: words,
-      href: address,
-      time: clockTime(seconds),
-    }));
-  };
+  return watchLinks(pattern.parts, { fabric, index: pattern.sizes.indexOf(size) }, films);
 }
 
 function headingOf({ name, hand }: Film, films: number): string {
@@ -61,7 +50,5 @@ function toldOf(film: Film, size: string): string[] {
       ? ''
       : ` It shows the size “${film.size}”; where its rounds or rows are numbered otherwise than yours, the links say so.`;
   const beside = film.times.length === 0 ? '' : ' The links beside the rows open it where the row begins.';
-  return [
-    `The film stands at ${hostOf(film)}, not on this page, and nothing of it is fetched before you follow a link.${length}${made}${beside}`,
-  ];
+  return [`${whereWords(film)}${length}${made}${beside}`];
 }

@@ -1,5 +1,6 @@
 /** What the layouts are given: finished strings and lists, so that they only have to set them. */
 
+import type { WatchLink } from '../film/watch-links.ts';
 import type { Meaning } from '../wording/mark-words.ts';
 import type { DialectKey } from '../wording/words.ts';
 
@@ -113,15 +114,7 @@ export interface RowLine {
   readonly meanings: readonly Meaning[];
   readonly count: string | null;
   /** Where it is shown being made. */
-  readonly watch: readonly WatchLine[];
-}
-
-export interface WatchLine {
-  /** `Watch round 3`. */
-  readonly text: string;
-  readonly href: string;
-  /** `4:10`. */
-  readonly time: string;
+  readonly watch: readonly WatchLink[];
 }
 
 /** A film of the pattern: told of and linked to, never shown in the page. */
@@ -132,7 +125,7 @@ export interface FilmText {
   readonly href: string;
   /** `Open the film at films.example.org`. */
   readonly link: string;
-  readonly chapters: readonly WatchLine[];
+  readonly chapters: readonly WatchLink[];
 }
 
 export interface PartText {

@@ -1,14 +1,15 @@
 /** Worded parts and their charts -> parts as the layouts set them, each line with an address of its own. */
 
+import type { WatchOf } from '../film/watch-links.ts';
 import { markerFor } from '../wording/mark-words.ts';
-import type { WordedLine, WordedPattern } from '../wording/words.ts';
+import type { WordedPattern } from '../wording/words.ts';
 import { fragment, uniqueFragments } from './addresses.ts';
-import type { ChartFigure, PartText, PictureSet, WatchLine } from './page-data.ts';
+import type { ChartFigure, PartText, PictureSet } from './page-data.ts';
 import { rowLine } from './row-line.ts';
 
 /** What stands beside the words. */
 interface Beside {
-  readonly watchOf?: (part: string, line: WordedLine) => readonly WatchLine[];
+  readonly watchOf?: WatchOf;
   readonly photographsOf?: (part: string) => readonly PictureSet[];
 }
 
@@ -27,7 +28,7 @@ export function partTexts(
       make: part.make,
       lines: part.lines.map((line) => ({
         ...rowLine(line, unique(`${id}-${fragment(line.label ?? 'words')}`), marker),
-        watch: watchOf(part.name, line),
+        watch: watchOf(part.name, line.rows),
       })),
       photographs: photographsOf(part.name),
       chart: chartOf(part.name, unique(`${id}-chart`)),

@@ -11,7 +11,7 @@ import { chartFigure } from './chart-figure.ts';
 import { coverLink } from './cover-picture.ts';
 import { DIALECT_KEYS, DIALECT_NAMES, ownDialect } from './dialect-names.ts';
 import { changeLines, colophonLines, sizeFacts } from './facts.ts';
-import { filmTexts, watchLines } from './film-text.ts';
+import { filmTexts, watchOf } from './film-text.ts';
 import { followedLines, followingMarkup } from './following.ts';
 import { howTo } from './how-to.ts';
 import { bookletsForPage, type OfferedBooklet, offeredBooklets } from './offered-booklets.ts';
@@ -58,7 +58,7 @@ function sizePage(
   const place = pagePlace(dialect === null ? folder : [...folder, dialect]);
   const words = size.words[key];
   const parts = partTexts(words, (part, id) => partChart(compiled, size, terms, part, id, place), {
-    watchOf: watchLines(compiled, pattern, size),
+    watchOf: watchOf(compiled, pattern, size),
     photographsOf: (part) => photographsOf(compiled, part, place),
   });
   return {

@@ -62,6 +62,25 @@ test('films for either hand stand side by side, and a row that repeats others le
   });
 });
 
+test('a size of her own has the links too, each under the number of the row in the film', async () => {
+  await open.visit('lantern-square/your-own/?width=8&units=imperial', PHONE, async (page) => {
+    await page.locator('#own-rows .rows li').first().waitFor();
+    const links = await page
+      .locator('#own-rows .watch a')
+      .evaluateAll((all) => all.map((one) => `${one.textContent} ${one.getAttribute('href')}`));
+    const film = 'https://films.example.org/lantern-square';
+    expect(links).toEqual([
+      `Watch the foundation ${film}#t=95`,
+      `Watch round 1 ${film}#t=170`,
+      `Watch round 2 ${film}#t=365`,
+      `Watch round 3 ${film}#t=640`,
+      `Watch rounds 4 to 6 of the size “six rounds”, made the same way ${film}#t=990`,
+      `Watch round 7 of the size “six rounds”, made the same way ${film}#t=1330`,
+    ]);
+    expect(await page.locator('#film + .body').textContent()).toContain('stands at films.example.org');
+  });
+});
+
 test('links to a film are not printed', async () => {
   await open.visit('lantern-square/six-rounds/', {}, async (page) => {
     const link = page.getByRole('link', { name: 'Watch round 3', exact: true });

@@ -3,7 +3,9 @@
 import { describe, expect, test } from 'vitest';
 import { compilePattern } from '../../src/compile.ts';
 import { chaptersOf } from '../../src/film/chapters.ts';
+import { shownFilms } from '../../src/film/shown-films.ts';
 import { hostOf, watchLinks } from '../../src/film/watch-links.ts';
+import { rowsByLine } from '../../src/wording/line-rows.ts';
 
 function basket(film: string) {
   const text = `title: Bowl
@@ -29,11 +31,9 @@ parts:
   const linksIn = (index: number) => {
     const fabric = fabrics[index];
     if (fabric === undefined) throw new Error('no such size');
-    const links = watchLinks(pattern, { fabric, index }, fabrics).get('Bowl') ?? new Map();
-    return [...links].flatMap(([line, found]) =>
-      found.map(
-        ({ words, address }: { words: string; address: string }) => `${line}: ${words} -> ${address}`,
-      ),
+    const watchOf = watchLinks(pattern.parts, { fabric, index }, shownFilms(pattern, fabrics));
+    return [...rowsByLine(fabric, 'Bowl')].flatMap(([line, rows]) =>
+      watchOf('Bowl', rows).map(({ text, href }) => `${line}: ${text} -> ${href}`),
     );
   };
   const [film1] = pattern.films;
@@ -126,8 +126,10 @@ parts:
   if (pattern === null) throw new Error('not read');
   const fabrics = sizes.map(({ fabric }) => fabric);
   for (const [index, fabric] of fabrics.entries()) {
-    const links = watchLinks(pattern, { fabric, index }, fabrics);
-    const words = [...(links.get('Edging') ?? [])].flatMap(([, found]) => found.map((link) => link.words));
+    const watchOf = watchLinks(pattern.parts, { fabric, index }, shownFilms(pattern, fabrics));
+    const words = [...rowsByLine(fabric, 'Edging').values()].flatMap((rows) =>
+      watchOf('Edging', rows).map(({ text }) => text),
+    );
     expect(words).toEqual(['Watch round 1', 'Watch round 2']);
   }
 });
