@@ -54,7 +54,7 @@ export const filmFaults = {
   }),
   'film/sizes-part': ({ row, where, sizes }: SizesPart): Wording => ({
     severity: 'error',
-    message: `${row} is not the same in all sizes: ${where}`,
+    message: `${row} is not the same in every size; ${where}`,
     why: 'Makers of some sizes would be led to a row that is not theirs.',
     try: `say which size you make in the film:  size: ${sizes[0] ?? ''}`,
   }),
