@@ -19,7 +19,10 @@ export function startBuilder(): Builder {
     build: (order, progress) =>
       new Promise((resolve) => {
         // One that was ended from outside is started anew.
-        child ??= fork(PROCESS, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
+        child ??= fork(PROCESS, {
+          execArgv: ['--import', import.meta.resolve('tsx')],
+          stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+        });
         const builder = child;
         const finish = (result: BuildResult): void => {
           builder.removeAllListeners();

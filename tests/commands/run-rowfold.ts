@@ -7,8 +7,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { starterPattern } from '../../src/commands/starter-pattern.ts';
 
-const CLI = fileURLToPath(new URL('../../src/cli.ts', import.meta.url));
-const TSX = import.meta.resolve('tsx');
+const START = fileURLToPath(new URL('../../rowfold.mjs', import.meta.url));
 
 export interface Ended {
   readonly code: number | null;
@@ -17,7 +16,7 @@ export interface Ended {
 }
 
 export function startRowfold(words: readonly string[], folder: string): ChildProcess {
-  return spawn(process.execPath, ['--import', TSX, CLI, ...words], {
+  return spawn(process.execPath, [START, ...words], {
     cwd: folder,
     env: { ...process.env, NO_COLOR: '1' },
   });

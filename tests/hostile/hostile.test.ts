@@ -8,7 +8,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { removeFolder, scratchFolder } from '../commands/run-rowfold.ts';
 import { HOSTILE, type HostileCase } from './hostile-cases.ts';
 
-const CLI = fileURLToPath(new URL('../../src/cli.ts', import.meta.url));
+const START = fileURLToPath(new URL('../../rowfold.mjs', import.meta.url));
 /** A guard against what never ends, not a measure: all of them end in a second or few. */
 const STUCK_MS = 60_000;
 /** Memory that a machine of today can spare, so that a case that eats it up fails instead of swapping. */
@@ -26,7 +26,7 @@ interface Ended {
 
 function check(file: string): Promise<Ended> {
   return new Promise((resolve, reject) => {
-    const words = [`--max-old-space-size=${MOST_MB}`, '--import', import.meta.resolve('tsx'), CLI];
+    const words = [`--max-old-space-size=${MOST_MB}`, START];
     const child = spawn(process.execPath, [...words, 'check', file, '--json'], { cwd: folder });
     const stuck = setTimeout(() => child.kill('SIGKILL'), STUCK_MS);
     let out = '';

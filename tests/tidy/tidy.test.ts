@@ -72,6 +72,7 @@ const TOP_LEVEL = [
   'package-lock.json',
   'package.json',
   'patterns',
+  'rowfold.mjs',
   'shared',
   'src',
   'tests',

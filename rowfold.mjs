@@ -1,0 +1,90 @@
+/**
+ * Starts Rowfold: the words behind it are those of a command. Its TypeScript is made into JavaScript once, kept beside it
+ * in .cache/, and made anew when a file has changed, so that a command does not wait for that each time. Where nothing can
+ * be kept, it runs as it stands.
+ */
+
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const HERE = path.dirname(fileURLToPath(import.meta.url));
+const KEPT = path.join(HERE, '.cache/rowfold');
+/** What the program is made from. */
+const FROM = ['src', 'shared', 'eleventy.config.ts', 'package-lock.json', 'rowfold.mjs'];
+
+/** A file that asks where it stands is told where it stood before it was made part of another. */
+const inItsPlace = {
+  name: 'in its place',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /[/\\](?:src[/\\].*|eleventy\.config)\.ts$/ }, ({ path: file }) => ({
+      contents: readFileSync(file, 'utf8').replaceAll(
+        'import.meta.url',
+        JSON.stringify(pathToFileURL(file).href),
+      ),
+      loader: 'ts',
+    }));
+  },
+};
+
+const made = path.join(KEPT, stamp());
+try {
+  if (!existsSync(made)) await make(made);
+} catch (fault) {
+  if (!(fault instanceof Error && 'code' in fault)) throw fault;
+  // A folder that may not be written to.
+  const { register } = await import('tsx/esm/api');
+  register();
+}
+await import(pathToFileURL(existsSync(made) ? path.join(made, 'cli.js') : path.join(HERE, 'src/cli.ts')).href);
+
+/** How many files there are, how large, and when the last of them was changed. */
+function stamp() {
+  let files = 0;
+  let bytes = 0;
+  let newest = 0;
+  const look = (name) => {
+    const { mtimeMs, size } = statSync(name);
+    files += 1;
+    bytes += size;
+    newest = Math.max(newest, mtimeMs);
+  };
+  for (const name of FROM) {
+    const whole = path.join(HERE, name);
+    if (!statSync(whole).isDirectory()) look(whole);
+    else
+      for (const entry of readdirSync(whole, { recursive: true, withFileTypes: true }))
+        if (entry.isFile()) look(path.join(entry.parentPath ?? entry.path, entry.name));
+  }
+  return [files, bytes, Math.round(newest)].map((n) => n.toString(36)).join('-');
+}
+
+async function make(folder) {
+  const { build } = await import('esbuild');
+  // In a folder of its own first: another command may be at it at the same time.
+  const making = `${folder}.${process.pid}`;
+  mkdirSync(making, { recursive: true });
+  await build({
+    absWorkingDir: HERE,
+    entryPoints: ['src/cli.ts'],
+    outdir: making,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    packages: 'external',
+    charset: 'utf8',
+    sourcemap: 'linked',
+    logLevel: 'silent',
+    plugins: [inItsPlace],
+  });
+  const old = readdirSync(KEPT).filter((name) => !name.includes('.') && name !== path.basename(folder));
+  try {
+    renameSync(making, folder);
+  } catch {
+    // The other one was quicker.
+    rmSync(making, { recursive: true, force: true });
+  }
+  for (const name of old) rmSync(path.join(KEPT, name), { recursive: true, force: true });
+}
