@@ -46,6 +46,8 @@ export interface PictureSet {
   /** Its width and height in dots, for its place to be kept. */
   readonly width: string;
   readonly height: string;
+  /** Higher than wide. */
+  readonly tall: boolean;
   /** For those who do not see it. */
   readonly shows: string;
   readonly by: string | null;

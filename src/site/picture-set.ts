@@ -67,6 +67,7 @@ export function pictureSet(
     src: linkTo(place, [slug], plain?.file),
     width: String(width),
     height: String(Math.round((heightPx * width) / widthPx)),
+    tall: heightPx > widthPx,
     shows: photograph.shows,
     by: photograph.by,
     lazy: standing !== 'cover',
