@@ -1,6 +1,7 @@
 /** An along as its file gives it: values checked, release times found, places kept; no pattern of it is read yet. */
 
 import type { Gauge, Yarn } from '../pattern/pattern.ts';
+import type { Photograph } from '../pattern/photograph.ts';
 import type { Source, Span } from '../source/span.ts';
 import type { SeamName } from './seams.ts';
 
@@ -59,6 +60,8 @@ export interface Along {
   readonly blanket: { readonly across: number; readonly down: number };
   readonly joining: { readonly method: SeamName; readonly colour: string };
   readonly border: { readonly colour: string; readonly rounds: number; readonly edging: Edging | null };
+  /** The first is the cover's. */
+  readonly photographs: readonly Photograph[];
   readonly weeks: readonly AlongWeek[];
   /** Span of every value by its path: `match.stitches`, `weeks.0.make`. */
   readonly places: ReadonlyMap<string, Span>;

@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { gaugeOf, millimetres, oneLine, yarnOf } from '../pattern/build-pattern.ts';
+import { gaugeOf, millimetres, oneLine, photographsOf, yarnOf } from '../pattern/build-pattern.ts';
 import { readHook } from '../pattern/hook.ts';
 import { plainValue } from '../pattern/plain-value.ts';
 import { schemaFaults } from '../pattern/schema-faults.ts';
@@ -77,6 +77,7 @@ function buildAlong(
     blanket: values.blanket,
     joining: values.joining,
     border: { colour: border.colour, rounds: border.rounds, edging: edgingOf(border.edging) },
+    photographs: photographsOf(values.photographs ?? []),
     weeks: values.weeks.map((week, index) => weekOf(week, index, releasesMs[index] ?? 0, places)),
     places,
   };

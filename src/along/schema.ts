@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { BOUNDS } from '../pattern/bounds.ts';
 import { type JsonSchema, jsonSchemaOf } from '../pattern/json-schema.ts';
+import { photographsOfAlong } from '../pattern/photograph-schema.ts';
 import { gauge, YARN_LETTER, yarn } from '../pattern/schema.ts';
 import { hook, length, text, wholeNumber } from '../pattern/written-measures.ts';
 import { SEAM_NAMES } from './seams.ts';
@@ -214,6 +215,7 @@ export const alongSchema = z
         edging: edging.optional(),
       })
       .meta({ description: 'What is worked round the joined squares.' }),
+    photographs: photographsOfAlong.optional(),
     weeks: z.array(week).min(1).meta({ description: 'The weeks in their order.' }),
   })
   .meta({ title: 'Rowfold along', description: 'A crochet-along for Rowfold, one file to an along.' });

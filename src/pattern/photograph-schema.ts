@@ -32,7 +32,7 @@ const photograph = z
     examples: [{ file: 'on-the-chair.jpg', shows: 'The square over the back of a chair' }],
   });
 
-/** A list of them, of a pattern or of an along. */
+/** Of a pattern. */
 export const photographs = z
   .array(photograph)
   .min(1)
@@ -40,4 +40,14 @@ export const photographs = z
     description:
       'Photographs in the folder of the pattern, the first for the cover. Places and dates that a camera writes into them are not published.',
     examples: [[{ file: 'on-the-chair.jpg', shows: 'The square over the back of a chair' }]],
+  });
+
+/** Of an along, which has no parts. */
+export const photographsOfAlong = z
+  .array(photograph.omit({ part: true }).meta(photograph.meta() ?? {}))
+  .min(1)
+  .meta({
+    description:
+      'Photographs in the folder of this file, the first for the cover. They are public from the first build on: show nothing of weeks to come in them.',
+    examples: [[{ file: 'wool.jpg', shows: 'Four skeins in the colours of the marsh' }]],
   });

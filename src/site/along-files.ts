@@ -10,7 +10,7 @@ import { CALENDAR_FILE, PLANNER_FOLDER, weekBookName, weekFolder, wholeBookName 
 import { picturesScript } from './along-pictures.ts';
 import { type AlongSite, squaresOut } from './along-site.ts';
 import { readFontFiles } from './font-files.ts';
-import { paperPhotographs } from './make-pictures.ts';
+import { paperPhotographs, photographFiles } from './make-pictures.ts';
 import type { FileToMake } from './site-file.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { sizeFiles } from './size-files.ts';
@@ -42,6 +42,7 @@ export function alongFiles(site: AlongSite, offered: SiteSettings): FileToMake[]
       sizeFiles(compiled, pattern, offered, mark ?? undefined),
     ),
     pictures,
+    ...photographFiles({ slug: along.slug, photographs: site.photographs }, site.folder),
     ...weeks,
     ...(complete ? whole : []),
   ];

@@ -50,6 +50,9 @@ export interface AlongTotals {
 }
 
 export interface AlongPage extends AlongFrame {
+  /** Of the along as a whole. */
+  readonly photograph: PictureSet | null;
+  readonly photographs: readonly PictureSet[];
   readonly about: string;
   readonly facts: readonly Fact[];
   readonly links: readonly Link[];

@@ -35,7 +35,7 @@ import type { AlongSite } from './along-site.ts';
 import { alongTotals } from './along-totals.ts';
 import { coverLink } from './cover-picture.ts';
 import type { Link, RowLine } from './page-data.ts';
-import { coverPhotograph } from './picture-set.ts';
+import { coverPhotograph, photographsOf } from './picture-set.ts';
 import { rowLine } from './row-line.ts';
 
 export const CALENDAR_FILE = 'releases.ics';
@@ -69,6 +69,7 @@ function alongPage(site: AlongSite): AlongPage {
   const { released, plan, figures } = site;
   const { along, weeks, complete } = released;
   const place = pagePlace([along.slug]);
+  const own = { slug: along.slug, photographs: site.photographs };
   const latest = weeksOut(released).at(-1) ?? null;
   const first = weeks[0];
   return {
@@ -80,6 +81,8 @@ function alongPage(site: AlongSite): AlongPage {
     script: linkTo(place, [FILES_FOLDER], CLOCK_SCRIPT),
     heading: along.title,
     about: along.about,
+    photograph: coverPhotograph(own, place, 'cover'),
+    photographs: photographsOf(own, null, place),
     facts: [
       { name: 'Begins', value: first === undefined ? '' : dayWords(first.releaseMs, along.zone) },
       { name: 'Weeks', value: String(weeks.length) },

@@ -6,11 +6,15 @@ import { type ReleasedAlong, releaseAt, weeksOut } from '../along/release.ts';
 import type { AlongSquare } from '../along/work-along.ts';
 import type { WorkedBorder } from '../along/work-border.ts';
 import { inFileOrder } from '../diagnostics/order.ts';
+import type { SeenPhotograph } from '../pattern/photograph.ts';
 import type { ToldFile } from './compile-patterns.ts';
 import type { AlongOnDisk } from './read-alongs.ts';
 
 export interface AlongSite {
   readonly released: ReleasedAlong;
+  /** Where its file and its own photographs lie. */
+  readonly folder: string;
+  readonly photographs: readonly SeenPhotograph[];
   readonly figures: BlanketFigures;
   /** The blanket of whoever takes the first choice of every week, as far as it is out. */
   readonly plan: BlanketPlan;
@@ -55,7 +59,10 @@ interface OneAt {
   readonly withheld: readonly string[];
 }
 
-function oneAt({ file, text, worked, faults, patternFiles }: AlongOnDisk, asOf: AsOf | null): OneAt {
+function oneAt(
+  { folder, file, text, worked, faults, photographs, patternFiles }: AlongOnDisk,
+  asOf: AsOf | null,
+): OneAt {
   const telling = (diagnostics: AlongOnDisk['faults']): ToldFile[] =>
     diagnostics.length === 0 ? [] : [{ file, text, compiled: { diagnostics: inFileOrder(diagnostics) } }];
   const broken = worked === null || faults.some(({ severity }) => severity === 'error');
@@ -71,6 +78,8 @@ function oneAt({ file, text, worked, faults, patternFiles }: AlongOnDisk, asOf: 
   return {
     site: {
       released,
+      folder,
+      photographs,
       figures,
       plan: planBlanket(figures, { ...figures, make: defaultMake(figures) }),
       border: worked.border,

@@ -8,6 +8,7 @@ import type { AlongSite } from './along-site.ts';
 import { coverLink } from './cover-picture.ts';
 import { allFound, type Found, patternFound } from './facets.ts';
 import type { Link, ListEntry, SizePage } from './page-data.ts';
+import { coverPhotograph, photographsOf } from './picture-set.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { sizePages } from './size-page.ts';
 
@@ -26,7 +27,13 @@ export function squarePages({ released }: AlongSite, offered: SiteSettings): Siz
           { text: along.title, href: linkTo(page, [along.slug]), current: false },
           { text: `Week ${number}`, href: linkTo(page, [along.slug, weekFolder(number)]), current: false },
         ];
-        return { ...page, ownHref: null, trail: [...(top === undefined ? [] : [top]), ...above, ...below] };
+        const photographs = photographsOf(compiled, null, page);
+        return {
+          ...page,
+          photographs,
+          ownHref: null,
+          trail: [...(top === undefined ? [] : [top]), ...above, ...below],
+        };
       });
     }),
   );
@@ -43,7 +50,7 @@ export function alongFound({ released }: AlongSite): Found {
   };
 }
 
-export function alongEntry({ released }: AlongSite, place: PagePlace): ListEntry {
+export function alongEntry({ released, photographs }: AlongSite, place: PagePlace): ListEntry {
   const { along, weeks } = released;
   const square = weeksOut(released)[0]?.squares[0];
   const first = weeks[0];
@@ -56,6 +63,7 @@ export function alongEntry({ released }: AlongSite, place: PagePlace): ListEntry
       { name: 'Weeks', value: `${weeksOut(released).length} of ${weeks.length} out` },
       { name: 'Written in', value: `${along.terms} terms` },
     ],
+    photograph: coverPhotograph({ slug: along.slug, photographs }, place, 'listed'),
     cover: square === undefined ? null : coverLink(square.compiled, square.pattern, square.size, place),
   };
 }

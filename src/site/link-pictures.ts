@@ -99,7 +99,10 @@ function patternLink(compiled: CompiledPattern, pattern: Pattern, { name }: Site
 
 /** Nothing but what is out: the squares that came last, and what the schedule says to everyone. */
 function alongLink(along: AlongSite, { name }: SiteSettings): LinkPicture {
-  const { released } = along;
+  const {
+    released,
+    photographs: [cover],
+  } = along;
   const { slug, title, zone } = released.along;
   const [first] = released.weeks;
   const latest = [...weeksOut(released)].reverse().flatMap(({ squares }) => squares);
@@ -111,9 +114,17 @@ function alongLink(along: AlongSite, { name }: SiteSettings): LinkPicture {
       title,
       line: `A crochet-along in ${released.weeks.length} weeks${begins}`,
       foot: name ?? '',
-      alternative: latest.length === 0 ? `${title}` : `${title}: drawings of squares that are out`,
+      alternative:
+        cover !== undefined
+          ? `${title}: ${cover.shows}`
+          : latest.length === 0
+            ? title
+            : `${title}: drawings of squares that are out`,
     },
-    images: async () => ({ kind: 'drawings', scenes: latest.flatMap(drawingOf) }),
+    images: async () =>
+      cover === undefined
+        ? { kind: 'drawings', scenes: latest.flatMap(drawingOf) }
+        : { kind: 'photograph', jpeg: await squarePhotograph(cover, along.folder, LINK_PICTURE.heightPx) },
   };
 }
 

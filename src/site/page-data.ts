@@ -294,6 +294,8 @@ export interface SizePage extends PatternText {
   readonly cover: string | null;
   /** Shown in its place. */
   readonly photograph: PictureSet | null;
+  /** Those that belong to no one part, where the pattern has no page of its own to show them. */
+  readonly photographs: readonly PictureSet[];
   readonly schematics: readonly Schematic[];
   readonly films: readonly FilmText[];
   readonly sizeLinks: readonly Link[];

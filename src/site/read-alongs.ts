@@ -6,13 +6,15 @@ import type { Along } from '../along/along.ts';
 import { ballFaults } from '../along/ball-faults.ts';
 import { readAlong } from '../along/read-along.ts';
 import { type WorkedAlong, workAlong } from '../along/work-along.ts';
+import { pictureFaults } from '../check/photographs.ts';
 import { compilePattern } from '../compile.ts';
 import type { CompiledPattern } from '../compiled.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { inFileOrder } from '../diagnostics/order.ts';
+import { type PhotographLooks, type SeenPhotograph, seenPhotographs } from '../pattern/photograph.ts';
 import type { ToldFile } from './compile-patterns.ts';
 import { diskFault, MOST_BYTES } from './disk-faults.ts';
-import { looksOf } from './look-at-photographs.ts';
+import { lookAtPhotographs, looksOf } from './look-at-photographs.ts';
 import { PATTERN_FILE } from './read-patterns.ts';
 
 export const ALONG_FILE = 'along.yaml';
@@ -24,6 +26,8 @@ export interface AlongOnDisk {
   readonly text: string;
   /** Null where the file has faults. */
   readonly worked: WorkedAlong | null;
+  /** Its own, the cover's first; those of its squares stand with them. */
+  readonly photographs: readonly SeenPhotograph[];
   /** Of the file, and of the along as a whole; those of a week stand with the week. */
   readonly faults: readonly Diagnostic[];
   /** Files of the patterns it names, by their real place on the disk. */
@@ -70,7 +74,7 @@ async function alongFiles(given: string): Promise<string[]> {
 async function readOne(file: string): Promise<AlongOnDisk> {
   const shown = file.split(path.sep).join('/');
   const folder = path.dirname(shown);
-  const nothing = { folder, worked: null, patternFiles: new Map(), patternTexts: new Map() };
+  const nothing = { folder, worked: null, photographs: [], patternFiles: new Map(), patternTexts: new Map() };
   const text = await readText(file);
   if (typeof text !== 'string')
     return { file: shown, text: '', faults: [{ ...text, file: shown }], ...nothing };
@@ -79,15 +83,30 @@ async function readOne(file: string): Promise<AlongOnDisk> {
   if (along === null) return { file: shown, text, faults: diagnostics, ...nothing };
   const read = await readPatternsOf(along, path.dirname(file));
   const worked = workAlong(along, read.compiled);
+  const looks = await lookAtPhotographs(
+    along.photographs.map(({ file: name }) => name),
+    path.dirname(file),
+  );
   return {
     folder,
     file: shown,
     text,
     worked,
-    faults: [...diagnostics, ...worked.faults, ...ballFaults(worked)],
+    photographs: seenPhotographs(along.photographs, looks),
+    faults: [...diagnostics, ...worked.faults, ...ballFaults(worked), ...photographFaults(along, looks)],
     patternFiles: read.files,
     patternTexts: read.texts,
   };
+}
+
+function photographFaults(along: Along, looks: PhotographLooks): Diagnostic[] {
+  return along.photographs.flatMap((photograph, index) => {
+    const at = (key: string) => ({
+      file: along.source.file,
+      span: along.places.get(`photographs.${index}.${key}`) ?? { start: 0, end: 1 },
+    });
+    return pictureFaults(photograph, looks, at('file'), at('shows'));
+  });
 }
 
 async function readPatternsOf(along: Along, folder: string) {

@@ -87,6 +87,7 @@ function sizePage(
     facts: sizeFacts(pattern, size),
     cover: coverLink(compiled, pattern, size, place),
     photograph: coverPhotograph(compiled, place, 'cover'),
+    photographs: [],
     schematics: size.schematics.map(({ scene }, i) => ({
       svg: paintSvg(scene, { idPrefix: `measures-${i + 1}` }),
       title: scene.title,
