@@ -3,6 +3,7 @@
 import { keep, readKept } from '../reader/kept.ts';
 import { ask, fieldsOf, latest, pageIn, say, whenQuiet } from './ask-server.ts';
 import { isDraft } from './draft.ts';
+import { findWords } from './find-words.ts';
 import { listen } from './listen.ts';
 import { putIn } from './put-in.ts';
 
@@ -186,4 +187,12 @@ if (draft !== null && draft.text !== inFile && area !== null && stamp !== null &
   }
   look();
 }
+document.body.classList.add('lively');
+document.querySelector('#text')?.addEventListener('click', ({ target }) => {
+  const button = target instanceof Element ? target.closest<HTMLButtonElement>('button[data-line]') : null;
+  if (button === null || area === null || writing === null) return;
+  writing.open = true;
+  const { line, from, to } = button.dataset;
+  findWords(area, { line: Number(line), from: Number(from), to: Number(to) });
+});
 listen({ saved: refresh, built: refresh });

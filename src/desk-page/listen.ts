@@ -1,5 +1,7 @@
 /** What the server tells of patterns and site -> acted on, for as long as the page is looked at. */
 
+import { say } from './ask-server.ts';
+
 const NEWS_ADDRESS = '/.desk/news';
 
 export interface Heard {
@@ -22,6 +24,8 @@ export function listen({ saved, built }: Heard): void {
       if (missed || sleeping) saved();
       sleeping = false;
     });
+    source.addEventListener('open', () => gone(false));
+    source.addEventListener('error', () => gone(true));
     source.addEventListener('saved', saved);
     source.addEventListener('built', ({ data }: MessageEvent<string>) => {
       last = `${last?.split(' ')[0]} ${data}`;
@@ -32,8 +36,28 @@ export function listen({ saved, built }: Heard): void {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') return hear();
     sleeping = true;
+    gone(false);
     source?.close();
     source = null;
   });
   hear();
+}
+
+/** A connection that is lost for a moment comes back by itself, and nobody need know. */
+const PATIENCE_MS = 2500;
+let waiting = 0;
+
+function gone(is: boolean): void {
+  const words = document.querySelector<HTMLElement>('#gone');
+  if (words === null) return;
+  if (!is) {
+    clearTimeout(waiting);
+    waiting = 0;
+    words.hidden = true;
+  } else if (waiting === 0) {
+    waiting = window.setTimeout(() => {
+      words.hidden = false;
+      say(words.textContent ?? '');
+    }, PATIENCE_MS);
+  }
 }

@@ -13,6 +13,9 @@ export interface DeskFile {
   readonly errors: number;
 }
 
+/** A file that keeps the site from being built, and cannot lie on the desk: an along, for one. */
+export type OtherFile = Pick<DeskFile, 'file' | 'errors'>;
+
 /** The pattern that lies open, as its file stands or as it is being written. */
 export interface OpenFile {
   readonly file: string;
@@ -35,6 +38,9 @@ export interface OpenFile {
 
 export interface DeskView {
   readonly files: readonly DeskFile[];
+  readonly others: readonly OtherFile[];
+  /** Why the site could not be built, where no pattern's file is the reason. */
+  readonly siteFault: string | null;
   /** Null where there is no such file; `asked` says which was asked for. */
   readonly open: OpenFile | null;
   readonly asked: string | null;

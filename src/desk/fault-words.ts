@@ -24,14 +24,14 @@ export function worstOf(faults: readonly { readonly severity: Severity }[]): Sev
   return SEVERITIES.find((severity) => faults.some((fault) => fault.severity === severity)) ?? null;
 }
 
-/** What is so, why it matters, what to try. Its kind is told in words, and by a shape of its own. */
-export function faultNote({ severity, sizes, message, why, try: attempt }: Diagnostic): string {
+/** What is so, why it matters, what to try. Its kind is told in words, and by a shape of its own. `below` stands at its end. */
+export function faultNote({ severity, sizes, message, why, try: attempt }: Diagnostic, below = ''): string {
   const ofSizes = sizes.length === 0 ? '' : `, ${sizes.length === 1 ? 'size' : 'sizes'} ${sizes.join(', ')}`;
   return `<div class="told-note ${severity}">
 <p class="kind">${sign(severity)}${NAMES[severity]}${escaped(ofSizes)}</p>
 <p class="what">${escaped(sentence(message))}</p>
 <p>${escaped(why)}</p>
-<p><b>Try:</b> ${escaped(attempt)}</p>
+<p><b>Try:</b> ${escaped(attempt)}</p>${below}
 </div>`;
 }
 

@@ -48,6 +48,7 @@ ${places.join('\n')}
 </header>
 <main id="main" tabindex="-1">
 <p id="said" class="unseen" role="status"></p>
+<p id="gone" class="unsaved" hidden>The desk is not answered: Rowfold has ended in the terminal. Start it again there, and this page goes on by itself.</p>
 ${main}
 </main>
 <script src="${DESK_ADDRESS}${here}.js"></script>

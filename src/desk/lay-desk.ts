@@ -27,7 +27,7 @@ export function layDesk(view: DeskView): string {
 ${fresh('head', `<h1 id="title">${escaped(title)}</h1>\n<p class="path">${escaped(open.file)}</p>`)}
 ${fresh('told', faultSummary(open.text, open.compiled.diagnostics))}
 ${writingForm(open, view.token)}
-${fresh('text', textSheet(open.text, open.compiled.diagnostics))}
+${fresh('text', textSheet(open.text, open.compiled.diagnostics, open.writable))}
 </section>
 <div class="side made">
 ${madeSheets(open)}
@@ -41,8 +41,10 @@ function titleOf({ compiled, file }: OpenFile): string {
   return title === '' ? file : title;
 }
 
-function choice({ files, open, asked }: DeskView): string {
-  if (files.length === 0) return '';
+function choice(view: DeskView): string {
+  const { files, open, asked } = view;
+  const told = fresh('elsewhere', elsewhere(view));
+  if (files.length === 0) return told;
   const current = open?.file ?? asked;
   const options = files.map(
     ({ file, title }) =>
@@ -57,25 +59,39 @@ function choice({ files, open, asked }: DeskView): string {
       `<option value="${key}"${key === open?.dialect ? ' selected' : ''}>${DIALECT_NAMES[key]}</option>`,
   );
   return `<form class="choice" method="get" action="${DESK_ADDRESS}" aria-label="What lies on the desk">
-<div><label for="file">Pattern</label><select id="file" name="file">${options.join('')}</select></div>
-${sizes.length === 0 ? '' : `<div><label for="size">Size</label><select id="size" name="size">${sizes.join('')}</select></div>`}
+<div><label for="file">Pattern</label><select id="file" name="file" data-fresh>${options.join('')}</select></div>
+<div><label for="size">Size</label><select id="size" name="size" data-fresh${sizes.length === 0 ? ' disabled' : ''}>${sizes.length === 0 ? '<option value="">none yet</option>' : sizes.join('')}</select></div>
 <div><label for="terms">Words in</label><select id="terms" name="terms">${terms.join('')}</select></div>
 <button type="submit" class="plainer">Show</button>
 </form>
-${fresh('elsewhere', elsewhere(files, current))}`;
+${told}`;
 }
 
-function elsewhere(files: DeskView['files'], current: string | null): string {
-  const others = files.filter(({ file, errors }) => errors > 0 && file !== current);
-  if (others.length === 0) return '';
-  const links = others
-    .slice(0, 8)
-    .map(
-      ({ file, title, errors }) =>
-        `<a href="${escaped(deskHref(file))}">${escaped(title)}</a> (${errors === 1 ? '1 error' : `${errors} errors`})`,
-    );
-  const more = others.length > 8 ? ` and ${others.length - 8} more` : '';
-  return `<p class="elsewhere">Not right yet: ${links.join(', ')}${more}.</p>`;
+const MOST_NAMED = 8;
+
+/** What keeps the site from being built beside what lies open. */
+function elsewhere({ files, others, siteFault, open }: DeskView): string {
+  const count = (errors: number): string => (errors === 1 ? '1 error' : `${errors} errors`);
+  const named = [
+    ...files.flatMap(({ file, title, errors }) =>
+      errors === 0 || file === open?.file
+        ? []
+        : [`<a href="${escaped(deskHref(file))}">${escaped(title)}</a> (${count(errors)})`],
+    ),
+    ...others.flatMap(({ file, errors }) =>
+      errors === 0
+        ? []
+        : [`<span class="path">${escaped(file)}</span> (${count(errors)}: <a href="/.faults/">which</a>)`],
+    ),
+  ];
+  const more = named.length > MOST_NAMED ? ` and ${named.length - MOST_NAMED} more` : '';
+  const wrong =
+    named.length === 0
+      ? ''
+      : `<p class="not-yet">Not right yet: ${named.slice(0, MOST_NAMED).join(', ')}${more}.</p>`;
+  const site =
+    siteFault === null ? '' : `<p class="not-yet">The site could not be built: ${escaped(siteFault)}.</p>`;
+  return `${wrong}${site}`;
 }
 
 function nothingOpen({ files, asked }: DeskView): string {

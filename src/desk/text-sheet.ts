@@ -9,15 +9,15 @@ import { type LineMark, type ToldLine, toldLines } from './told-lines.ts';
 const MOST_NOTES = 300;
 const MOST_LINKS = 12;
 
-/** `idPrefix` tells the lines of two texts on one page apart: `line` makes `line-12`. */
-export function textSheet(text: string, faults: readonly Diagnostic[], idPrefix = 'line'): string {
+/** `mendable` where the text can be written in the page as well. */
+export function textSheet(text: string, faults: readonly Diagnostic[], mendable = false): string {
   const lines = toldLines(text, faults.slice(0, MOST_NOTES));
   const kind = faults.length === 0 ? 'lines' : 'lines annotated';
-  return `<ol class="${kind}">\n${lines.map((line) => lineMarkup(line, idPrefix)).join('\n')}\n</ol>`;
+  return `<ol class="${kind}">\n${lines.map((line) => lineMarkup(line, mendable)).join('\n')}\n</ol>`;
 }
 
 /** `2 errors and 1 note`, with ways to their lines. */
-export function faultSummary(text: string, faults: readonly Diagnostic[], idPrefix = 'line'): string {
+export function faultSummary(text: string, faults: readonly Diagnostic[]): string {
   const words = countWords(faults);
   const worst = worstOf(faults);
   if (words === null || worst === null)
@@ -27,24 +27,30 @@ export function faultSummary(text: string, faults: readonly Diagnostic[], idPref
   );
   const links = numbers
     .slice(0, MOST_LINKS)
-    .map((number) => `<a href="#${idPrefix}-${number}">${number}</a>`)
+    .map((number) => `<a href="#line-${number}">${number}</a>`)
     .join(', ');
   const more = numbers.length > MOST_LINKS ? ` and ${numbers.length - MOST_LINKS} more` : '';
   const unshown = faults.length > MOST_NOTES ? ` The first ${MOST_NOTES} are shown.` : '';
   return `<p class="count-told">${sign(worst)}<span><strong>${words}</strong>, ${numbers.length === 1 ? 'line' : 'lines'} ${links}${more}.${unshown}</span></p>`;
 }
 
-function lineMarkup({ number, text, marks, faults, pointers }: ToldLine, idPrefix: string): string {
+function lineMarkup({ number, text, marks, faults, pointers }: ToldLine, mendable: boolean): string {
   const worst = worstOf(faults);
   const told = [
-    ...faults.map(faultNote),
+    ...faults.map((fault) => faultNote(fault, mendable ? mendHere(number, marks) : '')),
     ...pointers.map(
       ({ text: words, severity, toLine }) =>
-        `<p class="pointer">${sign(severity)}${escaped(words)} (<a href="#${idPrefix}-${toLine}">line ${toLine}</a>)</p>`,
+        `<p class="pointer">${sign(severity)}${escaped(words)} (<a href="#line-${toLine}">line ${toLine}</a>)</p>`,
     ),
   ];
   const margin = told.length === 0 ? '' : `<div class="margin">${told.join('\n')}</div>`;
-  return `<li id="${idPrefix}-${number}"${worst === null ? '' : ` class="${worst}"`}><span class="number">${number}</span><code>${marked(text, marks)}</code>${margin}</li>`;
+  return `<li id="line-${number}"${worst === null ? '' : ` class="${worst}"`}><span class="number">${number}</span><code>${marked(text, marks)}</code>${margin}</li>`;
+}
+
+/** Pressed, it shows the words in the field where they are written. Without its script it is not there. */
+function mendHere(line: number, marks: readonly LineMark[]): string {
+  const { start, end } = marks[0]?.span ?? { start: 0, end: 0 };
+  return `<p class="mend"><button type="button" class="plainer" data-line="${line}" data-from="${start}" data-to="${end}">Mend it here</button></p>`;
 }
 
 function marked(text: string, marks: readonly LineMark[]): string {

@@ -11,7 +11,7 @@ import { layPaste } from '../desk/lay-paste.ts';
 import { bookletPages } from '../print-booklet.ts';
 import { fragment } from '../site/addresses.ts';
 import { bookletFile } from '../site/booklet-file.ts';
-import type { ToldFile } from '../site/compile-patterns.ts';
+import type { BuildResult } from '../site/build-site.ts';
 import { ownDialect } from '../site/dialect-names.ts';
 import { readFontFiles } from '../site/font-files.ts';
 import { paperPhotographs } from '../site/make-pictures.ts';
@@ -35,8 +35,8 @@ import { readPaste } from './read-paste.ts';
 
 export interface Desk {
   readonly news: NewsStand;
-  /** What a build of the whole site found in every file. */
-  readonly hear: (files: readonly ToldFile[]) => void;
+  /** What a build of the whole site came to. */
+  readonly hear: (result: BuildResult) => void;
   /** `asked` begins with the desk's address. */
   readonly answer: (
     request: IncomingMessage,
@@ -51,11 +51,14 @@ export function openDesk(folders: PatternFolders): Desk {
   const news = new NewsStand(randomBytes(6).toString('base64url'));
   const worked = new WorkedPatterns();
   const errors = new Map<string, number>();
-  const at: Sitting = { folders, token, news, worked, titles: new Titles(), errors };
+  const at: Sitting = { folders, token, news, worked, titles: new Titles(), errors, siteFault: null };
   return {
     news,
-    hear: (files) => {
-      for (const { file, compiled } of files) errors.set(file, errorsOf(compiled));
+    hear: (result) => {
+      at.siteFault = 'why' in result ? result.why : null;
+      if (!('files' in result)) return;
+      errors.clear();
+      for (const { file, compiled } of result.files) errors.set(file, errorsOf(compiled));
     },
     answer: async (request, response, asked, query) => {
       const name = asked.slice(DESK_ADDRESS.length);
@@ -79,6 +82,8 @@ interface Sitting {
   readonly worked: WorkedPatterns;
   readonly titles: Titles;
   readonly errors: Map<string, number>;
+  /** Of the last build. */
+  siteFault: string | null;
 }
 
 /** `text` is what is being written, where it is not in the file. */
@@ -96,7 +101,8 @@ async function deskView(at: Sitting, query: URLSearchParams, text?: string): Pro
       errors: at.errors.get(each) ?? 0,
     })),
   );
-  return { files, open, asked, token: at.token };
+  const others = [...at.errors].flatMap(([file, errors]) => (found.includes(file) ? [] : [{ file, errors }]));
+  return { files, others, siteFault: at.siteFault, open, asked, token: at.token };
 }
 
 async function openFile(

@@ -1,11 +1,13 @@
 /** What kept a site from being built -> a page that lists it, and a banner for the pages of the last good site. */
 
+import path from 'node:path';
 import { DESK_ADDRESS, deskHref } from '../desk/desk-view.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { escaped } from '../escaped.ts';
 import { FILES_FOLDER } from '../site/addresses.ts';
 import type { BuildResult } from '../site/build-site.ts';
 import type { ToldFile } from '../site/compile-patterns.ts';
+import { PATTERN_FILE } from '../site/read-patterns.ts';
 import { lineColumn } from '../source/span.ts';
 
 export interface FaultPage {
@@ -51,9 +53,17 @@ function faultMarkup(fault: Diagnostic, { text }: ToldFile): string {
   const written = text.split('\n')[line - 1]?.trim() ?? '';
   return `<section class="fault">
 <h2>${escaped(fault.message)}${size}</h2>
-<p><span class="label">${fault.severity}</span> <a href="${escaped(deskHref(fault.file))}#line-${line}">${escaped(fault.file)}, line ${line}</a>, column ${column}</p>
+<p><span class="label">${fault.severity}</span> ${place(fault.file, line)}, column ${column}</p>
 ${written === '' ? '' : `<blockquote><p>${escaped(written)}</p></blockquote>`}
 <p>${escaped(fault.why)}</p>
 <p><span class="label">Try:</span> ${escaped(fault.try)}</p>
 </section>`;
+}
+
+/** Only a pattern can lie on the desk. */
+function place(file: string, line: number): string {
+  const words = `${escaped(file)}, line ${line}`;
+  return path.posix.basename(file) === PATTERN_FILE
+    ? `<a href="${escaped(deskHref(file))}#line-${line}">${words}</a>`
+    : words;
 }

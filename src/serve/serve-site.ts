@@ -45,7 +45,7 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
     const began = performance.now();
     const result = await builder.build({ patterns, alongs, out }, progress);
     served = { folder: out, faults: result.kind === 'built' ? null : faultPage(result), waiting: false };
-    if (result.kind === 'built' || result.kind === 'faults') desk.hear(result.files);
+    desk.hear(result);
     built();
     desk.news.tell('built');
     say(buildLine(result, performance.now() - began));

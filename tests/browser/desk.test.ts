@@ -125,6 +125,22 @@ describe.sequential('a pattern on the desk, written in an editor of her own', ()
     });
   });
 
+  test('a pattern that is made meanwhile can be chosen without loading the page, and says that it has errors', async () => {
+    await desk.visit(open('grey-square'), async (page) => {
+      await markPage(page);
+      desk.write('later-square', WRONG);
+      await eventually(() => page.locator('#file option').allTextContents()).toContain(
+        'Grey Square (patterns/later-square/pattern.yaml)',
+      );
+      await eventually(() => page.locator('#elsewhere').textContent()).toMatch(
+        /Not right yet: Grey Square \(1 error\)/,
+      );
+      expect(await page.evaluate('window.sameAsBefore')).toBe(true);
+      rmSync(path.join(desk.folder, 'patterns/later-square'), { recursive: true });
+      await eventually(() => page.locator('#file option').count()).toBe(2);
+    });
+  });
+
   test('two patterns of one title are told apart by their folders', async () => {
     await desk.visit('.desk/', async (page) => {
       const options = await page.locator('#file option').allTextContents();
@@ -159,6 +175,25 @@ describe.sequential('a pattern written in the page', () => {
       desk.write('grey-square', GOOD);
       await eventually(() => page.locator('#own-text').inputValue()).toBe(GOOD);
       await eventually(() => page.locator('.told-note').count()).toBe(0);
+    });
+  });
+
+  test('is mended from the note beside its line: the words are marked in the field, and in sight', async () => {
+    await desk.visit(open('grey-square'), async (page) => {
+      desk.write('grey-square', WRONG);
+      const button = page.locator('.told-note button');
+      await eventually(() => button.count()).toBe(1);
+      await button.press('Enter');
+      const area = page.locator('#own-text');
+      const marked = await area.evaluate((field: HTMLTextAreaElement) => ({
+        words: field.value.slice(field.selectionStart, field.selectionEnd),
+        focused: document.activeElement === field,
+      }));
+      expect(marked).toEqual({ words: '(17 (24, 32) sts)', focused: true });
+      await page.keyboard.type('(16 (24, 32) sts)');
+      await eventually(() => page.locator('.told-note').count()).toBe(0);
+      await page.keyboard.press('Control+s');
+      await eventually(() => desk.read('grey-square')).toBe(GOOD);
     });
   });
 

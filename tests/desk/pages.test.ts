@@ -34,6 +34,8 @@ function view(text: string, more: Partial<NonNullable<DeskView['open']>> = {}): 
       { file, title: 'One', errors: 0 },
       { file: 'patterns/<b>/pattern.yaml', title: 'One', errors: 2 },
     ],
+    others: [{ file: 'alongs/<a>/along.yaml', errors: 1 }],
+    siteFault: 'site.yaml says <so>',
     asked: file,
     token: 'secret',
     open: {
@@ -76,7 +78,7 @@ describe('a page of the desk is valid HTML', () => {
   test('with nothing on it, where a file is gone and where there is none', async () => {
     for (const files of [[], view(GOOD).files])
       for (const asked of [null, 'patterns/<i>/pattern.yaml'])
-        expect(await faultsOf(layDesk({ files, asked, open: null, token: 'secret' }))).toEqual([]);
+        expect(await faultsOf(layDesk({ ...view(GOOD), files, asked, open: null }))).toEqual([]);
   });
 
   test('for pasted instructions', async () => {
