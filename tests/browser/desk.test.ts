@@ -349,7 +349,7 @@ test('a page of the site is loaded again by itself once the site is built, by a 
   expect(published).not.toContain('.desk');
 });
 
-test('a file of five thousand lines is shown whole, with its fault at the last of its rows', async () => {
+test('a file of five thousand lines is shown whole, and a server that has ended is told of', async () => {
   const rows = Array.from(
     { length: 5000 },
     (_, i) => `      Row ${i + 2}: Ch 1, sc in each st across, turn.`,
@@ -366,6 +366,10 @@ test('a file of five thousand lines is shown whole, with its fault at the last o
       expect(await page.locator('#chart').textContent()).toContain('This chart is large');
       own.write('long-scarf', long);
       await eventually(() => page.locator('.told-note').count()).toBe(0);
+      // Once the server has ended nobody waits for it without knowing.
+      expect(await page.locator('#gone').isVisible()).toBe(false);
+      own.end();
+      await eventually(() => page.locator('#gone').isVisible()).toBe(true);
     });
   } finally {
     await own.close();

@@ -21,6 +21,8 @@ export interface ServedDesk {
     look: (page: Page) => Promise<T>,
     options?: BrowserContextOptions,
   ) => Promise<T>;
+  /** Ends the server, as Ctrl-C does. */
+  readonly end: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -62,6 +64,7 @@ export async function serveDesk(patterns: Readonly<Record<string, string>>): Pro
         await context.close();
       }
     },
+    end: () => void serving.kill('SIGINT'),
     close: async () => {
       serving.kill('SIGINT');
       await browser.close();
