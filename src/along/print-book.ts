@@ -3,6 +3,7 @@
 import type { BookletInput } from '../booklet/booklet-input.ts';
 import { layOutBooklet } from '../booklet/booklet-pages.ts';
 import type { BookletPhotograph } from '../booklet/booklet-photograph.ts';
+import { USUAL_EDITION } from '../booklet/edition.ts';
 import { markPages } from '../booklet/mark-pages.ts';
 import type { PaperName } from '../booklet/paper.ts';
 import { type PdfBookmark, paintPdf } from '../paint/pdf.ts';
@@ -66,8 +67,12 @@ async function printed(
   const measure = rulerFor(fonts).measureText;
   const pages: Scene[] = [];
   const outline: PdfBookmark[] = [];
+  // How many pages there are in all is known only when all are laid out; then each is, with its number among them.
+  const lengths = inputs.map((input) => layOutBooklet(input, paper, measure).pages.length);
+  const pagesInAll = lengths.reduce((sum, length) => sum + length, 0);
   for (const input of inputs) {
-    const laidOut = layOutBooklet(input, paper, measure);
+    const within = { pagesBefore: pages.length, pagesInAll };
+    const laidOut = layOutBooklet(input, paper, measure, USUAL_EDITION, within);
     outline.push({ title: input.pattern.title, level: 1, page: pages.length });
     for (const { title: heading, page } of laidOut.outline)
       outline.push({ title: heading, level: 2, page: pages.length + page });

@@ -35,21 +35,29 @@ export interface Flowed {
   readonly loose: readonly Sheet[];
 }
 
+/** Where a booklet's pages stand in a book of several. */
+export interface WithinBook {
+  readonly pagesBefore: number;
+  readonly pagesInAll: number;
+}
+
 export function assemblePages(
   flowed: Flowed,
   head: RunningHead,
   format: PageFormat,
   measure: MeasureText,
+  within: WithinBook | null = null,
 ): Assembled {
   const outline: OutlineEntry[] = [];
   const count = flowed.pages.length;
+  const { pagesBefore, pagesInAll } = within ?? { pagesBefore: 0, pagesInAll: count };
   const pages = flowed.pages.map((page, index): Scene => {
     const marks =
       page.kind === 'sheet' ? [page.sheet.bookmark] : page.strips.map(({ strip }) => strip.bookmark);
     for (const mark of marks) if (mark) outline.push({ ...mark, page: index });
     return assembledPage(
       page,
-      { index, number: `${index + 1} of ${count}`, title: 'page' },
+      { index, number: `${pagesBefore + index + 1} of ${pagesInAll}`, title: 'page' },
       head,
       format,
       measure,

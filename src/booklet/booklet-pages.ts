@@ -2,7 +2,7 @@
 
 import type { Scene } from '../scene/scene.ts';
 import type { WordedPattern } from '../wording/words.ts';
-import { type Assembled, assemblePages, type RunningHead } from './assemble-pages.ts';
+import { type Assembled, assemblePages, type RunningHead, type WithinBook } from './assemble-pages.ts';
 import { abbreviations } from './blocks/abbreviations.ts';
 import { charts, type DrawnCharts } from './blocks/charts.ts';
 import { closing } from './blocks/closing.ts';
@@ -35,6 +35,7 @@ export function layOutBooklet(
   paper: PaperName,
   measure: MeasureText,
   edition: Edition = USUAL_EDITION,
+  within: WithinBook | null = null,
 ): Assembled {
   const { form } = edition;
   const format = { paper, form };
@@ -73,7 +74,7 @@ export function layOutBooklet(
     pages: form === 'folded' ? withNotesPages(pages, setting) : pages,
     loose: items.filter(isLoose),
   };
-  return assemblePages(flowed, runningHeadOf(input, edition), format, measure);
+  return assemblePages(flowed, runningHeadOf(input, edition), format, measure, within);
 }
 
 /** A sheet's pages that are left over: the back cover stays blank, what lies before it is for the maker to write on. */

@@ -15,6 +15,7 @@ import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
 import type { SiteFile } from '../../src/site/site-file.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { sizeFiles } from '../../src/site/size-files.ts';
+import { pageWords, readPdf } from '../booklet/read-pdf.ts';
 import { numbersIn, releasedFiles, saysOf, shownOf, wordsIn } from './released-files.ts';
 
 const MINUTES = 60_000;
@@ -227,5 +228,22 @@ describe('in the second before every release, and at the last', () => {
       [...files.keys()].filter((file) => file.includes('whole-book')).length,
     ]);
     expect(books).toEqual(states.map(({ out }) => [out, out === 6 ? 2 : 0]));
+  });
+
+  test('its pages are numbered from the first to the last, through all its squares', async () => {
+    const [name = ''] = [...(states.at(-1)?.files.keys() ?? [])].filter((file) =>
+      file.endsWith('whole-book-a4.pdf'),
+    );
+    const content = states.at(-1)?.files.get(name);
+    expect(content).toBeDefined();
+    const { pages } = await readPdf(Buffer.from(content ?? ''));
+    expect(pages.length).toBeGreaterThan(20);
+    const numbers = pages.map(
+      (page) => /(\d+) of (\d+)/.exec(pageWords(page))?.slice(1, 3).join('/') ?? null,
+    );
+    // The covers of the squares bear no number, and count.
+    for (const [i, number] of numbers.entries())
+      if (number !== null) expect(number).toBe(`${i + 1}/${pages.length}`);
+    expect(numbers.filter((number) => number !== null).length).toBeGreaterThan(pages.length / 2);
   });
 });

@@ -72,6 +72,12 @@ describe('build', () => {
     );
     expect(unmarked).toEqual([]);
     expect(readFileSync(path.join(folder, 'preview/chalk/releases.ics'), 'utf8')).toContain('PREVIEW');
+    const drawings = filesOf('preview').filter((file) => /chart.*\.svg$/.test(file));
+    expect(drawings.length).toBeGreaterThan(0);
+    for (const file of drawings)
+      expect(readFileSync(path.join(folder, 'preview', file), 'utf8'), file).toContain(
+        'PREVIEW – not published yet</text>',
+      );
   });
 
   test('a faulty pattern of a week to come is told, and the week that is due is published', async () => {
