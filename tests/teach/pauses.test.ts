@@ -77,6 +77,11 @@ describe('turning and joining', () => {
   });
 });
 
+test('yarn joined with a slip stitch is no join of a round', () => {
+  const work = `${FOUNDATION}Fasten off.\nRow 2: Join B with sl st in first st, ch 1, sc in same st, sc in each rem st across.`;
+  expect(told(work, 'join', YARNS)).toEqual([]);
+});
+
 test('a repeat that ends differently is told, one that does not is not', () => {
   expect(
     told(

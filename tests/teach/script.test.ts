@@ -150,6 +150,26 @@ describe('a repeat', () => {
     ).toContain('The last time, leave out the end: chain two.');
   });
 
+  test('within a repeat is told from it', () => {
+    const said = work(
+      'Ch 1, *sc in next st, †ch 1, sk next st, sc in next st; rep from † twice more, ch 2; rep from * across, turn.',
+      'Row 1: Sc in 2nd ch from hook and in each of next 12 ch, sc in same ch as last sc, turn.',
+    );
+    expect(said).toContain('An inner repeat begins here: chain one, skip the next stitch, then single crochet');
+    expect(said).toContain('Now repeat that twice more.');
+    expect(said).toContain('Now repeat all of that, from where the repeat began, all the way across');
+  });
+
+  test('worked more often in each of several rounds is not given a number', () => {
+    const { blocks } = scriptOf(
+      lessonFrom('Rnd 1: 6 sc in magic ring.\nRnds 2-4: *2 sc in next st; rep from * around.'),
+    );
+    expect(blocks.at(-1)?.work.join(' ')).toBe(
+      'The repeat begins here: work two single crochet in the next stitch. Now repeat that all the way around.',
+    );
+    expect(blocks.at(-1)?.after).toEqual(['The rounds have twelve, twenty-four and forty-eight stitches.']);
+  });
+
   test('that fits once is not said to be repeated', () => {
     expect(work('Ch 1, sc in first 11 sts, *sc in next 2 sts; rep from * across, turn.')).toContain(
       'It fits once, so there is nothing to repeat.',
