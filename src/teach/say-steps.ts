@@ -165,7 +165,7 @@ function sayStep(step: Step, telling: Telling, depth: number, told: Told): void 
 function sayNote(words: string, told: Told): void {
   if (words.startsWith('(')) told.add(`, ${bare(words)}`);
   else if (/^working (?:in front|behind|around|over|between)\b/.test(words)) told.begin(words);
-  else if (/^(?:working|making|ending)\b/.test(words)) told.add(`, ${words}`);
+  else if (/^(?:working|making|ending|leaving)\b/.test(words)) told.add(`, ${words}`);
   else told.sentence(words);
 }
 
@@ -255,24 +255,19 @@ function sayRepeat(step: RepeatStep, telling: Telling, depth: number, told: Told
   const sentences = saySteps(body, telling, depth + 1);
   told.sentence(...after(`${inner} begins here`, sentences));
   const passes = telling.passesOf(step);
+  const left = ends === null ? [] : saySteps(body.slice(ends), telling, depth + 1);
   if (passes === 1 && !(stop.kind === 'times' && stop.more)) {
     told.sentence(`${telling.here}it fits once, so there is nothing to repeat`);
-    if (ends !== null)
-      told.sentence(`and that once, leave out its end: ${partWords(body.slice(ends), telling)}`);
+    if (left.length > 0) told.sentence(...after('and that once, leave out its end', left));
   } else {
     const that =
       sentences.length > 1 ? `all of that, from where ${inner.replace('an ', 'the ')} began,` : 'that';
     const inAll = passes === null || stop.kind === 'times' ? '' : `, which makes ${passes} times in all`;
-    const last =
-      ends === null ? '' : `. The last time, leave out the end: ${partWords(body.slice(ends), telling)}`;
-    told.sentence(`now repeat ${that} ${againWords(stop, telling)}${inAll}${last}`);
+    told.sentence(`now repeat ${that} ${againWords(stop, telling)}${inAll}`);
+    if (left.length > 0) told.sentence(...after('the last time, leave out the end', left));
   }
   if (endsWith === 'row') told.begin('end with this');
   if (endsWith === 'last rep') told.begin('the last repeat ends differently, with this');
-}
-
-function partWords(steps: readonly Step[], telling: Telling): string {
-  return saySteps(steps, telling, 1).join(', ');
 }
 
 function againWords(stop: Stop, { voice, size }: Telling): string {

@@ -203,8 +203,10 @@ function newSpecials({ pattern, terms, index }: Lesson, line: LessonLine, known:
 /** What the rows have, as stated or as they were worked: never reckoned from the words. */
 function countOf({ fabric, index, terms }: Lesson, line: LessonLine): string[] {
   const { rows, words } = line;
-  const count = wordCount(line.line, [{ fabric, size: index, rows }], words.voice);
-  if (count === null) return [];
+  const stated = wordCount(line.line, [{ fabric, size: index, rows }], words.voice);
+  if (stated === null) return [];
+  // A bare number is one of stitches.
+  const count = stated.replace(/^(\d+)(?=$| in last)/, `$1 ${words.voice.phrases.st.many}`);
   const inLast = / in last (?:row|round)$/.exec(count);
   const said = listed((inLast === null ? count : count.slice(0, inLast.index)).split(', '));
   if (inLast !== null) return [speak(`The last ${unitOf(line)} has ${said}`, terms)];

@@ -70,7 +70,6 @@ const NAMED = [
   'next|first|last|same|remaining|top|end(?! with)|hook|ring|magic ring|row ends?',
   'second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|centre|center|middle',
   'beginning|turning|opposite|foundation|free|unused|back loop|front loop|skipped|marked|corner|side space|place given|(?:space|stitch)(?= between| before| indicated)',
-  'chain-[a-z-]+ spaces?|[a-z-]+-chain spaces?',
 ].join('|');
 const THE = new RegExp(`\\b(${BEFORE}) (?=(?:${NAMED})\\b)`, 'gi');
 
@@ -81,6 +80,7 @@ function withArticles(text: string): string {
       verb.toLowerCase() === 'place' ? `${found}a ` : `${found}the `,
     )
     .replace(THE, '$1 the ')
+    .replace(/\b(in|into|around|of|to|skip|miss) (?=(?:chain-[a-z-]+|[a-z-]+-chain) space)/gi, '$1 the ')
     .replace(
       /\bwith (?=(?:slip stitch|single|half|double|treble|extended))/g,
       (_, at: number) => `with ${/^with e/.test(text.slice(at)) ? 'an' : 'a'} `,

@@ -155,7 +155,9 @@ describe('a repeat', () => {
       'Ch 1, *sc in next st, †ch 1, sk next st, sc in next st; rep from † twice more, ch 2; rep from * across, turn.',
       'Row 1: Sc in 2nd ch from hook and in each of next 12 ch, sc in same ch as last sc, turn.',
     );
-    expect(said).toContain('An inner repeat begins here: chain one, skip the next stitch, then single crochet');
+    expect(said).toContain(
+      'An inner repeat begins here: chain one, skip the next stitch, then single crochet',
+    );
     expect(said).toContain('Now repeat that twice more.');
     expect(said).toContain('Now repeat all of that, from where the repeat began, all the way across');
   });
@@ -211,6 +213,20 @@ test('a special stitch is explained where it is met first, and nowhere else', ()
   expect(blocks[2]?.stitches).toEqual([
     'Here is a new stitch, a shell. This is how it is made. Work five double crochet in the same stitch.',
   ]);
+});
+
+test('a bare count is one of stitches, and a tail belongs to the yarn it is left of', () => {
+  const { blocks } = scriptOf(
+    lessonFrom(
+      'Rnd 1: 6 sc in magic ring. (6)\nRnd 2: [Sc2tog] 3 times. (3)\nFasten off, leaving a long tail.',
+    ),
+  );
+  expect(blocks.map(({ after }) => after.join(' '))).toEqual([
+    'That gives you six stitches.',
+    'That gives you three stitches.',
+    '',
+  ]);
+  expect(blocks.at(-1)?.work).toEqual(['Fasten off, leaving a long tail.']);
 });
 
 test('a special stitch over several stitches is not said to go into each of them', () => {

@@ -59,6 +59,11 @@ test.each([
   ['chain 3 (counts as double crochet), turn', 'Chain three, which counts as a double crochet, turn.'],
   ['use a 4.5 mm hook', 'Use a four point five millimetre hook.'],
   ['*single crochet; repeat from * across', 'Single crochet; repeat from where the repeat began across.'],
+  [
+    'in each double crochet and chain-1 space to last stitch',
+    'In each double crochet and chain-one space to the last stitch.',
+  ],
+  ['in chain-2 space of last shell', 'In the chain-two space of the last shell.'],
   ['in each stitch to end', 'In each stitch to the end.'],
   ['in the first stitch', 'In the first stitch.'],
 ])('"%s" is said "%s"', (printed, said) => expect(speak(printed, 'US')).toBe(said));
