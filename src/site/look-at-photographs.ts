@@ -9,6 +9,7 @@ import { nearest } from '../diagnostics/nearest.ts';
 import { leadsOut, NOBODY_LOOKED, type PhotographLook, type PhotographLooks } from '../pattern/photograph.ts';
 import { readPattern } from '../pattern/read-pattern.ts';
 import type { Source } from '../source/span.ts';
+import { keptFile } from './kept-files.ts';
 import { loadSharp, OPENED } from './load-sharp.ts';
 
 /** The library that reads pictures is not even loaded for a pattern that names none. */
@@ -25,8 +26,8 @@ export async function lookAtPhotographs(names: readonly string[], folder: string
   return looks;
 }
 
-/** What a file was found to be, as long as it is not changed: a server looks at each again and again. */
-const seen = new Map<string, PhotographLook>();
+/** Part of the names in the store: a change of what is looked for makes every look anew. */
+const RECIPE = '1';
 
 async function lookAtOne(name: string, folder: string): Promise<PhotographLook> {
   const file = path.join(folder, name);
@@ -34,12 +35,13 @@ async function lookAtOne(name: string, folder: string): Promise<PhotographLook> 
   if (!there?.isFile() || !(await namedJustSo(name, folder)))
     return { kind: 'missing', near: await nearName(name, folder) };
   if (!(await liesWithin(file, folder))) return { kind: 'outside' };
-  const key = `${path.resolve(file)} ${there.size} ${there.mtimeMs}`;
-  const known = seen.get(key);
-  if (known !== undefined) return known;
-  const look = await openOne(file, there.size);
-  seen.set(key, look);
-  return look;
+  // Reading one to its end takes a quarter of a second: what was found holds as long as the file is not changed.
+  const key = [RECIPE, path.resolve(file), there.size, there.mtimeMs, there.ctimeMs].join(' ');
+  const unchanged = createHash('sha256').update(key).digest('hex').slice(0, 32);
+  const kept = await keptFile(`${unchanged}-look.json`, async () =>
+    Buffer.from(JSON.stringify(await openOne(file, there.size))),
+  );
+  return JSON.parse(Buffer.from(kept).toString('utf8')) as PhotographLook;
 }
 
 async function openOne(file: string, bytes: number): Promise<PhotographLook> {
