@@ -39,7 +39,7 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
   }
   const alongs = alongsBeside(patterns);
   const desk = openDesk({ patterns, alongs });
-  const builder = startBuilder();
+  const builder = startBuilder(out);
   let served: Served = { folder: out, faults: null, waiting: true };
   const build = async (): Promise<void> => {
     const began = performance.now();
@@ -75,7 +75,7 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
   await ended;
   stopTelling();
   stopBuilding();
-  builder.end();
+  await builder.end();
   server.closeAllConnections();
   server.close();
   return 0;

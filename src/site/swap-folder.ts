@@ -10,6 +10,8 @@ const MARK = 'made-by-rowfold.txt';
 const MARK_TEXT =
   'This folder is made by "rowfold build", which replaces all of it each time. Keep nothing else here.\n';
 
+const OLD = '-old';
+
 /** Why a folder must not be replaced, or null when it may be. */
 export function whyNotReplace(folder: string): string | null {
   if (!existsSync(folder)) return null;
@@ -26,9 +28,25 @@ export function whyNotReplace(folder: string): string | null {
 /** A new folder beside the published one, on the same disk so that renaming is one step. */
 export async function startFolder(published: string): Promise<string> {
   await mkdir(path.dirname(path.resolve(published)), { recursive: true });
-  const folder = await mkdtemp(`${path.resolve(published)}.new-`);
+  const folder = await mkdtemp(`${path.resolve(published)}${startedBy(process.pid)}`);
   await writeFile(path.join(folder, MARK), MARK_TEXT);
   return folder;
+}
+
+function startedBy(process: number): string {
+  return `.new-${process}-`;
+}
+
+/** Takes away what a process that was ended in the middle of a build left beside the published folder. */
+export async function clearStarted(published: string, process: number): Promise<void> {
+  const { dir, base } = path.parse(path.resolve(published));
+  if (!existsSync(dir)) return;
+  const left = readdirSync(dir).filter((name) => name.startsWith(`${base}${startedBy(process)}`));
+  for (const name of left) {
+    // Ended between the two renames: the last good site goes back.
+    if (name.endsWith(OLD) && !existsSync(published)) renameSync(path.join(dir, name), published);
+    else await rm(path.join(dir, name), { recursive: true, force: true });
+  }
 }
 
 export async function writeFiles(folder: string, files: readonly SiteFile[]): Promise<void> {
@@ -49,7 +67,7 @@ export async function keepFile(published: string, fresh: string, file: string): 
 
 /** Puts the new folder in the old one's place. Both renames run without a pause, so a server never finds none. */
 export async function swapFolder(fresh: string, published: string): Promise<void> {
-  const old = `${fresh}-old`;
+  const old = `${fresh}${OLD}`;
   const hadOld = existsSync(published);
   if (hadOld) renameSync(published, old);
   try {
