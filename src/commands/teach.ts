@@ -49,7 +49,7 @@ export const teach: Verb = {
   npm run -s rowfold -- teach patterns/my-square --size small --terms uk --pauses
   npm run -s rowfold -- teach patterns/my-square --size small --out my-film
 
-Print the page ending in -script.html: large letters, one row to a block, the pauses in the margin.
+Print the page ending in -script.html: large letters, one row to a block, and the pauses with it.
 
 When the film is made, note in the pattern file when each row begins, in minutes and seconds:
 

@@ -201,7 +201,8 @@ function newSpecials({ pattern, terms, index }: Lesson, line: LessonLine, known:
 }
 
 /** What the rows have, as stated or as they were worked: never reckoned from the words. */
-function countOf({ fabric, index, terms }: Lesson, line: LessonLine): string[] {
+function countOf(lesson: Lesson, line: LessonLine): string[] {
+  const { fabric, index, terms } = lesson;
   const { rows, words } = line;
   const stated = wordCount(line.line, [{ fabric, size: index, rows }], words.voice);
   if (stated === null) return [];
@@ -209,10 +210,22 @@ function countOf({ fabric, index, terms }: Lesson, line: LessonLine): string[] {
   const count = stated.replace(/^(\d+)(?=$| in last)/, `$1 ${words.voice.phrases.st.many}`);
   const inLast = / in last (?:row|round)$/.exec(count);
   const said = listed((inLast === null ? count : count.slice(0, inLast.index)).split(', '));
-  if (inLast !== null) return [speak(`The last ${unitOf(line)} has ${said}`, terms)];
+  if (inLast !== null)
+    return [...eachCount(lesson, line), speak(`The last ${unitOf(line)} has ${said}`, terms)];
   if (rows.length < 2) return [speak(`That gives you ${said}`, terms)];
   const rising = /^\d+, /.test(count);
   return [speak(`${rising ? `The ${unitOf(line)}s have` : `Each ${unitOf(line)} has`} ${said}`, terms)];
+}
+
+/** Rows whose counts differ are counted one by one up to this many. Our own choice: more could not be followed by ear. */
+const MOST_COUNTED = 12;
+
+/** Stitches alone, as the fabric has them. */
+function eachCount({ fabric, terms }: Lesson, line: LessonLine): string[] {
+  const counts = line.rows.map((row) => fabric.rows[row]?.stitches ?? 0);
+  if (counts.length > MOST_COUNTED) return [];
+  const unit = unitOf(line);
+  return [speak(`Stitches alone, ${unit} by ${unit}, come to ${listed(counts.map(String))}`, terms)];
 }
 
 function listed(words: readonly string[]): string {

@@ -35,6 +35,7 @@ const COUNTED: readonly (readonly [string, number, readonly string[]])[] = [
       'That gives you eight clusters and eight chain-two spaces.',
       'That gives you twelve clusters, four chain-three spaces and eight chain-two spaces.',
       'That gives you sixteen clusters, four chain-three spaces and twelve chain-two spaces.',
+      'Stitches alone, round by round, come to twenty, twenty-four and twenty-eight.',
       'The last round has twenty-eight clusters, four chain-three spaces and twenty-four chain-two spaces.',
       'That gives you ninety-two single crochet and four chain-two spaces.',
     ],
