@@ -1,5 +1,6 @@
 /** Photographs on a real disk: what is found, what is told of those that cannot be shown, and how much memory that takes. */
 
+import { execFileSync } from 'node:child_process';
 import { symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
@@ -88,6 +89,24 @@ describe('on the disk', () => {
   test('more than a hundred and twenty million dots are not scaled down', async () => {
     expect(await look('huge.jpg')).toMatchObject({ kind: 'too large', megapixels: 140 });
   });
+
+  test.each([false, true])(
+    'a hundred million dots are read and scaled within 700 MB, fine from the first line or getting finer: %j',
+    async (progressive) => {
+      const name = `large-${progressive}.jpg`;
+      const large = sharp({ create: { width: 11_547, height: 8660, channels: 3, background: '#a86' } });
+      savePhotographs(folder, { [name]: await large.jpeg({ progressive }).toBuffer() });
+      // In a process of its own, which tells at its end what it took at the most.
+      const code = `
+        const { lookAtPhotographs } = await import(${JSON.stringify(import.meta.resolve('../../src/site/look-at-photographs.ts'))});
+        const look = (await lookAtPhotographs([${JSON.stringify(name)}], ${JSON.stringify(folder)})).values().next().value;
+        console.log(JSON.stringify({ ...look, mostKb: process.resourceUsage().maxRSS }));`;
+      const words = ['--import', import.meta.resolve('tsx'), '--input-type=module', '-e', code];
+      const said = JSON.parse(execFileSync(process.execPath, words, { encoding: 'utf8' }));
+      expect(said).toMatchObject({ kind: 'picture', widthPx: 11_547, heightPx: 8660 });
+      expect(said.mostKb).toBeLessThan(700_000);
+    },
+  );
 
   test('a photograph that is changed is looked at anew', async () => {
     const name = 'changing.jpg';
