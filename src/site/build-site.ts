@@ -9,7 +9,7 @@ import { type AlongSite, type AsOf, alongsAt, PREVIEW_MARK } from './along-site.
 import { type CompiledFile, compilePatterns, hasErrors, type ToldFile } from './compile-patterns.ts';
 import { clearKept } from './kept-files.ts';
 import { type LinkPicture, linkPictureFile, linkPictures } from './link-pictures.ts';
-import { portraitFiles } from './make-pictures.ts';
+import { PhotographLost, portraitFiles } from './make-pictures.ts';
 import { movedPages } from './moved-pages.ts';
 import { pageFiles } from './page-files.ts';
 import { readAlongs } from './read-alongs.ts';
@@ -57,7 +57,7 @@ export type BuildResult =
   | { readonly kind: 'faults'; readonly files: readonly ToldFile[] }
   /** The folder to publish into holds something else. */
   | { readonly kind: 'refused'; readonly why: string }
-  /** The file of the site's settings has a fault. */
+  /** The file of the site's settings has a fault, or a photograph went while it was read. */
   | { readonly kind: 'settings'; readonly why: string }
   /** The layouts could not be set. */
   | { readonly kind: 'stopped'; readonly why: string };
@@ -114,6 +114,9 @@ export async function buildSite(settings: BuildSettings): Promise<BuildResult> {
     for (const [file, madeOf] of madeNow) settings.madeBefore?.set(file, madeOf);
     await clearKept();
     return { kind: 'built', files: told, late: alongs.late, counts };
+  } catch (fault) {
+    if (fault instanceof PhotographLost) return { kind: 'settings', why: fault.message };
+    throw fault;
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

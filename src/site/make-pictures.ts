@@ -92,9 +92,22 @@ function scaled(
     const picture = sharp(path.join(folder, file), OPENED)
       .autoOrient()
       .resize({ fit: 'inside', withoutEnlargement: room.fit === undefined, ...room });
-    if (format === 'webp') return picture.webp(WEBP).toBuffer();
     // What was clear in a PNG would come out black as JPEG.
-    const flat = picture.flatten({ background: '#ffffff' });
-    return flat.jpeg(format === 'paper' ? PAPER_JPEG : JPEG).toBuffer();
+    const saved =
+      format === 'webp'
+        ? picture.webp(WEBP)
+        : picture.flatten({ background: '#ffffff' }).jpeg(format === 'paper' ? PAPER_JPEG : JPEG);
+    try {
+      return await saved.toBuffer();
+    } catch (fault) {
+      throw new PhotographLost(file, fault);
+    }
   });
+}
+
+/** It was there and whole when it was looked at, and is not any more: somebody is at work on it. */
+export class PhotographLost extends Error {
+  constructor(file: string, cause: unknown) {
+    super(`the photograph "${file}" was changed or taken away while it was read; try once more`, { cause });
+  }
 }

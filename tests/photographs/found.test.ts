@@ -1,10 +1,11 @@
 /** Photographs on a real disk: what is found, what is told of those that cannot be shown, and how much memory that takes. */
 
 import { execFileSync } from 'node:child_process';
-import { symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
 import { lookAtPhotographs } from '../../src/site/look-at-photographs.ts';
 import { GOOD, removeFolder, rowfold, scratchFolder, writePattern } from '../commands/run-rowfold.ts';
 import { onItsSide, photograph, photographLines, savePhotographs, withPlace } from './take-photographs.ts';
@@ -116,6 +117,30 @@ describe('on the disk', () => {
     expect(await look(name)).toMatchObject({ widthPx: 1200 });
     expect(await look(name)).not.toEqual(before);
   });
+});
+
+test('a photograph that goes while the site is built stops the build in words, and the old site stays', async () => {
+  const other = path.join(top, 'other');
+  const lines = photographLines({ 'going.jpg': 'shows: The square on a chair' });
+  writePattern(other, 'grey-square', `${GOOD}${lines}`);
+  const going = path.join(other, 'patterns/grey-square/going.jpg');
+  // With a name behind it that no other run has, so that nothing made of it is in the store.
+  writeFileSync(going, Buffer.concat([await withPlace(await photograph(1200, 800)), Buffer.from(other)]));
+  const out = path.join(other, '_site');
+  const result = await buildSite({
+    patterns: path.join(other, 'patterns'),
+    alongs: path.join(other, 'alongs'),
+    asOf: () => 0,
+    out,
+    progress: (words) => {
+      if (words === 'setting the pages') rmSync(going, { force: true });
+    },
+  });
+  expect(result).toEqual({
+    kind: 'settings',
+    why: 'the photograph "going.jpg" was changed or taken away while it was read; try once more',
+  });
+  expect(existsSync(out)).toBe(false);
 });
 
 interface Told {
