@@ -6,7 +6,7 @@ let marked: readonly Element[] = [];
 
 /** `chart` null clears all marks. A chart shown from its file is drawn into the page first, so that its rows are there. */
 export async function markChart(chart: string | null, row: number): Promise<void> {
-  const figure = chart === null ? null : document.getElementById(chart);
+  const figure = chart === null ? null : (document.getElementById(chart) ?? figureWith(row));
   const svg = figure === null ? null : await drawnIn(figure);
   for (const one of marked) one.classList.remove('follows-row', 'now', 'under');
   const now = svg?.querySelector(`[data-row="${row}"]`) ?? null;
@@ -16,6 +16,11 @@ export async function markChart(chart: string | null, row: number): Promise<void
   now.classList.add('now');
   under?.classList.add('under');
   marked = [svg, now, ...(under === null ? [] : [under])];
+}
+
+/** A part drawn around another stands in the other's chart. */
+function figureWith(row: number): Element | null {
+  return document.querySelector(`.chart [data-row="${row}"]`)?.closest('.chart') ?? null;
 }
 
 async function drawnIn(figure: Element): Promise<SVGElement | null> {

@@ -6,12 +6,15 @@ import { nearTables } from '../own/near-words.ts';
 import { FIELDS_OF, type OwnChoice, readChoice, tidyQuery } from '../own/own-choice.ts';
 import { type AskedField, readAsked } from '../own/read-asked.ts';
 import { type ShippedPattern, unshipPattern } from '../own/shipped-pattern.ts';
-import { NOTHING_ASKED } from '../pattern/own-size.ts';
+import { NOTHING_ASKED, type OwnSize } from '../pattern/own-size.ts';
+import type { Following } from './follow-rows.ts';
 import { readEdition } from './keep-sheet.ts';
 import { element, found } from './markup.ts';
+import { keepPagesForOffline } from './offline-pages.ts';
 import { openMeanings } from './open-meaning.ts';
 import { firstSheets, nearTable, rowSheets } from './own-result.ts';
 import { sheet } from './own-sections.ts';
+import { keepScreenOn } from './screen-on.ts';
 
 const CALLED: Readonly<Record<AskedField, string>> = {
   width: 'Width',
@@ -41,6 +44,9 @@ const COUNTS = [
 ] as const;
 
 /** What stands in the page. */
+let following: Following | null = null;
+
+/** What the booklet is made of. */
 let shown: { readonly made: OwnMade; readonly choice: OwnChoice } | null = null;
 
 form.addEventListener('submit', (event) => {
@@ -55,6 +61,8 @@ form.addEventListener('change', (event) => {
   if (event.target instanceof HTMLSelectElement && location.search !== '') form.requestSubmit();
 });
 openMeanings();
+keepScreenOn(found<HTMLButtonElement>('#at-hand-awake'));
+keepPagesForOffline(found('#at-hand').dataset.root ?? './');
 addEventListener('popstate', () => fillAndShow());
 fillAndShow();
 
@@ -72,7 +80,7 @@ function fillAndShow(): void {
   if (asked.size < query.size) history.replaceState(null, '', asked.size === 0 ? './' : `?${asked}`);
   if (asked.size === 0) {
     first.replaceChildren(...ready);
-    rows.replaceChildren();
+    takeAway();
     tell('');
   } else show(asked);
 }
@@ -115,10 +123,10 @@ function show(query: URLSearchParams): void {
         ...nearTables(outcome.near).map((table) => nearTable(table, choice.units)),
       ),
     );
-    rows.replaceChildren();
+    takeAway();
     return;
   }
-  showMade(outcome.made, outcome.near, choice);
+  showMade(outcome.made, outcome.near, choice, keptAs(own));
 }
 
 rows.addEventListener('click', ({ target }) => {
@@ -157,16 +165,35 @@ async function keepBooklet(paper: 'A4' | 'Letter'): Promise<void> {
   }
 }
 
-function showMade(made: OwnMade, near: NearSizes, choice: OwnChoice): void {
+function showMade(made: OwnMade, near: NearSizes, choice: OwnChoice, keepAs: string): void {
   shown = { made, choice };
   const { summary, sheets } = firstSheets(made, near, choice);
   tell(summary);
   first.replaceChildren(...sheets);
-  const { sheets: instructions, charts } = rowSheets(made, choice, shipped.films);
-  rows.replaceChildren(...instructions);
+  const set = rowSheets(made, choice, shipped.films);
+  takeAway();
+  rows.replaceChildren(...set.sheets);
   const terms = choice.dialect.startsWith('uk') ? 'UK' : 'US';
-  // The words are there to be read while the chart is drawn.
-  import('./own-charts.ts').then(({ drawCharts }) => drawCharts(made, terms, choice.leftHanded, charts));
+  // The words are there to be read while the rest is made; she may have asked for something else by then.
+  const isStill = (): boolean => shown?.made === made && shown.choice === choice;
+  import('./own-follow.ts').then(({ followOwn }) => {
+    if (isStill()) following = followOwn(made, set, choice.dialect, keepAs);
+  });
+  import('./own-charts.ts').then(({ drawCharts }) => {
+    drawCharts(made, terms, choice.leftHanded, set.charts);
+    if (isStill()) following?.chartDrawn();
+  });
+}
+
+/** Under one name in all terms and units: the rows are the same. */
+function keptAs(own: OwnSize): string {
+  return `${found('#at-hand').dataset.keep ?? ''} ${JSON.stringify(own)}`;
+}
+
+function takeAway(): void {
+  following?.end();
+  following = null;
+  rows.replaceChildren();
 }
 
 /** Said aloud as well, for it stands in a live region. */

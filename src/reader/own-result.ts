@@ -16,7 +16,7 @@ import { printCm, printIn } from '../units.ts';
 import { printFinishedSize } from '../wording/finished-size.ts';
 import { ownSentences } from '../wording/own-sentences.ts';
 import { wordPattern } from '../wording/word-pattern.ts';
-import { DIALECTS } from '../wording/words.ts';
+import { DIALECTS, type WordedPattern } from '../wording/words.ts';
 import { keepSheet } from './keep-sheet.ts';
 import { element } from './markup.ts';
 import { factList, glossarySheets, listedSheet, materialsSheet, partSection, sheet } from './own-sections.ts';
@@ -54,6 +54,9 @@ export interface RowSheets {
   readonly sheets: readonly HTMLElement[];
   /** By part. */
   readonly charts: ReadonlyMap<string, HTMLElement>;
+  readonly words: WordedPattern;
+  /** Of the places of their charts, in the order of the parts. */
+  readonly chartIds: readonly string[];
 }
 
 export function rowSheets(made: OwnMade, { dialect }: OwnChoice, films: readonly ShownFilm[]): RowSheets {
@@ -62,15 +65,21 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice, films: readonly
   const words = wordPattern(pattern, worked.fabric, dialect, index);
   const charts = new Map<string, HTMLElement>();
   const watchOf = watchLinks(pattern.parts, { fabric: worked.fabric, index }, films);
-  const parts = partTexts(words, () => null, { watchOf }).map(({ chart: _, ...part }) => {
-    const place = element('figure', { class: 'chart', id: `${part.id}-chart` });
+  const texts = partTexts(words, () => null, { watchOf });
+  const parts = texts.map(({ chart: _, ...part }) => {
+    const place = element('figure', { class: 'chart', id: chartId(part.id) });
     charts.set(part.name, place);
     return partSection(part, place);
   });
   const instructions = element(
     'section',
     { class: 'instructions', 'aria-labelledby': 'instructions' },
-    element('h2', { id: 'instructions' }, 'Instructions'),
+    element(
+      'div',
+      { class: 'instructions-head' },
+      element('h2', { id: 'instructions' }, 'Instructions'),
+      element('button', { type: 'button', class: 'plainer follow', id: 'follow' }, 'Follow row by row'),
+    ),
     ...parts,
   );
   const sheets = [
@@ -81,7 +90,16 @@ export function rowSheets(made: OwnMade, { dialect }: OwnChoice, films: readonly
     listedSheet('finishing', 'Finishing', ownSentences(pattern, pattern.finishing, dialect)),
     keepSheet(),
   ];
-  return { sheets: sheets.filter((one) => one !== null), charts };
+  return {
+    sheets: sheets.filter((one) => one !== null),
+    charts,
+    words,
+    chartIds: texts.map(({ id }) => chartId(id)),
+  };
+}
+
+function chartId(part: string): string {
+  return `${part}-chart`;
 }
 
 function remark(words: string | null): HTMLElement | null {

@@ -3,11 +3,16 @@
  * chart each is, the row it is worked as, and how often its repeats are worked.
  */
 
-import type { CompiledSize } from '../compiled.ts';
 import type { RowAccount } from '../explain/row-account.ts';
 import { phrasesOf } from '../wording/phrases.ts';
-import { DIALECTS, type DialectKey } from '../wording/words.ts';
-import type { Markup, PartText } from './page-data.ts';
+import { DIALECTS, type DialectKey, type WordedPattern } from '../wording/words.ts';
+import type { Markup } from './page-data.ts';
+
+export interface WorkedWords {
+  readonly words: Pick<WordedPattern, 'parts'>;
+  /** How each row came to its number. */
+  readonly accounts: readonly RowAccount[];
+}
 
 /** A line of the page, in its order; a sentence outside rows has none. */
 export interface FollowedLine {
@@ -27,32 +32,32 @@ export interface FollowedRow {
   readonly passes: readonly number[];
 }
 
+/** `charts` are the elements of the parts' charts, in the order of the parts; null where a part has none of its own. */
 export function followedLines(
-  size: CompiledSize,
-  parts: readonly PartText[],
+  { words, accounts }: WorkedWords,
+  charts: readonly (string | null)[],
   dialect: DialectKey,
 ): FollowedLine[] {
-  const lines = size.words[dialect].parts.flatMap((part, p) =>
+  const lines = words.parts.flatMap((part, p) =>
     part.lines.map((line) => ({
       ...line,
-      chart: parts.slice(0, p + 1).findLast(({ chart }) => chart !== null)?.chart?.id ?? null,
+      chart: charts.slice(0, p + 1).findLast((chart) => chart !== null) ?? null,
     })),
   );
   const lineOfRow = new Map(lines.flatMap(({ rows }, i) => rows.map((row) => [row, i] as const)));
   return lines.map(({ rows, label, chart }, i) => ({
     chart,
     rows: rows.flatMap((row): FollowedRow[] => {
-      const account = size.accounts[row];
+      const account = accounts[row];
       if (account === undefined) return [];
-      const model = size.accounts.findIndex((other) => sameSteps(other, account));
+      const model = accounts.findIndex((other) => sameSteps(other, account));
       const line = lineOfRow.get(model);
       const named = (of: RowAccount): string => nameOf(of, dialect) ?? label ?? of.label;
       return [
         {
           row,
           name: rows.length === 1 ? (label ?? named(account)) : named(account),
-          as:
-            line === undefined || line === i ? null : { line, name: named(size.accounts[model] ?? account) },
+          as: line === undefined || line === i ? null : { line, name: named(accounts[model] ?? account) },
           passes: account.steps.flatMap(({ runs }) =>
             runs.length === 0 ? [] : [runs.reduce((sum, { times }) => sum + times, 0)],
           ),

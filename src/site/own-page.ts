@@ -31,6 +31,7 @@ export function ownPage(compiled: CompiledPattern, pattern: Pattern): OwnPage | 
     ],
     canonical: null,
     module: `${place.root}${scriptFile('own-page')}`,
+    keepAs: `${compiled.slug}/${OWN_SLUG}`,
     heading: pattern.title,
     form,
     sizeTable: sizeTable(compiled, pattern, place),

@@ -230,6 +230,8 @@ export interface OwnForm {
 }
 
 export interface OwnPage extends PageFrame {
+  /** What her rows are kept under in her browser; what she asked for comes behind it. */
+  readonly keepAs: string;
   /** Address of the page's script, a module. */
   readonly module: string;
   readonly heading: string;

@@ -121,7 +121,13 @@ function sizePage(
     notes: ownSentences(pattern, pattern.notes, key),
     glossary: words,
     parts,
-    following: followingMarkup(followedLines(size, parts, key)),
+    following: followingMarkup(
+      followedLines(
+        { words, accounts: size.accounts },
+        parts.map(({ chart }) => chart?.id ?? null),
+        key,
+      ),
+    ),
     finishing: ownSentences(pattern, pattern.finishing, key),
     changes: changeLines(changesIn(pattern, key)),
     downloads: downloads(compiled, size, offers, key, own, place),

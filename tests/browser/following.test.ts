@@ -209,6 +209,28 @@ describe('the row at hand', () => {
   });
 });
 
+test('a size of her own is followed as a ready-made one is, and keeps her place when she changes its terms', async () => {
+  await open.visit('sandbar-square/your-own/?width=30+cm', PHONE, async (page) => {
+    await page.locator('#follow').click();
+    for (let i = 0; i < 5; i++) await page.locator('#at-hand-done').click();
+    const label = page.locator('#at-hand-label');
+    expect(await label.textContent()).toMatch(/^Row 5 of Rows 4–\d+, worked as Row 3, 4 of 9 done$/);
+    await page.locator('.chart .now').waitFor();
+    expect(await page.locator('.chart .now').getAttribute('data-row')).toBe('5');
+    await page.locator('#at-hand-pass').click();
+    await page.reload();
+    await page.locator('.chart .now').waitFor();
+    expect(await page.locator('#at-hand-pass').textContent()).toMatch(/^Repeat 2 of \d+$/);
+    await page.locator('form select[name="terms"]').selectOption('uk');
+    await page.locator('.chart .now').waitFor();
+    expect(await label.textContent()).toMatch(/^Row 5 of Rows 4–\d+, worked as Row 3, 4 of 9 done$/);
+    // Another size is another piece of work.
+    await page.goto(page.url().replace('30+cm', '40+cm'));
+    await page.locator('#own-rows .rows li').first().waitFor();
+    expect(await page.locator('#at-hand').isVisible()).toBe(false);
+  });
+});
+
 describe('what the words of a row mean', () => {
   test('opens beneath it when a word is pressed, without ticking it', async () => {
     await open.visit('sandbar-square/small/', PHONE, async (page) => {

@@ -62,10 +62,10 @@ describe('a shell square', () => {
 
   test('a special stitch without words of its own is described by its stitches', () => {
     expect(wordPattern(SHELL_SQUARE, SMALL, 'us', 0).specials).toEqual([
-      { name: 'shell', how: '5 dc in same st.' },
+      { name: 'shell', called: 'shell', how: '5 dc in same st.' },
     ]);
     expect(wordPattern(SHELL_SQUARE, SMALL, 'uk-full', 0).specials).toEqual([
-      { name: 'shell', how: '5 treble crochet in same stitch.' },
+      { name: 'shell', called: 'shell', how: '5 treble crochet in same stitch.' },
     ]);
   });
 
@@ -122,7 +122,11 @@ Rnd 2: Beg 3-dc cl in next ch-2 sp, *sc in BLO of next 3 sts, (2 dc, ch 2, 2 dc)
       'Rnd 2: Beg 3-tr cl in next 2-ch sp, *dc in BLO of next 3 sts, (2 tr, ch 2, 2 tr) in next corner 2-ch sp; rep from * around, do not turn. (12 tr, 1 dc, 4 2-ch sps)',
     );
     expect(words.specials).toEqual([
-      { name: 'beginning 3-tr cluster (beg 3-tr cl)', how: 'Ch 2, miss no st, yrh and tr2tog in same st.' },
+      {
+        name: 'beginning 3-tr cluster (beg 3-tr cl)',
+        called: 'beg 3-tr cl',
+        how: 'Ch 2, miss no st, yrh and tr2tog in same st.',
+      },
     ]);
   });
 
@@ -202,7 +206,7 @@ Rnd 5 (-): Sc in each st around.`,
     });
     const { abbreviations, specials } = wordPattern(puffed, [], 'us', 0);
     expect(abbreviations.map(({ abbr }) => abbr)).toEqual(['dc', 'sc', 'st']);
-    expect(specials).toEqual([{ name: 'increase (inc)', how: '2 dc in same st.' }]);
+    expect(specials).toEqual([{ name: 'increase (inc)', called: 'inc', how: '2 dc in same st.' }]);
   });
 
   test('rows that are repeated without a label of their own are given one', () => {
