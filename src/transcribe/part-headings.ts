@@ -1,5 +1,6 @@
 /** A line of pasted text and what follows it in; whether it heads a piece of the work, with name and number, out. */
 
+import { SMALL_WORDS } from '../notation/number-words.ts';
 import { isInstruction, opensStrip, opensWork } from './instruction-words.ts';
 import { tableUnit } from './page-lines.ts';
 import { statedTerms } from './read-terms.ts';
@@ -47,20 +48,8 @@ export interface PartHeading {
   readonly beside: Beside | null;
 }
 
-const NUMBERS = [
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
+/** From `one`, as far as anyone makes of a part in words. */
+const NUMBERS: readonly string[] = SMALL_WORDS.slice(1, 13);
 
 /** Null for a line that is no heading. `strict` where other short lines are to be expected, as among materials. */
 export function partHeading(
