@@ -204,6 +204,9 @@ function sameSite(worker: Worker, what: What, span: Span): Site | null {
     return null;
   }
   passPlace(worker, worker.last);
+  // The first of the stitches round an opening, where yarn was joined, is gone back to with it.
+  const skipped = worker.passed.length === 0 ? -1 : worker.passed.indexOf(worker.last);
+  if (skipped >= 0) worker.passed = worker.passed.with(skipped, GONE_BACK_TO);
   return site;
 }
 

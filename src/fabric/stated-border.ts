@@ -30,7 +30,7 @@ export function statedBorder(
   stated: StatedCount | null,
   below: readonly Site[],
 ): Site[] | null {
-  const parts = partsOf(worker, steps);
+  const parts = partsOf(worker, steps)?.map((step) => sideOfMany(worker, step, below)) ?? null;
   if (parts === null || !parts.every((step) => isSide(step) || isCorner(step))) return null;
   const sides = parts.filter(isSide);
   const cornered = sides.length < parts.length || chainsAtCorners(steps);
@@ -93,6 +93,23 @@ function chainsAtCorners(steps: readonly Step[]): boolean {
 
 function isSide(step: Step): step is EvenlyStep {
   return step.kind === 'evenly' && step.edge === 'row ends';
+}
+
+/** Fewer pieces are no square of them. */
+const FEWEST_PIECES = 4;
+/** Fewer are no side of a square. */
+const SHORTEST_SIDE = 4;
+
+/** `sc in next 67 sts` round squares laid out together, of which one has no such side: it goes along several of them. */
+function sideOfMany({ layout, pieces, sizeIndex }: Worker, step: Step, below: readonly Site[]): Step {
+  if (layout === null && pieces < FEWEST_PIECES) return step;
+  if (step.kind !== 'work' || step.place?.kind !== 'next' || step.times !== null) return step;
+  const { n, what } = step.place;
+  const told = n === null ? null : numberForSize(n, sizeIndex);
+  if (n === null || told === null || told < SHORTEST_SIDE || told * FEWEST_SIDES <= below.length) return step;
+  if (what.kind !== 'st' && what.kind !== 'stitch') return step;
+  const { stitch, span } = step;
+  return { kind: 'evenly', stitch, n, edge: 'row ends', span };
 }
 
 function isCorner(step: Step): step is WorkStep | GroupStep {

@@ -7,6 +7,7 @@ import { wordStitches } from '../explain/word-made.ts';
 import type { Line, StatedCount, Unit } from '../notation/line.ts';
 import type { Step } from '../notation/tree.ts';
 import { keepAccount } from './account-row.ts';
+import { beginsWithBridge } from './bridge-chain.ts';
 import { mismatch, softCountFaults } from './count-faults.ts';
 import { countWorked } from './count-worked.ts';
 import type { FabricRow } from './fabric.ts';
@@ -183,7 +184,9 @@ function begin(worker: Worker, plan: RowPlan, start: RowStart | null, below: Top
   worker.round = start?.round ?? false;
   worker.edging =
     start !== null && !start.round && plan.unit !== 'row' && below !== null && below.side !== null;
-  worker.opensLoop = worker.round && beginsWithLoop(plan.steps, below?.closing);
+  worker.opensLoop =
+    worker.round &&
+    (beginsWithLoop(plan.steps, below?.closing) || beginsWithBridge(plan.steps, below?.closing));
   worker.travel = travelSteps(plan.steps);
   worker.elsewhere = liesElsewhere(plan.steps);
   if (worker.elsewhere) standElsewhere(worker);

@@ -92,6 +92,7 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     const { file } = pattern.source;
     const below = from === undefined ? undefined : worker.rowRanges[(parts[from.index]?.endRow ?? 0) - 1];
     const setting = { file, size, sizeIndex, rows: plan.rows, part: index, before: below?.number ?? 0 };
+    worker.pieces = from === undefined ? 1 : (pattern.parts[from.index]?.make ?? 1);
     const end = workPart(worker, part, from ?? null, setting, { rows, diagnostics, accounts });
     if (!end.whole) whole = false;
     if (from !== undefined) noteTaken(from, worker, rows[firstRow]);

@@ -141,6 +141,8 @@ export interface Worker {
   edging: boolean;
   /** `Lay out the squares in 4 rows of 5`: how many lie along two sides that meet; null where that is not said. */
   layout: readonly [number, number] | null;
+  /** How many are made of the piece that the part in hand is worked onto. */
+  pieces: number;
   /** All that the row works lies along an edge that is not worked here. */
   elsewhere: boolean;
   /** Rows are closed into rounds: the place worked from may move round. */
@@ -282,6 +284,7 @@ export function newWorker(
     leftAs: null,
     edging: false,
     layout: null,
+    pieces: 1,
     elsewhere: false,
     round: false,
     foundation: null,

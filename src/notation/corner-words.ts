@@ -6,7 +6,8 @@ import { readOrdinal } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { What } from './tree.ts';
 
-const PICKS = new Set(['each', 'every', 'all', 'next', 'last', 'first']);
+const PICKS = new Set(['each', 'every', 'all', 'next', 'last', 'first', 'any']);
+const OUTER = new Set(['outer', 'outside', 'top', 'bottom', 'lower', 'upper']);
 const CORNERS = new Set(['corner', 'corners']);
 const GROUPS = new Set(['group', 'groups', 'grp', 'grps']);
 const MIDDLES = new Set(['center', 'centre', 'middle']);
@@ -16,6 +17,7 @@ export function takeOfCorner(cursor: Cursor, nth: number | 'center'): string | n
   takeAny(cursor, 'the');
   const pick = takeOneOf(cursor, PICKS) ?? '';
   takeAny(cursor, 'the', 'of');
+  takeOneOf(cursor, OUTER);
   const size = takeSize(cursor) ?? 3;
   if (takeOneOf(cursor, CORNERS) === null || (nth !== 'center' && nth * 2 !== size + 1)) return null;
   if (takeOneOf(cursor, GROUPS) === null && wordAt(cursor) !== 'st' && nameHere(cursor) !== null) return null;

@@ -3,6 +3,7 @@
 import { cornerOf, takeOfCorner } from './corner-words.ts';
 import type { Cursor } from './cursor.ts';
 import { spanSince } from './cursor.ts';
+import { takeOfWhole } from './read-piece-sides.ts';
 import { readStop } from './read-stop.ts';
 import type { Place, What } from './tree.ts';
 
@@ -19,6 +20,10 @@ export function readOfCorner(
   const pick = takeOfCorner(cursor, nth);
   if (pick === null) return null;
   const span = spanSince(cursor, from);
+  if (pick === 'any') {
+    takeOfWhole(cursor);
+    return { kind: 'any', what: cornerOf(what), span: spanSince(cursor, from) };
+  }
   // The first corner and the last are the next where they are come to.
   if (pick !== 'each' && pick !== 'every' && pick !== 'all')
     return { kind: 'next', n: null, what: cornerOf(what), each: false, ...(pick === '' ? HERE : {}), span };

@@ -36,12 +36,19 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
   return null;
 }
 
-/** Whether brackets stand here that say how many go into each: `(2 in …`, `(2 sc in …`, `(2 sts per …`. */
+/** Whether it is said here how many go into each: `(2 in …`, `(2 sc in …`, `(2 sts per …`, `, working 1 in …`, `, one in …`. */
 function tellsEach(cursor: Cursor): boolean {
-  if (peek(cursor).kind !== 'open' || peek(cursor, 1).kind !== 'number') return false;
+  const { kind } = peek(cursor);
+  if (kind === 'comma') {
+    const at = EACH_BEGINS.has(wordAt(cursor, 1)) ? 2 : 1;
+    const told = peek(cursor, at).kind === 'number' || wordAt(cursor, at) === 'one';
+    return told && (EACH_WORDS.has(wordAt(cursor, at + 1)) || EACH_WORDS.has(wordAt(cursor, at + 2)));
+  }
+  if (kind !== 'open' || (peek(cursor, 1).kind !== 'number' && wordAt(cursor, 1) !== 'one')) return false;
   return EACH_WORDS.has(wordAt(cursor, 2)) || EACH_WORDS.has(wordAt(cursor, 3));
 }
 
+export const EACH_BEGINS: ReadonlySet<string> = new Set(['working', 'making', 'with', 'placing']);
 export const EACH_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'per', 'for', 'on']);
 
 /** `21 sc evenly around`, `16 sc along the row ends` behind the stitch's name. */

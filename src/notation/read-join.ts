@@ -127,7 +127,9 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
   }
   // `join yarn with sc in first skipped st`: the stitch is one of the round.
   const stands = stitch !== null && !(stitch.kind === 'stitch' && stitch.id === 'sl-st');
-  if (plain && (stands || (place?.kind !== 'first' && opening === null)))
+  // `in first skipped st, ch 1, sc in same st`: the hand stands there.
+  const skipped = opening?.which === 'skipped';
+  if (plain && (stands || skipped || (place?.kind !== 'first' && opening === null)))
     return {
       step: { ...yarnStep('join', null, stitch, place, cursor, from), only: true },
       place,

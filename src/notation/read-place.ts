@@ -168,6 +168,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (end !== null) {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
     const passed = n === null && takeAny(cursor, 'skipped', 'missed') !== null;
+    if (passed) takeWaiting(cursor);
     const what = readWhat(cursor);
     if (what === null) return backTo(cursor, start);
     // The first of the stitches just skipped.
@@ -323,9 +324,10 @@ const UNITED: ReadonlySet<What['kind']> = new Set<What['kind']>(['stitch', 'spec
 /** `instep` of `the 8 instep sts`: stitches that an earlier row left for it. */
 function takeWaiting(cursor: Cursor): boolean {
   const next = wordAt(cursor, 1);
-  return (next === 'sts' || next === 'stitches') && takeOneOf(cursor, WAITING) !== null;
+  return STITCH_WORDS.has(next) && takeOneOf(cursor, WAITING) !== null;
 }
 
+const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
 const WAITING = new Set(
   'instep underarm heel neck gusset thumb armhole waiting held reserved resting'.split(' '),
 );
@@ -344,9 +346,7 @@ function readNext(cursor: Cursor, from: number, each: boolean): Place | null {
     const rows = readBelow(cursor);
     // `next 9 skipped sts` come one after another behind the first of them.
     return rows === null
-      ? n === null
-        ? backTo(cursor, start)
-        : { kind: 'passed', what: skipped, n, span: spanSince(cursor, from) }
+      ? { kind: 'passed', what: skipped, ...(n === null ? {} : { n }), span: spanSince(cursor, from) }
       : { kind: 'below', n, ...rows, pick: 'skipped', what: skipped, span: spanSince(cursor, from) };
   }
   // `next free st` beside a neck.

@@ -9,6 +9,7 @@ import { cursorOn, onTokens, peek, skipToBoundary, spanSince, textSince, wholeCo
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
+import { withSpread } from './read-each-row.ts';
 import { hookedStitch } from './read-hooked.ts';
 import { type LabelRead, readLabel } from './read-label.ts';
 import { readScope } from './read-scope.ts';
@@ -178,8 +179,8 @@ function readLine(cursor: Cursor): Line | null {
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
   const { steps: all, stated: counted } = readSteps(cursor, 'line');
-  const stated =
-    counted ?? (cursor.spreadOver !== null && all.filter(makes).length === 1 ? cursor.spreadOver : null);
+  const spread = cursor.spreadOver !== null && all.filter(makes).length === 1 ? cursor.spreadOver : null;
+  const stated = spread === null ? counted : withSpread(counted, spread);
   const written = cursor.faults.length > before ? workedOnce(cursor, before, all, stated !== null) : all;
   holdRows(cursor, read?.label ?? null, written);
   const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));

@@ -121,7 +121,7 @@ function joinedDrafts(drafts: readonly PartDraft[]): PartDraft[] {
   for (const [i, draft] of drafts.entries()) {
     const before = joined.at(-1);
     const opening = openingOf(draft);
-    const reached = before?.lines.reduce((most, line) => Math.max(most, lastNumber(line)), 0) ?? 0;
+    const reached = before === undefined ? 0 : reachedBy(before);
     const parts = opening !== undefined && partsHere(opening, before, drafts[i + 1]);
     const on = opening === undefined ? isNextRow(draft, before) : !parts && goesOn(opening, reached);
     const anew = asksForOther(draft.lines[0]?.text.text ?? '', joined);
@@ -179,6 +179,13 @@ function goesOn({ number, text }: WorkLine, reached: number): boolean {
 const OTHER_SIZES = /^\D*\d+(?:\s*[–-]\s*\d+)?\s*\(([\d\s,:/–-]+)\)/;
 /** Of `8-18, 9-20` those that a range begins with. */
 const FIRST_NUMBERS = /(?<![\d–-])\d+/g;
+
+/** The number its rows have come to; after rows that are counted from 1 a second time, theirs. */
+function reachedBy({ lines }: PartDraft): number {
+  let reached = 0;
+  for (const line of lines) reached = Math.max(line.number === 1 ? 0 : reached, lastNumber(line));
+  return reached;
+}
 
 /** The number a label ends with: 12 for `Rnds 5-12:`. */
 function lastNumber(line: WorkLine): number {

@@ -18,7 +18,7 @@ export function readSizes(items: readonly Item[]): SizesRead {
   const rest: Item[] = [];
   for (const item of items) {
     const { text } = item.text;
-    const listed = listIn(text);
+    const listed = listIn(text.slice(MEASURED.exec(text)?.[0].length ?? 0));
     if (sizes.length === 0 && listed !== null) {
       sizes = listed.names.map((name) => ({ name, width: null, height: null, span: item.span }));
       if (listed.behind !== '') rest.push(item);
@@ -58,6 +58,16 @@ export function readSizes(items: readonly Item[]): SizesRead {
   // Sizes that would have one address are not told apart; then all of their words are kept.
   const addresses = new Set(sizes.map(({ name }) => name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')));
   return sizes.length === 0 || addresses.size < sizes.length ? { sizes: [], rest: items } : { sizes, rest };
+}
+
+/** `Hand circumference:` before a list of sizes: what is measured of them. */
+const MEASURED =
+  /^(?:(?:finished|actual|to fit|fits)\s+)?(?:[a-z]+\s+)?(?:circumference|girth|length|width|chest|bust|foot|feet|head|waist|hand|hips?)\s*(?::|[–—-]\s)\s*/i;
+
+/** `Head circumference: Child (Teen, Adult) 18 (20, 22)"`: the sizes are named with what they measure. */
+export function namesSizes(text: string): boolean {
+  const measured = MEASURED.exec(text)?.[0];
+  return measured !== undefined && listIn(text.slice(measured.length)) !== null;
 }
 
 /** `Child (Woman, Man)`: nothing but a list of sizes. */

@@ -5,7 +5,7 @@ import { findHeading, type Heading } from './headings.ts';
 import { isChainRule, isInstruction, isProse, namesWork } from './instruction-words.ts';
 import { sliceText, trimText } from './mapped-pieces.ts';
 import { headingBefore, makeIn, partHeading } from './part-headings.ts';
-import { listsSizes } from './read-sizes.ts';
+import { listsSizes, namesSizes } from './read-sizes.ts';
 import { namedTerms, onlyStatesTerms } from './read-terms.ts';
 import { rowLabel } from './row-labels.ts';
 import { sortPageLine, sortTitle } from './sort-page.ts';
@@ -123,6 +123,7 @@ function bareSizes(text: string): Heading | null {
   // `Small (Medium, Large)` right under the title.
   if (/^[\p{L} -]{1,20}\([\p{L}, -]+\)$/u.test(text) && listsSizes(text))
     return { section: 'sizes', field: null, words: '', restAt: 0 };
+  if (namesSizes(text)) return { section: 'sizes', field: null, words: '', restAt: 0 };
   const words = /^sizes?(?=\s)/i.exec(text)?.[0];
   if (words === undefined || !listsSizes(text.slice(words.length).trim())) return null;
   return { section: 'sizes', field: null, words, restAt: words.length };

@@ -111,3 +111,35 @@ test.each([
   expect(cushion(side, { '2 rows of 3': 'two rows of three' })).toEqual([]);
   expect(cushion(side, { ' in 2 rows of 3': '' })).toContain('place/no-edge');
 });
+
+const front = (join: string, n: number, stated: string, make = 9) =>
+  workedText(
+    [
+      'Cushion',
+      'US terms.',
+      '',
+      `Square (make ${make})`,
+      'Ch 4, join with sl st in first ch to form ring.',
+      'Rnd 1: Ch 1, *3 sc in ring, ch 2; rep from * 3 more times, join with sl st in first sc. Fasten off. (12 sc, 4 ch-2 sps)',
+      'Rnd 2: Join yarn in any ch-2 sp, ch 1, *3 sc in ch-2 sp, sc in next 3 sc; rep from * 3 more times, join with sl st in first sc. Fasten off. (24 sc)',
+      '',
+      'BORDER',
+      `Rnd 1: With RS facing, ${join}, ch 1, *3 sc in corner st, sc in next ${n} sts; rep from * 3 more times, join with sl st in first sc. ${stated}`,
+      `Rnd 2: Ch 1, sc in each sc around, join with sl st in first sc. ${stated}`,
+      'Fasten off.',
+    ].join('\n'),
+  ).codes;
+
+test.each([
+  'join in the middle sc of any outer corner',
+  'join yarn in center sc of any corner',
+  'join with sl st in 2nd sc of any 3-sc corner',
+  'join yarn with a sl st in the middle st of any corner of the blanket',
+  'join in any corner',
+])('%s', (join) => {
+  expect(front(join, 19, '(88 sc)')).toEqual([]);
+  expect(front(join, 18, '(88 sc)')).toContain('count/mismatch');
+  expect(front(join, 19, '(92 sc)')).toContain('count/mismatch');
+  // Of one square there is no such side.
+  expect(front(join, 19, '(88 sc)', 1)).not.toEqual([]);
+});
