@@ -101,7 +101,11 @@ export function followRows(lines: readonly FollowedLine[], keepAs: string): Foll
     done.textContent = at < 0 ? 'Start over' : 'Done, next row';
     showWordsOf(following ? row : null, at);
     showPass(row, at);
-    void markChart(following && row !== null ? (lines[at]?.chart ?? null) : null, row?.row ?? -1);
+    void markChart(
+      following && row !== null ? (lines[at]?.chart ?? null) : null,
+      row?.row ?? -1,
+      row?.onto ?? null,
+    );
   }
 
   function rowAtHand(line: number): FollowedRow | null {

@@ -5,13 +5,13 @@ import { drawing } from './markup.ts';
 let marked: readonly Element[] = [];
 
 /** `chart` null clears all marks. A chart shown from its file is drawn into the page first, so that its rows are there. */
-export async function markChart(chart: string | null, row: number): Promise<void> {
+export async function markChart(chart: string | null, row: number, onto: number | null): Promise<void> {
   const figure = chart === null ? null : (document.getElementById(chart) ?? figureWith(row));
   const svg = figure === null ? null : await drawnIn(figure);
   for (const one of marked) one.classList.remove('follows-row', 'now', 'under');
   const now = svg?.querySelector(`[data-row="${row}"]`) ?? null;
   if (svg === null || now === null) return;
-  const under = svg.querySelector(`[data-row="${row - 1}"]`);
+  const under = onto === null ? null : svg.querySelector(`[data-row="${onto}"]`);
   svg.classList.add('follows-row');
   now.classList.add('now');
   under?.classList.add('under');

@@ -24,6 +24,8 @@ export interface FollowedLine {
 export interface FollowedRow {
   /** As the chart numbers it. */
   readonly row: number;
+  /** The row it is worked on, as the chart numbers it; null for the first, and for what goes along other edges. */
+  readonly onto: number | null;
   /** `Row 6`. */
   readonly name: string;
   /** The row whose words it is worked by, where another line has them. */
@@ -56,6 +58,7 @@ export function followedLines(
       return [
         {
           row,
+          onto: account.onto,
           name: rows.length === 1 ? (label ?? named(account)) : named(account),
           as: line === undefined || line === i ? null : { line, name: named(accounts[model] ?? account) },
           passes: account.steps.flatMap(({ runs }) =>

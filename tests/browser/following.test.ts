@@ -153,22 +153,23 @@ describe('where rows are kept', () => {
 });
 
 describe('the row at hand', () => {
-  const lines = (
-    page: Page,
-  ): Promise<readonly { rows: readonly { row: number; passes: readonly number[] }[] }[]> =>
+  const lines = (page: Page): Promise<readonly { rows: readonly { row: number; onto: number | null }[] }[]> =>
     page.evaluate(`JSON.parse(document.querySelector('#following').textContent)`);
 
   test('is marked in the chart, with the row it goes into, row by row through a line of many', async () => {
     await open.visit('sandbar-square/small/', PHONE, async (page) => {
       const expected = (await lines(page)).flatMap(({ rows }) =>
-        rows.length === 0 ? [null] : rows.map(({ row }) => String(row)),
+        rows.length === 0
+          ? [null]
+          : rows.map(({ row, onto }) => `${row} on ${onto === null ? 'nothing' : onto}`),
       );
       expect(expected.length).toBeGreaterThan(10);
       await page.locator('#follow').click();
       const marked: (string | null)[] = [];
       for (const _ of expected) {
-        const now = page.locator('.chart .now');
-        marked.push((await now.count()) === 0 ? null : await now.getAttribute('data-row'));
+        const [now, under] = [page.locator('.chart .now'), page.locator('.chart .under')];
+        const onto = (await under.count()) === 0 ? 'nothing' : await under.getAttribute('data-row');
+        marked.push((await now.count()) === 0 ? null : `${await now.getAttribute('data-row')} on ${onto}`);
         await page.locator('#at-hand-done').click();
       }
       expect(marked).toEqual(expected);
