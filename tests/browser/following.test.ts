@@ -163,6 +163,8 @@ describe('the row at hand', () => {
           ? [null]
           : rows.map(({ row, onto }) => `${row} on ${onto === null ? 'nothing' : onto}`),
       );
+      // A chain of 26, rows on it, and an edging whose first round goes along all edges.
+      expect(expected.slice(0, 4)).toEqual(['0 on nothing', '1 on 0', '2 on 1', '3 on 2']);
       expect(expected.length).toBeGreaterThan(10);
       await page.locator('#follow').click();
       const marked: (string | null)[] = [];
@@ -239,8 +241,21 @@ describe('what the words of a row mean', () => {
       await row.locator('abbr', { hasText: 'shell' }).first().click();
       expect(await row.locator('.meanings dl').isVisible()).toBe(true);
       expect(await row.locator('.asked').textContent()).toMatch(/shell\s*5 dc in same st/);
-      await page.locator('.sentence abbr, .sentence').first().click();
       expect(await row.locator('input').isChecked()).toBe(false);
+      // Where the words are the label of the box as well: no demo pattern has a short word in such a sentence.
+      const sentence = page.locator('.rows li:has(.sentence)').first();
+      await sentence.locator('.sentence span').evaluate((words) => {
+        words.innerHTML = '<abbr title="chain">ch</abbr>';
+        words
+          .closest('li')
+          ?.insertAdjacentHTML(
+            'beforeend',
+            '<details class="meanings"><summary>?</summary><dl><div><dt>ch</dt><dd>chain</dd></div></dl></details>',
+          );
+      });
+      await sentence.locator('abbr').click();
+      expect(await sentence.locator('.asked').isVisible()).toBe(true);
+      expect(await sentence.locator('input').isChecked()).toBe(false);
     });
   });
 
@@ -290,6 +305,10 @@ describe('light and letters', () => {
       expect(await letters(page)).toBeCloseTo(24.96);
       await page.setViewportSize({ width: 320, height: 700 });
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+      // And can be changed there.
+      await page.locator('.looks > summary').click();
+      await page.getByLabel('As this device').check();
+      expect(await paper(page)).toBe('rgb(28, 25, 22)');
     });
   });
 });

@@ -70,6 +70,13 @@ describe('what is read off the stitches', () => {
     expect([found.shape, found.technique]).toEqual([['circle'], ['spiral', 'magic-ring']]);
   });
 
+  test('an edging says nothing of how the piece is made, also where it is written below its rows', () => {
+    const sandbar = readFileSync('patterns/sandbar-square/pattern.yaml', 'utf8');
+    const inOne = sandbar.replace(/ {2}- name: Edging\n(?: {4}onto: .*\n)? {4}work: \|\n/, '');
+    expect(inOne).not.toBe(sandbar);
+    expect(foundOf(inOne).technique).toEqual(['rows', 'shells']);
+  });
+
   test('a row with two yarns is colourwork, a row that begins in a new one is not', () => {
     const rows = (second: string): string =>
       [
