@@ -3,6 +3,7 @@
 import type { Gauge, Yarn } from '../pattern/pattern.ts';
 import type { Photograph } from '../pattern/photograph.ts';
 import type { Source, Span } from '../source/span.ts';
+import type { Lie } from './lies.ts';
 import type { SeamName } from './seams.ts';
 
 export interface AlongChoice {
@@ -57,7 +58,7 @@ export interface Along {
   readonly yarns: readonly Yarn[];
   readonly specials: Readonly<Record<string, string>>;
   readonly match: { readonly stitches: number; readonly sizeMm: number; readonly toleranceMm: number };
-  readonly blanket: { readonly across: number; readonly down: number };
+  readonly blanket: { readonly lie: Lie; readonly across: number; readonly down: number };
   readonly joining: { readonly method: SeamName; readonly colour: string };
   readonly border: { readonly colour: string; readonly rounds: number; readonly edging: Edging | null };
   /** The first is the cover's. */

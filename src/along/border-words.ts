@@ -74,7 +74,8 @@ function inNext(n: number, sc: string): string {
   return n === 1 ? `${sc} in next st` : `${sc} in next ${n} sts`;
 }
 
-function said(terms: 'US' | 'UK'): { readonly sc: string; readonly join: string } {
+/** The two stitches of a border by their names in one country. */
+export function said(terms: 'US' | 'UK'): { readonly sc: string; readonly join: string } {
   return terms === 'US' ? { sc: 'sc', join: 'sl st' } : { sc: 'dc', join: 'ss' };
 }
 

@@ -1,4 +1,4 @@
-/** A worked square in, the stitches along each of its four edges and what its corners are out; or why they cannot be counted. */
+/** A worked square or hexagon in, the stitches along each of its edges and what its corners are out; or why they cannot be counted. */
 
 import { cornerSpaces } from '../fabric/corners.ts';
 import { type Fabric, type FabricRow, FLAG, NONE, targets } from '../fabric/fabric.ts';
@@ -19,16 +19,15 @@ export interface NoEdges {
   readonly why: string;
 }
 
-const SIDES = 4;
 /** So many in one stitch turn a corner. */
 const SEVERAL = 3;
 
-export function edgesOf(fabric: Fabric): Edges | NoEdges {
+export function edgesOf(fabric: Fabric, wanted: number): Edges | NoEdges {
   const last = fabric.rows.findLast(({ stitches, spaces }) => stitches + spaces > 0);
   if (last === undefined) return none('nothing is worked in it');
   if (last.closing === 'flat') return none(`it ends with ${last.label}, and its sides are the ends of rows`);
   const spaces = cornerSpaces(fabric);
-  const middles = cornerStitches(fabric, last, spaces);
+  const middles = cornerStitches(fabric, last, spaces, wanted);
   const sides: number[] = [];
   const corners: number[] = [];
   let beforeFirst = 0;
@@ -43,22 +42,23 @@ export function edgesOf(fabric: Fabric): Edges | NoEdges {
       else sides[side] = (sides[side] ?? 0) + 1;
     }
   }
-  if (corners.length !== SIDES)
+  if (corners.length !== wanted)
     return none(`${last.label} has ${corners.length === 0 ? 'no corners' : `${corners.length} corners`}`);
   if (sideSpaces(fabric, last, spaces) > 0)
     return none(`${last.label} has chain spaces along its sides, which can be joined in more ways than one`);
-  sides[SIDES - 1] = (sides[SIDES - 1] ?? 0) + beforeFirst;
+  sides[wanted - 1] = (sides[wanted - 1] ?? 0) + beforeFirst;
   const [chains = 0] = corners;
   if (corners.some((other) => other !== chains))
     return none(`the corners of ${last.label} are not all alike`);
   return { kind: 'edges', round: last.label, counts: sides, cornerChains: chains };
 }
 
-/** Stitches said to be corners; where no corner is said at all, the middle ones of four lots of three or more in one place. */
+/** Stitches said to be corners; where no corner is said at all, the middle ones of as many lots of three or more in one place as it has corners. */
 function cornerStitches(
   fabric: Fabric,
   { first, end }: FabricRow,
   spaces: ReadonlySet<number>,
+  wanted: number,
 ): ReadonlySet<number> {
   const counted: number[] = [];
   let hasSpaces = false;
@@ -75,7 +75,7 @@ function cornerStitches(
     const middle = counted[(from + to - 1) / 2];
     if (to - from >= SEVERAL && middle !== undefined) middles.push(middle);
   }
-  return middles.length === SIDES ? new Set(middles) : new Set();
+  return middles.length === wanted ? new Set(middles) : new Set();
 }
 
 /** The one stitch that a stitch is worked into; null for a decrease and the like. */

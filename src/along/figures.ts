@@ -4,6 +4,7 @@ import { takenM } from '../measure/measures.ts';
 import { ownName } from '../pattern/own-name.ts';
 import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
+import type { Lie } from './lies.ts';
 import type { BorderRule } from './plan-border.ts';
 import { type ReleasedAlong, weeksOut } from './release.ts';
 import { SEAMS } from './seams.ts';
@@ -26,10 +27,12 @@ export interface SquareFigures {
 }
 
 export interface BlanketFigures {
+  readonly lie: Lie;
   readonly across: number;
   readonly down: number;
+  /** Of a square edge to edge, of a hexagon from one side to the one across. */
   readonly sizeMm: number;
-  /** Along each edge of a square. */
+  /** Along each edge of a piece. */
   readonly stitches: number;
   readonly yarns: readonly {
     readonly letter: string;

@@ -7,6 +7,7 @@ import { listed } from '../diagnostics/listed.ts';
 import { printCm, printIn } from '../units.ts';
 import type { Along, AlongChoice } from './along.ts';
 import { type Edges, edgesOf } from './edges.ts';
+import { LIES } from './lies.ts';
 import { remedyFor } from './remedy.ts';
 import { roundMm } from './rounds.ts';
 import { SEAMS } from './seams.ts';
@@ -32,19 +33,41 @@ export function fitOf(
   title: string,
   { fabric, measures }: Pick<CompiledSize, 'fabric' | 'measures'>,
 ): Fit {
-  const { match, joining } = along;
+  const { match, joining, blanket } = along;
+  const { piece, pieces, sides, sidesWord } = LIES[blanket.lie];
   const where = { file: along.source.file, span };
-  const edges = edgesOf(fabric);
-  if (edges.kind === 'none')
-    return { edges: null, faults: [diagnose('along/corners', where, { week, title, found: edges.why })] };
+  const edges = edgesOf(fabric, sides);
+  if (edges.kind === 'none') {
+    const other = Object.values(LIES).find((lie) => lie.sides !== sides && isOfShape(fabric, lie.sides));
+    const fault =
+      other === undefined
+        ? diagnose('along/corners', where, { week, title, found: edges.why, sides: sidesWord })
+        : diagnose('along/other-shape', where, {
+            week,
+            title,
+            is: other.piece,
+            piece,
+            pieces,
+            others: other.pieces,
+            stitches: match.stitches,
+          });
+    return { edges: null, faults: [fault] };
+  }
   const { widthMm, heightMm } = measures;
   if (widthMm === null || heightMm === null)
     return { edges, faults: [diagnose('along/no-measure', where, { week, title })] };
 
+  const isHexagon = sides === 6;
   const wantedMm = [longMm(match.sizeMm, covers, SEAMS[joining.method].addsMm), match.sizeMm] as const;
-  const madeMm =
-    covers > 1 && heightMm > widthMm ? ([heightMm, widthMm] as const) : ([widthMm, heightMm] as const);
-  const wanted = wantedCounts(edges.counts, match.stitches, covers);
+  // Lying on a side, a hexagon is as high as it is from side to side.
+  const madeMm = isHexagon
+    ? ([heightMm, heightMm] as const)
+    : covers > 1 && heightMm > widthMm
+      ? ([heightMm, widthMm] as const)
+      : ([widthMm, heightMm] as const);
+  const wanted = isHexagon
+    ? edges.counts.map(() => match.stitches)
+    : wantedCounts(edges.counts, match.stitches, covers);
   const growMm = meanOf(wantedMm.map((mm, i) => mm - (madeMm[i] ?? 0)));
   const remedy = remedyFor({
     round: edges.round,
@@ -61,6 +84,7 @@ export function fitOf(
       diagnose('along/edge', where, {
         week,
         title,
+        piece,
         counts: joined(edges.counts),
         wanted: joined(wanted),
         remedy,
@@ -73,12 +97,18 @@ export function fitOf(
       diagnose('along/finished-size', where, {
         week,
         title,
-        measured: sizeWords(madeMm),
+        pieces,
+        measured: `${sizeWords(madeMm)}${isHexagon ? ' from side to side' : ''}`,
         wanted: sizeWords(wantedMm),
         remedy: sizeRemedy(growMm, along),
       }),
     );
   return { edges, faults };
+}
+
+/** Whether it has so many corners to its last round, and edges to be joined between them. */
+function isOfShape(fabric: CompiledSize['fabric'], sides: number): boolean {
+  return edgesOf(fabric, sides).kind === 'edges';
 }
 
 /** As long as so many squares with the seams between them. */

@@ -1,22 +1,20 @@
 /** A planned blanket -> how it is joined, seam by seam with the stitches of each, as lines to print. */
 
-import type { BlanketPlan } from './plan-blanket.ts';
+import { hexagonJoining } from './hexagon-joining.ts';
+import type { JoiningWords } from './joining.ts';
+import type { BlanketPlan, SquaresPlan } from './plan-blanket.ts';
 import type { PublicAlong } from './release.ts';
-import { SEAMS } from './seams.ts';
-
-export interface JoiningWords {
-  /** What to do before the first seam. */
-  readonly before: readonly string[];
-  /** In the order they are worked. */
-  readonly seams: readonly { readonly label: string; readonly text: string; readonly count: string }[];
-  readonly after: readonly string[];
-}
+import { SEAMS, seamAbbreviation } from './seams.ts';
 
 export function joiningWords(along: PublicAlong, plan: BlanketPlan, terms: 'US' | 'UK'): JoiningWords {
+  return plan.shape === 'squares' ? squareJoining(along, plan, terms) : hexagonJoining(along, plan, terms);
+}
+
+function squareJoining(along: PublicAlong, plan: SquaresPlan, terms: 'US' | 'UK'): JoiningWords {
   const { joining, blanket, match, border } = along;
   const seam = SEAMS[joining.method];
   const sewn = seam.yarn.kind === 'sewn';
-  const abbr = sewn ? 'sts' : abbreviation(seam.yarn.id, terms);
+  const abbr = seamAbbreviation(joining.method, terms);
   const name = terms === 'US' ? seam.us : seam.uk;
   const { across, down } = blanket;
   const [sideways, upright] = plan.seamStitches;
@@ -30,7 +28,7 @@ export function joiningWords(along: PublicAlong, plan: BlanketPlan, terms: 'US' 
   return {
     before: [
       `Block every square to one measure. Lay them out right side up as they are to lie, ${across} across and ${down} down.`,
-      `With ${joining.colour}, join with ${name}. ${seam.how}`,
+      `With ${joining.colour}, join with ${name}. ${seam.how('two rows of squares')}`,
       `Along each square, ${through}. Go on to the next square without cutting the yarn.`,
     ],
     seams: [
@@ -53,9 +51,4 @@ export function joiningWords(along: PublicAlong, plan: BlanketPlan, terms: 'US' 
       `The border, in ${border.colour}, begins at the top right-hand corner. In its first round work 1 ${terms === 'US' ? 'sc' : 'dc'} in the corner space on either side of each seam: ${match.stitches} to a square and 2 to a seam, ${plan.border.edge[0]} along the top and the bottom edge and ${plan.border.edge[1]} along each side.`,
     ],
   };
-}
-
-function abbreviation(id: 'sc' | 'sl-st', terms: 'US' | 'UK'): string {
-  if (id === 'sc') return terms === 'US' ? 'sc' : 'dc';
-  return terms === 'US' ? 'sl sts' : 'ss';
 }

@@ -11,6 +11,8 @@ import type { Source, Span } from '../source/span.ts';
 import { readYaml } from '../source/yaml.ts';
 import { valueSpans, type YamlNode, type YamlPath, yamlAt } from '../source/yaml-tree.ts';
 import type { Along, AlongChoice, AlongWeek, Edging } from './along.ts';
+import { hexagonFaults } from './hexagon-faults.ts';
+import type { Lie } from './lies.ts';
 import { readSchedule } from './read-schedule.ts';
 import { type AlongFile, alongJsonSchema, alongSchema } from './schema.ts';
 
@@ -36,7 +38,11 @@ export function readAlong(source: Source, slug: string): ReadAlong {
   }
   const places = valueSpans(root);
   const { schedule, diagnostics: ofSchedule } = readSchedule(read.data, file, places);
-  const ofNames = [...colourFaults(read.data, file, places), ...edgingFaults(read.data, file, places)];
+  const ofNames = [
+    ...colourFaults(read.data, file, places),
+    ...edgingFaults(read.data, file, places),
+    ...hexagonFaults(read.data, file, places),
+  ];
   const diagnostics = inOrder([...faults, ...ofSchedule, ...ofNames]);
   const sound = schedule !== null && diagnostics.every(({ severity }) => severity !== 'error');
   return {
@@ -74,7 +80,7 @@ function buildAlong(
       sizeMm: millimetres(match.size) ?? 0,
       toleranceMm: millimetres(match.tolerance) ?? 0,
     },
-    blanket: values.blanket,
+    blanket: { lie: lieOf(values.blanket), across: values.blanket.across, down: values.blanket.down },
     joining: values.joining,
     border: { colour: border.colour, rounds: border.rounds, edging: edgingOf(border.edging) },
     photographs: photographsOf(values.photographs ?? []),
@@ -109,6 +115,11 @@ function weekOf(
     ),
     span,
   };
+}
+
+function lieOf({ shape, 'second-rows': second }: AlongFile['blanket']): Lie {
+  if (shape !== 'hexagons') return 'squares';
+  return second === 'one fewer' ? 'hexagons, one fewer' : 'hexagons';
 }
 
 const MULTIPLE = /^(?:a\s+)?(?:multiple\s+of\s+)?(\d{1,3})(?:\s*(?:plus|\+)\s*(\d{1,3}))?$/i;

@@ -1,4 +1,4 @@
-/** A square's edges and size against what is agreed -> what would make it fit, in words: rounds to add, and stitches spread along which side. */
+/** A piece's edges and size against what is agreed -> what would make it fit, in words: rounds to add, and stitches spread along which side. */
 
 import { listed } from '../diagnostics/listed.ts';
 
@@ -19,6 +19,14 @@ export interface Misfit {
 const MOST_ROUNDS = 8;
 /** What a round of single crochet with (sc, ch 2, sc) in its corners adds to each side. */
 export const ADDED_A_ROUND = 2;
+/** A hexagon of single crochet lies flat where its sides grow by one a round: two in one round, none in the next. */
+const GROWS_EVERY = { 4: 1, 6: 2 } as const satisfies Record<number, number>;
+
+/** Stitches that so many rounds add to each side of a piece with so many. */
+export function addedBy(rounds: number, sides: number): number {
+  const every = sides === 6 ? GROWS_EVERY[6] : GROWS_EVERY[4];
+  return ADDED_A_ROUND * Math.ceil(rounds / every);
+}
 
 /** More of a side's stitches than this cannot be put in or taken out of one round without ruffling it or pulling it in: our own choice. */
 const MOST_SPREAD = 1 / 4;
@@ -38,7 +46,7 @@ export function remedyFor(misfit: Misfit): string {
     const left = growMm - 2 * rounds * roundMm;
     return {
       rounds,
-      short: counts.map((count, i) => (wanted[i] ?? 0) - count - ADDED_A_ROUND * rounds),
+      short: counts.map((count, i) => (wanted[i] ?? 0) - count - addedBy(rounds, counts.length)),
       offMm: Math.max(0, Math.abs(left) - toleranceMm),
     };
   });
@@ -49,13 +57,22 @@ export function remedyFor(misfit: Misfit): string {
   const size = best.offMm > 0 ? sizeWords(growMm) : null;
   if (best.rounds === 0) return sentence([sides === null ? null : `in ${round}, ${sides}`, size]);
   const rounds = best.rounds === 1 ? 'a round' : `${best.rounds} rounds`;
-  const edging = `work ${rounds} of ${sc} round it, (${sc}, ch 2, ${sc}) in each corner`;
+  const edging = `work ${rounds} of ${sc} round it, ${cornerWords(best.rounds, counts.length, sc)}`;
   const last = best.rounds === 1 ? 'in it' : 'in the last of them';
   return sentence([edging, sides === null ? null : `${last}, ${sides}`, size]);
 }
 
 function sentence(clauses: readonly (string | null)[]): string {
   return `${clauses.filter((words) => words !== null).join('; ')}.`;
+}
+
+/** `(sc, ch 2, sc) in each corner`, or of every second round only. */
+function cornerWords(rounds: number, sides: number, sc: string): string {
+  const corner = `(${sc}, ch 2, ${sc}) in each corner`;
+  if (addedBy(rounds, sides) === ADDED_A_ROUND * rounds) return corner;
+  return rounds === 2
+    ? `${corner} of the first; in the second, ch 2 over each corner space`
+    : `${corner} of the first and of every second round after it; in the others, ch 2 over each corner space`;
 }
 
 /** First the size, then the fewest stitches to spread, then the fewest rounds. */
@@ -75,18 +92,18 @@ function spreads({ short, rounds }: Plan, counts: readonly number[], sc: string)
   if (short.every((n) => n === 0)) return null;
   const alike = short.every((n, i) => n === short[0] && counts[i] === counts[0]);
   if (alike)
-    return `on each side ${spreadWords(short[0] ?? 0, (counts[0] ?? 0) + ADDED_A_ROUND * rounds, sc)}`;
+    return `on each side ${spreadWords(short[0] ?? 0, (counts[0] ?? 0) + addedBy(rounds, counts.length), sc)}`;
   const each = short.flatMap((n, i) =>
     n === 0
       ? []
       : [
-          `on the ${ORDINALS[i] ?? 'last'} side ${spreadWords(n, (counts[i] ?? 0) + ADDED_A_ROUND * rounds, sc)}`,
+          `on the ${ORDINALS[i] ?? 'last'} side ${spreadWords(n, (counts[i] ?? 0) + addedBy(rounds, counts.length), sc)}`,
         ],
   );
   return `counting the sides from the first corner, ${listed(each, 'and')}`;
 }
 
-const ORDINALS = ['1st', '2nd', '3rd', '4th'] as const;
+const ORDINALS = ['1st', '2nd', '3rd', '4th', '5th', '6th'] as const;
 
 /** `make 3 more: 2 sc in every 8th stitch, 3 times`. */
 export function spreadWords(more: number, among: number, sc: string): string {

@@ -6,6 +6,7 @@ import { type JsonSchema, jsonSchemaOf } from '../pattern/json-schema.ts';
 import { photographsOfAlong } from '../pattern/photograph-schema.ts';
 import { gauge, YARN_LETTER, yarn } from '../pattern/schema.ts';
 import { hook, length, text, wholeNumber } from '../pattern/written-measures.ts';
+import { SECOND_ROWS, SHAPES } from './lies.ts';
 import { SEAM_NAMES } from './seams.ts';
 
 /** Wide on purpose: they catch a slipped digit. */
@@ -180,21 +181,50 @@ export const alongSchema = z
           examples: [30],
         }),
         size: length(BOUNDS.finishedMm).meta({
-          description: 'Finished size of a square, edge to edge.',
+          description:
+            'Finished size of a square, edge to edge; of a hexagon, from one side to the side across from it.',
           examples: ['15 cm'],
         }),
         tolerance: length(ALONG_BOUNDS.toleranceMm).meta({
-          description: 'By how much a square may be larger or smaller.',
+          description: 'By how much a square or hexagon may be larger or smaller.',
           examples: ['5 mm'],
         }),
       })
       .meta({ description: 'What all squares have to have alike, so that any of them can be joined.' }),
     blanket: z
       .strictObject({
-        across: wholeNumber(ALONG_BOUNDS.places).meta({ description: 'Squares across.', examples: [6] }),
-        down: wholeNumber(ALONG_BOUNDS.places).meta({ description: 'Squares down.', examples: [8] }),
+        shape: z
+          .enum(SHAPES)
+          .optional()
+          .meta({
+            description:
+              'What the pieces are: squares, which is meant where nothing is said, or hexagons, whose rows lie half a hexagon aside of one another.',
+            examples: ['hexagons'],
+          }),
+        across: wholeNumber(ALONG_BOUNDS.places).meta({
+          description: 'Squares across, or hexagons of the top row.',
+          examples: [6],
+        }),
+        down: wholeNumber(ALONG_BOUNDS.places).meta({
+          description: 'Squares down, or rows of hexagons.',
+          examples: [8],
+        }),
+        'second-rows': z
+          .enum(SECOND_ROWS)
+          .optional()
+          .meta({
+            description:
+              'Of hexagons: whether rows 2, 4, 6 and so on have as many as the top row, which is meant where nothing is said, or one fewer, so that both sides of the blanket are alike.',
+            examples: ['one fewer'],
+          }),
       })
-      .meta({ description: 'How the squares lie.', examples: [{ across: 6, down: 8 }] }),
+      .meta({
+        description: 'How the squares lie, or the hexagons.',
+        examples: [
+          { across: 6, down: 8 },
+          { shape: 'hexagons', across: 7, down: 8 },
+        ],
+      }),
     joining: z
       .strictObject({
         method: z.enum(SEAM_NAMES).meta({

@@ -8,8 +8,8 @@ export type SeamYarn =
 export interface Seam {
   readonly us: string;
   readonly uk: string;
-  /** How the two edges are held and what goes through both; a sentence. */
-  readonly how: string;
+  /** How the two edges are held and what goes through both, of `two rows of squares`; a sentence. */
+  readonly how: (rows: string) => string;
   readonly yarn: SeamYarn;
   /** What the seam adds between two squares. */
   readonly addsMm: number;
@@ -23,28 +23,32 @@ export const SEAMS = {
   'single crochet': {
     us: 'single crochet',
     uk: 'double crochet',
-    how: 'Hold two rows of squares with their wrong sides together, so that the ridge lies on the right side, and work through both edges at once.',
+    how: (rows) =>
+      `Hold ${rows} with their wrong sides together, so that the ridge lies on the right side, and work through both edges at once.`,
     yarn: { kind: 'stitch', id: 'sc' },
     addsMm: 4.5,
   },
   'slip stitch': {
     us: 'slip stitch',
     uk: 'slip stitch',
-    how: 'Hold two rows of squares with their right sides together and work loosely through both edges at once.',
+    how: (rows) =>
+      `Hold ${rows} with their right sides together and work loosely through both edges at once.`,
     yarn: { kind: 'stitch', id: 'sl-st' },
     addsMm: 1.5,
   },
   'whip stitch': {
     us: 'whip stitch',
     uk: 'whip stitch',
-    how: 'Hold two rows of squares with their right sides together and sew over both edges, from back to front each time.',
+    how: (rows) =>
+      `Hold ${rows} with their right sides together and sew over both edges, from back to front each time.`,
     yarn: { kind: 'sewn', timesSeam: 3.5 },
     addsMm: 0,
   },
   'mattress stitch': {
     us: 'mattress stitch',
     uk: 'mattress stitch',
-    how: 'Lay two rows of squares edge to edge with their right sides up and take the needle to and fro between them.',
+    how: (rows) =>
+      `Lay ${rows} edge to edge with their right sides up and take the needle to and fro between them.`,
     yarn: { kind: 'sewn', timesSeam: 2.5 },
     addsMm: 0,
   },
@@ -58,3 +62,11 @@ export const SEAM_NAMES = [
   'whip stitch',
   'mattress stitch',
 ] as const satisfies readonly SeamName[];
+
+/** What the stitches of a seam are called where they are counted. */
+export function seamAbbreviation(method: SeamName, terms: 'US' | 'UK'): string {
+  const { yarn } = SEAMS[method];
+  if (yarn.kind === 'sewn') return 'sts';
+  if (yarn.id === 'sc') return terms === 'US' ? 'sc' : 'dc';
+  return terms === 'US' ? 'sl sts' : 'ss';
+}

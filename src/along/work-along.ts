@@ -10,6 +10,7 @@ import type { Along, AlongChoice, AlongWeek } from './along.ts';
 import type { Edges } from './edges.ts';
 import { fitOf } from './fit.ts';
 import { gridFaults } from './grid-faults.ts';
+import { LIES } from './lies.ts';
 import { type WorkedBorder, workBorder } from './work-border.ts';
 
 /** One choice of one week that can be made and joined. */
@@ -58,6 +59,8 @@ export function workAlong(along: Along, patterns: ReadonlyMap<string, CompiledPa
           {
             week: week.number,
             title: pattern.title,
+            pieces: LIES[along.blanket.lie].pieces,
+            meet: LIES[along.blanket.lie].meet,
             corner: cornerWords(edges.cornerChains),
             others: cornerWords(first),
           },

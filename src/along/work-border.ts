@@ -9,9 +9,12 @@ import { stitchById } from '../stitches/table.ts';
 import { mFromMm } from '../units.ts';
 import type { DialectKey, WordedLine } from '../wording/words.ts';
 import type { Along } from './along.ts';
-import { borderLines, edgeLines } from './border-words.ts';
+import { type BorderInk, borderLines, edgeLines } from './border-words.ts';
+import { cornersInOrder } from './hexagon-edges.ts';
+import { LIES } from './lies.ts';
 import { type BorderPlan, planBorder } from './plan-border.ts';
 import { roundMm, stitchMm } from './rounds.ts';
+import { zigzagEdgeLines, zigzagLines } from './zigzag-words.ts';
 
 type Bordered = Pick<
   Along,
@@ -29,10 +32,13 @@ export interface BorderFigures {
   readonly repeatM: number;
   /** Of the edging's corners and what stands beside them. */
   readonly edgingM: number;
+  /** Of two single crochet worked together, and of three. */
+  readonly togetherM: readonly [two: number, three: number];
 }
 
 export interface WorkedBorder {
-  readonly plan: BorderPlan;
+  /** The corner it begins in: `top right-hand corner`. */
+  readonly begins: string;
   /** Worked over the blanket's own edge; its second part is the border. */
   readonly size: CompiledSize | null;
   readonly figures: BorderFigures;
@@ -40,44 +46,79 @@ export interface WorkedBorder {
   readonly fault: Diagnostic | null;
 }
 
-/** The rounds as they are printed: they begin at the corner from which the top edge is the first side. */
-export function borderWords({ size }: WorkedBorder, dialect: DialectKey): readonly WordedLine[] {
+/** The rounds as they are printed: they begin at the corner from which the top edge comes first. */
+export function borderWords({ size, begins }: WorkedBorder, dialect: DialectKey): readonly WordedLine[] {
   const lines = size?.words[dialect].parts[1]?.lines ?? [];
   return lines.map((line) => ({
     ...line,
-    text: line.text.replace('in any corner', 'in top right-hand corner'),
+    text: line.text.replace('in any corner', `in ${begins}`),
   }));
 }
 
 export function workBorder(along: Bordered): WorkedBorder {
-  const { across, down } = along.blanket;
+  const { lie, across, down } = along.blanket;
+  if (LIES[lie].offset) {
+    const made = zigzagOver(along);
+    return { ...made, begins: 'topmost right-hand corner', figures: plainFigures(along) };
+  }
   const made = borderOver(along, across, down);
-  return { plan: made.plan, size: made.size, fault: made.fault, figures: figuresOf(along, made) };
+  return {
+    begins: 'top right-hand corner',
+    size: made.size,
+    fault: made.fault,
+    figures: figuresOf(along, made),
+  };
 }
 
-interface MadeBorder {
-  readonly plan: BorderPlan;
+interface CompiledBorder {
   readonly size: CompiledSize | null;
   readonly fault: Diagnostic | null;
 }
 
+interface MadeBorder extends CompiledBorder {
+  readonly plan: BorderPlan;
+}
+
 function borderOver(along: Bordered, across: number, down: number): MadeBorder {
-  const { border, match, terms } = along;
+  const { border, match } = along;
   const plan = planBorder(
     { stitches: match.stitches, rounds: border.rounds, edging: border.edging },
     across,
     down,
   );
-  const letters = along.yarns.map(({ letter }) => letter);
+  const ink = inkOf(along);
+  const edge = edgeLines(plan, ink);
+  return { plan, ...compiled(along, ink, edge, borderLines(plan, border.edging, ink)) };
+}
+
+/** Round the zigzag of joined hexagons. */
+function zigzagOver(along: Bordered): CompiledBorder {
+  const { lie, across, down } = along.blanket;
+  const ink = inkOf(along);
+  const edge = { corners: cornersInOrder(lie, across, down), stitches: along.match.stitches };
+  return compiled(along, ink, zigzagEdgeLines(edge, ink), zigzagLines(edge, along.border.rounds, ink));
+}
+
+/** The edge is in a yarn that the blanket has none of. */
+function inkOf({ yarns, terms, border }: Bordered): BorderInk {
+  const letters = yarns.map(({ letter }) => letter);
   const edgeColour = ['Z', 'Y', 'X', 'ZZ'].find((letter) => !letters.includes(letter)) ?? 'ZZZ';
-  const ink = { terms, colour: border.colour, edgeColour };
+  return { terms, colour: border.colour, edgeColour };
+}
+
+function compiled(
+  along: Bordered,
+  ink: BorderInk,
+  edge: readonly string[],
+  border: readonly string[],
+): CompiledBorder {
   const text = patternText(along, ink, [
-    { name: 'Edge', onto: null, lines: edgeLines(plan, ink) },
-    { name: 'Border', onto: 'Edge', lines: borderLines(plan, border.edging, ink) },
+    { name: 'Edge', onto: null, lines: edge },
+    { name: 'Border', onto: 'Edge', lines: border },
   ]);
-  const compiled = compileRead(readPattern({ file: 'border', text }, 'border'), 'border');
-  const fault = compiled.diagnostics.find(({ severity }) => severity === 'error') ?? null;
-  return { plan, size: fault === null ? (compiled.sizes[0] ?? null) : null, fault };
+  const { diagnostics, sizes } = compileRead(readPattern({ file: 'border', text }, 'border'), 'border');
+  const fault = diagnostics.find(({ severity }) => severity === 'error') ?? null;
+  return { size: fault === null ? (sizes[0] ?? null) : null, fault };
 }
 
 /** JSON is YAML, so names and words may hold any letter. */
@@ -113,23 +154,35 @@ function patternText(
   return [...keys, 'parts:', ...works, ''].join('\n');
 }
 
+/** Of rounds of single crochet and nothing else. */
+function plainFigures(along: Bordered): BorderFigures {
+  const ofM = (id: string): number => yarnOfM(along, stitchById(id).yarnInSc);
+  return {
+    heightMm: along.border.rounds * roundMm(along),
+    stitchM: ofM('sc'),
+    // One chain that it begins with, and the join.
+    roundM: ofM('ch') + ofM('sl-st'),
+    repeatM: 0,
+    edgingM: 0,
+    togetherM: [ofM('sc2tog'), ofM('sc3tog')],
+  };
+}
+
 function figuresOf(along: Bordered, made: MadeBorder): BorderFigures {
-  const { rounds, edging } = along.border;
-  const scM = yarnOfM(along, stitchById('sc').yarnInSc);
-  const perChain = yarnOfM(along, stitchById('ch').yarnInSc);
-  const plain = { stitchM: scM, roundM: perChain * 9 + yarnOfM(along, stitchById('sl-st').yarnInSc) };
-  const plainMm = rounds * roundMm(along);
+  const { edging } = along.border;
+  // Two chains more in each of the four corners.
+  const plain = plainFigures(along);
+  const squared = { ...plain, roundM: plain.roundM + 8 * yarnOfM(along, stitchById('ch').yarnInSc) };
   const { size, plan } = made;
-  if (edging === null || size === null || plan.repeats === null)
-    return { ...plain, heightMm: plainMm, repeatM: 0, edgingM: 0 };
+  if (edging === null || size === null || plan.repeats === null) return squared;
   // The same over one square more across: what the edging then takes more is what its repeats take.
   const wider = borderOver(along, along.blanket.across + 1, along.blanket.down);
   const [one, other] = [lastRowM(along, size), wider.size === null ? 0 : lastRowM(along, wider.size)];
   const [had, has] = [plan.repeats, wider.plan.repeats ?? plan.repeats];
   const repeatM = (other - one) / (2 * (has[0] - had[0]));
   return {
-    ...plain,
-    heightMm: plainMm + tallest(size) * roundMm(along),
+    ...squared,
+    heightMm: plain.heightMm + tallest(size) * roundMm(along),
     repeatM,
     edgingM: one - repeatM * 2 * (had[0] + had[1]),
   };

@@ -9,7 +9,8 @@ import {
   shortWords,
 } from '../along/clock-words.ts';
 import { FEED_FILE } from '../along/feed.ts';
-import { type JoiningWords, joiningWords } from '../along/joining-words.ts';
+import type { JoiningWords } from '../along/joining.ts';
+import { joiningWords } from '../along/joining-words.ts';
 import { type ReleasedWeek, type WeekOut, weeksOut } from '../along/release.ts';
 import type { AlongSquare } from '../along/work-along.ts';
 import { borderWords } from '../along/work-border.ts';

@@ -2,6 +2,7 @@
 
 import { type Arrangement, arrange, type Tile } from '../arrange.ts';
 import type { BlanketFigures } from '../figures.ts';
+import { leastAcross } from '../lies.ts';
 import { defaultMake } from '../plan-blanket.ts';
 
 export interface PlannerState {
@@ -64,7 +65,7 @@ export function readState(text: string, figures: BlanketFigures): PlannerState |
   );
   const order = (lay.match(/../g) ?? []).map((code) => ids[Number.parseInt(code, 36)] ?? '');
   return {
-    across: within(Number(sides[1]), 1, MOST_PLACES),
+    across: within(Number(sides[1]), leastAcross(figures.lie), MOST_PLACES),
     down: within(Number(sides[2]), 1, MOST_PLACES),
     make,
     apart: way === 'apart',

@@ -1,8 +1,9 @@
 /** The figures of an along -> the planner's fields and tables, made once; and the words and numbers they show. */
 
-import { printCm, printIn } from '../../units.ts';
 import type { BlanketFigures } from '../figures.ts';
+import { LIES, leastAcross } from '../lies.ts';
 import type { BlanketPlan } from '../plan-blanket.ts';
+import { borderLines, hexagonSeamLines, sizeLine } from '../plan-lines.ts';
 import { MOST_PLACES, MOST_SQUARES } from './planner-state.ts';
 
 export interface PlannerView {
@@ -27,7 +28,9 @@ export function makeView(
   figures: BlanketFigures,
   pictures: Readonly<Record<string, string | null>>,
 ): PlannerView {
-  const across = numberField(figures.across, 1, MOST_PLACES);
+  const { piece, pieces } = LIES[figures.lie];
+  const Pieces = `${pieces.charAt(0).toUpperCase()}${pieces.slice(1)}`;
+  const across = numberField(figures.across, leastAcross(figures.lie), MOST_PLACES);
   const down = numberField(figures.down, 1, MOST_PLACES);
   const apart = made('input', { type: 'checkbox' });
   const counts = new Map(figures.squares.map(({ id }) => [id, numberField(0, 0, MOST_SQUARES)]));
@@ -56,7 +59,7 @@ export function makeView(
   };
   const weeks = [...new Set(figures.squares.map(({ week }) => week))];
   place.replaceChildren(
-    section('choose', 'Squares', [
+    section('choose', Pieces, [
       ...weeks.map((week) =>
         fieldset(
           `Week ${week}`,
@@ -72,8 +75,8 @@ export function makeView(
         ),
       ),
       fieldset('The blanket', [
-        labelled('Squares across', across),
-        labelled('Squares down', down),
+        labelled(`${Pieces} across`, across),
+        labelled(LIES[figures.lie].offset ? 'Rows of them' : 'Squares down', down),
         check('No two alike side by side', apart),
       ]),
       filled,
@@ -82,7 +85,7 @@ export function makeView(
       said,
       drawing,
       made('p', { class: 'quiet no-print' }, [
-        'Arrow keys go from square to square, Enter picks one up and puts it in the place of another, Escape puts it back. With a pointer, press one and then the other, or drag.',
+        `Arrow keys go from ${piece} to ${piece}, Enter picks one up and puts it in the place of another, Escape puts it back. With a pointer, press one and then the other, or drag.`,
       ]),
       made('p', { class: 'buttons' }, [view.anew, view.print, view.reset]),
       view.legend,
@@ -94,7 +97,7 @@ export function makeView(
             made(
               'tr',
               {},
-              ['Colour', 'Squares', 'Joining', 'Border', 'All', 'Balls'].map((head) =>
+              ['Colour', Pieces, 'Joining', 'Border', 'All', 'Balls'].map((head) =>
                 made('th', { scope: 'col' }, [head]),
               ),
             ),
@@ -115,7 +118,7 @@ export function showPlan(
   make: Readonly<Record<string, number>>,
   over: number,
 ): void {
-  view.filled.textContent = fillWords(plan, over);
+  view.filled.textContent = fillWords(plan, over, LIES[figures.lie].pieces);
   view.filled.classList.toggle('is-short', plan.filled !== plan.places || over > 0);
   view.yarn.replaceChildren(
     ...plan.yarn.map((yarn) => {
@@ -143,26 +146,23 @@ export function showPlan(
   view.measures.replaceChildren(...measureLines(plan).map((line) => made('li', {}, [line])));
 }
 
-function fillWords({ places, filled, squares }: BlanketPlan, over: number): string {
-  const of = `${filled} of ${places} places filled with ${squares} squares`;
+function fillWords({ places, filled, squares }: BlanketPlan, over: number, pieces: string): string {
+  const of = `${filled} of ${places} places filled with ${squares} ${pieces}`;
   if (filled < places) return `${of}: ${places - filled} are empty.`;
   if (filled > places) return `${of}: ${filled - places} too many.`;
   return over === 0 ? `${of}.` : `${of}, but ${over} that cover two places find no two beside one another.`;
 }
 
-function measureLines({ widthMm, heightMm, seams, seamStitches, border }: BlanketPlan): string[] {
-  const [sideways, upright] = seams;
+function measureLines(plan: BlanketPlan): string[] {
+  return [sizeLine(plan), ...seamLines(plan), ...borderLines(plan, 'stitches')];
+}
+
+function seamLines(plan: BlanketPlan): string[] {
+  if (plan.shape === 'hexagons') return hexagonSeamLines(plan, 'stitches');
+  const { seams, seamStitches } = plan;
   return [
-    `Finished ${printCm(widthMm)} by ${printCm(heightMm)} (${printIn(widthMm)} by ${printIn(heightMm)})`,
-    `Seams from side to side: ${sideways.count}, ${seamStitches[0]} stitches each`,
-    `Seams from top to bottom: ${upright.count}, ${seamStitches[1]} stitches each`,
-    ...border.rounds.map(
-      ([top, side], r) =>
-        `Border round ${r + 1}: ${top} stitches along top and bottom, ${side} along each side`,
-    ),
-    ...(border.repeats === null
-      ? []
-      : [`Edging: ${border.repeats[0]} repeats along top and bottom, ${border.repeats[1]} along each side`]),
+    `Seams from side to side: ${seams[0].count}, ${seamStitches[0]} stitches each`,
+    `Seams from top to bottom: ${seams[1].count}, ${seamStitches[1]} stitches each`,
   ];
 }
 

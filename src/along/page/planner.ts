@@ -2,6 +2,7 @@
 
 import { swapTiles, type Tile } from '../arrange.ts';
 import type { BlanketFigures } from '../figures.ts';
+import { LIES, leastAcross } from '../lies.ts';
 import { planBlanket } from '../plan-blanket.ts';
 import { drawBlanket } from './blanket-drawing.ts';
 import {
@@ -14,6 +15,7 @@ import {
   stateText,
   within,
 } from './planner-state.ts';
+import { stepped } from './planner-steps.ts';
 import { makeView, type PlannerView, showPlan } from './planner-view.ts';
 
 /** What `site/along-pages.ts` puts into the page. */
@@ -82,7 +84,7 @@ function start(place: HTMLElement, { slug, figures, pictures }: Given): void {
     current = i;
     if (picked === null) {
       picked = i;
-      view.said.textContent = `${named(i)} picked up. Choose the square whose place it takes.`;
+      view.said.textContent = `${named(i)} picked up. Choose the ${LIES[figures.lie].piece} whose place it takes.`;
       draw();
       return;
     }
@@ -109,7 +111,7 @@ function start(place: HTMLElement, { slug, figures, pictures }: Given): void {
   }
 
   view.drawing.addEventListener('keydown', (event) => {
-    const to = stepped(tiles, current, event.key);
+    const to = stepped(figures.lie, tiles, current, event.key);
     if (to !== null) {
       event.preventDefault();
       current = to;
@@ -141,7 +143,7 @@ function start(place: HTMLElement, { slug, figures, pictures }: Given): void {
       change({ make: { ...state.make, [id]: within(Number(field.value), 0, MOST_SQUARES) } }),
     );
   view.across.addEventListener('input', () =>
-    change({ across: within(Number(view.across.value), 1, MOST_PLACES) }),
+    change({ across: within(Number(view.across.value), leastAcross(figures.lie), MOST_PLACES) }),
   );
   view.down.addEventListener('input', () =>
     change({ down: within(Number(view.down.value), 1, MOST_PLACES) }),
@@ -157,23 +159,6 @@ function start(place: HTMLElement, { slug, figures, pictures }: Given): void {
     change(firstState(figures));
     fill(view, state, figures);
   });
-}
-
-/** The square that an arrow key leads to; null for other keys, and where there is none that way. */
-function stepped(tiles: readonly Tile[], from: number, key: string): number | null {
-  const tile = tiles[from];
-  if (tile === undefined) return null;
-  const at = (x: number, y: number): number =>
-    tiles.findIndex((other) => other.y === y && x >= other.x && x < other.x + other.covers);
-  const found = {
-    ArrowLeft: at(tile.x - 1, tile.y),
-    ArrowRight: at(tile.x + tile.covers, tile.y),
-    ArrowUp: at(tile.x, tile.y - 1),
-    ArrowDown: at(tile.x, tile.y + 1),
-    Home: 0,
-    End: tiles.length - 1,
-  }[key];
-  return found === undefined || found < 0 ? null : found;
 }
 
 function tileOf(target: EventTarget | null): number | null {

@@ -72,10 +72,10 @@ export const alongFaults = {
     why: 'Makers buy by the list of colours, and the totals are told by it.',
     try: `use one of ${known.join(', ')}, or list ${given} under yarn:`,
   }),
-  'along/grid': ({ places, filled, offers }: Grid): Wording => ({
+  'along/grid': ({ pieces, places, filled, offers }: Grid): Wording => ({
     severity: 'error',
-    message: `the squares of all weeks fill ${filled} places, and the blanket has ${places}`,
-    why: filled < places ? 'There would be holes in it.' : 'Some squares would be left over.',
+    message: `the ${pieces} of all weeks fill ${filled} places, and the blanket has ${places}`,
+    why: filled < places ? 'There would be holes in it.' : `Some ${pieces} would be left over.`,
     try: offers,
   }),
   'along/uneven-choices': ({ week, fills }: Uneven): Wording => ({
@@ -89,6 +89,42 @@ export const alongFaults = {
     message: `week ${week}: ${pattern} covers ${covers} places side by side, and the blanket is ${across} across`,
     why: 'It cannot lie in the blanket anywhere.',
     try: `lay the blanket ${covers} across or more.`,
+  }),
+  'along/second-rows': (): Wording => ({
+    severity: 'error',
+    message: 'second-rows: is said of a blanket of squares',
+    why: 'All rows of squares have the same number; only rows of hexagons may have one fewer.',
+    try: 'leave it out, or write  shape: hexagons  beside it.',
+  }),
+  'along/empty-rows': (): Wording => ({
+    severity: 'error',
+    message: 'every second row has one hexagon fewer than one',
+    why: 'There would be rows with nothing in them, and the others could not be joined.',
+    try: 'lay the blanket 2 across or more, or leave out  second-rows:',
+  }),
+  'along/hexagon-edging': ({ rounds }: HexagonEdging): Wording => ({
+    severity: 'error',
+    message: 'an edging with a repeat is asked for round a blanket of hexagons',
+    why: 'The edge goes out and in at every hexagon, so a repeat would have to be fitted between each two corners, and that cannot be reckoned yet.',
+    try: `leave out  edging:  and let the border be its ${rounds === 1 ? 'round' : `${rounds} rounds`} of single crochet.`,
+  }),
+  'along/hexagon-border': ({ rounds, stitches, most }: HexagonBorder): Wording => ({
+    severity: 'error',
+    message: `a border of ${rounds} rounds is asked for round hexagons with ${stitches} stitches to a side`,
+    why: 'At every inner corner the rounds lose stitches, and between two such corners none would be left.',
+    try: `let it have ${most === 1 ? '1 round' : `${most} rounds or fewer`}.`,
+  }),
+  'along/hexagon-covers': ({ week, pattern, covers }: HexagonCovers): Wording => ({
+    severity: 'error',
+    message: `week ${week}: ${pattern} is to cover ${covers} places, and this is a blanket of hexagons`,
+    why: 'A hexagon covers one place; pieces of several can be had among squares only.',
+    try: 'leave out  covers:  or choose a hexagon of the size of the others.',
+  }),
+  'along/other-shape': ({ week, title, is, piece, pieces, others, stitches }: OtherShape): Wording => ({
+    severity: 'error',
+    message: `week ${week}: ${title} is a ${is}, and this is a blanket of ${pieces}`,
+    why: `No ${is} fits among ${pieces}: its edges do not meet theirs.`,
+    try: `choose a ${piece} with ${stitches} stitches to a side for it; or, where all are ${others}, write  shape: ${others}  under blanket:`,
   }),
   'along/pattern-missing': ({ week, pattern }: Missing): Wording => ({
     severity: 'error',
@@ -111,22 +147,22 @@ export const alongFaults = {
     why: 'Only one size of it fits the other squares.',
     try: nearest === null ? `write size: and one of ${known.join(', ')}` : `write  size: ${nearest}`,
   }),
-  'along/corners': ({ week, title, found }: Corners): Wording => ({
+  'along/corners': ({ week, title, found, sides }: Corners): Wording => ({
     severity: 'error',
     message: `week ${week}: the edges of ${title} cannot be counted: ${found}`,
-    why: 'Whether it can be joined to the others hangs on the stitches of each of its four edges.',
-    try: 'end it with a joined round that has four corners, such as (sc, ch 2, sc) in corner, or 3 sc in each corner.',
+    why: `Whether it can be joined to the others hangs on the stitches of each of its ${sides} edges.`,
+    try: `end it with a joined round that has ${sides} corners, such as (sc, ch 2, sc) in corner, or 3 sc in each corner.`,
   }),
-  'along/edge': ({ week, title, counts, wanted, remedy }: Edge): Wording => ({
+  'along/edge': ({ week, title, piece, counts, wanted, remedy }: Edge): Wording => ({
     severity: 'error',
     message: `week ${week}: ${title} has ${counts} stitches along its edges, and ${wanted} are agreed`,
-    why: 'Edges are joined stitch to stitch, so a square with more or fewer pulls the blanket out of shape.',
+    why: `Edges are joined stitch to stitch, so a ${piece} with more or fewer pulls the blanket out of shape.`,
     try: remedy,
   }),
-  'along/finished-size': ({ week, title, measured, wanted, remedy }: Finished): Wording => ({
+  'along/finished-size': ({ week, title, pieces, measured, wanted, remedy }: Finished): Wording => ({
     severity: 'error',
     message: `week ${week}: ${title} comes out at ${measured}, and ${wanted} is agreed`,
-    why: 'Squares of other sizes do not lie flat beside one another.',
+    why: `${pieces === 'squares' ? 'Squares' : 'Hexagons'} of other sizes do not lie flat beside one another.`,
     try: remedy,
   }),
   'along/no-measure': ({ week, title }: Named): Wording => ({
@@ -135,10 +171,10 @@ export const alongFaults = {
     why: 'It may not fit beside the others.',
     try: 'give the pattern a gauge.',
   }),
-  'along/other-corners': ({ week, title, corner, others }: OtherCorners): Wording => ({
+  'along/other-corners': ({ week, title, pieces, meet, corner, others }: OtherCorners): Wording => ({
     severity: 'warning',
-    message: `week ${week}: the corners of ${title} are ${corner}, those of the squares before ${others}`,
-    why: 'Where four squares meet, unlike corners leave a hole or a lump.',
+    message: `week ${week}: the corners of ${title} are ${corner}, those of the ${pieces} before ${others}`,
+    why: `Where ${meet} ${pieces} meet, unlike corners leave a hole or a lump.`,
     try: 'end it with the same corners as the others.',
   }),
   'along/border': ({ found }: Border): Wording => ({
@@ -195,6 +231,8 @@ interface Colour extends Given {
 }
 
 interface Grid {
+  /** `squares`. */
+  readonly pieces: string;
   readonly places: number;
   readonly filled: number;
   /** What would fill it; a sentence's end. */
@@ -212,6 +250,33 @@ interface TooWide {
   readonly pattern: string;
   readonly covers: number;
   readonly across: number;
+}
+
+interface HexagonEdging {
+  readonly rounds: number;
+}
+
+interface HexagonBorder extends HexagonEdging {
+  readonly stitches: number;
+  /** As many as can be worked. */
+  readonly most: number;
+}
+
+interface HexagonCovers {
+  readonly week: number;
+  readonly pattern: string;
+  readonly covers: number;
+}
+
+interface OtherShape extends Named {
+  /** `hexagon`: what it is. */
+  readonly is: string;
+  /** `square`, `squares`: what the others are. */
+  readonly piece: string;
+  readonly pieces: string;
+  /** `hexagons`: more of what it is. */
+  readonly others: string;
+  readonly stitches: number;
 }
 
 interface Named {
@@ -236,10 +301,14 @@ interface SizeMissing extends Named {
 }
 
 interface Corners extends Named {
+  /** `four`. */
+  readonly sides: string;
   readonly found: string;
 }
 
 interface Edge extends Named {
+  /** `square`. */
+  readonly piece: string;
   /** `30, 30, 29 and 30`. */
   readonly counts: string;
   readonly wanted: string;
@@ -247,12 +316,18 @@ interface Edge extends Named {
 }
 
 interface Finished extends Named {
+  /** `squares`. */
+  readonly pieces: string;
   readonly measured: string;
   readonly wanted: string;
   readonly remedy: string;
 }
 
 interface OtherCorners extends Named {
+  /** `squares`. */
+  readonly pieces: string;
+  /** How many meet in one place: `four`. */
+  readonly meet: string;
   readonly corner: string;
   readonly others: string;
 }
