@@ -1,7 +1,7 @@
 /** Squares and how many of each -> where each lies in the blanket: row by row, and where it is wished no two alike side by side. It runs in a browser as well. */
 
 import type { BlanketFigures, SquareFigures } from './figures.ts';
-import { type Lie, rowPlaces, touch } from './lies.ts';
+import { classOf, LIES, type Lie, rowPlaces, touch } from './lies.ts';
 import type { Wish } from './plan-blanket.ts';
 
 export interface Tile {
@@ -52,12 +52,43 @@ export function arrange(
       }
     }
   }
-  const placed = apart ? swapped(lie, tiles) : tiles;
+  const placed = apart ? leastAlike(lie, tiles) : tiles;
   return {
     tiles: placed,
     over: [...left.values()].reduce((sum, n) => sum + n, 0),
     alike: alikePairs(lie, placed),
   };
+}
+
+/** Of hexagons, six neighbours leave little room, so they are also tried class by class: of three kinds or more that often comes out. */
+function leastAlike(lie: Lie, tiles: readonly Tile[]): readonly Tile[] {
+  const asLaid = swapped(lie, tiles);
+  if (!LIES[lie].offset || alikePairs(lie, asLaid) === 0) return asLaid;
+  const byClass = swapped(lie, laidByClass(tiles));
+  return alikePairs(lie, byClass) < alikePairs(lie, asLaid) ? byClass : asLaid;
+}
+
+/** The same pieces in the same places: the kinds there are most of first, into the class with most places first. */
+function laidByClass(tiles: readonly Tile[]): Tile[] {
+  const most = (counts: ReadonlyMap<unknown, number>, one: unknown, other: unknown): number =>
+    (counts.get(other) ?? 0) - (counts.get(one) ?? 0);
+  const kinds = tally(tiles.map(({ id }) => id));
+  const classes = tally(tiles.map(classOf));
+  const ids = tiles
+    .map(({ id }) => id)
+    .sort((one, other) => most(kinds, one, other) || (one < other ? -1 : one > other ? 1 : 0));
+  const places = tiles
+    .map((tile, i) => ({ tile, i, of: classOf(tile) }))
+    .sort((one, other) => most(classes, one.of, other.of) || one.of - other.of || one.i - other.i);
+  const laid = [...tiles];
+  for (const [k, { tile, i }] of places.entries()) laid[i] = { ...tile, id: ids[k] ?? tile.id };
+  return laid;
+}
+
+function tally<T>(all: readonly T[]): ReadonlyMap<T, number> {
+  const counts = new Map<T, number>();
+  for (const one of all) counts.set(one, (counts.get(one) ?? 0) + 1);
+  return counts;
 }
 
 interface Spot {

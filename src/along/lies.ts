@@ -92,3 +92,9 @@ export function widthInHalves(lie: Lie, across: number, down: number): number {
   const { offset, fewer } = LIES[lie];
   return 2 * across + (offset && fewer === 0 && down > 1 ? 1 : 0);
 }
+
+/** Which of three: hexagons of one class touch only those of the other two. */
+export function classOf({ x, y }: Lying): number {
+  const slanting = x - Math.floor(y / 2);
+  return (((slanting - y) % 3) + 3) % 3;
+}
