@@ -14,6 +14,13 @@ export function runsFolded(words: readonly string[]): string {
   return said.join(', ');
 }
 
+/** The same, where the second half says what the first does: `*a, b; rep from * once more`. */
+export function halvesFolded(words: readonly string[]): string {
+  const half = words.length / 2;
+  const isTwice = words.length % 2 === 0 && words.every((word, i) => i < half || word === words[i - half]);
+  return isTwice ? `*${runsFolded(words.slice(0, half))}; rep from * once more` : runsFolded(words);
+}
+
 interface Block {
   readonly length: number;
   readonly times: number;

@@ -64,7 +64,7 @@ export function hexagonJoining(
             `${count === 1 ? 'The seam comes' : `All ${count} seams come`} to ${stitches} ${abbr} and ${count === 1 ? 'takes' : 'take'} about ${joiningM} m of ${joining.colour}, tails and a tenth more included.`,
           ]
         : []),
-      `The border, in ${border.colour}, begins at the topmost corner of the last hexagon at the right of the top row and goes to the left. In its first round, work 3 ${sc} in the corner space of each of the ${edges.outer} outer corners, where one hexagon stands out, and 1 ${sc} in each of the ${match.stitches} stitches of each of the ${edges.free} free edges.${innerWords(edges.inner, sc)} That is ${first?.stitches ?? 0} ${sc} in all.`,
+      `The border, in ${border.colour}, begins at the topmost corner of the last hexagon at the right of the top row, with three stitches in that corner itself, and goes to the left. In its first round, work 3 ${sc} in the corner space of each of the ${edges.outer} outer corners, where one hexagon stands out, and 1 ${sc} in each of the ${match.stitches} stitches of each of the ${edges.free} free edges.${innerWords(edges.inner, sc)} That is ${first?.stitches ?? 0} ${sc} in all.`,
       ...(planned.rounds.length > 1
         ? [
             `After that, rounds with even numbers take in at the inner corners and rounds with odd numbers widen at the outer ones, so that the border lies flat.`,
@@ -78,9 +78,16 @@ export function hexagonJoining(
 function layWords(lie: HexagonsPlan['lie'], rows: readonly number[]): string {
   const [top = 0, second] = rows;
   if (second === undefined) return `one row of ${top}.`;
-  if (LIES[lie].fewer === 0)
-    return `${rows.length} rows of ${top}, rows 2, 4 and so on half a hexagon further to the right.`;
-  return `${rows.length} rows, ${top} in rows 1, 3 and so on, and ${second} in those between, half a hexagon in at either end.`;
+  const [odd, even] = [everySecond(1, rows.length), everySecond(2, rows.length)];
+  return LIES[lie].fewer === 0
+    ? `${rows.length} rows of ${top}, ${even} half a hexagon further to the right.`
+    : `${rows.length} rows, ${top} in ${odd} and ${second} in ${even}, half a hexagon in at either end.`;
+}
+
+/** `row 2`, `rows 2 and 4`, `rows 2, 4 and so on`. */
+function everySecond(first: number, down: number): string {
+  if (first + 2 > down) return `row ${first}`;
+  return first + 4 > down ? `rows ${first} and ${first + 2}` : `rows ${first}, ${first + 2} and so on`;
 }
 
 function innerWords(inner: number, sc: string): string {

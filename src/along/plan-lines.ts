@@ -28,7 +28,7 @@ function ofSquares({ border }: SquaresPlan, stitches: StitchWord): string[] {
 
 function ofHexagons({ border, edges }: HexagonsPlan, stitches: StitchWord): string[] {
   return [
-    `Round the blanket: ${edges.free} free edges, ${edges.outer} outer corners, ${counted(edges.inner, 'inner corner')}`,
+    `Round the blanket: ${edges.free} edges, ${edges.outer} outer and ${edges.inner} inner corners`,
     ...border.rounds.map((round, r) => `Border round ${r + 1}: ${round.stitches} ${stitches}`),
   ];
 }
@@ -40,8 +40,4 @@ export function hexagonSeamLines({ seams, seamStitches }: HexagonsPlan, stitches
     `Seams within the rows: ${inRows.count}, ${seamStitches[0]} ${stitches} each`,
     `Seams between the rows, in zigzag: ${between.count}, ${seamStitches[1]} ${stitches} each`,
   ];
-}
-
-function counted(n: number, what: string): string {
-  return `${n} ${what}${n === 1 ? '' : 's'}`;
 }

@@ -1,7 +1,7 @@
 /** The corners round a blanket of hexagons -> the rounds of its border as the trade writes them, over an edge that stands for the joined hexagons. */
 
 import { type BorderInk, said } from './border-words.ts';
-import { runsFolded } from './fold-runs.ts';
+import { halvesFolded, runsFolded } from './fold-runs.ts';
 
 export interface ZigzagEdge {
   /** `O` for an outer corner, `I` for an inner one, each before an edge; see `cornersInOrder`. */
@@ -38,11 +38,11 @@ export function zigzagLines(
 ): string[] {
   const { sc, join } = said(terms);
   const first = [...corners].flatMap((corner) => [
-    corner === 'O' ? `3 ${sc} in next corner ch-2 sp` : `${sc}2tog over next 2 ch-2 sps`,
+    corner === 'O' ? `3 ${sc} in corner ch-2 sp` : `${sc}2tog over next 2 ch-2 sps`,
     inNext(stitches, sc),
   ]);
   const lines = [
-    `Rnd 1 (RS): Join ${colour} with ${join} in any corner ch-2 sp, ch 1, ${runsFolded(first)}, join with ${join} in first ${sc}.`,
+    `Rnd 1 (RS): Join ${colour} with ${join} in any corner ch-2 sp, ch 1, ${halvesFolded(first)}, join with ${join} in first ${sc}.`,
   ];
   let places: readonly Place[] = [...corners].flatMap((corner): Place[] => [
     ...(corner === 'O' ? (['side', 'outer', 'side'] as const) : (['inner'] as const)),

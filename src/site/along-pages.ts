@@ -11,7 +11,9 @@ import {
 import { FEED_FILE } from '../along/feed.ts';
 import type { JoiningWords } from '../along/joining.ts';
 import { joiningWords } from '../along/joining-words.ts';
-import { type ReleasedWeek, type WeekOut, weeksOut } from '../along/release.ts';
+import { LIES } from '../along/lies.ts';
+import type { BlanketPlan } from '../along/plan-blanket.ts';
+import { type PublicAlong, type ReleasedWeek, type WeekOut, weeksOut } from '../along/release.ts';
 import type { AlongSquare } from '../along/work-along.ts';
 import { borderWords } from '../along/work-border.ts';
 import { PAPERS } from '../booklet/paper.ts';
@@ -67,8 +69,9 @@ export function alongPages(sites: readonly AlongSite[]): AlongPages {
 }
 
 function alongPage(site: AlongSite): AlongPage {
-  const { released, plan, figures } = site;
+  const { released, plan } = site;
   const { along, weeks, complete } = released;
+  const lie = LIES[along.blanket.lie];
   const place = pagePlace([along.slug]);
   const own = { slug: along.slug, photographs: site.photographs };
   const latest = weeksOut(released).at(-1) ?? null;
@@ -87,9 +90,12 @@ function alongPage(site: AlongSite): AlongPage {
     facts: [
       { name: 'Begins', value: first === undefined ? '' : dayWords(first.releaseMs, along.zone) },
       { name: 'Weeks', value: String(weeks.length) },
-      { name: 'One square', value: both(along.match.sizeMm) },
+      {
+        name: `One ${lie.piece}`,
+        value: `${both(along.match.sizeMm)}${lie.offset ? ' from side to side' : ''}`,
+      },
       { name: 'Blanket', value: `${both(plan.widthMm)} by ${both(plan.heightMm)}` },
-      { name: 'Squares', value: `${figures.across} across, ${figures.down} down` },
+      { name: cap(lie.pieces), value: gridWords(plan, along.blanket) },
       ...(along.organiser === null ? [] : [{ name: 'Organiser', value: along.organiser }]),
     ],
     links: [
@@ -117,7 +123,7 @@ function alongPage(site: AlongSite): AlongPage {
     gauge: gaugeWords(along.gauge, (of) => of, 'metric'),
     picture: weeksOut(released).length === 0 ? null : blanketPicture(site, place),
     pictureWords: complete
-      ? 'The first choice of every week, square by square as they come out.'
+      ? `The first choice of every week, ${lie.piece} by ${lie.piece} as they come out.`
       : 'What is out so far, the first choice of every week. The other places are still to come.',
     downloads: [
       {
@@ -128,7 +134,7 @@ function alongPage(site: AlongSite): AlongPage {
       { text: 'Feed of the weeks (Atom)', href: linkTo(place, [along.slug], FEED_FILE), current: false },
       ...(complete
         ? Object.values(PAPERS).map(({ name }) => ({
-            text: `The whole book on ${paperWords(name)}: every square, joining and border (PDF)`,
+            text: `The whole book on ${paperWords(name)}: every ${lie.piece}, joining and border (PDF)`,
             href: linkTo(place, [along.slug], wholeBookName(along.slug, name)),
             current: false,
           }))
@@ -160,6 +166,7 @@ function scheduleRow({ released }: AlongSite, week: ReleasedWeek, place: PagePla
 function weekPage(site: AlongSite, out: WeekOut): WeekPage {
   const { along } = site.released;
   const { number, week, squares, releaseMs } = out;
+  const { piece, pieces } = LIES[along.blanket.lie];
   const folder = [along.slug, weekFolder(number)];
   const place = pagePlace(folder);
   return {
@@ -180,7 +187,7 @@ function weekPage(site: AlongSite, out: WeekOut): WeekPage {
     making: making(out),
     squares: squares.map((square) => card(square, place)),
     downloads: Object.values(PAPERS).map(({ name }) => ({
-      text: `${squares.length === 1 ? 'The square' : 'All squares'} of the week on ${paperWords(name)}, ${along.terms} terms (PDF)`,
+      text: `${squares.length === 1 ? `The ${piece}` : `All ${pieces}`} of the week on ${paperWords(name)}, ${along.terms} terms (PDF)`,
       href: linkTo(place, folder, weekBookName(along.slug, number, name)),
       current: false,
     })),
@@ -236,7 +243,7 @@ function joiningPage({ released, plan, border }: AlongSite): JoiningPage {
   return {
     ...place,
     title: `Joining and border – ${along.title}`,
-    description: `How the squares of ${along.title} are joined, seam by seam, and edged, round by round, with every count.`,
+    description: `How the ${LIES[along.blanket.lie].pieces} of ${along.title} are joined, seam by seam, and edged, round by round, with every count.`,
     trail: [
       { text: 'Patterns', href: linkTo(place, []), current: false },
       { text: along.title, href: linkTo(place, [along.slug]), current: false },
@@ -245,7 +252,7 @@ function joiningPage({ released, plan, border }: AlongSite): JoiningPage {
     script: null,
     heading: 'Joining and border',
     facts: [
-      { name: 'Squares', value: `${along.blanket.across} across, ${along.blanket.down} down` },
+      { name: cap(LIES[along.blanket.lie].pieces), value: gridWords(plan, along.blanket) },
       { name: 'Blanket', value: `${both(plan.widthMm)} by ${both(plan.heightMm)}` },
     ],
     sides: order.map((terms) => {
@@ -286,7 +293,7 @@ function plannerPage({ released, figures }: AlongSite): PlannerPage {
   return {
     ...place,
     title: `Plan your blanket – ${along.title}`,
-    description: `Choose your squares for ${along.title}: yarn by colour, size, and how they lie.`,
+    description: `Choose your ${LIES[along.blanket.lie].pieces} for ${along.title}: yarn by colour, size, and how they lie.`,
     trail: [
       { text: 'Patterns', href: linkTo(place, []), current: false },
       { text: along.title, href: linkTo(place, [along.slug]), current: false },
@@ -298,6 +305,17 @@ function plannerPage({ released, figures }: AlongSite): PlannerPage {
     pictures: linkTo(place, [along.slug, PLANNER_FOLDER], PICTURES_SCRIPT),
     figures: JSON.stringify({ slug: along.slug, figures, pictures }),
   };
+}
+
+/** `6 across, 7 down`; of hexagons the rows as they lie. */
+function gridWords(plan: BlanketPlan, { across, down }: PublicAlong['blanket']): string {
+  if (plan.shape === 'squares') return `${across} across, ${down} down`;
+  const [top = 0, second = top] = plan.rows;
+  return `${top === second ? `${down} rows of ${top}` : `${down} rows of ${top} and ${second} in turn`}, ${plan.places} in all`;
+}
+
+function cap(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function both(mm: number): string {

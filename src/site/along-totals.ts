@@ -1,5 +1,6 @@
 /** What is out of an along -> its list of yarn: for what is out so far, and once all of it is, for the whole blanket and for any mix. */
 
+import { LIES } from '../along/lies.ts';
 import { type BlanketPlan, mostOfAny } from '../along/plan-blanket.ts';
 import { weeksOut } from '../along/release.ts';
 import { yarnWeight } from '../measure/yarn-weights.ts';
@@ -24,7 +25,7 @@ export function alongTotals({ released, figures, plan }: AlongSite): AlongTotals
     note: complete
       ? 'First for whoever takes the first choice of every week; what is enough for any mix of choices stands behind it. Joining and border are counted in.'
       : out === 0
-        ? 'The lengths are those of joining and border; what the squares take is told as they come out.'
+        ? `The lengths are those of joining and border; what the ${LIES[along.blanket.lie].pieces} take is told as they come out.`
         : `The lengths are those of ${out === 1 ? 'the week' : `the ${out} weeks`} out so far, with joining and border. What later weeks take is told as they come out.`,
   };
 }

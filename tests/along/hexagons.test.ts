@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { alikePairs, arrange, type Tile } from '../../src/along/arrange.ts';
 import type { BlanketFigures } from '../../src/along/figures.ts';
 import { blanketFigures } from '../../src/along/figures.ts';
-import { runsFolded } from '../../src/along/fold-runs.ts';
+import { halvesFolded, runsFolded } from '../../src/along/fold-runs.ts';
 import { cornersInOrder, hexagonEdges } from '../../src/along/hexagon-edges.ts';
 import { joiningWords } from '../../src/along/joining-words.ts';
 import { type Lie, placesOf, rowPlaces, touch } from '../../src/along/lies.ts';
@@ -264,10 +264,7 @@ describe('two across and three down', () => {
   });
 
   test('with one fewer in every second row the sides are alike, and half a hexagon less wide', () => {
-    const narrow = planHexagons(
-      { ...figures, lie: 'hexagons, one fewer' },
-      { across: 2, down: 3, make: {} },
-    );
+    const narrow = planHexagons({ ...figures, lie: 'hexagons, one fewer' }, { across: 2, down: 3, make: {} });
     expect(narrow.widthMm).toBeCloseTo(234, 6);
     expect([narrow.places, narrow.rows]).toEqual([5, [2, 1, 2]]);
   });
@@ -311,7 +308,7 @@ describe('the border, worked stitch by stitch', () => {
     const { worked } = blanketOf('{shape: hexagons, across: 2, down: 4}');
     if (worked === null) throw new Error('it was not worked');
     const us = borderWords(worked.border, 'us').map((line) => line.text);
-    expect(us[0]).toMatch(/in topmost right-hand corner ch-2 sp, ch 1, 3 sc in next corner ch-2 sp/);
+    expect(us[0]).toMatch(/in topmost right-hand corner ch-2 sp, ch 1, \*3 sc in next corner ch-2 sp/);
     expect(us[1]).toMatch(/sc3tog/);
     expect(borderWords(worked.border, 'uk')[1]?.text).toMatch(/dc3tog/);
   });
@@ -332,7 +329,7 @@ test('the seams that are told come to what is planned', () => {
     ['Rows 2 and 3', '32 sc'],
   ]);
   expect(plan.seams[0].stitches + plan.seams[1].stitches).toBe(104);
-  expect(before[0]).toContain('3 rows, 3 in rows 1, 3 and so on, and 2 in those between');
+  expect(before[0]).toContain('3 rows, 3 in rows 1 and 3 and 2 in row 2, half a hexagon in at either end.');
 });
 
 describe('hexagons are laid out', () => {
@@ -367,4 +364,6 @@ test('what comes again is put into brackets, and says the same', () => {
   expect(runsFolded(['a', 'b', 'a', 'b', 'c'])).toBe('[a, b] 2 times, c');
   expect(runsFolded(['a', 'a', 'b'])).toBe('[a] 2 times, b');
   expect(runsFolded(['a', 'b', 'c'])).toBe('a, b, c');
+  expect(halvesFolded(['a', 'b', 'c', 'a', 'b', 'c'])).toBe('*a, b, c; rep from * once more');
+  expect(halvesFolded(['a', 'b', 'c', 'a', 'b', 'd'])).toBe('a, b, c, a, b, d');
 });

@@ -2,7 +2,9 @@
 
 import { shaded } from '../../chart/row-pens.ts';
 import type { Tile } from '../arrange.ts';
+import { drawnMiddle, drawnSize, hexagonPoints, PICTURE_OF_HEXAGON, TURN } from '../drawn-places.ts';
 import type { BlanketFigures } from '../figures.ts';
+import { LIES } from '../lies.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** Units of a place. */
@@ -28,8 +30,14 @@ export function drawBlanket(
   drawn: Drawn,
 ): void {
   const { across, down, tiles, picked, current } = drawn;
-  svg.setAttribute('viewBox', `0 0 ${across * PLACE} ${down * PLACE}`);
-  svg.replaceChildren(ground(across, down), ...symbols(figures, pictures, drawn));
+  const { lie } = figures;
+  const isHexagon = LIES[lie].offset;
+  const [wide, high] = drawnSize(lie, across, down).map((n) => Math.round(n * PLACE));
+  svg.setAttribute('viewBox', `0 0 ${wide} ${high}`);
+  svg.replaceChildren(
+    isHexagon ? hexagonClip() : ground(across, down),
+    ...(isHexagon ? hexagonSymbols(figures, pictures, drawn) : symbols(figures, pictures, drawn)),
+  );
   const numbers = new Map(figures.squares.map(({ id }, i) => [id, i + 1]));
   const titles = new Map(figures.squares.map(({ id, title }) => [id, title]));
   for (const [i, tile] of tiles.entries()) {
@@ -40,18 +48,76 @@ export function drawBlanket(
       'data-tile': String(i),
       'aria-pressed': String(held),
       'aria-label': `${titles.get(tile.id) ?? tile.id}, number ${numbers.get(tile.id) ?? 0}, row ${tile.y + 1}, place ${tile.x + 1}`,
-      transform: `translate(${tile.x * PLACE} ${tile.y * PLACE})`,
+      transform: `translate(${cornerOf(figures, tile)})`,
       class: held ? 'tile held' : 'tile',
     });
-    const [w, h] = [tile.covers * PLACE, PLACE];
-    group.append(
-      element('use', { href: `#square-${numbers.get(tile.id) ?? 0}`, width: String(w), height: String(h) }),
-      element('rect', { class: 'rim', x: '2', y: '2', width: String(w - 4), height: String(h - 4) }),
-      element('circle', { class: 'code-ground', cx: '20', cy: '20', r: '16' }),
-      text(String(numbers.get(tile.id) ?? ''), { class: 'code', x: '20', y: '27', 'text-anchor': 'middle' }),
-    );
+    group.append(...(isHexagon ? hexagon : square)(numbers.get(tile.id) ?? 0, tile));
     svg.append(group);
   }
+}
+
+/** Of a square its upper left corner, of a hexagon its middle: what its shapes are drawn from. */
+function cornerOf({ lie }: BlanketFigures, tile: Tile): string {
+  if (!LIES[lie].offset) return `${tile.x * PLACE} ${tile.y * PLACE}`;
+  return drawnMiddle(lie, tile)
+    .map((n) => Math.round(n * PLACE * 100) / 100)
+    .join(' ');
+}
+
+function square(number: number, { covers }: Tile): SVGElement[] {
+  const [w, h] = [covers * PLACE, PLACE];
+  return [
+    element('use', { href: `#square-${number}`, width: String(w), height: String(h) }),
+    element('rect', { class: 'rim', x: '2', y: '2', width: String(w - 4), height: String(h - 4) }),
+    ...code(number, 20, 20),
+  ];
+}
+
+function hexagon(number: number): SVGElement[] {
+  return [
+    element('use', { href: `#square-${number}` }),
+    element('polygon', { class: 'rim', points: hexagonPoints(PLACE - 4) }),
+    ...code(number, 0, -34),
+  ];
+}
+
+function code(number: number, x: number, y: number): SVGElement[] {
+  return [
+    element('circle', { class: 'code-ground', cx: String(x), cy: String(y), r: '16' }),
+    text(String(number), { class: 'code', x: String(x), y: String(y + 7), 'text-anchor': 'middle' }),
+  ];
+}
+
+/** What lies beyond the edges of a hexagon's picture is paper. */
+function hexagonClip(): SVGElement {
+  const clip = element('clipPath', { id: 'hexagon-place' });
+  clip.append(element('polygon', { points: hexagonPoints(PLACE) }));
+  return clip;
+}
+
+/** As `symbols`, each turned to stand on a corner, with its middle where it is used. */
+function hexagonSymbols(
+  figures: BlanketFigures,
+  pictures: Readonly<Record<string, string>>,
+  { tiles, colours }: Drawn,
+): SVGElement[] {
+  const used = new Set(tiles.map(({ id }) => id));
+  const scale = (PICTURE_OF_HEXAGON * PLACE) / PICTURE;
+  const defs = element('defs', {});
+  for (const [i, { id }] of figures.squares.entries()) {
+    if (!used.has(id)) continue;
+    const clipped = element('g', { id: `square-${i + 1}`, 'clip-path': 'url(#hexagon-place)' });
+    const turned = element('g', {
+      transform: `rotate(${TURN}) scale(${scale}) translate(${-PICTURE / 2} ${-PICTURE / 2})`,
+      fill: 'none',
+      'stroke-linecap': 'round',
+      'stroke-linejoin': 'round',
+    });
+    turned.innerHTML = coloured(pictures[id] ?? '', figures, colours);
+    clipped.append(turned);
+    defs.append(clipped);
+  }
+  return [defs];
 }
 
 function ground(across: number, down: number): SVGElement {

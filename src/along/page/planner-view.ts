@@ -76,7 +76,7 @@ export function makeView(
       ),
       fieldset('The blanket', [
         labelled(`${Pieces} across`, across),
-        labelled(LIES[figures.lie].offset ? 'Rows of them' : 'Squares down', down),
+        labelled(LIES[figures.lie].offset ? 'Rows' : 'Squares down', down),
         check('No two alike side by side', apart),
       ]),
       filled,
