@@ -18,7 +18,7 @@ const MOST_PLACES = 60;
 export const blanket: Verb = {
   name: 'blanket',
   takes: 'PATH [--across N] [--down N] [--make LIST] [--as-of TIME] [--preview] [--json]',
-  about: 'squares, yarn by colour, size and seams of a blanket from an along',
+  about: 'squares or hexagons, yarn by colour, size and seams of a blanket from an along',
   least: 1,
   most: 1,
   flags: [

@@ -17,6 +17,7 @@ import { sitePages } from '../../src/site/site-pages.ts';
 import { USUAL_SETTINGS } from '../../src/site/site-settings.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
 import { rowfold } from '../commands/run-rowfold.ts';
+import { tabTo, totals, type } from './planner-keys.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const folder = mkdtempSync(path.join(tmpdir(), 'rowfold-along-'));
@@ -110,37 +111,6 @@ describe('the schedule', () => {
     expect(own[1]).toBe(words);
   });
 });
-
-/** Goes on with the Tab key until the field with that name has the focus. */
-async function tabTo(page: Page, name: RegExp): Promise<void> {
-  for (let i = 0; i < 200; i += 1) {
-    await page.keyboard.press('Tab');
-    const at = await page.evaluate(() => {
-      const focused = document.activeElement;
-      const label = focused instanceof HTMLInputElement ? focused.labels?.[0]?.textContent : null;
-      return label ?? focused?.getAttribute('aria-label') ?? focused?.textContent ?? '';
-    });
-    if (name.test(at)) return;
-  }
-  throw new Error(`the Tab key never came to ${name}`);
-}
-
-async function type(page: Page, name: RegExp, value: string): Promise<void> {
-  await tabTo(page, name);
-  await page.keyboard.press('Control+a');
-  await page.keyboard.type(value);
-}
-
-async function totals(page: Page): Promise<string[][]> {
-  return page
-    .locator('[data-yarn]')
-    .evaluateAll((rows) =>
-      rows.map((row) => [
-        row.getAttribute('data-yarn') ?? '',
-        ...[...row.querySelectorAll('td')].map((cell) => cell.textContent ?? ''),
-      ]),
-    );
-}
 
 describe('the planner, by keyboard alone', () => {
   const GRID = { across: 5, down: 4 };

@@ -20,10 +20,7 @@ export function stepped(lie: Lie, tiles: readonly Tile[], from: number, key: str
   return found === undefined || found < 0 ? null : found;
 }
 
-/**
- * Straight up or down among squares. Of the two hexagons of the next row that touch it, an odd row leads to the left one
- * and an even row to the right one, so that going on the same way goes straight through the blanket.
- */
+/** Straight up or down among squares; among hexagons to the same place of the next row, half a hexagon aside, and so on in zigzag. */
 function nextRow(lie: Lie, tiles: readonly Tile[], tile: Tile, by: 1 | -1): number {
   const y = tile.y + by;
   const straight = tiles.findIndex(
