@@ -8,12 +8,16 @@ import { printCm, printIn } from '../units.ts';
 import type { Along, AlongChoice } from './along.ts';
 import { type Edges, edgesOf } from './edges.ts';
 import { LIES } from './lies.ts';
+import { CORNERS_TO_SIDES } from './plan-hexagons.ts';
 import { remedyFor } from './remedy.ts';
 import { roundMm } from './rounds.ts';
 import { SEAMS } from './seams.ts';
 
 /** Stitches against the two corners and the seam between two squares side by side: our own choice, said to makers. */
 export const STITCHES_AT_A_SEAM = 2;
+
+/** Of the spaces that the border of hexagons is worked into. */
+const CORNER_CHAINS = 2;
 
 /** Stitches of an edge as long as so many squares, joined. */
 export function longEdge(stitches: number, squares: number): number {
@@ -36,6 +40,7 @@ export function fitOf(
   const { match, joining, blanket } = along;
   const { piece, pieces, sides, sidesWord } = LIES[blanket.lie];
   const where = { file: along.source.file, span };
+  const isHexagon = sides === 6;
   const edges = edgesOf(fabric, sides);
   if (edges.kind === 'none') {
     const other = Object.values(LIES).find((lie) => lie.sides !== sides && isOfShape(fabric, lie.sides));
@@ -53,15 +58,19 @@ export function fitOf(
           });
     return { edges: null, faults: [fault] };
   }
+  // The border goes into the corner spaces, and is told before any of the weeks is out.
+  if (isHexagon && edges.cornerChains !== CORNER_CHAINS)
+    return {
+      edges,
+      faults: [diagnose('along/hexagon-corners', where, { week, title, chains: edges.cornerChains })],
+    };
   const { widthMm, heightMm } = measures;
   if (widthMm === null || heightMm === null)
     return { edges, faults: [diagnose('along/no-measure', where, { week, title })] };
 
-  const isHexagon = sides === 6;
   const wantedMm = [longMm(match.sizeMm, covers, SEAMS[joining.method].addsMm), match.sizeMm] as const;
-  // Lying on a side, a hexagon is as high as it is from side to side.
   const madeMm = isHexagon
-    ? ([heightMm, heightMm] as const)
+    ? acrossHexagon(widthMm, heightMm)
     : covers > 1 && heightMm > widthMm
       ? ([heightMm, widthMm] as const)
       : ([widthMm, heightMm] as const);
@@ -104,6 +113,15 @@ export function fitOf(
       }),
     );
   return { edges, faults };
+}
+
+/** What is no more than rounding. */
+const ALIKE_MM = 0.5;
+
+/** From side to side, twice: lying on a side it is as high as that, and wider by its corners. One drawn out to a length is not alike. */
+function acrossHexagon(widthMm: number, heightMm: number): readonly [number, number] {
+  const otherMm = widthMm / CORNERS_TO_SIDES;
+  return Math.abs(otherMm - heightMm) < ALIKE_MM ? [heightMm, heightMm] : [heightMm, otherMm];
 }
 
 /** Whether it has so many corners to its last round, and edges to be joined between them. */

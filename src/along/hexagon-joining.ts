@@ -18,7 +18,7 @@ export function hexagonJoining(
   const through =
     seam.yarn.kind === 'sewn'
       ? `take each of the ${match.stitches} stitches of one hexagon together with the one across from it, and the corners as well: ${each} to an edge`
-      : `work 1 ${abbr} through both corners, ${match.stitches} along the edge, stitch to stitch, and 1 through the next two corners: ${each} to an edge`;
+      : `work 1 ${seamAbbreviation(joining.method, terms, true)} through both corners, ${match.stitches} along the edge, stitch to stitch, and 1 through the next two corners: ${each} to an edge`;
   const joiningM = yarn.find(({ letter }) => letter === joining.colour)?.joiningM ?? 0;
   const count = seams[0].count + seams[1].count;
   const stitches = seams[0].stitches + seams[1].stitches;

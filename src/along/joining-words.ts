@@ -21,7 +21,7 @@ function squareJoining(along: PublicAlong, plan: SquaresPlan, terms: 'US' | 'UK'
   const each = match.stitches + 2;
   const through = sewn
     ? `take each of the ${match.stitches} stitches of one edge together with the one across from it, and the corners as well: ${each} to a square`
-    : `work 1 ${abbr} through both corners, ${match.stitches} along the edge, stitch to stitch, and 1 through the next two corners: ${each} to a square`;
+    : `work 1 ${seamAbbreviation(joining.method, terms, true)} through both corners, ${match.stitches} along the edge, stitch to stitch, and 1 through the next two corners: ${each} to a square`;
   const yarn = plan.yarn.find(({ letter }) => letter === joining.colour);
   const all = plan.seams[0].stitches + plan.seams[1].stitches;
   const count = plan.seams[0].count + plan.seams[1].count;

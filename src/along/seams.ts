@@ -63,10 +63,11 @@ export const SEAM_NAMES = [
   'mattress stitch',
 ] as const satisfies readonly SeamName[];
 
-/** What the stitches of a seam are called where they are counted. */
-export function seamAbbreviation(method: SeamName, terms: 'US' | 'UK'): string {
+/** What the stitches of a seam are called where they are counted: `sl sts`, of one `sl st`. */
+export function seamAbbreviation(method: SeamName, terms: 'US' | 'UK', isOne = false): string {
   const { yarn } = SEAMS[method];
-  if (yarn.kind === 'sewn') return 'sts';
+  if (yarn.kind === 'sewn') return isOne ? 'st' : 'sts';
   if (yarn.id === 'sc') return terms === 'US' ? 'sc' : 'dc';
-  return terms === 'US' ? 'sl sts' : 'ss';
+  if (terms === 'UK') return 'ss';
+  return isOne ? 'sl st' : 'sl sts';
 }

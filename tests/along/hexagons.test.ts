@@ -119,6 +119,17 @@ describe('whether a hexagon fits', () => {
   });
 });
 
+test('a blanket that is not full is told with another way to lay them', () => {
+  const { diagnostics } = blanketOf('{shape: hexagons, across: 3, down: 4, second-rows: one fewer}');
+  // 3 + 2 + 3 + 2 places, and 3 + 2 + 3 hexagons.
+  expect(diagnostics.map(({ message, try: offer }) => [message, offer])).toEqual([
+    [
+      'the hexagons of all weeks fill 8 places, and the blanket has 10',
+      'make 2 more in one of the weeks, or lay them 3 across and 3 down.',
+    ],
+  ]);
+});
+
 describe('edges of a blanket of hexagons', () => {
   test('one alone, and two side by side', () => {
     expect(hexagonEdges('hexagons', 1, 1)).toEqual({

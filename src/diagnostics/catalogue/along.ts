@@ -114,6 +114,12 @@ export const alongFaults = {
     why: 'At every inner corner the rounds lose stitches, and between two such corners none would be left.',
     try: `let it have ${most === 1 ? '1 round' : `${most} rounds or fewer`}.`,
   }),
+  'along/hexagon-corners': ({ week, title, chains }: HexagonCorners): Wording => ({
+    severity: 'error',
+    message: `week ${week}: the corners of ${title} are ${chains === 0 ? 'stitches' : chains === 1 ? 'spaces of 1 chain' : `spaces of ${chains} chains`}`,
+    why: 'Joining and border of hexagons are told for corners that are spaces of 2 chains; others cannot be had yet.',
+    try: 'end it with a round that has (sc, ch 2, sc) in each corner.',
+  }),
   'along/hexagon-covers': ({ week, pattern, covers }: HexagonCovers): Wording => ({
     severity: 'error',
     message: `week ${week}: ${pattern} is to cover ${covers} places, and this is a blanket of hexagons`,
@@ -260,6 +266,11 @@ interface HexagonBorder extends HexagonEdging {
   readonly stitches: number;
   /** As many as can be worked. */
   readonly most: number;
+}
+
+interface HexagonCorners extends Named {
+  /** Of each corner; 0 where a stitch is the corner. */
+  readonly chains: number;
 }
 
 interface HexagonCovers {
