@@ -6,10 +6,13 @@ import { describe, expect, test } from 'vitest';
 import { alikePairs, arrange, type Tile } from '../../src/along/arrange.ts';
 import type { BlanketFigures } from '../../src/along/figures.ts';
 import { blanketFigures } from '../../src/along/figures.ts';
+import { fitOf } from '../../src/along/fit.ts';
 import { halvesFolded, runsFolded } from '../../src/along/fold-runs.ts';
 import { cornersInOrder, hexagonEdges } from '../../src/along/hexagon-edges.ts';
 import { joiningWords } from '../../src/along/joining-words.ts';
 import { type Lie, placesOf, rowPlaces, touch } from '../../src/along/lies.ts';
+import { readState } from '../../src/along/page/planner-state.ts';
+import { stepped } from '../../src/along/page/planner-steps.ts';
 import { planHexagons } from '../../src/along/plan-blanket.ts';
 import { mostRounds } from '../../src/along/plan-hexagons.ts';
 import { releaseAt } from '../../src/along/release.ts';
@@ -78,6 +81,27 @@ describe('whether a hexagon fits', () => {
     const [fault] = checkAlong(text.replace('size: 5.6 cm', 'size: 7 cm')).diagnostics;
     expect(fault?.code).toBe('along/finished-size');
     expect(fault?.message).toContain('5.5 cm (2 ¼ in) from side to side');
+  });
+
+  test('one drawn out to a length is told, though its edges are alike', () => {
+    const { worked } = checkAlong(text);
+    const square = worked?.weeks[0]?.squares[0];
+    if (worked == null || square === undefined) throw new Error('it was not worked');
+    const { size, choice } = square;
+    const drawnOut = { ...size, measures: { ...size.measures, widthMm: 80 } };
+    // 80 / 1.1547 is 69 mm the other way.
+    const faultsOf = (made: typeof size) =>
+      fitOf(worked.along, 1, choice, 'Plain Hexagon', made).faults.map(({ code, message }) => [
+        code,
+        message,
+      ]);
+    expect(faultsOf(size)).toEqual([]);
+    expect(faultsOf(drawnOut)).toEqual([
+      [
+        'along/finished-size',
+        'week 1: Plain Hexagon comes out at 5.5 cm by 7 cm (2 ¼ in by 2 ¾ in) from side to side, and 5.5 cm (2 ¼ in) is agreed',
+      ],
+    ]);
   });
 
   test('a hexagon among squares is told as well', () => {
@@ -368,6 +392,39 @@ describe('hexagons are laid out', () => {
     // Of three that meet in a corner two are always alike.
     expect(alike).toBeGreaterThan(0);
     expect(alike).toBeLessThan(15);
+  });
+});
+
+describe('in the planner', () => {
+  const narrow = { ...figures, lie: 'hexagons, one fewer' } as const;
+
+  test('an address cannot ask for rows with nothing in them', () => {
+    expect(readState('1x5;apart;;;', figures)?.across).toBe(1);
+    expect(readState('1x5;apart;;;', narrow)?.across).toBe(2);
+  });
+
+  test('the arrow keys find the next row from the end of a longer one', () => {
+    const make = { plain: 4, rough: 4 };
+    const { tiles } = arrange(narrow, { across: 3, down: 3, make, apart: false });
+    expect(tiles.map(({ x, y }) => `${x},${y}`)).toEqual([
+      '0,0',
+      '1,0',
+      '2,0',
+      '0,1',
+      '1,1',
+      '0,2',
+      '1,2',
+      '2,2',
+    ]);
+    const steps = [
+      [2, 'ArrowDown', 4],
+      [4, 'ArrowDown', 6],
+      [0, 'ArrowUp', null],
+      [7, 'ArrowUp', 4],
+      [4, 'ArrowRight', null],
+    ] as const;
+    for (const [from, key, to] of steps)
+      expect(stepped(narrow.lie, tiles, from, key), `${from} ${key}`).toBe(to);
   });
 });
 
