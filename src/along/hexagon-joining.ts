@@ -67,7 +67,7 @@ export function hexagonJoining(
       `The border, in ${border.colour}, begins at the topmost corner of the last hexagon at the right of the top row, with three stitches in that corner itself, and goes to the left. In its first round, work 3 ${sc} in the corner space of each of the ${edges.outer} outer corners, where one hexagon stands out, and 1 ${sc} in each of the ${match.stitches} stitches of each of the ${edges.free} free edges.${innerWords(edges.inner, sc)} That is ${first?.stitches ?? 0} ${sc} in all.`,
       ...(planned.rounds.length > 1
         ? [
-            `After that, rounds with even numbers take in at the inner corners and rounds with odd numbers widen at the outer ones, so that the border lies flat.`,
+            `After that, rounds with even numbers take in at the inner corners and rounds with odd numbers widen at the outer ones: by turns, about as much as corners of this shape take.`,
           ]
         : []),
     ],
