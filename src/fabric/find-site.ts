@@ -83,6 +83,8 @@ export function findNext(worker: Worker, what: What, span: Span, here = false): 
     if (passesOver(site, sort === 'corner sp' ? CORNER_SPACE : what) || restOfLast(worker, site)) continue;
     if (worker.leftLater && what.kind === 'special' && i === from && site.kind === 'stitch') continue;
     if (worker.passesSpaces && what.kind === 'space' && site.space !== NONE) continue;
+    // `dc in last sp, dc in next dc`: the last stitch of the fan, between the two.
+    if (worker.passesSpaces && worker.lastWasSpace && i === from && site.kind === 'stitch') continue;
     if (site.kind === 'unknown') stuck(worker, { kind: 'unknown', span });
     else
       stuck(worker, {

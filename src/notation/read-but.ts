@@ -1,19 +1,30 @@
 /** What repeated rows do otherwise: `but in every following 3rd row work the last dc into the 9th dc of the scallop before`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { skipStep } from './read-note.ts';
 import { unitAt } from './read-rows.ts';
+import { readTurn } from './read-turn.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { NoteStep } from './tree.ts';
+import type { Step } from './tree.ts';
+
+const TURNS = new Set(['do', "don't", 'don’t', 'turn']);
 
 /**
- * Where one stitch of theirs goes instead, which changes nothing of how many there are: kept as written. Null for
+ * `but do not turn`, `but without turning`; where one stitch of theirs goes instead, which changes nothing of how many there are: kept as written. Null for
  * anything else that would be otherwise.
  */
-export function readButLater(cursor: Cursor): NoteStep | null {
+export function readButLater(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
+  const turn = TURNS.has(wordAt(cursor)) ? readTurn(cursor) : null;
+  if (turn?.kind === 'turn' && atBoundary(cursor)) return { ...turn, span: spanSince(cursor, from) };
+  if (takeAny(cursor, 'without', 'omit', 'omitting') !== null) {
+    takeAny(cursor, 'the');
+    if (takeAny(cursor, 'turning', 'turn') !== null && atBoundary(cursor))
+      return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
+  }
+  cursor.at = from + 1;
   takeAny(cursor, 'in', 'on');
   const which = takeAny(cursor, 'every', 'each', 'all') !== null;
   takeAny(cursor, 'following', 'subsequent', 'later', 'next');

@@ -4,16 +4,24 @@
  */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import type { Num } from './num.ts';
 import { takeBrokenDown } from './read-broken-down.ts';
 import { readCountedChain } from './read-chain.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
-import { readSidesOf } from './read-piece-sides.ts';
+import { readSidesOf, takeBetween } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
-import { ROW_WORDS, TELLERS, takeAfterRow, takeTold } from './read-told-count.ts';
+import {
+  ROW_WORDS,
+  TELLERS,
+  takeAfterRow,
+  takeEnding,
+  takeHalved,
+  takeTalk,
+  takeTold,
+} from './read-told-count.ts';
 import { CHAIN_WORDS, readWhat } from './read-what.ts';
 import { joinHalves, readWithin, takeChainsBeing } from './read-within.ts';
 import { wasReported } from './reported-words.ts';
@@ -60,6 +68,7 @@ export function readStatedCount(
   const text = textSince(cursor, inner);
   if (told && !takeHalved(cursor, entries)) return back(cursor, from);
   skipCounting(cursor, opened ? IN_BRACKETS : COUNTING_ENDS);
+  if (told) takeTalk(cursor);
   if (opened) {
     if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
@@ -112,14 +121,13 @@ function wordsBack(cursor: Cursor): number {
   return wordAt(cursor, 1) === 'back' && wordAt(cursor, 2) === 'to' ? 2 : 0;
 }
 
-/** `ending with 35 blocks` behind rows that are repeated: what the last of them makes. */
+/** `ending with 35 blocks`, `until 1 block remains` behind rows that are repeated: what the last of them makes. */
 export function readEndingCount(cursor: Cursor): StatedCount | null {
   const from = cursor.at;
-  if (takeAny(cursor, 'ending', 'finishing', 'end') === null || takeAny(cursor, 'with') === null)
-    return back(cursor, from);
-  takeWords(cursor, 'a', 'total', 'of');
+  if (!takeEnding(cursor)) return back(cursor, from);
   const inner = cursor.at;
   const entries = isNumberOrSkip(cursor) ? readEntries(cursor, false) : null;
+  takeAny(cursor, 'left', 'remain', 'remains');
   const { kind } = peek(cursor);
   if (entries === null || (kind !== 'stop' && kind !== 'end')) return back(cursor, from);
   return { entries, text: textSince(cursor, inner), span: spanSince(cursor, inner) };
@@ -271,6 +279,7 @@ function readCountedWhat(
 ): What | Thing | null {
   // "1 center ch-2 sp": where it lies is said, not counted.
   if (takeAny(cursor, 'center', 'centre', 'middle') !== null && peek(cursor).kind === 'close') return null;
+  takeOneOf(cursor, LOOKS);
   const what = readThing(cursor) ?? readWhat(cursor);
   if (what?.kind === 'space') {
     skipNoun(cursor);
@@ -288,6 +297,20 @@ function readCountedWhat(
   if (!before.some(isKnown) && !(before.length === 0 && leadsToRows(cursor))) return what;
   return readNamedThing(cursor);
 }
+
+/** How what is counted looks. */
+const LOOKS = new Set([
+  'big',
+  'little',
+  'small',
+  'large',
+  'long',
+  'short',
+  'tiny',
+  'whole',
+  'lovely',
+  'neat',
+]);
 
 /** `40 handles` behind "chain": what so many chains are for; null with the cursor where it was. */
 function readChainsNamed(cursor: Cursor): What | null {
@@ -363,36 +386,6 @@ const ONE = new Set(['the', 'a', 'an']);
 function twice(n: Num): Num {
   return { ...n, values: n.values.map((value) => (value === null ? null : 2 * value)) };
 }
-
-/** `(47 on each side)` behind the only thing counted: its half, said once more. False where it is another number. */
-function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
-  const [only, more] = entries;
-  if (peek(cursor).kind !== 'open' || only === undefined || more !== undefined) return true;
-  const start = cursor.at;
-  cursor.at += 1;
-  const half = isNumber(cursor) ? readNumber(cursor) : null;
-  readWhat(cursor);
-  takeAny(cursor, 'on', 'at');
-  const each = takeAny(cursor, 'each', 'either', 'per') !== null && takeAny(cursor, 'side', 'half') !== null;
-  if (half === null || !each || peek(cursor).kind !== 'close') {
-    cursor.at = start;
-    return true;
-  }
-  cursor.at += 1;
-  return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
-}
-
-/** `between the corner sps`, `between corners`: what a side is, said once more. */
-function takeBetween(cursor: Cursor): void {
-  const from = cursor.at;
-  if (takeAny(cursor, 'between') === null) return;
-  takeAny(cursor, 'the');
-  const what = takeAny(cursor, 'corner', 'corners') === null ? null : wordAt(cursor, -1);
-  if (what === 'corner' && takeOneOf(cursor, CORNER_WORDS) === null) cursor.at = from;
-  if (what === null) cursor.at = from;
-}
-
-const CORNER_WORDS = new Set(['sp', 'sps', 'spaces', 'sts', 'stitches']);
 
 function back(cursor: Cursor, at: number): null {
   cursor.at = at;

@@ -81,6 +81,7 @@ const LOSES = new Set(['loses', 'decreases']);
 /** `you'll have one more block every row`, `one block less every row`. */
 function readMoreEach(cursor: Cursor, from: number): Growth | null {
   cursor.at = from;
+  takeAny(cursor, 'with', 'making');
   const told = takeYouHave(cursor);
   const verb = told ? wordAt(cursor, -1) : '';
   const n = isNumber(cursor) ? readNumber(cursor) : null;
@@ -90,9 +91,24 @@ function readMoreEach(cursor: Cursor, from: number): Growth | null {
   const compared = before ?? takeOneOf(cursor, COMPARING) ?? VERBS.get(verb) ?? null;
   takeAny(cursor, 'in', 'on', 'after');
   const each = takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null;
-  const ends = peek(cursor).kind === 'stop' || peek(cursor).kind === 'end';
+  const { kind } = peek(cursor);
+  const ends = kind === 'stop' || kind === 'end' || (kind === 'comma' && UNTIL.has(wordAt(cursor, 1)));
   if (of === undefined || compared === null || !each || !(ends || told)) return null;
   return { adds: compared === 'more' ? n : negated(n), of };
+}
+
+const UNTIL = new Set(['until', 'till', 'til', 'ending', 'finishing']);
+
+/** A sentence of its own, `…, one block fewer every row`; null wherever else nothing of that can stand. */
+export function readGrowthHere(cursor: Cursor): NoteStep | null {
+  const { kind } = peek(cursor, -1);
+  return kind === 'stop' || (kind === 'comma' && comparesHere(cursor, 0)) ? readGrowth(cursor) : null;
+}
+
+/** Whether `one block fewer`, `1 less st`, `with one block fewer` stands here, so many words on. */
+export function comparesHere(cursor: Cursor, ahead: number): boolean {
+  if (!isNumber(cursor, ahead) || peek(cursor, ahead + 1).kind !== 'word') return false;
+  return COMPARING.has(wordAt(cursor, ahead + 1)) || COMPARING.has(wordAt(cursor, ahead + 2));
 }
 
 function negated(n: Num): Num {

@@ -1,7 +1,17 @@
 /** Words to the maker that work no stitch in, notes kept as written out. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  nameHere,
+  peek,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import { findName } from './lexicon.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { isAmount, readWhat } from './read-what.ts';
@@ -238,6 +248,14 @@ export function readNotMade(cursor: Cursor, from: number): Step | null {
   const named = found !== null || (makes && takeAny(cursor, 'one', 'anything') !== null);
   if (named && takeAny(cursor, 'there', 'here') !== null && atBoundary(cursor))
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  // `Don't ch 6 this time`.
+  cursor.at = from + 1;
+  if (wordAt(cursor) === 'not') cursor.at += 1;
+  if (takeAny(cursor, 'ch', 'chain') !== null && isNumber(cursor) && readNumber(cursor) !== null) {
+    const here = takeWords(cursor, 'this', 'time') || takeAny(cursor, 'here', 'now', 'first') !== null;
+    if (here && atBoundary(cursor))
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
   cursor.at = from;
   return null;
 }

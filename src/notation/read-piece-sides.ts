@@ -73,3 +73,15 @@ const ENDS_ACROSS = new Set(['top', 'bottom', 'upper', 'lower', 'edge', 'row']);
 const WHICH_EDGE = new Set(
   'bottom lower top upper foundation inner neck armhole front back long short next last'.split(' '),
 );
+
+/** `between the corner sps`, `between corners`: what a side is, said once more. */
+export function takeBetween(cursor: Cursor): void {
+  const from = cursor.at;
+  if (takeAny(cursor, 'between') === null) return;
+  takeAny(cursor, 'the');
+  const what = takeAny(cursor, 'corner', 'corners') === null ? null : wordAt(cursor, -1);
+  if (what === 'corner' && takeOneOf(cursor, CORNER_WORDS) === null) cursor.at = from;
+  if (what === null) cursor.at = from;
+}
+
+const CORNER_WORDS = new Set(['sp', 'sps', 'spaces', 'sts', 'stitches']);

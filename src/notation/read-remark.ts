@@ -5,12 +5,13 @@ import { atBoundary, nameHere, peek, spanSince, textSince, wordAt } from './curs
 import type { NoteStep } from './tree.ts';
 
 /** Words without which no work is told. */
-const WORK =
+export const WORK =
   /^(?:each|next|every|same|sts?|stitch|stitches|rows?|rnds?|rounds?|turn|join|rejoin|attach|rep|repeat|sk|skip|miss|work|fasten|cont|continue|inc|dec)$/;
 /** A chain is spoken of by these, and worked with none of them before it. */
 const SPOKEN_OF = new Set(['the', 'those', 'these', 'your', 'that', 'this']);
 
 const TOLD = new Set(['this', 'that', 'it', 'these']);
+const NEEDING = new Set(['need', 'will', 'want', 'use', 'have', 'are']);
 const BEING = new Set(['is', 'are', 'was', 'will', 'marks']);
 
 /** The whole sentence; null where a stitch or a place in it may be work, or where no sentence begins. */
@@ -19,8 +20,9 @@ export function readRemark(cursor: Cursor): NoteStep | null {
   const before = peek(cursor, -1).kind;
   // `fasten off, no need to stuff`.
   const needless = wordAt(cursor) === 'no' && wordAt(cursor, 1) === 'need';
-  // `mark the 20th sc, this is the center`.
-  const tells = before === 'comma' && TOLD.has(wordAt(cursor)) && BEING.has(wordAt(cursor, 1));
+  // `leave the yarn on, we need it`; `mark the 20th sc, this is the center`.
+  const needs = wordAt(cursor) === 'we' && NEEDING.has(wordAt(cursor, 1));
+  const tells = before === 'comma' && (needs || (TOLD.has(wordAt(cursor)) && BEING.has(wordAt(cursor, 1))));
   if (from > 0 && before !== 'stop' && before !== 'close' && !needless && !tells) return null;
   for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
     if (cursor.at > from && leadsToCount(cursor)) break;

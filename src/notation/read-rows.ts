@@ -5,6 +5,7 @@ import { peek, spanOf, spanSince, takeAny, takeOneOf, takeWords, textSince, word
 import type { Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { readBareRow } from './read-bare-row.ts';
+import { comparesHere } from './read-growth.ts';
 import { takeEndingSide, takeMeasured } from './read-measured.ts';
 import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readOpenLength } from './read-open-length.ts';
@@ -168,7 +169,7 @@ export function readRowNumbers(cursor: Cursor): Num[] {
     // `R2 and R3`, `Row 2 and Row 3`.
     const unit = unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r' ? 1 : 0;
     const next = peek(cursor, 1 + unit);
-    if (next.kind !== 'number' || isTimes(cursor, 2 + unit)) return rows;
+    if (next.kind !== 'number' || isTimes(cursor, 2 + unit) || comparesHere(cursor, 1 + unit)) return rows;
     cursor.at += 1 + unit;
   }
 }

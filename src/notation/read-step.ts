@@ -35,7 +35,7 @@ import { readFringe } from './read-fringe.ts';
 import { readPartOfRow, readStopThere, readWithHook } from './read-garment.ts';
 import { readBetweenMarks, readOpened, readStar } from './read-group.ts';
 import { readGrowing } from './read-growing.ts';
-import { readGrowth } from './read-growth.ts';
+import { comparesHere, readGrowth, readGrowthHere } from './read-growth.ts';
 import { readHeldBack } from './read-held-back.ts';
 import { readJoin } from './read-join.ts';
 import { readPassAlong, readPutting, readWhichIs } from './read-lace.ts';
@@ -122,7 +122,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
     ['if', 'there', 'optional', 'optionally'],
     (cursor) => readSentence(cursor) ?? readRemark(cursor),
   ),
-  ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no'], readRemark),
+  ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no', 'we'], readRemark),
   ...entries(['bend', 'push', 'hold', 'again'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readKeepOn(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readHeldBack(cursor) ?? readColourOrder(cursor) ?? readManner(cursor)),
@@ -161,7 +161,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   const token = peek(cursor);
   if (token.kind === 'mark') return readStar(cursor);
   if (token.kind === 'open') return readOpened(cursor);
-  const grows = peek(cursor, -1).kind === 'stop' ? readGrowth(cursor) : null;
+  const grows = readGrowthHere(cursor);
   if (grows !== null) return [grows];
   // No word for shaping is shorter than "inc".
   const shape = token.text.length > 2 ? readShape(cursor) : null;
@@ -347,6 +347,7 @@ function isCertain({ last, until }: RepeatRowsStep): boolean {
 /** `with B`; `with 3 sc in each corner` and `with last dc in top of tch` say what "working" says. */
 function readWith(cursor: Cursor): Step | readonly Step[] | null {
   const next = peek(cursor, 1).kind;
+  if (comparesHere(cursor, 1)) return readGrowth(cursor);
   if (next === 'number' || next === 'open') return readCorners(cursor) ?? readWithHook(cursor);
   if (wordAt(cursor, 1) === 'last') return readLastWorked(cursor);
   return readWithYarn(cursor) ?? (wordAt(cursor, 1) === 'a' ? readWithHook(cursor) : null);

@@ -1,14 +1,17 @@
 /** The words of a sentence that lead to a count: `You should now have`, `Still`, `After Row 24 you will have`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import { isNumberOrSkip } from './read-number.ts';
+import { nameHere, peek, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import type { StatedEntry } from './line.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
+import { WORK } from './read-remark.ts';
+import { readWhat } from './read-what.ts';
 
 /** What a count in a sentence begins with. */
 export const TELLERS: ReadonlySet<string> = new Set(
   [
     ...['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'],
-    ...['row', 'rnd', 'round', 'r', 'which'],
+    ...['row', 'rnd', 'round', 'r', 'which', 'when', 'once'],
   ].concat(
     ["you'll", "you've", "that's", "there's", "it's"].flatMap((word) => [word, word.replace("'", '’')]),
   ),
@@ -54,6 +57,67 @@ export function takeTold(cursor: Cursor): boolean {
   return false;
 }
 
+/** `(47 on each side)` behind the only thing counted: its half, said once more. False where it is another number. */
+export function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
+  const [only, more] = entries;
+  if (peek(cursor).kind !== 'open' || only === undefined || more !== undefined) return true;
+  const start = cursor.at;
+  cursor.at += 1;
+  const half = isNumber(cursor) ? readNumber(cursor) : null;
+  readWhat(cursor);
+  takeAny(cursor, 'on', 'at');
+  const each = takeAny(cursor, 'each', 'either', 'per') !== null && takeAny(cursor, 'side', 'half') !== null;
+  if (half === null || !each || peek(cursor).kind !== 'close') {
+    cursor.at = start;
+    return true;
+  }
+  cursor.at += 1;
+  return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
+}
+
+/** `, not very impressive yet` behind a count that was told: talk, to the end of the sentence; left where it may be work. */
+export function takeTalk(cursor: Cursor): void {
+  if (peek(cursor).kind !== 'comma') return;
+  const start = cursor.at;
+  cursor.at += 1;
+  for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
+    const talk = kind === 'word' || kind === 'comma' || kind === 'dash';
+    if (!talk || WORK.test(wordAt(cursor)) || nameHere(cursor) !== null) {
+      cursor.at = start;
+      return;
+    }
+    cursor.at += 1;
+  }
+}
+
+/** `when you stop`, `once you have finished` before "after Row 12" or "Row 12"; the cursor stays where no such words stand. */
+function takeWhenDone(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'when', 'once') !== null) {
+    takeAny(cursor, 'you', "you've", 'you’ve', 'we');
+    takeAny(cursor, 'have', 'are', 'get');
+    if (takeOneOf(cursor, DONE) !== null) {
+      takeAny(cursor, 'working', 'with', 'to');
+      if (ROW_WORDS.has(wordAt(cursor)) || LEADS_TO_ROW.has(wordAt(cursor))) return;
+    }
+  }
+  cursor.at = start;
+}
+
+const DONE = new Set([
+  'stop',
+  'finish',
+  'finished',
+  'done',
+  'worked',
+  'reach',
+  'reached',
+  'complete',
+  'completed',
+  'to',
+]);
+const LEADS_TO_ROW = new Set(['after', 'at', 'with']);
+
 /**
  * `After Row 24`, `At the end of Row 24` before "you have", and `so you end Row 12 with` itself: which row; null with the
  * cursor where it was. `whole` where no more words lead to the number.
@@ -77,7 +141,15 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
     if (has && isNumberOrSkip(cursor)) return { row: told, whole: true };
   }
   cursor.at = from;
-  if (takeAny(cursor, 'after', 'at', 'by') === null) return null;
+  if (WHEN.has(wordAt(cursor, SO.has(wordAt(cursor)) ? 1 : 0))) {
+    takeAny(cursor, 'so', 'and');
+    takeWhenDone(cursor);
+  }
+  const when = cursor.at > from;
+  if (takeAny(cursor, 'after', 'at', 'by') === null && !when) {
+    cursor.at = from;
+    return null;
+  }
   takeAny(cursor, 'the');
   if (takeAny(cursor, 'end') !== null) takeAny(cursor, 'of');
   takeAny(cursor, 'working', 'completing');
@@ -90,6 +162,8 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
   return { row, whole: false };
 }
 
+const WHEN = new Set(['when', 'once']);
+const SO = new Set(['so', 'and']);
 const HAS = new Set(['has', 'have', 'ends', 'finishes', 'makes', 'gives', 'leaves']);
 
 /** `Row 24`, `R24`; 0 where no row stands here. */
@@ -101,4 +175,18 @@ function takeRow(cursor: Cursor): number {
   if (!ROW_WORDS.has(wordAt(cursor)) || peek(cursor, 1).kind !== 'number') return 0;
   cursor.at += 2;
   return peek(cursor, -1).value;
+}
+
+/** `ending with`, `ending with a total of`, `until`, `until there is only` before what the last of the rows makes. */
+export function takeEnding(cursor: Cursor): boolean {
+  if (takeAny(cursor, 'ending', 'finishing', 'end') !== null) {
+    if (takeAny(cursor, 'with') === null) return false;
+    takeWords(cursor, 'a', 'total', 'of');
+    return true;
+  }
+  if (takeAny(cursor, 'until', 'till', 'til') === null) return false;
+  if (takeOneOf(cursor, HAVE_ALREADY) === null && takeAny(cursor, 'there', 'you', 'only') !== null)
+    takeAny(cursor, 'is', 'are', 'have');
+  takeAny(cursor, 'only', 'just');
+  return true;
 }

@@ -51,20 +51,26 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
   const listed = readEntries([...asked.abbreviations, ...lists], asked.terms, true);
   const aliases = new Map(listed.entries.map((entry) => [plain(entry.words.text), entry]));
   const used = new Set<StitchEntry>();
-  for (const entry of described.entries) {
-    const alias =
-      aliases.get(plain(entry.name)) ??
-      (entry.fullName === null ? undefined : aliases.get(plain(entry.fullName)));
-    if (alias !== undefined) used.add(alias);
-    addSpecial(reading, withAlias(entry, alias ?? null, asked.rows));
-    if (alias !== undefined)
-      reading.pieces.push({
-        kind: 'abbreviation',
-        span: alias.span,
-        means: `${alias.name}, the special stitch ${entry.name}`,
-      });
+  const left: StitchEntry[] = [];
+  const aliasOf = (entry: StitchEntry): StitchEntry | null => {
+    const alias = aliases.get(plain(entry.name)) ?? aliases.get(plain(entry.fullName ?? entry.name));
+    if (alias === undefined || alias === entry) return null;
+    used.add(alias);
+    reading.pieces.push({
+      kind: 'abbreviation',
+      span: alias.span,
+      means: `${alias.name}, the special stitch ${entry.name}`,
+    });
+    return alias;
+  };
+  for (const entry of described.entries) addSpecial(reading, withAlias(entry, aliasOf(entry), asked.rows));
+  // `p., picot. To make a picot: 3 ch, …`: described in the list itself.
+  for (const entry of listed.entries) {
+    const alias = entry.words.text.length > LONGEST_NAME ? aliasOf(entry) : null;
+    if (alias !== null) addSpecial(reading, withAlias(entry, alias, asked.rows));
+    else if (!used.has(entry)) left.push(entry);
   }
-  for (const entry of listed.entries) if (!used.has(entry)) addAbbreviation(reading, entry);
+  for (const entry of left) if (!used.has(entry)) addAbbreviation(reading, entry);
   for (const item of [...described.rest, ...listed.rest]) keep(reading, item);
   reading.questions.push(
     ...listFaults({
@@ -76,6 +82,9 @@ export function readStitches(asked: StitchesAsked): StitchesRead {
   );
   return reading;
 }
+
+/** Words as short only name a stitch. */
+const LONGEST_NAME = 14;
 
 /** `US terms are used: ch, chain; dc, double crochet` among the stitches is a list of abbreviations; null for any other. */
 function listUnderTerms(item: Item): Item | null {

@@ -203,6 +203,15 @@ function entryIn(text: MappedText, terms: Terms, item: Item, several: boolean): 
     );
   }
   if (!several) return null;
+  // `p., picot`: an abbreviation of her own with its stop, in a list of such.
+  const stopped = /^([a-z]{1,6})\.,\s+(?=[a-z]{3})/i.exec(text.text);
+  if (stopped?.[1] !== undefined)
+    return entryOf(
+      sliceText(text, 0, stopped[1].length),
+      sliceText(text, stopped[0].length),
+      item,
+      text.text,
+    );
   // `half double crochet 2 together (hdc2tog)`: a name that begins as a shorter one does.
   const whole = /^([^()]{4,44}?)\s+\(([^()]{2,12})\)\.?$/.exec(text.text);
   if (whole?.[1] !== undefined && whole[2] !== undefined && stitchNamed(whole[1], terms) !== null) {

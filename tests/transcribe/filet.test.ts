@@ -81,7 +81,7 @@ describe('told where', () => {
     ['a count is wrong', '(4 sps, 3 bl)', '(4 sps, 2 bl)', 'count/mismatch'],
     ['spaces are counted wrong', '(4 sps, 3 bl)', '(5 sps, 3 bl)', 'count/mismatch'],
     ['a square is no square', 'sk next 2 sts, dc in next dc', 'sk next 3 sts, dc in next dc', 'row/used-up'],
-    ['a block is wider than a space', '(or 2 dc in ch-2 sp)', '(or 3 dc in ch-3 sp)', 'word/unknown'],
+    ['a block is wider than a space', '(or 2 dc in ch-2 sp)', '(or 3 dc in ch-3 sp)', 'text/special-unread'],
     [
       'a row begins with a block and nothing is said of its chain',
       'Row 3: 3 sp, 1 bl, 3 sp',
