@@ -1,13 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planSize } from '../../src/check/plan-size.ts';
 import { targets } from '../../src/fabric/fabric.ts';
 import { workSize } from '../../src/fabric/work.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
+import { DEMO_NAMES, demoText } from '../demo/demo-patterns.ts';
 
-const demo = new URL('../../patterns/', import.meta.url);
-const TEXTS = readdirSync(demo).map((name) => readFileSync(new URL(`${name}/pattern.yaml`, demo), 'utf8'));
+const TEXTS = DEMO_NAMES.map(demoText);
 
 /** The words and marks that rows are made of. */
 const PIECES = [

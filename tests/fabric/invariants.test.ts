@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planSize } from '../../src/check/plan-size.ts';
@@ -8,15 +7,12 @@ import { workSize } from '../../src/fabric/work.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { readPattern } from '../../src/pattern/read-pattern.ts';
 import { printLine, printSteps } from '../../src/wording/print-line.ts';
+import { DEMO_NAMES, demoText } from '../demo/demo-patterns.ts';
 import { expectSound } from './structure.ts';
 import { fabricOf, rowOf, workPiece } from './work-text.ts';
 
-const demo = new URL('../../patterns/', import.meta.url);
-const DEMO = readdirSync(demo);
-
 function readDemo(name: string): Pattern {
-  const text = readFileSync(new URL(`${name}/pattern.yaml`, demo), 'utf8');
-  const { pattern } = readPattern({ file: name, text }, name);
+  const { pattern } = readPattern({ file: name, text: demoText(name) }, name);
   if (pattern === null) throw new Error(`${name} is no pattern`);
   return pattern;
 }
@@ -29,7 +25,7 @@ function fabricsOf(pattern: Pattern): readonly Fabric[] {
   });
 }
 
-describe.each(DEMO)('the demo pattern %s', (name) => {
+describe.each(DEMO_NAMES)('the demo pattern %s', (name) => {
   test('is sound in every size', () => {
     const fabrics = fabricsOf(readDemo(name));
     expect(fabrics.length).toBeGreaterThan(1);

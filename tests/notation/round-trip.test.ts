@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Line } from '../../src/notation/line.ts';
@@ -11,6 +10,7 @@ import { plainText } from '../../src/source/mapped-text.ts';
 import type { Terms } from '../../src/stitches/stitch-row.ts';
 import { STITCHES } from '../../src/stitches/table.ts';
 import { printLine, printSteps } from '../../src/wording/print-line.ts';
+import { DEMO_NAMES, demoText } from '../demo/demo-patterns.ts';
 import { GOOD_LINES, GOOD_TEXTS } from './good-lines.ts';
 import { contextOf, linesOf, said } from './read-lines.ts';
 
@@ -33,9 +33,8 @@ describe.each(TERMS)('printed in %s terms and read again, instructions say the s
     expect(said(readBack(read, terms))).toEqual(said(read));
   });
 
-  const demo = new URL('../../patterns/', import.meta.url);
-  test.each(readdirSync(demo))('all of the demo pattern %s', (name) => {
-    const text = readFileSync(new URL(`${name}/pattern.yaml`, demo), 'utf8');
+  test.each(DEMO_NAMES)('all of the demo pattern %s', (name) => {
+    const text = demoText(name);
     const { pattern } = readPattern({ file: name, text }, name);
     if (pattern === null) throw new Error(`${name} is no pattern`);
     const context = {
