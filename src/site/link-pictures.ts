@@ -10,6 +10,7 @@ import { ownName } from '../pattern/own-name.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { rulerFor } from '../print-booklet.ts';
 import type { Scene } from '../scene/scene.ts';
+import { mmFromIn } from '../units.ts';
 import { FILES_FOLDER } from './addresses.ts';
 import { type AlongSite, squaresOut } from './along-site.ts';
 import { coverOf } from './cover-picture.ts';
@@ -147,7 +148,8 @@ export async function linkPictureFile(picture: LinkPicture, settings: SiteSettin
   const content = await keptFile(`${hash}-link.png`, async () => {
     const sharp = await loadSharp();
     return (
-      sharp(Buffer.from(svg), { density: MM_A_DOT })
+      // As many dots to the inch as millimetres: a millimetre of the drawing is a dot.
+      sharp(Buffer.from(svg), { density: mmFromIn(1) })
         .resize(LINK_PICTURE.widthPx, LINK_PICTURE.heightPx)
         .flatten({ background: settings.palette.light.paper })
         // Few enough colours for a third of the bytes, and no eye can tell on a picture this small.
@@ -157,6 +159,3 @@ export async function linkPictureFile(picture: LinkPicture, settings: SiteSettin
   });
   return { file: picture.file, content };
 }
-
-/** Dots to the inch at which a millimetre is one. */
-const MM_A_DOT = 25.4;
