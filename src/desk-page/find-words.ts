@@ -19,7 +19,7 @@ export function findWords(area: HTMLTextAreaElement, { line, from, to }: Stretch
 
 /** How high a text stands in the field, its long lines broken as they are there. */
 function heightOf(area: HTMLTextAreaElement, text: string): number {
-  const measure = area.cloneNode() as HTMLTextAreaElement;
+  const measure = document.importNode(area);
   measure.removeAttribute('id');
   measure.removeAttribute('name');
   measure.className = 'unseen measure';

@@ -26,7 +26,8 @@ export function listPage(
 ): ListPage {
   const place = pagePlace([]);
   const patterns = listed.map(({ compiled, pattern }) => patternFound(compiled, pattern));
-  const finders = findersFor([...alongs.map(alongFound), ...patterns]);
+  const together = alongs.map(alongFound);
+  const finders = findersFor([...together, ...patterns]);
   return {
     ...place,
     heading: name ?? 'Crochet patterns',
@@ -38,9 +39,9 @@ export function listPage(
     stitchesHref: linkTo(place, [STITCHES_FOLDER]),
     script: finders.length === 0 ? null : `${place.root}${FILES_FOLDER}/${FINDING_SCRIPT}`,
     finders,
-    alongs: alongs.map((along) => ({
+    alongs: alongs.map((along, i) => ({
       ...alongEntry(along, place),
-      found: foundAttributes(alongFound(along)),
+      found: foundAttributes(together[i] ?? {}),
     })),
     entries: listed.map(({ compiled, pattern }, i) => ({
       title: pattern.title,

@@ -1,66 +1,33 @@
 /** The pages of an along of hexagons in a browser, opened from a folder on the disk; its planner by keyboard and by pointer. */
 
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import type { AxeResults } from 'axe-core';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { alikePairs, type Tile } from '../../src/along/arrange.ts';
-import { alongFiles } from '../../src/site/along-files.ts';
-import { alongsAt } from '../../src/site/along-site.ts';
-import { pageFiles } from '../../src/site/page-files.ts';
-import { readAlongs } from '../../src/site/read-alongs.ts';
-import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
-import { sitePages } from '../../src/site/site-pages.ts';
-import { USUAL_SETTINGS } from '../../src/site/site-settings.ts';
+import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
 import { rowfold } from '../commands/run-rowfold.ts';
+import { type OpenAlong, openAlong } from './open-along.ts';
 import { tabTo, totals, type } from './planner-keys.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SOURCE = 'tests/along/hexagons/comb-blanket';
-const folder = mkdtempSync(path.join(tmpdir(), 'rowfold-hexagons-'));
 const PAGES = { along: '', joining: 'joining-and-border', planner: 'planner' } as const;
 
-let browser: Browser;
-
+let open: OpenAlong;
 beforeAll(async () => {
-  const { sites } = alongsAt(await readAlongs(path.join(PROJECT_FOLDER, SOURCE)), () => Date.UTC(2027, 0, 1));
-  const files = [...(await runEleventy(sitePages([], USUAL_SETTINGS, sites))), ...(await pageFiles())];
-  for (const site of sites)
-    for (const { file, content } of alongFiles(site, USUAL_SETTINGS))
-      if (!file.endsWith('.pdf')) files.push({ file, content: await content() });
-  for (const { file, content } of files) {
-    mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
-    writeFileSync(path.join(folder, file), content);
-  }
-  browser = await chromium.launch({ executablePath: '/usr/bin/chromium' });
+  open = await openAlong(SOURCE, 'comb-blanket');
 });
-afterAll(async () => {
-  await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => open.close());
 
-async function visit<T>(
+function visit<T>(
   page: keyof typeof PAGES,
   options: BrowserContextOptions,
   look: (page: Page) => Promise<T>,
 ): Promise<T> {
-  const context = await browser.newContext(options);
-  try {
-    const opened = await context.newPage();
-    const faults: string[] = [];
-    opened.on('pageerror', ({ message }) => faults.push(message));
-    await opened.goto(pathToFileURL(path.join(folder, 'comb-blanket', PAGES[page], 'index.html')).href);
-    const seen = await look(opened);
-    expect(faults).toEqual([]);
-    return seen;
-  } finally {
-    await context.close();
-  }
+  return open.visit(PAGES[page], options, look);
 }
 
 describe.each(Object.keys(PAGES) as (keyof typeof PAGES)[])('the page "%s"', (kind) => {

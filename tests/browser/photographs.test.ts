@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { movedSince } from './layout-shift.ts';
 import { type OpenSite, openSite } from './open-site.ts';
 
 let open: OpenSite;
@@ -29,18 +30,8 @@ async function scrolled(page: Page): Promise<void> {
   await page.waitForFunction(() => [...document.images].every((image) => image.complete));
 }
 
-/** What has moved, and what the page's own policy has kept out, since it began to load. */
 async function moved(page: Page): Promise<number> {
-  return page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries()) sum += (entry as unknown as { value: number }).value;
-        }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(sum), 200);
-      }),
-  );
+  return (await movedSince(page)).reduce((sum, { value }) => sum + value, 0);
 }
 
 describe.each(PAGES)('on the page %j', (address) => {

@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { movedSince } from './layout-shift.ts';
 import { type OpenSite, openSite } from './open-site.ts';
 
 let open: OpenSite;
@@ -15,18 +16,8 @@ const PHONE = { viewport: { width: 390, height: 780 }, serviceWorkers: 'block' }
 /** Long enough for a page to be painted without its scripts. */
 const LATE_MS = 1500;
 
-/**
- * How far things moved that no reader's own doing moved (Layout Instability, `layout-shift`), and what moved; from when the
- * scripts come, for letters of another face move lines a little when the fonts come.
- */
-const moved = (page: Page): Promise<string[]> =>
-  page.evaluate(`new Promise((done) => {
-    new PerformanceObserver((list) => done(list.getEntries()
-      .filter((one) => !one.hadRecentInput && one.value > 0 && one.startTime > ${LATE_MS})
-      .map((one) => one.value.toFixed(4) + ' ' + one.sources.map(({ node }) => node?.nodeName + '.' + node?.className).join(' '))
-    )).observe({ type: 'layout-shift', buffered: true });
-    setTimeout(() => done([]), 300);
-  })`);
+/** From when the scripts come: letters of another face move lines a little when the fonts come. */
+const moved = (page: Page) => movedSince(page, LATE_MS);
 
 async function withLateScripts(page: Page, address: string): Promise<number> {
   let arrived = 0;
