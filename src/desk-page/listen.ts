@@ -12,35 +12,37 @@ export interface Heard {
 /** A page that nobody looks at does not listen: browsers allow a server only so many connections. It asks when it is seen again. */
 export function listen({ saved, built }: Heard): void {
   let source: EventSource | null = null;
-  let last: string | null = null;
+  // A page may be made, and something saved or built, before it begins to listen.
+  let known = document.currentScript?.dataset.news ?? '';
   const hear = (): void => {
     if (source !== null) return;
     source = new EventSource(NEWS_ADDRESS);
     source.addEventListener('here', ({ data }: MessageEvent<string>) => {
-      // Something may have happened while it did not listen.
-      const missed = last !== null && last !== data;
-      last = data;
-      if (missed) built();
-      if (missed || sleeping) saved();
-      sleeping = false;
+      const missed = { built: known !== '' && ofBuild(known) !== ofBuild(data), saved: known !== data };
+      known = data;
+      if (missed.built) built();
+      if (missed.saved) saved();
     });
     source.addEventListener('open', () => gone(false));
     source.addEventListener('error', () => gone(true));
-    source.addEventListener('saved', saved);
-    source.addEventListener('built', ({ data }: MessageEvent<string>) => {
-      last = `${last?.split(' ')[0]} ${data}`;
-      built();
-    });
+    for (const [news, act] of Object.entries({ saved, built }))
+      source.addEventListener(news, ({ data }: MessageEvent<string>) => {
+        known = data;
+        act();
+      });
   };
-  let sleeping = false;
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') return hear();
-    sleeping = true;
     gone(false);
     source?.close();
     source = null;
   });
   hear();
+}
+
+/** Of a server's stamp `sitting builds saves`, the first two. */
+function ofBuild(stamp: string): string {
+  return stamp.slice(0, stamp.lastIndexOf(' '));
 }
 
 /** A connection that is lost for a moment comes back by itself, and nobody need know. */

@@ -46,6 +46,8 @@ export interface DeskView {
   readonly asked: string | null;
   /** Goes back with whatever the page asks to be written: other pages do not know it. */
   readonly token: string;
+  /** How far things were when this was read. */
+  readonly news: string;
 }
 
 /** Everything of the desk begins so; no pattern's folder begins with a full stop. */

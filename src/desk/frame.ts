@@ -10,13 +10,15 @@ export interface DeskFrame {
   /** Of the places in the masthead, the one that this page is. */
   readonly here: 'desk' | 'paste';
   readonly main: string;
+  /** How far things were when the page was made, where its script is told what comes after. */
+  readonly news: string | null;
 }
 
 /** Nothing but what this computer serves, and nothing written in the page itself but the photographs of a booklet's pages. */
 export const DESK_POLICY =
   "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-export function deskFrame({ title, here, main }: DeskFrame): string {
+export function deskFrame({ title, here, main, news }: DeskFrame): string {
   const places = [
     ['desk', 'Your desk', DESK_ADDRESS],
     ['paste', 'Paste instructions', PASTE_ADDRESS],
@@ -51,7 +53,7 @@ ${places.join('\n')}
 <p id="gone" class="unsaved" hidden>The desk is not answered: Rowfold has ended in the terminal. Start it again there, and this page goes on by itself.</p>
 ${main}
 </main>
-<script src="${DESK_ADDRESS}${here}.js"></script>
+<script src="${DESK_ADDRESS}${here}.js"${news === null ? '' : ` data-news="${escaped(news)}"`}></script>
 </body>
 </html>
 `;

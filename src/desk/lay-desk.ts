@@ -15,12 +15,18 @@ import { faultSummary, textSheet } from './text-sheet.ts';
 export function layDesk(view: DeskView): string {
   const { open } = view;
   if (open === null)
-    return deskFrame({ title: 'Your desk', here: 'desk', main: `${choice(view)}\n${nothingOpen(view)}` });
+    return deskFrame({
+      title: 'Your desk',
+      here: 'desk',
+      main: `${choice(view)}\n${nothingOpen(view)}`,
+      news: view.news,
+    });
   const title = titleOf(open);
   const told = countWords(open.compiled.diagnostics);
   return deskFrame({
     title: `${told === null ? '' : `${told}: `}${title} – your desk`,
     here: 'desk',
+    news: view.news,
     main: `${choice(view)}
 <div class="sides">
 <section class="side written" aria-labelledby="title">

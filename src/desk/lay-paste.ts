@@ -34,6 +34,7 @@ export function layPaste(view: PasteView): string {
   return deskFrame({
     title: 'Paste instructions – your desk',
     here: 'paste',
+    news: null,
     main: `<h1>Paste instructions</h1>
 <p class="about">From a page, a document or an email, as they stand. They are read as you paste, and nothing is kept until you say so.</p>
 <form id="paste" method="post" action="${PASTE_ADDRESS}">

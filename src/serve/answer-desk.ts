@@ -88,6 +88,7 @@ interface Sitting {
 
 /** `text` is what is being written, where it is not in the file. */
 async function deskView(at: Sitting, query: URLSearchParams, text?: string): Promise<DeskView> {
+  const news = at.news.stamp();
   const found = await patternFiles(at.folders);
   const asked = query.get('file');
   const file = asked ?? found[0];
@@ -102,7 +103,7 @@ async function deskView(at: Sitting, query: URLSearchParams, text?: string): Pro
     })),
   );
   const others = [...at.errors].flatMap(([file, errors]) => (found.includes(file) ? [] : [{ file, errors }]));
-  return { files, others, siteFault: at.siteFault, open, asked, token: at.token };
+  return { files, others, siteFault: at.siteFault, open, asked, token: at.token, news };
 }
 
 async function openFile(

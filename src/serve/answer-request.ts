@@ -16,6 +16,8 @@ export interface Served {
   readonly faults: FaultPage | null;
   /** The site is being built for the first time. */
   readonly waiting: boolean;
+  /** How far things are: a page that is answered with it knows what it missed when it begins to listen. */
+  readonly news: string;
 }
 
 /** Address of the list of faults; no pattern's folder begins with a full stop. */
@@ -36,7 +38,7 @@ export async function answer(
       return await desk.answer(request, response, asked, queryOf(request.url ?? '/'));
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return send(response, 405, 'Only GET is answered.');
-    if (asked === FAULTS_ADDRESS) return sendHtml(response, 200, served.faults?.html ?? NO_FAULTS);
+    if (asked === FAULTS_ADDRESS) return sendHtml(response, served, 200, served.faults?.html ?? NO_FAULTS);
     await answerFile(response, served, asked, request.method === 'HEAD');
   } catch (fault) {
     if (!response.headersSent) send(response, 500, String(fault));
@@ -83,13 +85,14 @@ async function answerFile(
 
 async function answerPage(response: ServerResponse, served: Served, file: string): Promise<void> {
   const html = await readFile(file, 'utf8').catch(() => null);
-  if (html !== null) return sendHtml(response, 200, withBanner(html, served.faults));
+  if (html !== null) return sendHtml(response, served, 200, withBanner(html, served.faults));
   const missing = await readFile(path.join(served.folder, '404.html'), 'utf8').catch(() => null);
-  if (missing === null && served.waiting) return sendHtml(response, 503, WAIT);
+  if (missing === null && served.waiting) return sendHtml(response, served, 503, WAIT);
   // Without a last good site there is nothing to show but the faults.
-  if (missing === null && served.faults !== null) return sendHtml(response, 503, served.faults.html);
+  if (missing === null && served.faults !== null) return sendHtml(response, served, 503, served.faults.html);
   sendHtml(
     response,
+    served,
     404,
     missing ??
       '<!doctype html><html lang="en"><title>Not found</title><p>There is no page here.</p></body></html>',
@@ -129,14 +132,14 @@ async function isFile(file: string): Promise<boolean> {
   return (await stat(file).catch(() => null))?.isFile() ?? false;
 }
 
-function sendHtml(response: ServerResponse, status: number, html: string): void {
+function sendHtml(response: ServerResponse, { news }: Served, status: number, html: string): void {
   response
     .writeHead(status, { 'content-type': contentType('index.html'), 'cache-control': 'no-store' })
-    .end(following(html));
+    .end(following(html, news));
 }
 
 /** The page as it was published, and a script that loads it again when it is built anew. Its policy allows that and no more. */
-function following(html: string): string {
+function following(html: string, news: string): string {
   return html
     .replace(
       /(http-equiv="Content-Security-Policy" content=")([^"]*)"/,
@@ -145,7 +148,7 @@ function following(html: string): string {
         return `${begun}${policy}${needed.map((kind) => `; ${kind} 'self'`).join('')}"`;
       },
     )
-    .replace('</body>', `<script src="${DESK_ADDRESS}follow.js"></script>\n</body>`);
+    .replace('</body>', `<script src="${DESK_ADDRESS}follow.js" data-news="${news}"></script>\n</body>`);
 }
 
 function send(response: ServerResponse, status: number, words: string): void {

@@ -40,7 +40,7 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
   const alongs = alongsBeside(patterns);
   const desk = openDesk({ patterns, alongs });
   const builder = startBuilder(out);
-  let served: Served = { folder: out, faults: null, waiting: true };
+  let served: Omit<Served, 'news'> = { folder: out, faults: null, waiting: true };
   const build = async (): Promise<void> => {
     const began = performance.now();
     const result = await builder.build({ patterns, alongs, out }, progress);
@@ -52,7 +52,9 @@ export async function serveSite(settings: ServeSettings): Promise<0 | 2> {
   };
 
   const server = await listen(
-    createServer((request, response) => void answer(request, response, served, desk)),
+    createServer((request, response) => {
+      void answer(request, response, { ...served, news: desk.news.stamp() }, desk);
+    }),
     port,
   );
   // Made while she opens her browser.

@@ -3,13 +3,18 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { GOOD, WRONG } from '../commands/run-rowfold.ts';
 import { type ServedDesk, serveDesk } from './serve-desk.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const STARTER_LINE = GOOD.split('\n').findIndex((line) => line.includes('Row 1 (RS)')) + 1;
 const MISREAD = GOOD.replace('medium', 'middling');
+
+/** What a slow machine may need for one thing. */
+const SLOW_MS = 30_000;
+// Several things are waited for one after the other in most of these.
+vi.setConfig({ testTimeout: 6 * SLOW_MS });
 
 let desk: ServedDesk;
 beforeAll(async () => {
@@ -21,7 +26,7 @@ const open = (name: string) => `.desk/?file=patterns/${name}/pattern.yaml`;
 const told = (page: Page) => page.locator('#told');
 
 /** Polled for as long as a slow machine needs; how quick it is, is measured elsewhere. */
-const eventually = <T>(look: () => T | Promise<T>) => expect.poll(look, { timeout: 30_000 });
+const eventually = <T>(look: () => T | Promise<T>) => expect.poll(look, { timeout: SLOW_MS });
 
 /** A page that would be loaded anew loses this. */
 async function markPage(page: Page): Promise<void> {
@@ -347,6 +352,35 @@ test('a page of the site is loaded again by itself once the site is built, by a 
   });
   const published = readFileSync(path.join(desk.folder, '_site/grey-square/index.html'), 'utf8');
   expect(published).not.toContain('.desk');
+});
+
+test.each([
+  ['a page of the site', 'grey-square/', 'Slate Square'],
+  ['the desk', open('grey-square'), 'Fog Square'],
+])('%s that was made before a build, and listens only after it, is new as well', async (_, at, title) => {
+  await desk.printed(/The site is at/);
+  const address = new URL(at, desk.address).href;
+  await desk.visit('', async (page) => {
+    let letThrough = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letThrough = resolve;
+    });
+    await page.route('**/.desk/news', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(address);
+    const stamp = page.locator('script[data-news]');
+    const before = await stamp.getAttribute('data-news');
+    desk.write('grey-square', GOOD.replace('Grey Square', title));
+    await eventually(async () => (await fetch(address)).text()).toContain(title);
+    await eventually(async () => (await fetch(address)).text()).not.toContain(`data-news="${before}"`);
+    expect(await page.locator('h1').textContent()).toContain('Grey Square');
+    letThrough();
+    await eventually(() => page.locator('h1').textContent()).toContain(title);
+  });
+  desk.write('grey-square', GOOD);
+  await eventually(async () => (await fetch(`${desk.address}grey-square/`)).text()).toContain('Grey Square');
 });
 
 test('a file of five thousand lines is shown whole, and a server that has ended is told of', async () => {

@@ -26,6 +26,9 @@ export interface ServedDesk {
   readonly close: () => Promise<void>;
 }
 
+/** The first build of a site on a machine that does much else. */
+const PATIENCE_MS = 90_000;
+
 export async function serveDesk(patterns: Readonly<Record<string, string>>): Promise<ServedDesk> {
   const folder = scratchFolder();
   for (const [name, text] of Object.entries(patterns)) writePattern(folder, name, text);
@@ -40,10 +43,11 @@ export async function serveDesk(patterns: Readonly<Record<string, string>>): Pro
       out += text;
     });
   const printed = async (words: RegExp): Promise<RegExpExecArray> => {
-    for (;;) {
+    for (const end = Date.now() + PATIENCE_MS; ; ) {
       const found = words.exec(out);
       if (found) return found;
       if (serving.exitCode !== null) throw new Error(`serve ended early: ${out}`);
+      if (Date.now() > end) throw new Error(`serve did not print ${words}, but: ${out}`);
       await new Promise((resolve) => setTimeout(resolve, 50));
     }
   };

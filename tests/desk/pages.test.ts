@@ -38,6 +38,7 @@ function view(text: string, more: Partial<NonNullable<DeskView['open']>> = {}): 
     siteFault: 'site.yaml says <so>',
     asked: file,
     token: 'secret',
+    news: 'sitting 0 0',
     open: {
       file,
       text,
