@@ -113,7 +113,7 @@ function cornerSort(worker: Worker, sites: readonly Site[], what: What): 'corner
   return next !== undefined && isCornerSpace(next) ? 'corner sp' : null;
 }
 
-function isCornerSpace({ corner, space }: Site): boolean {
+export function isCornerSpace({ corner, space }: Site): boolean {
   return corner && space !== NONE;
 }
 

@@ -1,7 +1,7 @@
 /** Two rows of one shape in, the one that comes so many rows after them out: each number goes on as it grew. */
 
 import type { Line } from '../notation/line.ts';
-import type { RepeatRowsStep, Step } from '../notation/tree.ts';
+import type { RepeatRowsStep, Step, StitchName } from '../notation/tree.ts';
 
 type More = NonNullable<RepeatRowsStep['more']>;
 
@@ -23,7 +23,10 @@ export function grownLine(
   const found = { grown: 0 };
   const [now, then] = [cut(last.steps), cut(before.steps)];
   const steps = grown(now.round, then.round, { times, more, found, inside: null });
-  const enough = 'group' in more ? found.grown >= SIDES || (found.grown === 0 && counted) : found.grown > 0;
+  const enough =
+    'group' in more
+      ? found.grown >= SIDES || (found.grown === 0 && counted)
+      : found.grown > 0 || ('special' in more && counted);
   if (steps === undefined || !enough) return null;
   const lead = now.lead.some(isYarn) ? then.lead : now.lead;
   return { ...last, steps: [...lead, ...(steps as Line['steps'])], stated: null };
@@ -79,7 +82,8 @@ function goneOn(now: unknown, then: unknown, { times, more, found, inside }: Gro
   if (!Array.isArray(now) || !Array.isArray(then) || now.length !== then.length) return undefined;
   if (now.every((value, i) => value === then[i])) return now;
   const by = more.n.values;
-  const as = now.every((value, i) => value - then[i] === (by.length === 1 ? by[0] : by[i]));
+  const sign = 'special' in more && more.fewer === true ? -1 : 1;
+  const as = now.every((value, i) => sign * (value - then[i]) === (by.length === 1 ? by[0] : by[i]));
   if (!as || inside === null || !isMeant(inside, more)) return undefined;
   found.grown += 1;
   return now.map((value, i) => value + times * (value - then[i]));
@@ -90,8 +94,17 @@ function isStep(node: object): node is Step {
   return kind === 'work' || kind === 'bracket' || kind === 'repeat';
 }
 
+function nameOf(stitch: StitchName): string {
+  return stitch.kind === 'special' ? stitch.name : stitch.id;
+}
+
 /** A stitch whose number may grow, or a bracket round one group and nothing else that is a stitch. */
 function isMeant(step: Step, more: More): boolean {
+  if ('special' in more)
+    return (
+      (step.kind === 'bracket' || step.kind === 'repeat') &&
+      step.body.some((one) => one.kind === 'work' && nameOf(one.stitch) === more.special)
+    );
   if (!('group' in more))
     return step.kind === 'work' && step.stitch.kind === 'stitch' && step.stitch.id === more.stitch;
   if (step.kind !== 'bracket' && step.kind !== 'repeat') return false;

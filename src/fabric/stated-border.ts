@@ -269,14 +269,29 @@ function stitchesOf(step: WorkStep | GroupStep, size: number): number {
   return step.times === null ? 1 : (numberForSize(step.times, size) ?? 0);
 }
 
+/** How many stitches go along the blocks of the side come to, where chains go round the corners and no place is at one. */
+function sideInBlocks(worker: Worker, step: EvenlyStep): number | null {
+  const { sites, next } = worker;
+  const blocks = sites?.some(({ corner }) => corner) === false ? blocksAlong(worker) : null;
+  if (blocks === null) return null;
+  const each = valueFor(worker, step.n.values) ?? 0;
+  for (let side = 0, from = 0; side < 4; side += 1) {
+    const length = each * (blocks[side % 2 === 0 ? 0 : 1] ?? 0);
+    if (from === next) return length;
+    from += length;
+  }
+  return null;
+}
+
 /** One stitch in each of the places of a side; null where the places are those of a real edge. */
 export function workStatedSide(worker: Worker, step: EvenlyStep): boolean | null {
   if (worker.sites?.[worker.next]?.kind !== 'unknown') return null;
   // Joined at a corner, with the side worked before it: the corner comes last.
   if (worker.sites[0]?.corner === true && worker.next === 0) worker.sites.push(...worker.sites.splice(0, 1));
   // A side that is not counted by its step goes up to the next corner.
-  const counted = (step.side?.each ?? 'counted') === 'counted';
-  const most = counted ? (valueFor(worker, step.n.values) ?? 0) : MOST_PLACES;
+  const inBlocks = step.side?.each === 'block' ? sideInBlocks(worker, step) : null;
+  const counted = inBlocks !== null || (step.side?.each ?? 'counted') === 'counted';
+  const most = inBlocks ?? (counted ? (valueFor(worker, step.n.values) ?? 0) : MOST_PLACES);
   for (let made = 0; made < most; made += 1) {
     const site = worker.sites[worker.next];
     if (site === undefined || site.corner) return !counted && made > 0 ? true : null;

@@ -13,3 +13,10 @@ export interface MoreGroups {
   readonly n: Num;
   readonly group: { readonly size: number; readonly stitch: string } | null;
 }
+
+/** `with one block fewer in each row`: how often that stitch of the pattern's own is worked. */
+export interface MoreSpecials {
+  readonly n: Num;
+  readonly special: string;
+  readonly fewer?: true;
+}

@@ -1,7 +1,7 @@
 /** Blocks worked from corner to corner and written out, `ch 6, dc in 4th ch from hook, dc in next 2 ch`, as the stitches they are. */
 
 import type { Num } from './num.ts';
-import type { GroupStep, Step, StitchName, WorkStep } from './tree.ts';
+import type { GroupStep, Step, StitchName, Stop, WorkStep } from './tree.ts';
 
 /** What the blocks of a text are made of. */
 export interface BlockShape {
@@ -22,6 +22,11 @@ export function foldBlock(steps: Step[], shape: BlockShape): void {
   const told = last?.kind === 'group' ? groupedBlock(last, shape) : null;
   if (told !== null) {
     steps.splice(-1, 1, told);
+    return;
+  }
+  const turned = last === undefined ? null : repeatedBlocks(steps.at(-2), last, shape);
+  if (turned !== null) {
+    steps.splice(-2, 2, ...turned);
     return;
   }
   const [first, second, third] = steps.slice(-3);
@@ -65,6 +70,30 @@ function groupedBlock(group: GroupStep, shape: BlockShape): Step | null {
   const into = 'what' in place && place.what.kind === 'space';
   const whole = slip.place === null && work.place === null && isOnly(work.times, shape.more + 1);
   return into && whole ? named('block', place, group, group) : null;
+}
+
+/**
+ * `sl st in ch-3 sp, [ch 3, 3 dc in same sp, sl st in next ch-3 sp] 11 times`: as many blocks, each begun with the slip
+ * stitch before it, and the last of those behind them.
+ */
+function repeatedBlocks(before: Step | undefined, last: Step, shape: BlockShape): readonly Step[] | null {
+  if (before?.kind !== 'work' || (last.kind !== 'bracket' && last.kind !== 'repeat')) return null;
+  if (last.kind === 'repeat' && (last.lastPassEnds !== null || last.endsWith !== undefined)) return null;
+  const [chain, work, slip, more] = last.body;
+  if (chain === undefined || work === undefined || slip?.kind !== 'work' || more !== undefined) return null;
+  const first = nextBlock(before, chain, work, shape);
+  const next = first === null ? null : nextBlock(slip, chain, work, shape);
+  const { place } = slip;
+  if (next === null || place?.kind !== 'next' || place.n !== null) return null;
+  const { stop } = last;
+  const leaving: Stop = {
+    kind: 'leaving',
+    n: { values: [1], span: stop.span },
+    what: place.what,
+    span: stop.span,
+  };
+  if (stop.kind !== 'times' && stop.kind !== 'end') return null;
+  return [{ ...last, body: [next], stop: stop.kind === 'end' ? leaving : stop }, slip];
 }
 
 function isStitch(step: Step, { stitch }: BlockShape): step is WorkStep {

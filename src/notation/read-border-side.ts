@@ -6,11 +6,12 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
+import { readBlocksRound } from './read-blocks-round.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { EDGE_WORDS } from './read-piece-sides.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
-import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
+import type { BracketStep, EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
 
 const INTO = new Set(['in', 'into']);
 const ALONG = new Set(['along', 'down', 'across']);
@@ -23,8 +24,9 @@ export function readBorderSide(
   from: number,
   stitch: StitchName,
   times: Num | null,
-): EvenlyStep | null {
-  const square = readAlongSquares(cursor, from, stitch, times);
+): EvenlyStep | BracketStep | null {
+  const square =
+    readAlongSquares(cursor, from, stitch, times) ?? readBlocksRound(cursor, from, stitch, times);
   if (square !== null) return square;
   const each = wordAt(cursor, 1) === 'each' && INTO.has(wordAt(cursor));
   if (!each && !ALONG.has(wordAt(cursor)) && wordAt(cursor, 1) !== 'the') return null;

@@ -142,7 +142,8 @@ export function readCounts(cursor: Cursor): Counts | null {
   const negative =
     takeWords(cursor, 'does', 'not') ||
     takeWords(cursor, 'do', 'not') ||
-    takeAny(cursor, 'not') !== null ||
+    takeWords(cursor, 'is', 'not') ||
+    takeAny(cursor, 'not', "isn't", 'isn’t') !== null ||
     takeAny(cursor, "doesn't", 'doesn’t', "don't", 'don’t') !== null;
   // `(the 3 ch passed over stand for a dc)`, `(to stand for 1 tr)`, `(standing for 1 tr)`.
   if (!negative && wordAt(cursor, 1) === 'stand') takeAny(cursor, 'to');
@@ -155,7 +156,7 @@ export function readCounts(cursor: Cursor): Counts | null {
   // `(to count as 1 dc)`.
   if (!negative && wordAt(cursor, 1) === 'count') takeAny(cursor, 'to');
   if (!stands && takeAny(cursor, 'counts', 'count', 'counted', 'counting') === null) {
-    if (!(negative && takeWords(cursor, 'a', 'st'))) {
+    if (!(negative && takeAny(cursor, 'a', 'an') !== null && takeAny(cursor, 'st', 'stitch') !== null)) {
       cursor.at = from;
       return null;
     }

@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
-import { readMoreGroups } from './read-more-groups.ts';
+import { readMoreGroups, readMoreSpecials } from './read-more-groups.ts';
 import { readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
@@ -23,6 +23,8 @@ export function readGrowing(cursor: Cursor): readonly Step[] | null {
   if (on) takeThisWay(cursor);
   if (peek(cursor).kind === 'comma') cursor.at += 1;
   if (on) takeAny(cursor, 'but');
+  const specials = on ? readMoreSpecials(cursor) : null;
+  if (specials !== null) return [growing(cursor, from, specials)];
   const working = on && takeAny(cursor, 'working', 'with', 'making', 'adding') !== null;
   const n = working ? readNumber(cursor) : null;
   const more = n !== null && takeAny(cursor, 'more', 'extra', 'additional') !== null;

@@ -2,9 +2,10 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import type { MoreGroups } from './more.ts';
+import type { MoreGroups, MoreSpecials } from './more.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { readStitchName } from './read-yarn.ts';
 
 /** What stands behind `one more`; null, the cursor where it was, where no group is named or it is not said on which sides. */
 export function readMoreGroups(cursor: Cursor, n: Num): MoreGroups | null {
@@ -69,6 +70,47 @@ function takeEveryRow(cursor: Cursor): boolean {
   if (takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null) return true;
   cursor.at = start;
   return false;
+}
+
+/** `with one block fewer in each row`, `decreasing 1 shell each row`; null, the cursor where it was, for anything else. */
+export function readMoreSpecials(cursor: Cursor): MoreSpecials | null {
+  const start = cursor.at;
+  const verb = takeOneOf(cursor, CHANGING);
+  takeAny(cursor, 'by');
+  const n = isNumber(cursor) ? readNumber(cursor) : null;
+  const before = n === null ? null : takeOneOf(cursor, COMPARING);
+  const special = n === null ? null : readStitchName(cursor);
+  if (n !== null && special?.kind === 'special') {
+    const compared = before ?? takeOneOf(cursor, COMPARING);
+    const less = compared === 'fewer' || compared === 'less' || LOSING.has(verb ?? '');
+    if ((compared !== null || BY_ITSELF.has(verb ?? '')) && takeEveryRow(cursor)) {
+      takeThanBefore(cursor);
+      if (atBoundary(cursor))
+        return less ? { n, special: special.name, fewer: true } : { n, special: special.name };
+    }
+  }
+  cursor.at = start;
+  return null;
+}
+
+const CHANGING = new Set(
+  'with working making adding having decreasing increasing losing gaining dropping'.split(' '),
+);
+const LOSING = new Set(['decreasing', 'losing', 'dropping']);
+/** What says by itself which way it goes. */
+const BY_ITSELF = new Set([...LOSING, 'increasing', 'gaining', 'adding']);
+const COMPARING = new Set(['more', 'extra', 'fewer', 'less']);
+
+/** `than the row before`. */
+function takeThanBefore(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'than') === null) return;
+  takeAny(cursor, 'the', 'in');
+  takeAny(cursor, 'the', 'one');
+  takeOneOf(cursor, ROWS);
+  const last = takeAny(cursor, 'last', 'previous', 'before', 'below') !== null;
+  takeOneOf(cursor, ROWS);
+  if (!last) cursor.at = start;
 }
 
 const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters', 'set', 'sets']);

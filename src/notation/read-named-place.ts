@@ -102,6 +102,7 @@ export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
     const stop = readStop(cursor) ?? { kind: 'end', word: 'across', span };
     return { kind: 'each', what: inside, stop, span: spanSince(cursor, from) };
   }
+  if (within.n !== undefined) return { kind: 'next', n: within.n, what: inside, each: true, span };
   return { kind: 'next', n: null, what: inside, each: false, span };
 }
 

@@ -168,11 +168,16 @@ export function readHolding(cursor: Cursor): Step | null {
   for (; !atBoundary(cursor); cursor.at += 1) {
     const { kind } = peek(cursor);
     // What names a stitch or a place is work, however the hand holds it.
-    if (kind !== 'word' || PLACES_WORKED.has(wordAt(cursor)) || nameHere(cursor) !== null) break;
-    held ||= HELD.has(wordAt(cursor));
+    const word = wordAt(cursor);
+    const named = nameHere(cursor) !== null && !HELD.has(word);
+    if ((kind !== 'word' && kind !== 'ordinal') || PLACES_WORKED.has(word) || named) break;
+    held ||= HELD.has(word);
     way ||= WAYS_HELD.has(wordAt(cursor));
   }
-  if (held && way && atBoundary(cursor))
+  // `tip the first block over and (sl st, ch 3, 3 dc) in its ch-3 sp`: what is worked then is a step of its own.
+  const goesOn = wordAt(cursor, -1) === 'and' && (peek(cursor).kind === 'open' || nameHere(cursor) !== null);
+  if (goesOn) cursor.at -= 1;
+  if (held && way && (goesOn || atBoundary(cursor)))
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   cursor.at = from;
   return null;
@@ -199,8 +204,18 @@ export function readFromSide(cursor: Cursor): Step | null {
 }
 
 const STEMS = new Set(['stem', 'stems', 'post', 'posts']);
-const HELD = new Set(['petal', 'petals', 'scallops', 'fans', 'flower']);
-const WAYS_HELD = new Set(['forward', 'forwards', 'behind', 'towards', 'down', 'back']);
+const HELD = new Set(['petal', 'petals', 'scallops', 'fans', 'flower', 'block', 'blocks', 'tile', 'tiles']);
+const WAYS_HELD = new Set([
+  'forward',
+  'forwards',
+  'behind',
+  'towards',
+  'down',
+  'back',
+  'over',
+  'round',
+  'sideways',
+]);
 
 /** `RS facing`, `the right side facing you`: which side; null with the cursor where it was. */
 export function readFacingSide(cursor: Cursor): 'RS' | 'WS' | null {

@@ -72,7 +72,8 @@ const EDGE_LEADS = new Set(['top', 'last', 'corner', 'foot']);
 
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
-  if (takeAny(cursor, 'the', 'a') === null && wordAt(cursor, 1) === 'same') takeAny(cursor, 'that', 'this');
+  if (takeAny(cursor, 'the', 'a', 'its') === null && wordAt(cursor, 1) === 'same')
+    takeAny(cursor, 'that', 'this');
   const start = cursor.at;
   const word = wordAt(cursor);
   if (word === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);

@@ -123,7 +123,7 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
     (cursor) => readSentence(cursor) ?? readRemark(cursor),
   ),
   ...entries(['try', 'mine', 'here', 'count', 'yours', 'this', 'that', 'it', 'no', 'we'], readRemark),
-  ...entries(['bend', 'push', 'hold', 'again'], readHolding),
+  ...entries(['bend', 'push', 'hold', 'again', 'tip', 'tilt', 'flip', 'swing'], readHolding),
   ...entries(['keep'], (cursor) => readHolding(cursor) ?? readKeepOn(cursor) ?? readGrowing(cursor)),
   ...entries(['keeping'], (cursor) => readHeldBack(cursor) ?? readColourOrder(cursor) ?? readManner(cursor)),
   ...entries(['holding', 'retaining'], readHeldBack),

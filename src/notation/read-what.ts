@@ -2,7 +2,8 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
-import { isNumber, isNumberOrSkip } from './read-number.ts';
+import type { Num } from './num.ts';
+import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import type { What } from './tree.ts';
 
 export const ANY_STITCH: What = { kind: 'st' };
@@ -253,26 +254,42 @@ function takeReached(cursor: Cursor): boolean {
 const ROWS = new Set(['row', 'rnd', 'round']);
 const PICKS = ['next', 'first', 'last', 'each', 'same'] as const;
 
-/** After a space: `of next shell`, `of each V-st`, `of last block`: which special stitch and which of them. */
-export function readSpaceOf(
-  cursor: Cursor,
-): { readonly of: string; readonly pick: (typeof PICKS)[number] } | null {
+export interface SpaceOf {
+  readonly of: string;
+  readonly pick: (typeof PICKS)[number];
+  /** `of each of the next 10 blocks`: how many of them, one behind the other. */
+  readonly n?: Num;
+}
+
+/** After a space: `of next shell`, `of each V-st`, `of last block`, `of that first block`: which special stitch and which of them. */
+export function readSpaceOf(cursor: Cursor): SpaceOf | null {
   const from = cursor.at;
   if (takeAny(cursor, 'of') !== null) {
-    takeAny(cursor, 'the');
-    const pick = takeAny(cursor, 'next', 'first', 'last', 'each') ?? takeAny(cursor, 'same');
+    takeAny(cursor, 'the', 'that', 'this');
+    const n = takeNextOf(cursor);
+    const pick =
+      n !== null ? 'next' : (takeAny(cursor, 'next', 'first', 'last', 'each') ?? takeAny(cursor, 'same'));
     // `of Row 1 tile`: the row below.
     if (pick === null && ROWS.has(wordAt(cursor)) && peek(cursor, 1).value === cursor.reached) cursor.at += 2;
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;
       takeBelow(cursor);
-      return {
-        of: found.named.name,
-        pick: PICKS.find((one) => one === pick) ?? 'next',
-      };
+      const of = { of: found.named.name, pick: PICKS.find((one) => one === pick) ?? 'next' };
+      return n === null ? of : { ...of, n };
     }
   }
   cursor.at = from;
   return null;
+}
+
+/** `each of the next 10`, `next 10`, `each of 10` before what they are of; null, the cursor where it was, where no number stands. */
+function takeNextOf(cursor: Cursor): Num | null {
+  const start = cursor.at;
+  const each = takeAny(cursor, 'each', 'every') !== null && takeAny(cursor, 'of') !== null;
+  if (each) takeAny(cursor, 'the', 'these');
+  const next = takeAny(cursor, 'next', 'following', 'foll') !== null;
+  const n = (each || next) && isAmount(cursor) ? readNumber(cursor) : null;
+  if (n === null) cursor.at = start;
+  return n;
 }

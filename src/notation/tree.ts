@@ -7,7 +7,7 @@ import type { Span } from '../source/span.ts';
 import type { Counts } from './chain-counts.ts';
 import type { BorderSide, Edge } from './edge.ts';
 import type { FastenOffStep, LeaveStep, TurnStep } from './end-steps.ts';
-import type { MoreGroups, MoreStitches } from './more.ts';
+import type { MoreGroups, MoreSpecials, MoreStitches } from './more.ts';
 import type { Multiple, Num } from './num.ts';
 import type { RowsUntil } from './rows-until.ts';
 import type { SquareStep } from './square.ts';
@@ -328,7 +328,7 @@ export interface RepeatRowsStep {
   /** `dec 1 st at neck edge on each of next 8 rows`: what each of those rows gains or loses at one of its ends. */
   readonly atEdge?: { readonly does: 'inc' | 'dec'; readonly n: Num; readonly edge: string };
   /** `working 1 more dc after every increase`: how each differs from the one before, as that did from its own. */
-  readonly more?: MoreStitches | MoreGroups;
+  readonly more?: MoreStitches | MoreGroups | MoreSpecials;
   /** `work the other side in the same way`: the rows of one side, once more. */
   readonly otherSide?: true;
   /** `to height` takes as many as the size needs; `label` as many as the label names; `times` as said. */

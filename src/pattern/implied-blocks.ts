@@ -7,7 +7,7 @@ import { findStitch, stitchById, termsOf } from '../stitches/table.ts';
 import type { ImpliedSpecial } from './implied-specials.ts';
 
 const BEGINS =
-  /\b(?:ch (\d+)|(\d+) ch)[.,] *(?:turn[.,;] *)?(?:1 )?([a-z]+) in (\d+)(?:th|rd) ch from (?:the |your )?hook(?:[.,] *| and )(?:1 )?(?:\3 )?in (?:each of )?(?:the )?next (\d+) ch/i;
+  /\b(?:ch (\d+)|(\d+) ch)[.,] *(?:turn[.,;] *)?(?:1 )?([a-z]+) in (\d+)(?:th|rd) ch from (?:the |your )?hook(?: \([^()]*\))?(?:[.,] *| and )(?:1 )?(?:\3 )?in (?:each of )?(?:the )?next (\d+) ch/i;
 const GOES_ON =
   /\b(?:ch (\d+)|(\d+) ch), (\d+) ([a-z]+)(?: in (?:the )?same (?:(?:ch-\d+|\d+-ch) )?sp|\) in (?:the )?(?:next |same )?(?:(?:ch-\d+|\d+-ch) )?sp)/i;
 

@@ -5,7 +5,7 @@ import type { Step } from '../notation/tree.ts';
 import { fileOffset, type MappedText } from '../source/mapped-text.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { findStitch, STITCHES, stitchById, termsOf } from '../stitches/table.ts';
-import { insertedText, sliceText, trimText } from './mapped-pieces.ts';
+import { insertedText, joinTexts, sliceText, trimText } from './mapped-pieces.ts';
 import { respelled } from './respelled.ts';
 
 export interface DeriveContext {
@@ -36,6 +36,7 @@ export function deriveWork(words: MappedText, context: DeriveContext): Derived |
 /** The whole, and what stands behind a colon, a dash, or within brackets. */
 function candidatesIn(words: MappedText): MappedText[] {
   const { text } = words;
+  const told = withCountsAtHook(words);
   const cuts: [number, number][] = [[0, text.length]];
   for (const found of text.matchAll(
     /[:=]\s*|\s[–—-]\s|,\s+(?=work|make|\d)|(?<=^[A-Za-z][A-Za-z -]{2,24})\.\s+/g,
@@ -52,7 +53,29 @@ function candidatesIn(words: MappedText): MappedText[] {
   // What it is like elsewhere is a word beside it, kept with the designer's own.
   const beside = BESIDE_WORK.exec(text);
   if (beside !== null) cuts.push([0, beside.index]);
-  return cuts.slice(0, 7).map(([start, end]) => trimText(sliceText(words, start, end)));
+  const candidates = cuts.slice(0, 7).map(([start, end]) => trimText(sliceText(words, start, end)));
+  return told === null ? candidates : [told, ...candidates];
+}
+
+const COUNTED_LAST =
+  /^([^()]*\d(?:nd|rd|th) ch from (?:the |your )?hook)([^()]*?)[.,;]?\s+\(?((?:the |these )?(?:\d+ )?(?:skipped|missed|unworked) (?:\d+ )?ch(?:ains?)? (?:do not |don['’]t )?(?:counts? as|stands? for) (?:the )?(?:1|one|an?)?(?: first)? ?[a-z]+)\b[^()]*\)?\.?$/i;
+
+/** `dc in 4th ch from hook and in next 2 ch. (The 3 skipped ch count as a dc, …)`: what they count as, told behind the hook's chain; null where that is not said last. */
+function withCountsAtHook(words: MappedText): MappedText | null {
+  const [, hook, rest, counts] = COUNTED_LAST.exec(words.text) ?? [];
+  if (hook === undefined || rest === undefined || counts === undefined) return null;
+  const at = words.text.lastIndexOf(counts);
+  const offset = fileOffset(words, hook.length);
+  return joinTexts(
+    [
+      sliceText(words, 0, hook.length),
+      insertedText(' (', offset),
+      sliceText(words, at, at + counts.length),
+      insertedText(')', offset),
+      sliceText(words, hook.length, hook.length + rest.length),
+    ],
+    '',
+  );
 }
 
 /** `(at the start of the row this is the ch 3 and 2 dc)` behind all else. */

@@ -126,7 +126,7 @@ function splitList(whole: MappedText): MappedText[] {
   if (marks > 1) {
     const listed = cutAt(
       text,
-      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|(?<=\S)—(?=\S)|\s[–—-]\s|\()|[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
+      /[;,•]\s*(?=[A-Za-z0-9][^=:;,()]{0,22}(?:\([a-z]{1,3}\))?\s*(?:=|:|(?<=\S)—(?=\S)|\s[–—-]\s|\()|(?![^=:;,()]*\bin(?:to)? (?:the |each |next |same |\d))[A-Za-z][^=:;,()]{0,40}\s\()|\.\s+(?=[A-Za-z][^=:;,.]{0,16}\s*=)/g,
     );
     // `ch = chain   dc = double crochet`: nothing but blanks between them.
     const apart = listed.length > 1 || /[;,•]/.test(text.text) ? listed : cutAt(text, BEFORE_ENTRY);

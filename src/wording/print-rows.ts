@@ -44,6 +44,12 @@ function againWords(
     const of = group === null ? '' : ` of ${group.size} ${printStitch(group.stitch, false, voice)}`;
     return `continue in this way, working ${printNumber(n, voice.numbers)} more ${noun}${of} on each side`;
   }
+  if (more !== undefined && 'special' in more) {
+    const compared = more.fewer === true ? 'fewer' : 'more';
+    const special = { kind: 'special', name: more.special, span: more.n.span } as const;
+    const name = printName(special, isMany(more.n, voice.numbers), voice);
+    return `continue in this way, with ${printNumber(more.n, voice.numbers)} ${compared} ${name} in each ${form(noun, false).toLowerCase()}`;
+  }
   if (more !== undefined)
     return `continue in this way, working ${printNumber(more.n, voice.numbers)} more ${printStitch(more.stitch, false, voice)} after every increase`;
   if (atEdge !== undefined)
