@@ -21,10 +21,14 @@ const SAYS_SPACE =
 const AS_BRACKET =
   /(?<=\d\s*(?:ch)?)\s*\((?:this|it|which) (?:is|makes|gives|forms) (?:the |an? |1 )?(?:first )?/gi;
 
+/** `The 3 chain at the start of the row is your first treble every time`, `ch 3 takes the place of the first dc`. */
+const AS_IS =
+  /(?<=\b(?:(?:ch|chain)[ -]?\d+|\d+[ -]?(?:ch|chain))(?:,? (?:made |worked )?at (?:the |each )?(?:start|beginning|beg)(?: of (?:a|the|each|every|all(?: the)?) (?:rows?|rnds?|rounds?))?,?)?) (?:always )?(?:is|are|makes?|becomes|acts as|replaces|takes the place of) (?:always )?(?:your |the |an? |my |1 )(?:first )?/gi;
+
 export function chainHabits(notes: readonly string[], terms: Terms): ReadonlyMap<number, ChainHabit> {
   const habits = new Map<number, ChainHabit>();
   for (const told of notes) {
-    const note = told.replace(AS_BRACKET, ' counts as a ');
+    const note = told.replace(AS_BRACKET, ' counts as a ').replace(AS_IS, ' counts as a ');
     for (const [said, after, before, verb, what, plus, plusUk] of note.matchAll(SAYS)) {
       const length = Number(after ?? before);
       const either = /^(?:ch|chain)[ -]?\d+ (?:or|and) (?:(?:ch|chain)[ -]?)?(\d+)\b/i.exec(said)?.[1];

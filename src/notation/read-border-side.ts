@@ -6,9 +6,9 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
-import { readBlocksRound } from './read-blocks-round.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { EDGE_WORDS } from './read-piece-sides.ts';
+import { readBlocksRound } from './read-told-sides.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { BracketStep, EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';

@@ -228,13 +228,16 @@ function takeSpaceWord(cursor: Cursor): void {
 
 const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'lp', 'loop']);
 
-/** `the 3 missed ch as 1 tr`, `ch-3 as 1 dc` behind "counting"; null with the cursor where it was. */
+/** `the 3 missed ch as 1 tr`, `ch-3 as 1 dc`, `the first 3 chain` behind "counting"; null with the cursor where it was. */
 export function readCountedChain(cursor: Cursor): Counts | null {
   const from = cursor.at;
-  takeAny(cursor, 'the');
+  takeAny(cursor, 'the', 'your');
   skipSubject(cursor);
   if (peek(cursor).kind === 'dash') cursor.at += 1;
   takeOneOf(cursor, CHAIN_WORDS);
+  // Counted among the stitches it is one of them, whichever they are. Which chain is meant has to be said: a row may have others.
+  if (atBoundary(cursor) && namesFirstChain(cursor, from))
+    return { as: ANY_COUNT, plusChains: 0, throughout: false, span: spanSince(cursor, from) };
   const found = takeAny(cursor, 'as') !== null && takeOne(cursor) ? nameHere(cursor) : null;
   if (found?.named.kind !== 'stitch' || found.named.id === 'ch') {
     cursor.at = from;
@@ -242,6 +245,14 @@ export function readCountedChain(cursor: Cursor): Counts | null {
   }
   cursor.at += found.length;
   return { as: found.named.id, plusChains: 0, throughout: true, span: spanSince(cursor, from) };
+}
+
+/** `first 3 chain`, `missed 3 ch`. */
+function namesFirstChain({ tokens, at }: Cursor, from: number): boolean {
+  const words = tokens.slice(from, at);
+  const first = words.some(({ text }) => FIRST_WORDS.has(text));
+  const chain = words.some(({ text }) => CHAIN_WORDS.has(text));
+  return first && chain && words.some(({ kind }) => kind === 'number');
 }
 
 /** `a`, `1`, `one` before what something counts as, or nothing. */

@@ -23,6 +23,18 @@ export function readKeepOn(cursor: Cursor): Step | null {
   return null;
 }
 
+/** `do rows 2 and 3 another 9 times`, `do row 4 again`; null with the cursor where it was. */
+export function readDoRows(cursor: Cursor): Step | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'the');
+  const rows = readRepeatRows(cursor, from);
+  if (rows !== null && (rows.last === undefined || (rows.until.kind === 'times' && rows.until.more)))
+    return rows;
+  cursor.at = from;
+  return null;
+}
+
 /** `cont in patt until work measures 30 cm`, `continue thus round all four sides`; to continue in any other way is a word to the maker. */
 export function readContinue(cursor: Cursor): Step | readonly Step[] | null {
   const grows = readGrowing(cursor) ?? readOnRound(cursor);

@@ -107,7 +107,8 @@ export function readGrowthHere(cursor: Cursor): NoteStep | null {
 
 /** Whether `one block fewer`, `1 less st`, `with one block fewer` stands here, so many words on. */
 export function comparesHere(cursor: Cursor, ahead: number): boolean {
-  if (!isNumber(cursor, ahead) || peek(cursor, ahead + 1).kind !== 'word') return false;
+  if (!isNumber(cursor, ahead) || peek(cursor, ahead + 1).kind !== 'word' || isNumber(cursor, ahead + 1))
+    return false;
   return COMPARING.has(wordAt(cursor, ahead + 1)) || COMPARING.has(wordAt(cursor, ahead + 2));
 }
 

@@ -24,6 +24,7 @@ import { leadsToPlace, readPlace, readPlaceWords } from './read-place.ts';
 import { readSeam } from './read-seam.ts';
 import { readStop } from './read-stop.ts';
 import { isOverRow } from './read-surface.ts';
+import { readToldSides } from './read-told-sides.ts';
 import { readAlongUnderside } from './read-underside.ts';
 import { readUnspread } from './read-unspread.ts';
 import { ANY_STITCH, readWhat, wasFoundationChain } from './read-what.ts';
@@ -45,6 +46,7 @@ function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
 
 const UNDER = new Set(['along', 'across', 'on']);
 const UNSPREAD = new Set(['evenly', 'around', 'round']);
+const TOLD_ROUND = new Set(['evenly', 'around', 'round', 'all']);
 
 /** The places after a stitch: none, one, or several joined by "and". */
 export function readPlaces(
@@ -70,6 +72,8 @@ export function readPlaces(
   // `ch 6, sl st to form ring`.
   if (slips && takeRing(cursor))
     return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
+  const told = times === null && TOLD_ROUND.has(led) ? readToldSides(cursor, from, stitch) : null;
+  if (told !== null) return [told];
   const open = times === null && UNSPREAD.has(led) ? readUnspread(cursor, from) : null;
   if (open !== null) return [open];
   const each =

@@ -28,7 +28,7 @@ import { readSideAgain } from './read-border-side.ts';
 import { readButLater } from './read-but.ts';
 import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
-import { readContinue, readKeepOn } from './read-continue.ts';
+import { readContinue, readDoRows, readKeepOn } from './read-continue.ts';
 import { readEvenly, readFarEdge, readLastGoes, readLastWorked, readWorking } from './read-edge.ts';
 import { readFinishOff } from './read-finish-off.ts';
 import { readFringe } from './read-fringe.ts';
@@ -91,7 +91,8 @@ const MAKER_WORDS =
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ch', 'chs', 'chain'], (cursor) => readChainRule(cursor) ?? readChain(cursor)),
   ...entries(['sk', 'skip', 'miss'], readSkip),
-  ...entries(['turn', 'do', "don't", 'don’t'], readTurn),
+  ...entries(['turn', "don't", 'don’t', 'dont'], readTurn),
+  ...entries(['do'], (cursor) => readTurn(cursor) ?? readDoRows(cursor)),
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
   ...entries(['in', 'into'], readLeadingIn),
   ...entries(['start', 'begin'], readStart),

@@ -55,7 +55,7 @@ export function readTurn(cursor: Cursor): Step | null {
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     return { kind: 'turn', what: 'turn', span };
   }
-  if (takeAny(cursor, "don't", 'don’t') === null && !takeWords(cursor, 'do', 'not')) return null;
+  if (takeAny(cursor, "don't", 'don’t', 'dont') === null && !takeWords(cursor, 'do', 'not')) return null;
   if (takeAny(cursor, 'turn') !== null)
     return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
   if (takeWords(cursor, 'fasten', 'off') || takeWords(cursor, 'cut', 'yarn'))

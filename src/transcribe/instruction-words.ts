@@ -4,7 +4,7 @@ import { STITCHES } from '../stitches/table.ts';
 
 /** Words an instruction begins with, besides the names of stitches. */
 const VERBS =
-  `ch chs chain sk skip miss turn do join rejoin joining with using change fasten fo break cut rep repeat work working make
+  `ch chs chain sk skip miss turn do dont join rejoin joining with using change fasten fo break cut rep repeat work working make
    begin beginning beg start starting place pm pull in into inc increase dec decrease continue cont magic from attach
    drop carry rs ws slip sl then next foundation as for`.split(/\s+/);
 
@@ -25,7 +25,8 @@ const FIRST_WORDS: ReadonlySet<string> = new Set([...VERBS, ...STITCH_WORDS]);
 
 /** `Ch 1, sc in each st across, turn.`, `With A, ch 25.`, `6 sc in magic ring`; not `Work loosely.`, `Make 4 and sew one to each corner.` */
 export function isInstruction(text: string): boolean {
-  if (FORMS_PATTERN.test(text) || GOES_ON.test(text) || KEEPS_ON.test(text)) return true;
+  if (FORMS_PATTERN.test(text) || GOES_ON.test(text) || KEEPS_ON.test(text) || DOES_ROWS.test(text))
+    return true;
   return (
     beginsAsInstruction(text) && namesWork(text) && !MADE_AND_PUT.test(text) && !OUT_OF_A_BOOK.test(text)
   );
@@ -46,6 +47,10 @@ const GOES_ON =
 const KEEPS_ON =
   /^(?:just )?(?:keep|carry on|go on)\s+(?:on )?(?:(?:going|repeating|working|doing|making)\s+)?(?:with\s+|on\s+)?(?:the\s+)?(?:rows?|rnds?|rounds?)\s+\d[^.]*\b(?:until|till?)\b/i;
 
+/** `then do rows 2 and 3 another 9 times so you have 21 rows`, `Now work the last 2 rows 5 more times`. */
+const DOES_ROWS =
+  /^(?:(?:and|then|now|next|so),?\s+)*(?:just\s+)?(?:do|work|rep(?:eat)?)\s+(?:the\s+)?(?:(?:last|these)\s+\d+\s+(?:rows?|rnds?|rounds?)|(?:rows?|rnds?|rounds?)\s+\d[\d\s,&–-]*(?:(?:and|to)\s+\d+)?)\s+[^.]*\b(?:times?|more|again|twice|once|until|till?)\b/i;
+
 /** A stitch, a place or a turn is named. */
 export function namesWork(text: string): boolean {
   if (WORKED.test(text) || NAMES_YARN.test(text)) return true;
@@ -60,7 +65,7 @@ export function isNamedInstruction(text: string): boolean {
 
 /** `edge: ch 1, …` of a text in small letters. */
 const SMALL_NAME =
-  /^(?:the )?(?:(?:top|bottom|side|second|other|outer) )?(?:edge|edging|border|trim|loop|hanger|tie|strap|handle|cord|finish|brim|cuff|seam)s?:\s+/;
+  /^(?:the )?(?:(?:top|bottom|side|second|other|outer) )?(?:edge|edging|border|trim|loop|hanger|tie|strap|handle|cord|finish|brim|cuff|seam)s?(?::|\s[–—-])\s+/;
 
 /** `Insert the eyes between rounds 4 and 5`: done by the maker, with no stitch worked. */
 export function isForMaker(text: string): boolean {
@@ -120,7 +125,8 @@ export function isColourHabit(text: string): boolean {
 export function isProse(text: string): boolean {
   const words = text.split(' ').length;
   // `Rep 2nd and 3rd rows until the back is as long as the front`.
-  if (REPEATS_ROWS.test(text) || FORMS_PATTERN.test(text) || KEEPS_ON.test(text)) return false;
+  if (REPEATS_ROWS.test(text) || FORMS_PATTERN.test(text) || KEEPS_ON.test(text) || DOES_ROWS.test(text))
+    return false;
   return (
     words > 3 &&
     /\b(?:i|i’m|i'm|you|your|you’ll|you'll|we|we’ll|we'll|our|my|this|these|should|will|can|love|because|don’t|don't|that’s|that's|isn’t|isn't|please|remember|is|are|was)\b/i.test(

@@ -150,7 +150,7 @@ function sortSentence(
     return;
   }
   if (isNamedInstruction(text) && !isProse(text)) {
-    addWork(walk, line, 'instruction', null);
+    addWork(walk, line, 'instruction', null, namedWithColon(line.text));
     return;
   }
   if (!ahead.rows) {
@@ -184,6 +184,14 @@ export function addRow(walk: Walk, line: TextLine, text: MappedText, label: RowL
     labelled = next.label;
   }
   addWork(walk, line, 'row', labelled.number, withColon(rest, labelled));
+}
+
+/** `edge - chain 1, …`: a name before a dash is one as before a colon. */
+function namedWithColon(text: MappedText): MappedText {
+  const [dashed, name] = /^([\p{L} ]+?)\s[–—-]\s+/u.exec(text.text) ?? [];
+  if (dashed === undefined || name === undefined) return text;
+  const colon = insertedText(': ', fileOffset(text, name.length));
+  return joinTexts([sliceText(text, 0, name.length), colon, sliceText(text, dashed.length)], '');
 }
 
 /** `ROUND 2 (Raspberry) Ch 3, …`: brackets that belong to the label are closed off from the row by its mark. */
