@@ -11,7 +11,8 @@ import { findName } from './lexicon.ts';
 import type { StatedCount, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import type { BlockShape } from './read-blocks.ts';
-import type { Token } from './tokens.ts';
+import type { Token, Tokens } from './token.ts';
+import { END } from './token.ts';
 import type { Step } from './tree.ts';
 
 /** Another name of a yarn, word by word, and its letter. */
@@ -71,6 +72,8 @@ export interface Pattern {
 export interface Cursor {
   readonly mapped: MappedText;
   readonly tokens: readonly Token[];
+  /** Where each of them begins in the text. */
+  readonly starts: readonly number[];
   /** Index of the token that is read next. */
   at: number;
   readonly context: Context;
@@ -106,25 +109,18 @@ export interface Cursor {
   readonly readSteps: (cursor: Cursor, until: Until) => StepsRead;
 }
 
-/** A cursor at the first of its tokens, outside of every bracket. */
-export function cursorOn(
-  given: Pick<
-    Cursor,
-    | 'mapped'
-    | 'tokens'
-    | 'context'
-    | 'lexicon'
-    | 'faults'
-    | 'offered'
-    | 'unit'
-    | 'reached'
-    | 'patt'
-    | 'readSteps'
-  >,
-): Cursor {
+/** What the lines of a text have in common. */
+export type Shared = Pick<
+  Cursor,
+  'mapped' | 'context' | 'lexicon' | 'faults' | 'offered' | 'unit' | 'patt' | 'readSteps'
+>;
+
+/** A cursor at the first of the tokens, outside of every bracket. */
+export function cursorOn(given: Shared, { list, starts }: Tokens, reached: number): Cursor {
   return {
     mapped: given.mapped,
-    tokens: given.tokens,
+    tokens: list,
+    starts,
     at: 0,
     context: given.context,
     lexicon: given.lexicon,
@@ -138,7 +134,7 @@ export function cursorOn(
     chained: null,
     openEnded: false,
     scope: null,
-    reached: given.reached,
+    reached,
     patt: given.patt,
     counting: null,
     spreadOver: null,
@@ -148,19 +144,8 @@ export function cursorOn(
 }
 
 /** The same place in other tokens. Field by field: copies made in any other way are slow to read from, and so is all beside them. */
-export function onTokens(cursor: Cursor, tokens: readonly Token[]): Cursor {
-  const inner = cursorOn({
-    mapped: cursor.mapped,
-    tokens,
-    context: cursor.context,
-    lexicon: cursor.lexicon,
-    faults: cursor.faults,
-    offered: cursor.offered,
-    unit: cursor.unit,
-    reached: cursor.reached,
-    patt: cursor.patt,
-    readSteps: cursor.readSteps,
-  });
+export function onTokens(cursor: Cursor, tokens: Tokens): Cursor {
+  const inner = cursorOn(cursor, tokens, cursor.reached);
   inner.at = cursor.at;
   inner.depth = cursor.depth;
   inner.brackets = cursor.brackets;
@@ -185,8 +170,6 @@ export interface StepsRead {
   readonly stated: StatedCount | null;
 }
 
-const END: Token = { kind: 'end', text: '', value: 0, start: 0, end: 0, glued: false };
-
 /** The token `ahead` places on. */
 export function peek(cursor: Cursor, ahead = 0): Token {
   const { tokens } = cursor;
@@ -197,8 +180,7 @@ export function peek(cursor: Cursor, ahead = 0): Token {
 
 /** The lower-case word `ahead` places on, or '' when it is no word. */
 export function wordAt(cursor: Cursor, ahead = 0): string {
-  const token = peek(cursor, ahead);
-  return token.kind === 'word' ? token.text : '';
+  return peek(cursor, ahead).word;
 }
 
 export function take(cursor: Cursor): Token {
@@ -260,21 +242,37 @@ export function takeOneOf(cursor: Cursor, words: ReadonlySet<string>): string | 
 
 /** Where the tokens from `from` up to the cursor stand in the file. */
 export function spanSince(cursor: Cursor, from: number): Span {
-  const first = cursor.tokens[from] ?? END;
-  const last = cursor.tokens[Math.max(from, cursor.at - 1)] ?? first;
-  return fileSpan(cursor.mapped, first.start, last.end);
+  return fileSpan(cursor.mapped, startOf(cursor, from), endOf(cursor, lastSince(cursor, from)));
 }
 
-/** Where one token stands in the file. */
-export function spanOf(cursor: Cursor, token: Token): Span {
-  return fileSpan(cursor.mapped, token.start, token.end);
+function lastSince({ at, starts }: Cursor, from: number): number {
+  const last = at - 1;
+  return last > from && last < starts.length ? last : from;
+}
+
+/** Where the token at an index stands in the file. */
+export function spanAt(cursor: Cursor, at: number): Span {
+  return fileSpan(cursor.mapped, startOf(cursor, at), endOf(cursor, at));
+}
+
+/** Where the token at an index begins in the text. */
+export function startOf({ starts }: Cursor, at: number): number {
+  return at >= 0 && at < starts.length ? (starts[at] ?? 0) : 0;
+}
+
+/** Where the token at an index ends in the text. */
+export function endOf({ tokens, starts }: Cursor, at: number): number {
+  return at >= 0 && at < starts.length ? (starts[at] ?? 0) + (tokens[at] ?? END).length : 0;
+}
+
+/** The characters of a token and of those behind it up to another, as they stand in the text. */
+export function writtenAt(cursor: Cursor, first: number, last = first): string {
+  return cursor.mapped.text.slice(startOf(cursor, first), endOf(cursor, last));
 }
 
 /** The words of the tokens from `from` up to the cursor, as written. */
 export function textSince(cursor: Cursor, from: number): string {
-  const first = cursor.tokens[from] ?? END;
-  const last = cursor.tokens[Math.max(from, cursor.at - 1)] ?? first;
-  const text = cursor.mapped.text.slice(first.start, last.end);
+  const text = writtenAt(cursor, from, lastSince(cursor, from));
   return UNEVEN.test(text) ? text.replace(/\s+/g, ' ') : text;
 }
 

@@ -2,7 +2,7 @@
 
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchNames } from '../stitches/table.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from './token.ts';
 import { tokenise } from './tokens.ts';
 
 export type Named =
@@ -59,10 +59,11 @@ function specialBranch(terms: Terms, specials: readonly string[], fullNames: rea
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
   for (const { full, name } of fullNames)
-    if (OWN_WORDS.test(full) && !LED_BY.test(full) && longest(TABLES[terms], tokenise(full), 0) === null)
+    if (OWN_WORDS.test(full) && !LED_BY.test(full) && longest(TABLES[terms], tokenise(full).list, 0) === null)
       addName(branch, full, { kind: 'special', name });
   for (const { full, name } of onlyOnesOfAKind(fullNames))
-    if (longest(TABLES[terms], tokenise(full), 0) === null) addName(branch, full, { kind: 'special', name });
+    if (longest(TABLES[terms], tokenise(full).list, 0) === null)
+      addName(branch, full, { kind: 'special', name });
   addPlurals(branch);
   return branch;
 }
@@ -120,7 +121,7 @@ function tableBranch(terms: Terms): Branch {
 
 function addName(from: Branch, name: string, named: Named): void {
   let branch = from;
-  for (const token of tokenise(name)) {
+  for (const token of tokenise(name).list) {
     if (token.kind === 'end') break;
     const known = branch.next.get(token.text);
     const following = known ?? emptyBranch();

@@ -25,7 +25,7 @@ import {
 import { CHAIN_WORDS, readWhat } from './read-what.ts';
 import { joinHalves, readWithin, takeChainsBeing } from './read-within.ts';
 import { wasReported } from './reported-words.ts';
-import type { TokenKind } from './tokens.ts';
+import type { TokenKind } from './token.ts';
 import type { What } from './tree.ts';
 
 /**

@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, skipToBoundary, spanOf, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { atBoundary, peek, skipToBoundary, spanAt, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readAside } from './read-aside.ts';
 import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
@@ -202,7 +202,7 @@ function tooDeep(cursor: Cursor): null {
   const first = peek(cursor);
   const facts = { open: first.text, limit: DEEPEST };
   cursor.faults.push(
-    diagnose('bracket/too-deep', { file: cursor.context.file, span: spanOf(cursor, first) }, facts),
+    diagnose('bracket/too-deep', { file: cursor.context.file, span: spanAt(cursor, cursor.at) }, facts),
   );
   let open = 0;
   for (let token = first; token.kind !== 'end'; token = peek(cursor)) {
@@ -217,11 +217,9 @@ function tooDeep(cursor: Cursor): null {
 }
 
 function unclosed(cursor: Cursor, from: number, open: string): null {
-  const token = cursor.tokens[from];
-  if (token !== undefined)
-    cursor.faults.push(
-      diagnose('bracket/unclosed', { file: cursor.context.file, span: spanOf(cursor, token) }, { open }),
-    );
+  cursor.faults.push(
+    diagnose('bracket/unclosed', { file: cursor.context.file, span: spanAt(cursor, from) }, { open }),
+  );
   return null;
 }
 
@@ -247,10 +245,9 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   }
   const rep = takeAny(cursor, 'rep', 'repeat', 'work');
   if (rep === null) {
-    const token = cursor.tokens[from];
-    if (token !== undefined && cursor.faults.length === before)
+    if (cursor.faults.length === before)
       cursor.faults.push(
-        diagnose('repeat/no-end', { file: cursor.context.file, span: spanOf(cursor, token) }, {}),
+        diagnose('repeat/no-end', { file: cursor.context.file, span: spanAt(cursor, from) }, {}),
       );
     return null;
   }

@@ -6,6 +6,7 @@
 import type { Cursor } from './cursor.ts';
 import { onTokens, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { CHAIN_WORDS } from './read-what.ts';
+import { ended } from './token.ts';
 import type { Place, Step } from './tree.ts';
 
 const RINGS = new Set(['ring', 'circle', 'loop']);
@@ -39,10 +40,8 @@ function beginsWithChain(cursor: Cursor): boolean {
 
 /** The steps up to a token, the cursor then on it; null, with nothing moved or told, where they cannot all be read. */
 export function readUpTo(cursor: Cursor, end: number): readonly Step[] | null {
-  const at = cursor.tokens[end - 1]?.end ?? 0;
-  const close = { kind: 'end', text: '', value: 0, start: at, end: at, glued: false } as const;
   const faults = cursor.faults.length;
-  const inner = onTokens(cursor, [...cursor.tokens.slice(0, end), close]);
+  const inner = onTokens(cursor, ended({ list: cursor.tokens, starts: cursor.starts }, 0, end));
   const { steps } = cursor.readSteps(inner, 'line');
   if (cursor.faults.length > faults || steps.length === 0) {
     cursor.faults.length = faults;

@@ -1,7 +1,16 @@
 /** Joins: of a round, of a yarn, at a place or an edge: `join B with sl st in any ch-2 sp`, `join yarn at the bottom of one long side`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+  writtenAt,
+} from './cursor.ts';
 import { takePointOfEdge } from './read-elsewhere.ts';
 import type { OpeningFrom } from './read-foundation.ts';
 import {
@@ -161,11 +170,8 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
 /** `With A, join yarn in …`: it has been said which. */
 function namesYarnBefore(cursor: Cursor): boolean {
   if (wordAt(cursor) !== 'yarn') return false;
-  const { text } = cursor.mapped;
-  for (let at = 0; at < cursor.at; at += 1) {
-    const { start, end } = cursor.tokens[at] ?? { start: 0, end: 0 };
-    if (cursor.context.yarns.includes(text.slice(start, end))) return true;
-  }
+  for (let at = 0; at < cursor.at; at += 1)
+    if (cursor.context.yarns.includes(writtenAt(cursor, at))) return true;
   return false;
 }
 

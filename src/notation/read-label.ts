@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
+import { peek, spanSince, takeAny, textSince, wordAt, writtenAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
 import type { Num } from './num.ts';
@@ -382,8 +382,7 @@ function skipRemark(cursor: Cursor): void {
 
 /** `Rnds` is `Rnd` for one of them; `ROW` stays as it is. */
 function asWritten(cursor: Cursor): string {
-  const token = peek(cursor);
-  const said = cursor.mapped.text.slice(token.start, token.end);
+  const said = writtenAt(cursor, cursor.at);
   return ONE_ROW.get(said) ?? capital(said).replace(/s$/i, '');
 }
 

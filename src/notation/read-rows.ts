@@ -1,7 +1,7 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanOf, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { peek, spanAt, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import type { Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { readBareRow } from './read-bare-row.ts';
@@ -151,7 +151,7 @@ export function readRowNumbers(cursor: Cursor): Num[] {
     const perSize = readRowOfSizes(cursor);
     if (perSize !== null) rows.push(perSize);
     if (perSize !== null) return rows;
-    const span = spanOf(cursor, token);
+    const span = spanAt(cursor, cursor.at);
     cursor.at += 1;
     // `Rep Row 5 — 29, 27 and 25 sc`: one row, and behind the stroke what it comes to.
     const one = rows.length === 0 && ONE_ROW.has(wordAt(cursor, -2)) && !peek(cursor).glued;
@@ -199,7 +199,7 @@ function readOrdinalRows(cursor: Cursor, from: number): RepeatRowsStep | null {
   takeAny(cursor, 'the');
   while (peek(cursor).kind === 'ordinal') {
     const token = peek(cursor);
-    const span = spanOf(cursor, token);
+    const span = spanAt(cursor, cursor.at);
     cursor.at += 1;
     const ranged = wordAt(cursor) === 'to' || peek(cursor).kind === 'dash';
     // `from the 2nd to the 5th row`.

@@ -63,7 +63,7 @@ function wordsOf(names: readonly string[]): readonly (readonly string[])[] {
   if (words === undefined) {
     words = names.map((name) =>
       tokenise(name)
-        .slice(0, -1)
+        .list.slice(0, -1)
         .map(({ text }) => text.toLowerCase()),
     );
     WORDS.set(names, words);

@@ -6,7 +6,7 @@ import {
   atBoundary,
   nameHere,
   peek,
-  spanOf,
+  spanAt,
   spanSince,
   take,
   takeAny,
@@ -379,7 +379,7 @@ function readEnding(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
   const before = cursor.faults[cursor.faults.length - 1];
   // Where the phrase before it could not be read, this is part of the same fault.
-  const echo = before !== undefined && Math.abs(spanOf(cursor, peek(cursor)).start - before.span.end) <= 2;
+  const echo = before !== undefined && Math.abs(spanAt(cursor, cursor.at).start - before.span.end) <= 2;
   cursor.at += 1;
   takeAny(cursor, 'last', 'final');
   takeAny(cursor, 'rep', 'repeat');

@@ -4,7 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import { allSides, spacesAndCorners } from './border-of-spaces.ts';
 import type { Counts } from './chain-counts.ts';
 import type { Cursor, StepsRead, Until } from './cursor.ts';
-import { peek, skipToBoundary, spanOf, takeAny, textSince, wordAt } from './cursor.ts';
+import { peek, skipToBoundary, spanAt, takeAny, textSince, wordAt } from './cursor.ts';
 import type { StatedCount } from './line.ts';
 import type { Num } from './num.ts';
 import { foldBlock } from './read-blocks.ts';
@@ -16,7 +16,7 @@ import { foldSquare } from './read-square.ts';
 import { readStep } from './read-step.ts';
 import { readSameStitch } from './read-work.ts';
 import { sharePlace } from './share-place.ts';
-import type { TokenKind } from './tokens.ts';
+import type { TokenKind } from './token.ts';
 import type { GroupStep, JoinStep, NoteStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
 
 /**
@@ -46,7 +46,7 @@ export function readSteps(cursor: Cursor, until: Until): StepsRead {
     }
     if (kind === 'close') {
       if (cursor.brackets > 0) break;
-      const at = { file: cursor.context.file, span: spanOf(cursor, token) };
+      const at = { file: cursor.context.file, span: spanAt(cursor, cursor.at) };
       cursor.faults.push(diagnose('bracket/unopened', at, { close: token.text }));
       // "] 3 times" belongs to the bracket that is missing.
       cursor.at += 1;
@@ -315,7 +315,7 @@ function isOne(times: Num | null): boolean {
 }
 
 function textOf(cursor: Cursor, span: ShapeStep['span']): string {
-  const at = cursor.tokens.findIndex((token) => spanOf(cursor, token).start >= span.start);
+  const at = cursor.tokens.findIndex((_, i) => spanAt(cursor, i).start >= span.start);
   return at < 0 ? '' : textSince(cursor, at);
 }
 

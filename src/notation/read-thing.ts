@@ -1,7 +1,7 @@
 /** What only a count speaks of: `groups of 3 dc`, `increases`, `open squares`, `half shells`, `petals`, `handle`. */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { nameHere, peek, takeAny, takeOneOf, textSince, wordAt, writtenAt } from './cursor.ts';
 import type { GatheredWord, Thing } from './line.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { takeListedYarn } from './read-yarn-name.ts';
@@ -268,10 +268,7 @@ export function readNamedThing(cursor: Cursor): Thing | null {
     cursor.at += 1;
   }
   if (cursor.at === from) return null;
-  const first = cursor.tokens[from];
-  const last = cursor.tokens[cursor.at - 1];
-  const word = cursor.mapped.text.slice(first?.start, last?.end);
-  return { kind: 'named', word };
+  return { kind: 'named', word: writtenAt(cursor, from, cursor.at - 1) };
 }
 
 /** Shorter words are abbreviations, which have to be known. */

@@ -13,7 +13,7 @@ import { readPlaces, workStep } from './read-places.ts';
 import { readTimes } from './read-stop.ts';
 import { ANY_STITCH, CHAIN_WORDS, isAmount } from './read-what.ts';
 import { readStitchName, readYarnBehind } from './read-yarn.ts';
-import { called } from './tokens.ts';
+import { called } from './token.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
 
 /** `3 dc in ring`, `sc in next 3 sts and in each st across`, `sc2tog`, `6 sc`, `sc 5`, `BLO sc in next st`. */

@@ -1,9 +1,8 @@
 /** The yarn that words name: its letter, `B`, `CC1`, `yarn B`, or the name of its colour, `cream`. */
 
 import { diagnose } from '../diagnostics/catalogue.ts';
-import { fileSpan } from '../source/mapped-text.ts';
-import { type Cursor, peek, takeAny, type YarnName } from './cursor.ts';
-import type { Token } from './tokens.ts';
+import type { Cursor, YarnName } from './cursor.ts';
+import { peek, spanSince, startOf, takeAny, writtenAt } from './cursor.ts';
 
 /** A yarn's letter, alone or after "color"/"yarn"; reports one that is not listed. Null when none stands here. */
 export function readYarnLetter(cursor: Cursor): string | null {
@@ -15,8 +14,7 @@ export function readYarnLetter(cursor: Cursor): string | null {
   if (token.kind === 'word') {
     const number = peek(cursor, 1);
     const numbered = number.kind === 'number' && number.glued;
-    const letter =
-      (numbered ? letterAt(cursor, token, number, named) : null) ?? letterAt(cursor, token, token, named);
+    const letter = (numbered ? letterAt(cursor, 2, named) : null) ?? letterAt(cursor, 1, named);
     if (letter !== null) return letter;
   }
   cursor.at = from;
@@ -27,8 +25,7 @@ export function readYarnLetter(cursor: Cursor): string | null {
 export function takeListedYarn(cursor: Cursor): string | null {
   const coloured = takeColourName(cursor);
   if (coloured !== null) return coloured;
-  const { start, end } = peek(cursor);
-  const written = cursor.mapped.text.slice(start, end);
+  const written = writtenAt(cursor, cursor.at);
   if (!cursor.context.yarns.includes(written)) return null;
   cursor.at += 1;
   return written;
@@ -38,7 +35,7 @@ export function takeListedYarn(cursor: Cursor): string | null {
 export function isYarnHere(cursor: Cursor): boolean {
   const token = peek(cursor);
   if (token.kind !== 'word') return false;
-  const first = cursor.mapped.text.charCodeAt(token.start);
+  const first = cursor.mapped.text.charCodeAt(startOf(cursor, cursor.at));
   if (first >= CAPITAL_A && first <= CAPITAL_Z) return true;
   return cursor.context.yarnNames?.some(({ words }) => words[0] === token.text) ?? false;
 }
@@ -46,16 +43,16 @@ export function isYarnHere(cursor: Cursor): boolean {
 const CAPITAL_A = 65;
 const CAPITAL_Z = 90;
 
-/** The letter from one token to another, `CC1` of two, where it can be one. */
-function letterAt(cursor: Cursor, first: Token, last: Token, named: boolean): string | null {
-  const { context, mapped } = cursor;
-  const written = mapped.text.slice(first.start, last.end);
+/** The letter that so many tokens make, `CC1` of two, where they can be one. */
+function letterAt(cursor: Cursor, length: number, named: boolean): string | null {
+  const { context, at } = cursor;
+  const written = writtenAt(cursor, at, at + length - 1);
   const listed = context.yarns.find((letter) => letter.toLowerCase() === written.toLowerCase());
   const isListed = listed !== undefined && (written === written.toUpperCase() || named);
   if (!isListed && !LOOKS_LIKE_YARN.test(written)) return null;
-  cursor.at += first === last ? 1 : 2;
+  cursor.at += length;
   if (isListed) return listed;
-  const span = fileSpan(mapped, first.start, last.end);
+  const span = spanSince(cursor, at);
   cursor.faults.push(
     diagnose('yarn/unlisted', { file: context.file, span }, { letter: written, listed: context.yarns }),
   );

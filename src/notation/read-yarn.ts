@@ -7,6 +7,7 @@ import {
   peek,
   skipToBoundary,
   spanSince,
+  startOf,
   takeAny,
   takeOneOf,
   takeWords,
@@ -19,7 +20,7 @@ import { takeByTurns } from './read-colour-order.ts';
 import { readFacingSide } from './read-note.ts';
 import { leadsToPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter, takeListedYarn } from './read-yarn-name.ts';
-import { called } from './tokens.ts';
+import { called } from './token.ts';
 import type { Place, Step, StitchName, YarnStep } from './tree.ts';
 
 /** `with B`, `using B`, `with RS facing and B`; null for "with sl st" and the like. */
@@ -141,10 +142,11 @@ export function readYarnAlone(cursor: Cursor): Step | null {
 
 /** The letter of a yarn that stands here as it is written in the list. */
 function yarnHere(cursor: Cursor): string | null {
-  const { start, end } = peek(cursor);
+  const { length } = peek(cursor);
+  const start = startOf(cursor, cursor.at);
   const { text } = cursor.mapped;
   for (const letter of cursor.context.yarns)
-    if (letter.length === end - start && text.startsWith(letter, start)) return letter;
+    if (letter.length === length && text.startsWith(letter, start)) return letter;
   return null;
 }
 

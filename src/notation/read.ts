@@ -4,8 +4,17 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { MappedText } from '../source/mapped-text.ts';
 import type { Counts } from './chain-counts.ts';
-import type { Context, Cursor } from './cursor.ts';
-import { cursorOn, onTokens, peek, skipToBoundary, spanSince, textSince, wholeContext } from './cursor.ts';
+import type { Context, Cursor, Shared } from './cursor.ts';
+import {
+  cursorOn,
+  onTokens,
+  peek,
+  skipToBoundary,
+  spanSince,
+  startOf,
+  textSince,
+  wholeContext,
+} from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
@@ -17,8 +26,9 @@ import { readSteps } from './read-steps.ts';
 import { workedOnce } from './read-unsaid.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import { leaveOutEchoes } from './reported-words.ts';
-import { closed, lineTokens } from './split-lines.ts';
+import { lineTokens } from './split-lines.ts';
 import { splitRepeats } from './split-repeats.ts';
+import { closed } from './token.ts';
 import { tokenise } from './tokens.ts';
 import type { Step } from './tree.ts';
 
@@ -31,26 +41,22 @@ export function readInstructions(
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
   const context = wholeContext(given);
   const faults: Diagnostic[] = [];
-  const offered = new Map<string, string | null>();
   const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
-  const unit = unitOf(mapped.text);
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
   let reached = 0;
-  const patt = { rows: null, row: 0 };
-  for (const tokens of lineTokens(mapped, context, lexicon, unit)) {
-    const cursor = cursorOn({
-      mapped,
-      tokens,
-      context,
-      lexicon,
-      faults,
-      offered,
-      unit,
-      reached,
-      patt,
-      readSteps,
-    });
+  const text: Shared = {
+    mapped,
+    context,
+    lexicon,
+    faults,
+    offered: new Map(),
+    unit: unitOf(mapped.text),
+    patt: { rows: null, row: 0 },
+    readSteps,
+  };
+  for (const tokens of lineTokens(text)) {
+    const cursor = cursorOn(text, tokens, reached);
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
     if (alone) {
@@ -89,23 +95,22 @@ export function readPhrase(
   const faults: Diagnostic[] = [];
   const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
   const tokens = tokenise(mapped.text);
-  const cursor = cursorOn({
+  const text: Shared = {
     mapped,
-    tokens,
     context,
     lexicon,
     faults,
     offered: new Map(),
     unit: 'row',
-    reached: 0,
     patt: { rows: null, row: 0 },
     readSteps,
-  });
+  };
+  const cursor = cursorOn(text, tokens, 0);
   const hooked = hookedStitch(mapped.text, context.terms);
   if (hooked !== null) return { steps: [ofHand(cursor, hooked)], diagnostics: faults };
   const told = COUNTING.exec(mapped.text);
   if (told === null) return { steps: readSteps(cursor, 'line').steps, diagnostics: faults };
-  const behind = tokens.findIndex(({ start }) => start >= told.index);
+  const behind = tokens.starts.findIndex((start) => start >= told.index);
   const { steps } = readSteps(onTokens(cursor, closed(tokens, 0, behind)), 'line');
   if (!countsSo(steps, told[0])) {
     cursor.at = behind + 1;
@@ -172,9 +177,7 @@ function readLine(cursor: Cursor): Line | null {
   if (read?.label.kind === 'named' && /^notes?$/i.test(read.label.name)) {
     cursor.at = cursor.tokens.length - 1;
     const span = spanSince(cursor, 0);
-    const text = cursor.mapped.text
-      .slice(cursor.tokens[noteFrom]?.start, cursor.tokens[cursor.at]?.start)
-      .trim();
+    const text = cursor.mapped.text.slice(startOf(cursor, noteFrom), startOf(cursor, cursor.at)).trim();
     return noteLine(text, span);
   }
   cursor.openEnded = read?.label.kind === 'numbered' && read.label.to === 'on';
@@ -187,10 +190,7 @@ function readLine(cursor: Cursor): Line | null {
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
     if (read === null) return null;
-    const label = cursor.mapped.text.slice(
-      cursor.tokens[0]?.start,
-      cursor.tokens[Math.max(0, noteFrom - 1)]?.start,
-    );
+    const label = cursor.mapped.text.slice(startOf(cursor, 0), startOf(cursor, Math.max(0, noteFrom - 1)));
     cursor.faults.push(
       diagnose(
         'row/empty',

@@ -5,12 +5,11 @@ import { nearest } from '../diagnostics/nearest.ts';
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchById, stitchNames, termsOf } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanOf, spanSince, textSince } from './cursor.ts';
+import { peek, spanAt, spanSince, textSince, writtenAt } from './cursor.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import { PLAIN_WORDS } from './plain-words.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
-import type { Token } from './tokens.ts';
 
 /** Words of instructions other than stitches, for the nearest-word search. */
 const INSTRUCTION_WORDS = [
@@ -97,9 +96,9 @@ export function reportUnknownWord(cursor: Cursor): void {
     reportPlainWords(cursor);
     return;
   }
-  const end = endOfWord(cursor);
+  const last = cursor.at + furtherInWord(cursor);
   // A word of two may stand on two printed lines.
-  const word = cursor.mapped.text.slice(token.start, end.end).replace(/\s+/g, ' ');
+  const word = writtenAt(cursor, cursor.at, last).replace(/\s+/g, ' ');
   if (UNSETTLED.has(token.text) || UNSETTLED.has(token.text.replace(/s$/, ''))) {
     if (countsUnknown(cursor)) {
       cursor.at += 1;
@@ -111,7 +110,7 @@ export function reportUnknownWord(cursor: Cursor): void {
       nearest: nearest(named, cursor.context.specials),
       example: exampleOf(named, terms),
     };
-    cursor.faults.push(diagnose('special/undefined', { file, span: spanOf(cursor, token) }, facts));
+    cursor.faults.push(diagnose('special/undefined', { file, span: spanAt(cursor, cursor.at) }, facts));
     return;
   }
   if (INSTRUCTION_WORDS.includes(token.text)) {
@@ -122,27 +121,26 @@ export function reportUnknownWord(cursor: Cursor): void {
     return;
   }
   const facts = { word, nearest: nearestWord(cursor, word.toLowerCase()) };
-  const span = { start: spanOf(cursor, token).start, end: spanOf(cursor, end).end };
+  const span = { start: spanAt(cursor, cursor.at).start, end: spanAt(cursor, last).end };
   cursor.faults.push(diagnose('word/unknown', { file, span }, facts));
 }
 
 /** `9 bobbles, 50 dc` at the end of a row with a word that is not known: what it counts is what that word makes. */
 function countsUnknown(cursor: Cursor): boolean {
-  const first = cursor.tokens[0];
   const led = peek(cursor, -2).kind;
-  if (first === undefined || !isNumber(cursor, -1) || led === 'comma' || led === 'mark') return false;
-  const from = spanOf(cursor, first).start;
+  if (!isNumber(cursor, -1) || led === 'comma' || led === 'mark') return false;
+  const from = spanAt(cursor, 0).start;
   return cursor.faults.some(({ code, span }) => code === 'word/unknown' && span.start >= from);
 }
 
-/** `C4B` is one word to a maker. */
-function endOfWord(cursor: Cursor): Token {
+/** How many tokens more belong to the word here: `C4B` is one to a maker. */
+function furtherInWord(cursor: Cursor): number {
   let ahead = 0;
   for (let next = peek(cursor, 1); next.glued; next = peek(cursor, ahead + 1)) {
     if (next.kind !== 'word' && next.kind !== 'number') break;
     ahead += 1;
   }
-  return peek(cursor, ahead);
+  return ahead;
 }
 
 /** Words that name no stitch: all of their sentence where they begin one, else up to the next comma. */

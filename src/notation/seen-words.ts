@@ -1,9 +1,13 @@
 /**
- * One string for one word: reading compares words all day, and the same string is compared by its address alone.
+ * One token for one word, with one string: reading compares words all day, and the same string is compared by its address
+ * alone.
  *
  * A word of plain letters is known by its letters packed into two whole numbers, so that it is found again without being
  * taken out of the text. The table has a fixed size; when it is full, a word not yet met is made anew each time.
  */
+
+import type { Token } from './token.ts';
+import { makeToken, makeTwins } from './token.ts';
 
 /** Letters that go into one whole number, five bits to a letter. */
 export const HALF_LETTERS = 6;
@@ -16,8 +20,9 @@ const MOST_WORDS = PLACES - PLACES / 4;
 
 const firsts = new Int32Array(PLACES);
 const seconds = new Int32Array(PLACES);
-/** The word at each place; '' where there is none. */
-const words: string[] = new Array<string>(PLACES).fill('');
+/** The word at each place: behind something, and with nothing between. */
+const apart: (Token | undefined)[] = new Array<Token | undefined>(PLACES).fill(undefined);
+const together: (Token | undefined)[] = new Array<Token | undefined>(PLACES).fill(undefined);
 let kept = 0;
 
 /** The place of an ASCII letter of either case in the alphabet, from 1; outside of 1 to 26 for anything else. */
@@ -30,24 +35,34 @@ const BEFORE_FIRST = 96;
 export const LETTER_BITS = 5;
 export const LAST_LETTER = 26;
 
-/** The word whose letters were packed, in lower case: the same string each time. */
-export function seenWord(first: number, second: number, text: string, start: number, end: number): string {
-  if (end - start > MOST_LETTERS) return text.slice(start, end).toLowerCase();
+/** The word whose letters were packed, in lower case: the same token each time. */
+export function seenWord(
+  first: number,
+  second: number,
+  text: string,
+  start: number,
+  end: number,
+  glued: boolean,
+): Token {
+  const length = end - start;
+  if (length > MOST_LETTERS) return makeToken('word', text.slice(start, end).toLowerCase(), 0, length, glued);
+  const words = glued ? together : apart;
   let place = placeOf(first, second);
   for (;;) {
-    const met = words[place] ?? '';
-    if (met === '') break;
+    const met = words[place];
+    if (met === undefined) break;
     if (firsts[place] === first && seconds[place] === second) return met;
     place = (place + 1) & (PLACES - 1);
   }
   const word = text.slice(start, end).toLowerCase();
-  if (kept === MOST_WORDS) return word;
+  if (kept === MOST_WORDS) return makeToken('word', word, 0, length, glued);
   kept += 1;
   firsts[place] = first;
   seconds[place] = second;
-  const name = asName(word);
-  words[place] = name;
-  return name;
+  const twins = makeTwins('word', asName(word));
+  apart[place] = twins.apart;
+  together[place] = twins.glued;
+  return glued ? twins.glued : twins.apart;
 }
 
 /** Multiplied by an odd number, the upper bits depend on all letters. */

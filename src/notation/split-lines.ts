@@ -1,45 +1,38 @@
 /** A text of instructions in, the tokens of each of its lines out: a sentence may run on over the end of a printed line. */
 
-import type { MappedText } from '../source/mapped-text.ts';
-import type { Context, Cursor } from './cursor.ts';
-import { cursorOn } from './cursor.ts';
-import type { Lexicon } from './lexicon.ts';
-import type { Unit } from './line.ts';
+import type { Cursor, Shared } from './cursor.ts';
+import { cursorOn, startOf } from './cursor.ts';
 import { isLabel, isNumberedLabel, isRowLabel } from './read-label.ts';
-import { readSteps } from './read-steps.ts';
-import type { Token } from './tokens.ts';
+import type { Token, Tokens } from './token.ts';
+import { closed, ended } from './token.ts';
 import { isBlank, tokenise } from './tokens.ts';
 
 /** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
-export function* lineTokens(
-  mapped: MappedText,
-  context: Context,
-  lexicon: Lexicon,
-  unit: Unit,
-): Generator<readonly Token[]> {
-  const { text } = mapped;
-  for (let from = 0; from < text.length; ) {
-    const end = endOfStretch(text, from);
-    const tokens = tokenise(text, from, end);
-    yield* splitLines(
-      cursorOn({
-        mapped,
-        tokens,
-        context,
-        lexicon,
-        faults: [],
-        offered: NOTHING_OFFERED,
-        unit,
-        reached: 0,
-        patt: NO_PATTERN,
-        readSteps,
-      }),
-    );
+export function* lineTokens(text: Shared): Generator<Tokens> {
+  const written = text.mapped.text;
+  const looking = lookingOnly(text);
+  for (let from = 0; from < written.length; ) {
+    const end = endOfStretch(written, from);
+    const stretch = tokenise(written, from, end);
+    yield* splitLines(stretch, cursorOn(looking, stretch, 0));
     from = end + 1;
   }
 }
 
-/** Looking for labels alone asks for neither and changes neither. */
+/** Looking for labels alone tells of no fault, offers no word and learns nothing. */
+function lookingOnly({ mapped, context, lexicon, unit, readSteps }: Shared): Shared {
+  return {
+    mapped,
+    context,
+    lexicon,
+    faults: [],
+    offered: NOTHING_OFFERED,
+    unit,
+    patt: NO_PATTERN,
+    readSteps,
+  };
+}
+
 const NOTHING_OFFERED = new Map<string, string | null>();
 const NO_PATTERN = { rows: null, row: 0 };
 
@@ -60,9 +53,9 @@ const FINISHED = new Set(['.', '!', ')', ']', '}', '\n']);
  * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that
  * was finished by a full stop or a count. Everything else goes on with the line before.
  */
-function splitLines(probe: Cursor): (readonly Token[])[] {
-  const { mapped, tokens } = probe;
-  const lines: (readonly Token[])[] = [];
+function splitLines(stretch: Tokens, probe: Cursor): Tokens[] {
+  const { tokens } = probe;
+  const lines: Tokens[] = [];
   const last = tokens.length - 1;
   let first = 0;
   let broken = false;
@@ -73,14 +66,14 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
       probe.at = i + 1;
       const behindCount = repeatsBehind(tokens, i + 1) && countEnds(tokens, first, i - 1);
       if (behindCount || isNumberedLabel(probe) || isNextRow(tokens, i + 1)) {
-        lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
+        lines.push(broken ? closed(stretch, first, i + 1) : ended(stretch, first, i + 1));
         first = i + 1;
         broken = false;
       }
       continue;
     }
     if (kind === 'close' && repeatsBehind(tokens, i + 1) && countEnds(tokens, first, i)) {
-      lines.push(broken ? closed(tokens, first, i + 1) : ended(tokens, first, i + 1));
+      lines.push(broken ? closed(stretch, first, i + 1) : ended(stretch, first, i + 1));
       first = i + 1;
       broken = false;
       continue;
@@ -92,18 +85,15 @@ function splitLines(probe: Cursor): (readonly Token[])[] {
     const led = tokens[i - 1]?.kind === 'colon';
     const begins = led
       ? isRowLabel(probe)
-      : isFinished(tokens[i - 1]) ||
-        startsSentence(mapped, tokens, i) ||
-        isBehindCount(mapped, tokens, i) ||
-        isLabel(probe);
+      : isFinished(tokens[i - 1]) || startsSentence(probe, i) || isBehindCount(probe, i) || isLabel(probe);
     if (blank || begins) {
-      if (i > first) lines.push(broken ? closed(tokens, first, i) : ended(tokens, first, i));
+      if (i > first) lines.push(broken ? closed(stretch, first, i) : ended(stretch, first, i));
       first = i + 1;
       broken = false;
     } else broken = true;
   }
-  if (first === 0 && last > 0 && !broken) lines.push(tokens);
-  else if (last > first) lines.push(broken ? closed(tokens, first, last) : ended(tokens, first, last));
+  if (first === 0 && last > 0 && !broken) lines.push(stretch);
+  else if (last > first) lines.push(broken ? closed(stretch, first, last) : ended(stretch, first, last));
   return lines;
 }
 
@@ -164,22 +154,27 @@ const SENTENCE_STARTS = new Set([
 ]);
 
 /** A capital begins a sentence, unless what comes before it is not finished: a comma, an "and". */
-function startsSentence(mapped: MappedText, tokens: readonly Token[], newline: number): boolean {
+function startsSentence(probe: Cursor, newline: number): boolean {
+  const { tokens } = probe;
   const next = tokens[newline + 1];
   const before = tokens[newline - 1];
   if (next === undefined || next.kind !== 'word' || !SENTENCE_STARTS.has(next.text)) return false;
   if (before === undefined || before.kind === 'comma' || before.kind === 'semicolon' || before.text === 'and')
     return false;
-  const first = mapped.text.charAt(next.start);
+  return isCapital(probe, newline + 1);
+}
+
+function isCapital(probe: Cursor, at: number): boolean {
+  const first = probe.mapped.text.charAt(startOf(probe, at));
   return first !== first.toLowerCase();
 }
 
 /** `= 48 dc`, `= 36 dc and 2 loops of 6 ch` at the end of a line, and a capital on the next: the row is told. */
-function isBehindCount(mapped: MappedText, tokens: readonly Token[], newline: number): boolean {
+function isBehindCount(probe: Cursor, newline: number): boolean {
+  const { tokens } = probe;
   const next = tokens[newline + 1];
   if (next === undefined || next.kind !== 'word') return false;
-  const first = mapped.text.charAt(next.start);
-  if (first === first.toLowerCase()) return false;
+  if (!isCapital(probe, newline + 1)) return false;
   for (let at = newline - 1; at > newline - LONGEST_COUNT; at -= 1) {
     const token = tokens[at];
     if (token === undefined || token.kind === 'newline' || token.kind === 'stop') return false;
@@ -192,25 +187,4 @@ const LONGEST_COUNT = 12;
 
 function isFinished(token: Token | undefined): boolean {
   return token === undefined || token.kind === 'stop' || token.kind === 'close' || token.kind === 'newline';
-}
-
-/** The tokens of one line, newlines left out, with an end behind them. */
-export function closed(tokens: readonly Token[], first: number, end: number): Token[] {
-  const line = tokens.slice(first, end).filter((token) => !isNewline(token));
-  return withEnd(line);
-}
-
-/** The same where no newline is among them. */
-function ended(tokens: readonly Token[], first: number, end: number): Token[] {
-  return withEnd(tokens.slice(first, end));
-}
-
-function withEnd(line: Token[]): Token[] {
-  const at = line[line.length - 1]?.end ?? 0;
-  line.push({ kind: 'end', text: '', value: 0, start: at, end: at, glued: false });
-  return line;
-}
-
-function isNewline({ kind }: Token): boolean {
-  return kind === 'newline';
 }

@@ -1,38 +1,8 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
 import { HALF_LETTERS, LAST_LETTER, LETTER_BITS, letterNumber, seenWord } from './seen-words.ts';
-
-export type TokenKind =
-  | 'word'
-  | 'number'
-  /** `2nd`, `3rd`. */
-  | 'ordinal'
-  /** `*`, `**`, `†`, `‡`. */
-  | 'mark'
-  | 'open'
-  | 'close'
-  | 'comma'
-  | 'semicolon'
-  | 'stop'
-  | 'colon'
-  | 'dash'
-  | 'newline'
-  /** A character that instructions do not use. */
-  | 'other'
-  | 'end';
-
-export interface Token {
-  readonly kind: TokenKind;
-  /** Lower case for words; the characters themselves otherwise. */
-  readonly text: string;
-  /** Value of a number or an ordinal, 0 otherwise. */
-  readonly value: number;
-  /** Indices into the text. */
-  readonly start: number;
-  readonly end: number;
-  /** Nothing stands between it and the token before. */
-  readonly glued: boolean;
-}
+import type { Token, TokenKind, Tokens, Twins } from './token.ts';
+import { END, makeToken, makeTwins } from './token.ts';
 
 const ZERO = 48;
 const FULL_STOP = 46;
@@ -63,23 +33,25 @@ const SINGLE: ReadonlyMap<string, TokenKind> = new Map<string, TokenKind>([
 
 const ASCII = 128;
 /** What each mark of one plain character is, found without taking it out of the text. */
-const PLAIN: readonly (Pick<Token, 'kind' | 'text'> | undefined)[] = Array.from(
-  { length: ASCII },
-  (_, code) => {
-    const text = String.fromCharCode(code);
-    const kind = SINGLE.get(text);
-    return kind === undefined ? undefined : { kind, text };
-  },
-);
+const PLAIN: readonly (Twins | undefined)[] = Array.from({ length: ASCII }, (_, code) => {
+  const text = String.fromCharCode(code);
+  const kind = SINGLE.get(text);
+  return kind === undefined ? undefined : makeTwins(kind, text);
+});
 
-/** How the numbers that patterns are full of are written: one string for each, as there is one for each word. */
-const WRITTEN: readonly string[] = Array.from({ length: 1000 }, (_, value) => String(value));
+/** `*`, `**`, `***` by how many asterisks they have. */
+const ASTERISKS: readonly Twins[] = ['', '*', '**', '***'].map((text) => makeTwins('mark', text));
+
+/** The numbers that patterns are full of, by their value. */
+const NUMBERS: readonly Twins[] = Array.from({ length: 1000 }, (_, value) =>
+  makeTwins('number', String(value), value),
+);
 
 /**
  * Every character of the text, or of the stretch of it from `from` up to `until`, lies in one token or in the white
- * space between two. No token may lie across `until`. Never throws.
+ * space between two. No token may lie across `until`. The last is an end. Never throws.
  */
-export function tokenise(text: string, from = 0, until = text.length): Token[] {
+export function tokenise(text: string, from = 0, until = text.length): Tokens {
   let count = 0;
   let at = from;
   let lastEnd = from;
@@ -91,31 +63,36 @@ export function tokenise(text: string, from = 0, until = text.length): Token[] {
     }
     const token = tokenAt(text, at, code, count > 0 && at === lastEnd);
     bench[count] = token;
+    benchStarts[count] = at;
     count += 1;
-    at = token.end;
+    at += token.length;
     lastEnd = at;
   }
-  bench[count] = { kind: 'end', text: '', value: 0, start: lastEnd, end: lastEnd, glued: false };
-  return bench.slice(0, count + 1);
+  bench[count] = END;
+  benchStarts[count] = lastEnd;
+  return { list: bench.slice(0, count + 1), starts: benchStarts.slice(0, count + 1) };
 }
 
 /** Where tokens are laid down one by one: a list that has grown once need not grow again for each text. */
 const bench: Token[] = [];
+const benchStarts: number[] = [];
 
 function tokenAt(text: string, start: number, code: number, glued: boolean): Token {
   if (isLetter(code)) return wordAt(text, start, glued);
   if (isDigit(code)) return numberAt(text, start, glued);
   const plain = code < ASCII ? PLAIN[code] : undefined;
+  if (plain !== undefined) return glued ? plain.glued : plain.apart;
   let end = start + 1;
-  if (plain !== undefined) return { kind: plain.kind, text: plain.text, value: 0, start, end, glued };
   if (code === ASTERISK) {
     while (text.charCodeAt(end) === code) end += 1;
-    return { kind: 'mark', text: text.slice(start, end), value: 0, start, end, glued };
+    const mark = ASTERISKS[end - start];
+    if (mark !== undefined) return glued ? mark.glued : mark.apart;
+    return makeToken('mark', text.slice(start, end), 0, end - start, glued);
   }
   // A surrogate pair stays whole, so that a message can quote it.
   if (code >= 0xd800 && code <= 0xdbff) end = Math.min(end + 1, text.length);
   const character = text.slice(start, end);
-  return { kind: SINGLE.get(character) ?? 'other', text: character, value: 0, start, end, glued };
+  return makeToken(SINGLE.get(character) ?? 'other', character, 0, end - start, glued);
 }
 
 function numberAt(text: string, start: number, glued: boolean): Token {
@@ -126,13 +103,13 @@ function numberAt(text: string, start: number, glued: boolean): Token {
     end += 1;
   }
   const ordinal = isLetter(text.charCodeAt(end)) && isOrdinal(value, text, end);
-  const written = WRITTEN[value];
+  const plain = NUMBERS[value];
   // A nought before it is kept as it is written.
-  if (!ordinal && written !== undefined && written.length === end - start)
-    return { kind: 'number', text: written, value, start, end, glued };
+  if (!ordinal && plain !== undefined && plain.apart.length === end - start)
+    return glued ? plain.glued : plain.apart;
   if (ordinal) end += 2;
   const kind = ordinal ? 'ordinal' : 'number';
-  return { kind, text: text.slice(start, end).toLowerCase(), value, start, end, glued };
+  return makeToken(kind, text.slice(start, end).toLowerCase(), value, end - start, glued);
 }
 
 function wordAt(text: string, start: number, glued: boolean): Token {
@@ -155,12 +132,10 @@ function wordAt(text: string, start: number, glued: boolean): Token {
     end += 1;
     code = text.charCodeAt(end);
   }
-  if (end > start && code === BLANK)
-    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
+  if (end > start && code === BLANK) return seenWord(first, second, text, start, end, glued);
   const spaced = code === FULL_STOP && end === start + 1;
   const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
-  if (end > start && !spaced && !goesOn)
-    return { kind: 'word', text: seenWord(first, second, text, start, end), value: 0, start, end, glued };
+  if (end > start && !spaced && !goesOn) return seenWord(first, second, text, start, end, glued);
   return unusualWordAt(text, start, glued);
 }
 
@@ -169,17 +144,12 @@ function unusualWordAt(text: string, start: number, glued: boolean): Token {
   const spaced = endOfSpacedName(text, start);
   if (spaced > start) {
     const name = text.slice(start, spaced).replaceAll('.', '').toLowerCase();
-    return { kind: 'word', text: name, value: 0, start, end: spaced, glued };
+    return makeToken('word', name, 0, spaced - start, glued);
   }
   let end = start + 1;
   while (isLetter(text.charCodeAt(end)) || isApostropheInside(text, end)) end += 1;
   end = endOfTogether(text, end);
-  return { kind: 'word', text: text.slice(start, end).toLowerCase(), value: 0, start, end, glued };
-}
-
-/** The same word called by another name. */
-export function called({ kind, value, start, end, glued }: Token, text: string): Token {
-  return { kind, text, value, start, end, glued };
+  return makeToken('word', text.slice(start, end).toLowerCase(), 0, end - start, glued);
 }
 
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */

@@ -34,5 +34,5 @@ export function yarnNames(yarns: readonly Named[]): YarnName[] {
 }
 
 function wordsIn(name: string): string[] {
-  return tokenise(name).flatMap(({ kind, text }) => (kind === 'end' ? [] : [text]));
+  return tokenise(name).list.flatMap(({ kind, text }) => (kind === 'end' ? [] : [text]));
 }
