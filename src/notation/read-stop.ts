@@ -98,10 +98,12 @@ export function readInAll(cursor: Cursor): Stop | null {
 /** `3 times`, `twice`, `5 more times`, `once more`, `x 6`. */
 export function readTimes(cursor: Cursor, from: number): Stop | null {
   const start = cursor.at;
-  const once = takeAny(cursor, 'once', 'twice');
-  if (once !== null) {
-    const value = once === 'once' ? 1 : 2;
-    const more = takeAny(cursor, 'more') !== null;
+  // `work 2nd row again`.
+  const once = takeAny(cursor, 'once', 'twice', 'again');
+  if (once === 'again' && !atBoundary(cursor)) cursor.at = start;
+  else if (once !== null) {
+    const value = once === 'twice' ? 2 : 1;
+    const more = once === 'again' || takeAny(cursor, 'more') !== null;
     const n: Num = { values: [value], span: spanSince(cursor, start) };
     return { kind: 'times', n, more, span: spanSince(cursor, from) };
   }

@@ -36,7 +36,8 @@ export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): re
 
 /**
  * `Row 4: Sc in each st across, turn. Rep Rows 2-4 5 times.`: the row, and the rows that come after it; null for a line
- * of one or the other. A colour or a chain before what is repeated goes with it.
+ * of one or the other. A colour or a chain before what is repeated goes with it. Without a label the turn ends the row:
+ * `work 1 dc into each ch (37 dc), turn and work 2nd row once more`.
  */
 function behindItsRow(line: Line): readonly [Line, Line] | null {
   const { label, steps } = line;
@@ -45,12 +46,16 @@ function behindItsRow(line: Line): readonly [Line, Line] | null {
   if (at < 1 || rep?.kind !== 'repeat rows' || rep.until.kind === 'label') return null;
   const one = label !== null && (label.kind === 'numbered' ? label.to === null : label.kind === 'next');
   const row = steps.slice(0, at);
-  if (!one || !row.some(({ kind }) => WORKS.has(kind))) return null;
+  const turned = label === null && steps[at - 1]?.kind === 'turn';
+  if (!(one || turned) || !row.some(({ kind }) => WORKS.has(kind))) return null;
   const rest = steps.slice(at);
   const end = endOf(row, line);
+  const ofRow = line.stated !== null && line.stated.span.end <= rep.span.start;
+  const [stated, behind] = ofRow ? [line.stated, null] : [null, line.stated];
+  const span = { start: rep.span.start, end: line.span.end };
   return [
-    { ...line, steps: row, stated: null, span: { start: line.span.start, end } },
-    { ...line, label: null, side: null, steps: rest, span: { start: rep.span.start, end: line.span.end } },
+    { ...line, steps: row, stated, span: { start: line.span.start, end } },
+    { ...line, label: null, side: null, steps: rest, stated: behind, span },
   ];
 }
 

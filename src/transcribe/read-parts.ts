@@ -5,7 +5,7 @@ import { joinSpans, type Span } from '../source/span.ts';
 import { asksForOther, linesAsked, linesToMatch, type NamedLines, rowAsked } from './as-other-part.ts';
 import { insertedText, joinTexts, sliceText } from './mapped-pieces.ts';
 import { rowLabel } from './row-labels.ts';
-import { rowsAsked, rowsWorked } from './rows-of-other-part.ts';
+import { rowsAsked, rowsWorked, withoutOwnName } from './rows-of-other-part.ts';
 import type { PartDraft, WorkLine } from './sorted-lines.ts';
 import type { Piece, TranscribedPart, TranscribedYarn } from './transcript.ts';
 
@@ -40,7 +40,7 @@ export function readParts(
     const onto = ontoOf(draft, name, parts);
     const heading = draft.heading?.span ?? null;
     const span = joinSpans(heading ?? written.lines[0]?.span ?? first.span, last.span);
-    const lines = withFirstRound(draft.lines).map((line) => lineText(line, yarns));
+    const lines = withFirstRound(draft.lines).map((line) => withoutOwnName(lineText(line, yarns), name));
     if (yarn !== null && !saysYarn(draft)) {
       lines.unshift(insertedText(`With ${yarn}.`, (heading ?? first.span).start));
       ofHeadings.add(yarn);

@@ -57,6 +57,27 @@ export function rowsWorked(asking: WorkLine, parts: readonly NamedLines[]): read
   return withCount(rows, sliceText(asking.text, asking.text.text.length - count.length));
 }
 
+const ROW_OF = new RegExp(
+  String.raw`\b(?:(?:\d+(?:st|nd|rd|th)\s+(?:(?:and|to)\s+\d+(?:st|nd|rd|th)\s+)?${UNIT})|(?:${UNIT}\s+${RANGE}))(\s+of\s+(?:the\s+)?(\p{L}[\p{L} ]*?))(?=[.,;:]|\s+(?:once|twice|again|\d|another)\b|$)`,
+  'giu',
+);
+
+/** `Work 2nd row of the picot end once more` under the heading `Picot ends`: of the piece in hand it need not be said. */
+export function withoutOwnName(words: MappedText, name: string): MappedText {
+  const own = singular(name);
+  for (const found of words.text.matchAll(ROW_OF)) {
+    const [whole, , , of = '', called = ''] = found;
+    if (singular(called) !== own) continue;
+    const at = found.index + whole.length - of.length;
+    return joinTexts([sliceText(words, 0, at), sliceText(words, at + of.length)], '');
+  }
+  return words;
+}
+
+function singular(name: string): string {
+  return name.trim().toLowerCase().replace(/^the /, '').replace(/s$/, '');
+}
+
 function partCalled(words: string, parts: readonly NamedLines[]): NamedLines | undefined {
   const name = words.trim().toLowerCase();
   const called = (own: string): boolean => own.toLowerCase().replace(/^the /, '') === name;
