@@ -12,10 +12,9 @@ export class PdfTags {
   private readonly document: PdfDocument;
   private readonly root: PdfStructure;
   private readonly elements = new Map<Tag, PdfStructure>();
-  private open: { readonly content: Content; readonly depth: number } | null = null;
+  private open: Content | null = null;
   /** Of figures and tables: where each stands, as long as it is on one page. */
   private readonly boxes = new Map<Tag, { readonly page: PdfPage; box: Bounds } | 'several pages'>();
-  private depth = 0;
   private inside: Content = 'artifact';
 
   constructor(document: PdfDocument) {
@@ -26,38 +25,30 @@ export class PdfTags {
 
   /** Before anything is painted: opens what it belongs to, unless that is open. */
   paintInto(): void {
-    if (this.open?.content === this.inside) return;
+    if (this.open === this.inside) return;
     this.close();
     if (this.inside === 'artifact') this.document.markContent('Artifact');
     else {
       const element = this.elementOf(this.inside);
       element.add(this.document.markStructureContent(this.inside.kind));
     }
-    this.open = { content: this.inside, depth: this.depth };
+    this.open = this.inside;
   }
 
-  /** Content is opened and closed at one and the same depth of saved states. `paintInside` paints one deeper. */
-  within(
-    tag: Tag | undefined,
-    save: () => void,
-    paintInside: () => Bounds | null,
-    restore: () => void,
-  ): void {
+  /** What is painted inside belongs to the tag. `bounds` are asked for only where they are told. */
+  within(tag: Tag, paint: () => void, bounds: () => Bounds | null): void {
     const before = this.inside;
-    if (tag !== undefined && tag !== before) this.close();
-    save();
-    this.depth += 1;
-    if (tag !== undefined) {
-      this.inside = tag;
-      this.paintInto();
-    }
-    const box = paintInside();
-    const holder = tag === undefined ? null : boxed(tag);
+    // Content of its own: what is read out of one is read without a break, and a count is no end of the row's last word.
+    this.close();
+    this.inside = tag;
+    // It is there, and in its place among others, even with nothing in it.
+    this.elementOf(tag);
+    const holder = boxed(tag);
+    const box = holder === null ? null : bounds();
     if (holder !== null && box !== null) this.enlargeBox(holder, box);
-    if (this.open !== null && this.open.depth >= this.depth) this.close();
-    this.depth -= 1;
+    paint();
+    this.close();
     this.inside = before;
-    restore();
   }
 
   /** The element of a link is closed at once: what it points at is on the page that is open now. */

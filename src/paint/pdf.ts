@@ -1,14 +1,15 @@
 /** Scenes in, one a page, the bytes of a PDF out: vectors, embedded fonts, symbols defined once for the whole file. */
 
-import PdfDocument, { type PdfPicture, type PdfReference } from 'pdfkit';
+import type { PageOptions, PdfPicture, PdfReference } from 'pdfkit';
 import { type Bounds, boundsOf } from '../scene/bounds.ts';
 import { roundMm } from '../scene/rounding.ts';
 import type { Face, Scene, Shape, Tag, Transform } from '../scene/scene.ts';
-import { applied, placedAt, UNMOVED } from '../scene/transforms.ts';
+import { applied, joined, placedAt, UNMOVED } from '../scene/transforms.ts';
 import { ptFromMm } from '../units.ts';
 import { openFont } from './fonts.ts';
-import { colourOf } from './inks.ts';
-import { packObjects } from './pack-objects.ts';
+import { PackedDocument } from './packed-document.ts';
+import { PageContent } from './page-content.ts';
+import { PdfFace } from './pdf-face.ts';
 import { inkOperator, matrixOperator, pathOperators } from './pdf-operators.ts';
 import { PdfTags } from './pdf-tags.ts';
 import type { FontBytes } from './text-width.ts';
@@ -45,8 +46,7 @@ export async function paintPdf(pages: readonly Scene[], options: PdfOptions): Pr
 
 /** A PDF being written. */
 export class PdfPainting {
-  private readonly document: PdfDocument;
-  private readonly finished: Promise<Uint8Array>;
+  private readonly document: PaintedDocument;
   /** Form of each symbol already defined, by its shapes: pages that share a symbol share its form. */
   private readonly forms = new Map<
     readonly Shape[],
@@ -54,11 +54,11 @@ export class PdfPainting {
   >();
   private readonly pictures = new Map<Uint8Array, PdfPicture>();
   private readonly tags: PdfTags | null;
-  private waiting: string[] = [];
+  private readonly faces = new Map<Face, PdfFace>();
 
   constructor(options: PdfOptions) {
     const tagged = options.tagged ?? false;
-    this.document = new EscapingDocument({
+    this.document = new PaintedDocument({
       autoFirstPage: false,
       // Every text names its face; without this a standard font that may not be embedded is opened first.
       font: null,
@@ -72,18 +72,6 @@ export class PdfPainting {
         CreationDate: options.createdAt,
       },
     });
-    const chunks: Uint8Array[] = [];
-    this.finished = new Promise((resolve, reject) => {
-      this.document.on('data', (bytes) => chunks.push(bytes));
-      this.document.on('end', () => {
-        try {
-          resolve(packObjects(joinBytes(chunks)));
-        } catch (fault) {
-          reject(fault);
-        }
-      });
-      this.document.on('error', reject);
-    });
     for (const face of FACES) this.document.registerFont(face, openFont(options.fonts[face]));
     this.tags = tagged ? new PdfTags(this.document) : null;
   }
@@ -91,17 +79,9 @@ export class PdfPainting {
   /** A page as large as the scene, with the scene on it. */
   addPage(scene: Scene): void {
     this.document.addPage({ size: [ptFromMm(scene.widthMm), ptFromMm(scene.heightMm)], margin: 0 });
-    this.place(scene, 0, 0, 1);
+    this.paint(scene.shapes, scene.symbols, placedAt(0, 0, ptFromMm(1)));
     this.tags?.close();
-  }
-
-  /** A scene drawn on the present page. */
-  place(scene: Scene, xMm: number, yMm: number, scale: number): void {
-    this.document.save();
-    const toPt = ptFromMm(1);
-    this.document.transform(toPt, 0, 0, toPt, 0, 0);
-    this.group(placedAt(xMm, yMm, scale), scene.shapes, scene.symbols);
-    this.document.restore();
+    this.document.finishPage();
   }
 
   addOutline(outline: readonly PdfBookmark[]): void {
@@ -113,83 +93,122 @@ export class PdfPainting {
     }
   }
 
-  finish(): Promise<Uint8Array> {
+  finish(): Uint8Array {
     this.tags?.finish();
-    this.document.end();
-    return this.finished;
+    return this.document.packed();
   }
 
-  private paint(shapes: readonly Shape[], symbols: Scene['symbols']): void {
-    for (const shape of shapes) this.paintShape(shape, symbols);
-    this.flush();
+  /** `place` goes from mm to points from the upper left of the page. */
+  private paint(shapes: readonly Shape[], symbols: Scene['symbols'], place: Transform): void {
+    for (const shape of shapes) this.paintShape(shape, symbols, place);
   }
 
-  private paintShape(shape: Shape, symbols: Scene['symbols']): void {
+  private paintShape(shape: Shape, symbols: Scene['symbols'], place: Transform): void {
     switch (shape.kind) {
       case 'path':
       case 'circle':
-        this.waiting.push(pathOperators(shape, { inSymbol: false }));
+        this.tags?.paintInto();
+        this.document.content.draw(place, pathOperators(shape, { inSymbol: false }));
         return;
       case 'text':
-        this.flush();
-        this.paintText(shape);
+        this.paintText(shape, place);
         return;
       case 'picture':
-        this.paintPicture(shape);
+        this.paintPicture(shape, place);
         return;
       case 'use':
-        this.paintUse(shape, symbols);
+        this.paintUse(shape, symbols, place);
         return;
-      case 'group':
-        this.group(shape.transform ?? UNMOVED, shape.shapes, symbols, shape.tag);
+      case 'group': {
+        const inner = shape.transform === null ? place : joined(place, shape.transform);
+        this.paintTagged(shape.tag, shape.shapes, symbols, inner);
         return;
+      }
       case 'link':
-        this.group(UNMOVED, shape.shapes, symbols, shape.tag);
-        this.link(shape, symbols);
+        this.paintTagged(shape.tag, shape.shapes, symbols, place);
+        this.link(shape, symbols, place);
         return;
     }
   }
 
-  private link({ shapes, href, tag }: Extract<Shape, { kind: 'link' }>, symbols: Scene['symbols']): void {
-    const box = boundsOf(shapes, symbols);
-    if (box === null) return;
-    const place = [box.left, box.top, box.right - box.left, box.bottom - box.top] as const;
-    if (this.tags === null || tag === undefined) this.document.link(...place, href);
+  private paintTagged(
+    tag: Tag | undefined,
+    shapes: readonly Shape[],
+    symbols: Scene['symbols'],
+    place: Transform,
+  ): void {
+    if (this.tags === null || tag === undefined) this.paint(shapes, symbols, place);
     else
-      this.tags.link(tag, (structParent) =>
-        this.document.link(...place, href, { structParent, Contents: pdfString(tag.alternative ?? href) }),
+      this.tags.within(
+        tag,
+        () => this.paint(shapes, symbols, place),
+        () => this.fromBelow(boundsOf(shapes, symbols), place),
       );
   }
 
-  private paintText({ text, x, y, sizeMm, face, align, ink }: Extract<Shape, { kind: 'text' }>): void {
-    if (ink === 'none') return;
-    this.tags?.paintInto();
-    this.document.font(face).fontSize(sizeMm).fillColor(colourOf(ink));
-    const width = align === 'start' ? 0 : this.document.widthOfString(text);
-    const left = align === 'end' ? x - width : align === 'middle' ? x - width / 2 : x;
-    this.document.text(text, left, y, { lineBreak: false, baseline: 'alphabetic' });
+  private link(
+    { shapes, href, tag }: Extract<Shape, { kind: 'link' }>,
+    symbols: Scene['symbols'],
+    place: Transform,
+  ): void {
+    const found = boundsOf(shapes, symbols);
+    if (found === null) return;
+    const { left, top, right, bottom } = around(found, place);
+    const box = [left, top, right - left, bottom - top] as const;
+    if (this.tags === null || tag === undefined) this.document.link(...box, href);
+    else
+      this.tags.link(tag, (structParent) =>
+        this.document.link(...box, href, { structParent, Contents: pdfString(tag.alternative ?? href) }),
+      );
   }
 
-  private paintPicture({ jpeg, x, y, widthMm, heightMm }: Extract<Shape, { kind: 'picture' }>): void {
-    this.flush();
+  private paintText(
+    { text, x, y, sizeMm, face, align, ink }: Extract<Shape, { kind: 'text' }>,
+    place: Transform,
+  ): void {
+    if (ink === 'none' || text === '') return;
+    this.tags?.paintInto();
+    const set = this.faceOf(face);
+    const share = align === 'start' ? 0 : align === 'middle' ? 0.5 : 1;
+    const left = share === 0 ? x : x - share * set.widthEm(text) * sizeMm;
+    this.document.page.fonts[set.name] ??= set.reference;
+    this.document.content.write(place, set, text, left, y, sizeMm, ink);
+  }
+
+  private faceOf(face: Face): PdfFace {
+    const known = this.faces.get(face);
+    if (known !== undefined) return known;
+    const made = new PdfFace(this.document.font(face)._font);
+    this.faces.set(face, made);
+    return made;
+  }
+
+  private paintPicture(
+    { jpeg, x, y, widthMm, heightMm }: Extract<Shape, { kind: 'picture' }>,
+    place: Transform,
+  ): void {
     this.tags?.paintInto();
     const known = this.pictures.get(jpeg);
     // The library takes a copy of its own, and no view into other bytes.
     const picture = known ?? this.document.openImage(new Uint8Array(jpeg).buffer);
     if (known === undefined) this.pictures.set(jpeg, picture);
-    this.document.image(picture, x, y, { width: widthMm, height: heightMm });
+    this.document.asItDraws(place, () => {
+      this.document.image(picture, x, y, { width: widthMm, height: heightMm });
+    });
   }
 
   private paintUse(
     { symbol, transform, ink }: Extract<Shape, { kind: 'use' }>,
     symbols: Scene['symbols'],
+    place: Transform,
   ): void {
     const shapes = symbols[symbol];
     if (shapes === undefined) return;
+    this.tags?.paintInto();
     const { name, reference } = this.formOf(shapes, symbols);
     this.document.page.xobjects[name] = reference;
-    const inks = [inkOperator(ink, 'rg', { inSymbol: false }), inkOperator(ink, 'RG', { inSymbol: false })];
-    this.waiting.push(['q', ...inks, matrixOperator(transform), `/${name} Do`, 'Q'].join('\n'));
+    const inks = `${inkOperator(ink, 'rg', { inSymbol: false })}\n${inkOperator(ink, 'RG', { inSymbol: false })}`;
+    this.document.content.draw(place, `q\n${inks}\n${matrixOperator(transform)}\n/${name} Do\nQ`);
   }
 
   private formOf(
@@ -211,49 +230,55 @@ export class PdfPainting {
     return form;
   }
 
-  private group(transform: Transform, shapes: readonly Shape[], symbols: Scene['symbols'], tag?: Tag): void {
-    this.flush();
-    const save = (): void => {
-      this.document.save();
-      if (transform !== UNMOVED) this.document.transform(...transform);
-    };
-    const paint = (): Bounds | null => {
-      this.paint(shapes, symbols);
-      return tag === undefined || this.tags === null ? null : this.onPage(boundsOf(shapes, symbols));
-    };
-    const restore = (): void => {
-      this.document.restore();
-    };
-    if (this.tags !== null) this.tags.within(tag, save, paint, restore);
-    else {
-      save();
-      paint();
-      restore();
-    }
-  }
-
-  /** In points from the lower left of the page, so that what is called top lies below, what is drawn in the present place. */
-  private onPage(box: Bounds | null): Bounds | null {
+  /** In points from the lower left of the page, so that what is called top lies below. */
+  private fromBelow(box: Bounds | null, place: Transform): Bounds | null {
     if (box === null) return null;
-    const corners = [box.left, box.right].flatMap((x) =>
-      [box.top, box.bottom].map((y) => applied(this.document._ctm, x, y)),
-    );
-    const xs = corners.map(([x]) => x);
-    const ys = corners.map(([, y]) => y);
-    return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
-  }
-
-  /** Operators are written in lots: a chart has thousands. */
-  private flush(): void {
-    if (this.waiting.length === 0) return;
-    this.tags?.paintInto();
-    this.document.addContent(this.waiting.join('\n'));
-    this.waiting = [];
+    const { left, top, right, bottom } = around(box, place);
+    const { height } = this.document.page;
+    return { left, right, top: height - bottom, bottom: height - top };
   }
 }
 
-/** The library writes title and author into XML as they are. */
-class EscapingDocument extends PdfDocument {
+/** The rectangle that a placed rectangle fills. */
+function around({ left, top, right, bottom }: Bounds, place: Transform): Bounds {
+  const corners = [left, right].flatMap((x) => [top, bottom].map((y) => applied(place, x, y)));
+  const xs = corners.map(([x]) => x);
+  const ys = corners.map(([, y]) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** A document whose pages are written by ourselves, in one piece each. */
+class PaintedDocument extends PackedDocument {
+  content = new PageContent(0);
+
+  override addPage(options: PageOptions): this {
+    super.addPage(options);
+    // The library has turned the page upside down, which ours does without.
+    this.content = new PageContent(this.page.height);
+    return this;
+  }
+
+  finishPage(): void {
+    this.page.write(this.content.joined());
+  }
+
+  /** What the library itself draws in a place. */
+  asItDraws(place: Transform, draw: () => void): void {
+    this.content.add(`q\n1 0 0 -1 0 ${this.page.height} cm`);
+    this.save();
+    this.transform(...place);
+    draw();
+    this.restore();
+    this.content.add('Q');
+  }
+
+  /** The library says by this what it writes on a page. */
+  override addContent(operators: string): this {
+    this.content.add(operators);
+    return this;
+  }
+
+  /** The library writes title and author into XML as they are. */
   override _addInfo(): void {
     const { info } = this;
     this.info = Object.fromEntries(
@@ -294,14 +319,4 @@ function symbolShapeOperators(shape: Shape): string {
     case 'link':
       throw new Error(`A symbol cannot hold a ${shape.kind}.`);
   }
-}
-
-function joinBytes(chunks: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    joined.set(chunk, at);
-    at += chunk.length;
-  }
-  return joined;
 }

@@ -4,7 +4,29 @@ declare module 'pdfkit' {
   import type { Font } from 'fontkit';
 
   export interface PdfReference {
-    end(content: string): void;
+    readonly id: number;
+    readonly data: Record<string, unknown>;
+    end(content: string | Uint8Array): void;
+  }
+
+  /** A face embedded in a document, and what of it the document shows. */
+  export interface PdfFont {
+    readonly id: string;
+    /** Codes of glyphs in four hexadecimal digits, and how each is placed in thousandths of an em. */
+    encode(text: string): readonly [readonly string[], readonly PdfPosition[]];
+    ref(): PdfReference;
+  }
+
+  export interface PdfPosition {
+    readonly xAdvance: number;
+    readonly advanceWidth: number;
+    readonly xOffset: number;
+    readonly yOffset: number;
+  }
+
+  export interface PageOptions {
+    readonly size: readonly [number, number];
+    readonly margin: number;
   }
 
   /** A photograph opened, to be drawn as often as is wanted. */
@@ -17,6 +39,8 @@ declare module 'pdfkit' {
     readonly width: number;
     readonly height: number;
     readonly xobjects: Record<string, PdfReference>;
+    readonly fonts: Record<string, PdfReference>;
+    write(operators: string): void;
   }
 
   export interface PdfOutline {
@@ -49,23 +73,25 @@ declare module 'pdfkit' {
     constructor(options: PdfOptions);
     readonly page: PdfPage;
     readonly outline: PdfOutline;
-    /** What all transforms so far come to, from the lower left of the page. */
-    readonly _ctm: readonly [number, number, number, number, number, number];
-    on(event: 'data', take: (bytes: Uint8Array) => void): this;
-    on(event: 'end', done: () => void): this;
-    on(event: 'error', fail: (reason: unknown) => void): this;
+    /** The face named last. */
+    readonly _font: PdfFont;
+    readonly _root: PdfReference;
+    readonly _info: PdfReference;
+    readonly _id: Uint8Array;
+    /** It is to end as soon as nothing is waited for. */
+    _ended: boolean;
+    /** Methods of the library's own, by which it puts a file together. */
+    _write(piece: string | Uint8Array): void;
+    _refEnd(reference: PdfReference): void;
+    _finalize(): void;
     end(): void;
-    addPage(options: { size: readonly [number, number]; margin: number }): this;
+    addPage(options: PageOptions): this;
     addContent(operators: string): this;
     save(): this;
     restore(): this;
     transform(a: number, b: number, c: number, d: number, e: number, f: number): this;
     registerFont(name: string, font: Font): this;
     font(name: string): this;
-    fontSize(size: number): this;
-    fillColor(colour: string): this;
-    widthOfString(text: string): number;
-    text(text: string, x: number, y: number, options: { lineBreak: boolean; baseline: 'alphabetic' }): this;
     link(
       x: number,
       y: number,

@@ -32,10 +32,9 @@ interface FaceRuler {
   readonly widths: Map<string, number>;
 }
 
-/** PDFKit lays out each word with the space after it by itself, so nothing is kerned across a space. */
 function widthInEm(text: string, { font, widths }: FaceRuler): number {
   let sum = 0;
-  for (const word of text.match(/[^ \t]*[ \t]|[^ \t]+/g) ?? []) {
+  for (const word of wordsApart(text)) {
     let width = widths.get(word);
     if (width === undefined) {
       width = font.layout(word).advanceWidth / font.unitsPerEm;
@@ -44,4 +43,17 @@ function widthInEm(text: string, { font, widths }: FaceRuler): number {
     sum += width;
   }
   return sum;
+}
+
+/** Each word with the space after it: they are set one by one, and nothing is kerned across a space. */
+export function wordsApart(text: string): string[] {
+  const words: string[] = [];
+  let from = 0;
+  while (from < text.length) {
+    const space = text.indexOf(' ', from);
+    const end = space < 0 ? text.length : space + 1;
+    words.push(text.slice(from, end));
+    from = end;
+  }
+  return words;
 }

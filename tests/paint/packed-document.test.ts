@@ -7,7 +7,8 @@ import path from 'node:path';
 import PdfDocument from 'pdfkit';
 import { afterAll, expect, test } from 'vitest';
 import { openFont } from '../../src/paint/fonts.ts';
-import { packObjects } from '../../src/paint/pack-objects.ts';
+import { PackedDocument } from '../../src/paint/packed-document.ts';
+import { PdfFace } from '../../src/paint/pdf-face.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
 import { pageWords, readPdf } from '../booklet/read-pdf.ts';
 
@@ -15,42 +16,62 @@ const folder = mkdtempSync(path.join(tmpdir(), 'packed-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Many small objects, and strings that hold the words objects are written with. */
-function plainPdf(pages: number): Promise<Uint8Array> {
-  const document = new PdfDocument({
-    autoFirstPage: false,
-    font: null,
-    pdfVersion: '1.7',
-    lang: 'en',
-    displayTitle: true,
-    info: { Title: 'A stream endobj (endstream)', CreationDate: new Date('2026-11-24T00:00:00Z') },
-  });
-  const chunks: Uint8Array[] = [];
-  const done = new Promise<Uint8Array>((resolve) => {
-    document.on('data', (bytes) => chunks.push(bytes));
-    document.on('end', () => resolve(Buffer.concat(chunks)));
-  });
+function filled(document: PdfDocument, pages: number): void {
   document.registerFont('text', openFont(readFontFiles().text));
   for (let page = 0; page < pages; page += 1) {
     document.addPage({ size: [200, 100], margin: 0 });
-    document.font('text').fontSize(10);
-    document.text(`page ${page}: endobj stream`, 20, 20, { lineBreak: false, baseline: 'alphabetic' });
+    const face = new PdfFace(document.font('text')._font);
+    document.page.fonts[face.name] = face.reference;
+    document.addContent(
+      `BT /${face.name} 10 Tf 1 0 0 -1 20 20 Tm [<${face.codes(`page ${page}: endobj stream`, 10)}>] TJ ET`,
+    );
     document.link(20, 20, 100, 10, `https://example.org/endstream/${page}`);
   }
+}
+
+const OPTIONS = {
+  autoFirstPage: false,
+  font: null,
+  pdfVersion: '1.7',
+  lang: 'en',
+  displayTitle: true,
+  info: { Title: 'A stream endobj (endstream) é', CreationDate: new Date('2026-11-24T00:00:00Z') },
+} as const;
+
+/** As the library writes it. */
+function plainPdf(pages: number): Uint8Array {
+  const chunks: (string | Uint8Array)[] = [];
+  class PlainDocument extends PdfDocument {
+    override _write(piece: string | Uint8Array): void {
+      chunks.push(piece);
+      super._write(piece);
+    }
+  }
+  const document = new PlainDocument(OPTIONS);
+  filled(document, pages);
   document.end();
-  return done;
+  return Buffer.concat(
+    chunks.map((piece) => (typeof piece === 'string' ? Buffer.from(`${piece}\n`, 'latin1') : piece)),
+  );
+}
+
+function packedPdf(pages: number): Uint8Array {
+  const document = new PackedDocument(OPTIONS);
+  filled(document, pages);
+  return document.packed();
 }
 
 test('the pages, words and title are the same, and the file is smaller', async () => {
-  const plain = await plainPdf(40);
-  const packed = packObjects(plain);
+  const plain = plainPdf(40);
+  const packed = packedPdf(40);
   expect(packed.length).toBeLessThan(plain.length * 0.8);
   const [before, after] = [await readPdf(plain), await readPdf(packed)];
   expect(after).toEqual(before);
   expect(after.pages.map(pageWords)).toEqual(before.pages.map((_, page) => `page ${page}: endobj stream`));
 });
 
-test('more objects than go into one stream are spread over several', async () => {
-  const packed = packObjects(await plainPdf(400));
+test('more objects than go into one stream are spread over several', () => {
+  const packed = packedPdf(400);
   const file = path.join(folder, 'many.pdf');
   writeFileSync(file, packed);
   expect(execFileSync('qpdf', ['--check', file], { encoding: 'utf8' })).toContain(
@@ -59,9 +80,12 @@ test('more objects than go into one stream are spread over several', async () =>
   const opened = path.join(folder, 'opened.pdf');
   execFileSync('qpdf', ['--object-streams=disable', '--stream-data=uncompress', file, opened]);
   expect(readFileSync(opened, 'latin1').match(/\/Type \/Page\b/g)).toHaveLength(400);
-  expect(packed.toString()).toBe(packObjects(await plainPdf(400)).toString());
+  expect(packed).toEqual(packedPdf(400));
 });
 
-test('what is no such file is refused, not guessed at', () => {
-  expect(() => packObjects(new TextEncoder().encode('%PDF-1.7\nnothing'))).toThrow(/table of places/);
+test('a document with something unfinished in it is refused, not half written', () => {
+  const document = new PackedDocument(OPTIONS);
+  filled(document, 1);
+  document.ref({ Type: 'Left' });
+  expect(() => document.packed()).toThrow(/never finished/);
 });
