@@ -114,7 +114,10 @@ function assembledPage(
     widthMm: grid.widthMm,
     heightMm: grid.heightMm,
     title: [head.title, [title, number].filter((word) => word !== '').join(' ')].join(', '),
-    alternative: spokenText(body),
+    // Told only where a page is drawn by itself.
+    get alternative() {
+      return spokenText(body);
+    },
     symbols,
     shapes,
   };

@@ -60,6 +60,10 @@ export function runsWidth(runs: readonly Run[], sizeMm: number, measure: Measure
 function splitAtNewlines(runs: readonly Run[]): Run[][] {
   const paragraphs: Run[][] = [[]];
   for (const run of runs) {
+    if (!run.text.includes('\n')) {
+      if (run.text !== '') paragraphs.at(-1)?.push(run);
+      continue;
+    }
     run.text.split(/\r?\n/).forEach((text, index) => {
       if (index > 0) paragraphs.push([]);
       if (text) paragraphs.at(-1)?.push({ ...run, text });
@@ -73,12 +77,11 @@ function wordsOf(runs: readonly Run[], sizeMm: number, measure: MeasureText): Wo
   const words: Run[][] = [];
   let open = false;
   for (const run of runs) {
-    for (const bit of run.text.split(/([ \t\u200b]+)/)) {
-      if (!bit) continue;
-      if (/^[ \t\u200b]/.test(bit)) {
-        open = false;
-        continue;
-      }
+    const text = run.text.replace(BREAKING, ' ');
+    for (const [index, bit] of text.split(' ').entries()) {
+      // Before every bit but the first there was a space.
+      if (index > 0) open = false;
+      if (bit === '') continue;
       const piece = { ...run, text: drawn(bit) };
       if (open) words.at(-1)?.push(piece);
       else words.push([piece]);
@@ -88,13 +91,18 @@ function wordsOf(runs: readonly Run[], sizeMm: number, measure: MeasureText): Wo
   return words.map((bits) => ({ runs: bits, widthMm: runsWidth(bits, sizeMm, measure) }));
 }
 
+const BREAKING = /[\t\u200b]/g;
+
 /** No-break signs as the fonts have them; a soft hyphen is not drawn, since words are not broken at it. */
 function drawn(text: string): string {
+  if (!NOT_DRAWN.test(text)) return text;
   return text
     .replace(/[\u00a0\u202f]/g, ' ')
     .replace(/\u2011/g, '-')
     .replace(/\u00ad/g, '');
 }
+
+const NOT_DRAWN = /[\u00a0\u00ad\u202f\u2011]/;
 
 /** A word wider than the measure, cut between characters, after a hyphen, slash or comma where one is near. */
 function cutWord(word: Word, sizeMm: number, widthMm: number, measure: MeasureText): Word[] {

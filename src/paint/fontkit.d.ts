@@ -2,6 +2,8 @@
 
 declare module 'fontkit' {
   export interface Glyph {
+    readonly id: number;
+    readonly codePoints: readonly number[];
     readonly advanceWidth: number;
     readonly path: {
       toSVG(): string;

@@ -1,35 +1,53 @@
-/** Font bytes in, opened fonts out, each opened once however many booklets it sets. */
+/** Font bytes in, opened fonts and shaped words out: each font is opened once and each word shaped once, however many booklets they set. */
 
 import { create, type Font, type GlyphRun } from 'fontkit';
 
-/** Bytes are not changed once read, so an opened font may be kept as long as they are. */
-const opened = new WeakMap<Uint8Array, Font>();
-
-export function openFont(bytes: Uint8Array): Font {
-  const known = opened.get(bytes);
-  if (known !== undefined) return known;
-  const font = keepingRuns(create(bytes));
-  opened.set(bytes, font);
-  return font;
+interface Opened {
+  readonly font: Font;
+  readonly words: Map<string, GlyphRun>;
 }
+
+/** Bytes are not changed once read, so an opened font may be kept as long as they are. */
+const opened = new WeakMap<Uint8Array, Opened>();
 
 /** More words than any collection has; what is beyond them is a text that repeats nothing. */
 const MOST_KEPT = 20_000;
 
-/** Shaping a word takes longer than all else that is done to it, and booklets are made of the same few hundred words. */
-function keepingRuns(font: Font): Font {
-  const runs = new Map<string, GlyphRun>();
-  const shape = font.layout.bind(font);
-  font.layout = (text, features) => {
-    if (features !== undefined) return shape(text, features);
-    let run = runs.get(text);
+export function openFont(bytes: Uint8Array): Font {
+  return open(bytes).font;
+}
+
+/** What shapes words of one font. Shaping one takes longer than all else that is done to it, and booklets repeat the same few hundred. */
+export function wordShaper(bytes: Uint8Array): (word: string) => GlyphRun {
+  const { font, words } = open(bytes);
+  return (word) => {
+    let run = words.get(word);
     if (run === undefined) {
-      run = shape(text);
-      if (runs.size >= MOST_KEPT) runs.clear();
-      runs.set(text, run);
+      run = font.layout(word);
+      if (words.size >= MOST_KEPT) words.clear();
+      words.set(word, run);
     }
-    // Whoever sets the run scales its positions in place.
-    return Object.create(run, { positions: { value: run.positions.map((position) => ({ ...position })) } });
+    return run;
   };
-  return font;
+}
+
+/** Each word with the space after it: they are shaped one by one, so that nothing is kerned across a space. */
+export function wordsApart(text: string): string[] {
+  const words: string[] = [];
+  let from = 0;
+  while (from < text.length) {
+    const space = text.indexOf(' ', from);
+    const end = space < 0 ? text.length : space + 1;
+    words.push(text.slice(from, end));
+    from = end;
+  }
+  return words;
+}
+
+function open(bytes: Uint8Array): Opened {
+  const known = opened.get(bytes);
+  if (known !== undefined) return known;
+  const made = { font: create(bytes), words: new Map<string, GlyphRun>() };
+  opened.set(bytes, made);
+  return made;
 }

@@ -1,7 +1,8 @@
 /** Text and a face embedded in a document -> what shows it on a page: glyphs by their codes, moved where they are kerned. */
 
+import type { Glyph } from 'fontkit';
 import type { PdfFont, PdfReference } from 'pdfkit';
-import { wordsApart } from './text-width.ts';
+import { wordShaper, wordsApart } from './fonts.ts';
 
 interface ShownWord {
   /** Of a string in an array for `TJ`, without its ends; it may close the string and open another. */
@@ -11,11 +12,15 @@ interface ShownWord {
 
 export class PdfFace {
   private readonly font: PdfFont;
-  /** A booklet repeats the same few hundred. */
+  private readonly shape: (word: string) => ReturnType<ReturnType<typeof wordShaper>>;
+  /** By their numbers in the font. */
+  private readonly glyphs = new Map<number, string>();
   private readonly words = new Map<string, ShownWord>();
 
-  constructor(font: PdfFont) {
+  /** `bytes` are those of the font that the document was given. */
+  constructor(font: PdfFont, bytes: Uint8Array) {
     this.font = font;
+    this.shape = wordShaper(bytes);
   }
 
   /** Its name among the resources of a page. */
@@ -23,7 +28,6 @@ export class PdfFace {
     return this.font.id;
   }
 
-  /** The object itself. */
   get reference(): PdfReference {
     return this.font.ref();
   }
@@ -44,25 +48,38 @@ export class PdfFace {
   private word(text: string, size: number): ShownWord {
     const known = this.words.get(text);
     if (known !== undefined) return known;
-    const [glyphs, positions] = this.font.encode(text);
+    const { glyphs, positions, advanceWidth } = this.shape(text);
+    const { scale } = this.font;
     let codes = '';
-    let width = 0;
     let raised = false;
-    for (const [index, { xAdvance, advanceWidth, xOffset, yOffset }] of positions.entries()) {
-      const back = thousandths(advanceWidth - xAdvance);
-      const glyph = glyphs[index] ?? '';
-      width += xAdvance;
-      if (xOffset === 0 && yOffset === 0) codes += back === 0 ? glyph : `${glyph}> ${back} <`;
+    for (const [index, glyph] of glyphs.entries()) {
+      const { xAdvance = glyph.advanceWidth, xOffset = 0, yOffset = 0 } = positions[index] ?? {};
+      const code = this.codeOf(glyph);
+      const back = thousandths((glyph.advanceWidth - xAdvance) * scale);
+      if (xOffset === 0 && yOffset === 0) codes += back === 0 ? code : `${code}> ${back} <`;
       else {
-        const rise = thousandths((yOffset / 1000) * size);
+        const aside = thousandths(xOffset * scale);
+        const rise = thousandths((yOffset * scale * size) / 1000);
+        const shown = rise === 0 ? code : `>] TJ ${rise} Ts [<${code}>] TJ 0 Ts [<`;
+        codes += `> ${-aside} <${shown}> ${aside + back} <`;
         raised ||= rise !== 0;
-        const shown = rise === 0 ? glyph : `>] TJ ${rise} Ts [<${glyph}>] TJ 0 Ts [<`;
-        codes += `> ${thousandths(-xOffset)} <${shown}> ${thousandths(xOffset + back)} <`;
       }
     }
-    const word = { codes, widthEm: width / 1000 };
+    const word = { codes, widthEm: (advanceWidth * scale) / 1000 };
     if (!raised) this.words.set(text, word);
     return word;
+  }
+
+  /** In four hexadecimal digits. The document takes along what a glyph looks like, how wide it is and what it stands for. */
+  private codeOf({ id, advanceWidth, codePoints }: Glyph): string {
+    const known = this.glyphs.get(id);
+    if (known !== undefined) return known;
+    const number = this.font.subset.includeGlyph(id);
+    this.font.widths[number] ??= advanceWidth * this.font.scale;
+    this.font.unicode[number] ??= codePoints;
+    const code = number.toString(16).padStart(4, '0');
+    this.glyphs.set(id, code);
+    return code;
   }
 }
 

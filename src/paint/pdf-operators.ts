@@ -34,11 +34,21 @@ export function matrixOperator([a, b, c, d, e, f]: Transform): string {
 /** `rg` for fills, `RG` for strokes. */
 export function inkOperator(ink: Ink, operator: 'rg' | 'RG', { inSymbol }: Operators): string {
   if ((inSymbol && ink === 'ink') || ink === 'none') return '';
-  const hex = colourOf(ink);
-  const parts = [1, 3, 5].map(
-    (at) => Math.round((Number.parseInt(hex.slice(at, at + 2), 16) / 255) * 1000) / 1000,
-  );
-  return `${parts.join(' ')} ${operator}`;
+  let numbers = COLOURS.get(ink);
+  if (numbers === undefined) {
+    numbers = colourNumbers(colourOf(ink));
+    COLOURS.set(ink, numbers);
+  }
+  return `${numbers} ${operator}`;
+}
+
+/** A booklet has a handful, and names them thousands of times. */
+const COLOURS = new Map<Ink, string>();
+
+function colourNumbers(hex: string): string {
+  return [1, 3, 5]
+    .map((at) => Math.round((Number.parseInt(hex.slice(at, at + 2), 16) / 255) * 1000) / 1000)
+    .join(' ');
 }
 
 function strokeOperators(stroke: Stroke, within: Operators): string {

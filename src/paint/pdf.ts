@@ -35,6 +35,9 @@ export interface PdfBookmark {
   readonly page: number;
 }
 
+/** Bytes: a symbol of fewer is no smaller for being compressed. */
+const WORTH_PACKING = 200;
+
 const FACES: readonly Face[] = ['text', 'text-bold', 'text-italic', 'title', 'title-bold'];
 
 export async function paintPdf(pages: readonly Scene[], options: PdfOptions): Promise<Uint8Array> {
@@ -54,6 +57,7 @@ export class PdfPainting {
   >();
   private readonly pictures = new Map<Uint8Array, PdfPicture>();
   private readonly tags: PdfTags | null;
+  private readonly fonts: FontBytes;
   private readonly faces = new Map<Face, PdfFace>();
 
   constructor(options: PdfOptions) {
@@ -72,6 +76,7 @@ export class PdfPainting {
         CreationDate: options.createdAt,
       },
     });
+    this.fonts = options.fonts;
     for (const face of FACES) this.document.registerFont(face, openFont(options.fonts[face]));
     this.tags = tagged ? new PdfTags(this.document) : null;
   }
@@ -178,7 +183,7 @@ export class PdfPainting {
   private faceOf(face: Face): PdfFace {
     const known = this.faces.get(face);
     if (known !== undefined) return known;
-    const made = new PdfFace(this.document.font(face)._font);
+    const made = new PdfFace(this.document.font(face)._font, this.fonts[face]);
     this.faces.set(face, made);
     return made;
   }
@@ -224,7 +229,9 @@ export class PdfPainting {
       BBox: [box.left, box.top, box.right, box.bottom].map(roundMm),
       Resources: {},
     });
-    reference.end(symbolOperators(shapes));
+    const operators = symbolOperators(shapes);
+    reference.compress = operators.length > WORTH_PACKING;
+    reference.end(operators);
     const form = { name: `Symbol${this.forms.size + 1}`, reference };
     this.forms.set(shapes, form);
     return form;

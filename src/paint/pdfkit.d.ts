@@ -6,22 +6,21 @@ declare module 'pdfkit' {
   export interface PdfReference {
     readonly id: number;
     readonly data: Record<string, unknown>;
+    compress: boolean;
     end(content: string | Uint8Array): void;
   }
 
   /** A face embedded in a document, and what of it the document shows. */
   export interface PdfFont {
     readonly id: string;
-    /** Codes of glyphs in four hexadecimal digits, and how each is placed in thousandths of an em. */
-    encode(text: string): readonly [readonly string[], readonly PdfPosition[]];
+    /** Thousandths of an em to the font's own units. */
+    readonly scale: number;
+    readonly subset: { includeGlyph(glyph: number): number };
+    /** Of the glyphs of the subset, in thousandths of an em. */
+    readonly widths: number[];
+    /** What each stands for. */
+    readonly unicode: (readonly number[])[];
     ref(): PdfReference;
-  }
-
-  export interface PdfPosition {
-    readonly xAdvance: number;
-    readonly advanceWidth: number;
-    readonly xOffset: number;
-    readonly yOffset: number;
   }
 
   export interface PageOptions {

@@ -1,8 +1,7 @@
 /** Font bytes in, a ruler out that tells how wide a text comes out when painted. */
 
-import type { Font } from 'fontkit';
 import type { Face } from '../scene/scene.ts';
-import { openFont } from './fonts.ts';
+import { openFont, wordShaper, wordsApart } from './fonts.ts';
 
 export type FontBytes = Readonly<Record<Face, Uint8Array>>;
 
@@ -11,49 +10,40 @@ export interface TextRuler {
   measureText(text: string, face: Face, sizeMm: number): number;
 }
 
-/** Faces are opened when first asked for; widths of words are kept, since a booklet repeats the same few hundred. */
+/** Faces are opened when first asked for. */
 export function textRuler(fonts: FontBytes): TextRuler {
-  const opened = new Map<Face, FaceRuler>();
-  const open = (face: Face): FaceRuler => {
-    const known = opened.get(face);
-    if (known) return known;
-    const made = { font: openFont(fonts[face]), widths: new Map<string, number>() };
-    opened.set(face, made);
-    return made;
-  };
+  const rulers = new Map<Face, (text: string) => number>();
   return {
-    measureText: (text, face, sizeMm) => widthInEm(text, open(face)) * sizeMm,
+    measureText: (text, face, sizeMm) => {
+      let ruler = rulers.get(face);
+      if (ruler === undefined) {
+        ruler = faceRuler(fonts[face]);
+        rulers.set(face, ruler);
+      }
+      return ruler(text) * sizeMm;
+    },
   };
 }
 
-interface FaceRuler {
-  readonly font: Font;
-  /** In ems, by word. */
-  readonly widths: Map<string, number>;
-}
-
-function widthInEm(text: string, { font, widths }: FaceRuler): number {
-  let sum = 0;
-  for (const word of wordsApart(text)) {
+/** Widths in ems. */
+function faceRuler(bytes: Uint8Array): (text: string) => number {
+  const { unitsPerEm } = openFont(bytes);
+  const shape = wordShaper(bytes);
+  // A booklet asks for the same few hundred words, each several times over.
+  const widths = new Map<string, number>();
+  const ofWord = (word: string): number => {
     let width = widths.get(word);
     if (width === undefined) {
-      width = font.layout(word).advanceWidth / font.unitsPerEm;
+      width = shape(word).advanceWidth / unitsPerEm;
       widths.set(word, width);
     }
-    sum += width;
-  }
-  return sum;
-}
-
-/** Each word with the space after it: they are set one by one, and nothing is kerned across a space. */
-export function wordsApart(text: string): string[] {
-  const words: string[] = [];
-  let from = 0;
-  while (from < text.length) {
-    const space = text.indexOf(' ', from);
-    const end = space < 0 ? text.length : space + 1;
-    words.push(text.slice(from, end));
-    from = end;
-  }
-  return words;
+    return width;
+  };
+  return (text) => {
+    const space = text.indexOf(' ');
+    if (space < 0 || space === text.length - 1) return text === '' ? 0 : ofWord(text);
+    let sum = 0;
+    for (const word of wordsApart(text)) sum += ofWord(word);
+    return sum;
+  };
 }

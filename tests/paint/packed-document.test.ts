@@ -17,10 +17,11 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Many small objects, and strings that hold the words objects are written with. */
 function filled(document: PdfDocument, pages: number): void {
-  document.registerFont('text', openFont(readFontFiles().text));
+  const { text } = readFontFiles();
+  document.registerFont('text', openFont(text));
   for (let page = 0; page < pages; page += 1) {
     document.addPage({ size: [200, 100], margin: 0 });
-    const face = new PdfFace(document.font('text')._font);
+    const face = new PdfFace(document.font('text')._font, text);
     document.page.fonts[face.name] = face.reference;
     document.addContent(
       `BT /${face.name} 10 Tf 1 0 0 -1 20 20 Tm [<${face.codes(`page ${page}: endobj stream`, 10)}>] TJ ET`,
