@@ -13,7 +13,8 @@ import path from 'node:path';
 import { buildSync } from 'esbuild';
 import { chromium } from 'playwright-core';
 import { printTwelve } from './print-twelve.ts';
-import { asHtml, asMs, PAGES, twelvePages } from './twelve-pages.ts';
+import { asHtml, asMs } from './twelve-elsewhere.ts';
+import { PAGES, twelvePages } from './twelve-pages.ts';
 
 const COLD_PASSES = 5;
 const WARM_PASSES = 9;
