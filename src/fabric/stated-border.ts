@@ -139,6 +139,9 @@ function sideLengths(
       ? null
       : n.map((one, i) => one * (blocks[i % 2 === 0 ? 0 : 1] ?? 0));
   }
+  const lengths = sides.map(({ side }, i) => side?.lengths?.[i % 2 === 0 ? 0 : 1]);
+  if (lengths.every((length) => length !== undefined) && sides.length === 4)
+    return lengths.map((length) => valueFor(worker, length.values) ?? 0);
   if (each === 'square') return onSquares(worker, n, inAll(corners, worker.sizeIndex), stated);
   const told = stated === null ? null : toldLengths(worker, sides.length, corners, stated);
   return told ?? sidesOfSquares(worker, sides, below);

@@ -1,5 +1,6 @@
 /** The edges of a piece that steps can go along. */
 
+import type { Num } from './num.ts';
 import type { What } from './what.ts';
 
 export type Edge =
@@ -21,6 +22,8 @@ export interface BorderSide {
   /** A stitch, a block or a sewn square of the side; `counted` where the step says how many in all. */
   readonly each: 'stitch' | 'block' | 'square' | 'counted';
   readonly said: string;
+  /** `(81 along a short side, 105 along a long side)`: what two sides that meet have. */
+  readonly lengths?: readonly [Num, Num];
   /** Round squares sewn together: how many stitches go into each join. */
   readonly atJoin?: number;
   /** `in next 13 sc` before `of square`: what there are as many of as the step has stitches. */

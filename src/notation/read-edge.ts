@@ -64,6 +64,9 @@ export function readEvenlyAfter(
   if (evenly) cursor.at += 1;
   takeAny(cursor, 'spaced');
   const edge = readEdge(cursor) ?? takeBareEdge(cursor);
+  const side = evenly && edge === 'row ends' ? readInBlocks(cursor, start) : null;
+  if (side !== null)
+    return { kind: 'evenly', stitch, n, edge: 'row ends', side, span: spanSince(cursor, from) };
   // `16 sc along the row ends`: how they are spread goes without saying there.
   if (edge !== null && (evenly || ((edge === 'row ends' || edge === 'foundation') && atBoundary(cursor))))
     return { kind: 'evenly', stitch, n, edge, span: spanSince(cursor, from) };

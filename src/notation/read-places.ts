@@ -74,7 +74,7 @@ export function readPlaces(
     return [{ kind: 'join', stitch, place: null, ring: true, span: spanSince(cursor, from) }];
   const told = times === null && TOLD_ROUND.has(led) ? readToldSides(cursor, from, stitch) : null;
   if (told !== null) return [told];
-  const open = times === null && UNSPREAD.has(led) ? readUnspread(cursor, from) : null;
+  const open = times === null && UNSPREAD.has(led) ? readUnspread(cursor, from, stitch) : null;
   if (open !== null) return [open];
   const each =
     times !== null && wordAt(cursor) === 'evenly' ? readSoManyEach(cursor, from, stitch, times) : null;

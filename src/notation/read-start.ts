@@ -79,7 +79,7 @@ export function readRoundOf(cursor: Cursor, from: number): Step | null {
     const stitch = readStitchName(cursor);
     const inRows = stitch === null ? null : readInEachRow(cursor, from, stitch);
     if (inRows !== null) return inRows;
-    const open = stitch !== null && wordAt(cursor) === 'evenly' ? readUnspread(cursor, from) : null;
+    const open = stitch !== null && wordAt(cursor) === 'evenly' ? readUnspread(cursor, from, stitch) : null;
     if (open !== null) return open;
     const stop = readStop(cursor) ?? {
       kind: 'end',

@@ -143,6 +143,7 @@ function readTo(cursor: Cursor, from: number): Stop | null {
     takeOfRow(cursor);
     return { kind: 'end', word: 'to end', span: spanSince(cursor, from) };
   }
+  if (takeUntilAllDone(cursor)) return { kind: 'end', word: 'around', span: spanSince(cursor, from) };
   const middle = readMiddleOfCorner(cursor);
   if (middle !== null) return { kind: 'before', what: middle, span: spanSince(cursor, from) };
   takeAny(cursor, 'within');
@@ -184,6 +185,24 @@ function readTo(cursor: Cursor, from: number): Stop | null {
   cursor.at = start;
   return null;
 }
+
+/** `all four sides are done`, `all sides have been worked` behind "until": to where the round began. */
+function takeUntilAllDone(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (takeAny(cursor, 'all', 'both') !== null) {
+    takeAny(cursor, 'of');
+    takeAny(cursor, 'the');
+    if (isNumber(cursor)) readNumber(cursor);
+    if (takeAny(cursor, 'sides', 'edges') !== null && takeAny(cursor, 'are', 'have') !== null) {
+      takeAny(cursor, 'been');
+      if (takeOneOf(cursor, DONE) !== null && atBoundary(cursor)) return true;
+    }
+  }
+  cursor.at = start;
+  return false;
+}
+
+const DONE = new Set(['done', 'worked', 'complete', 'completed', 'finished', 'edged', 'covered']);
 
 /** `of row`, `of the round` behind "to end"; the cursor stays where neither stands. */
 function takeOfRow(cursor: Cursor): void {

@@ -75,7 +75,7 @@ const NO_THINGS = new Set([
 
 /** What a thing may begin with. */
 const THING_WORDS: ReadonlySet<string> = new Set([
-  ...['half', 'pattern', 'patt'],
+  ...['half', 'pattern', 'patt', 'corner'],
   ...GATHERED.keys(),
   ...[GROUPS, CLUSTERS, INCREASES, DECREASES, PICOTS, BLOCKS, OPEN, FILLED, SQUARES, SHAPES, ROWS].flatMap(
     (words) => [...words],
@@ -173,7 +173,8 @@ function readTogether(cursor: Cursor): Thing | null {
     cursor.at = from;
     return null;
   }
-  // `12 fans of 7 tr`.
+  // `12 fans of 7 tr`, `4 corner shells of 7 dc`.
+  if (wordAt(cursor) === 'corner' && SPREADS.has(wordAt(cursor, 1))) cursor.at += 1;
   const spread =
     wordAt(cursor, 1) === 'of' && peek(cursor, 2).kind === 'number' && SPREADS.has(wordAt(cursor));
   if (spread) cursor.at += 1;

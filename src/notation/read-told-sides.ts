@@ -131,16 +131,22 @@ export function readToldSides(cursor: Cursor, from: number, stitch: StitchName):
   const all = which.size === sides.length && (sides.length === 2 ? !which.has('') : which.has(''));
   if (corner !== null && all && isDone(cursor, bracketed)) {
     if (bracketed) cursor.at += 1;
-    const told = corner;
-    return sidesOf(
-      cursor,
-      from,
-      sides.flatMap((side) => [told, side]),
-      FOUR / sides.length,
-    );
+    return sidesOf(cursor, from, withCorners(sides, corner), FOUR / sides.length);
   }
   cursor.at = start;
   return null;
+}
+
+/** Sides and a corner for each, in the order they are told; a corner that is told once and met twice stands where it is met. */
+function withCorners(sides: readonly Step[], corner: Step): readonly Step[] {
+  const told = sides.findIndex(({ span }) => corner.span.start < span.start);
+  return sides.flatMap((side, i) => {
+    const leads = told === 0;
+    const itself = i === (told < 0 ? sides.length : Math.max(told, 1)) - 1;
+    const at = leads ? side.span.start : side.span.end;
+    const met = itself ? corner : { ...corner, span: { start: at, end: at } };
+    return leads ? [met, side] : [side, met];
+  });
 }
 
 /** Two lengths of side and a corner. */
@@ -167,15 +173,14 @@ function readCountedSide(
   if (n !== null && takeOneOf(cursor, LEADS) !== null && takeOneOf(cursor, ALL) !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
-    if (isNumber(cursor)) cursor.at += 1;
+    const four = !isNumber(cursor) || readNumber(cursor)?.values[0] === FOUR;
     const which = takeAny(cursor, 'long', 'short', 'longer', 'shorter') ?? '';
-    if (takeOneOf(cursor, SIDES) !== null) {
+    if (four && takeOneOf(cursor, SIDES) !== null) {
       const span = spanSince(cursor, from);
-      const side: BorderSide = {
-        each: 'counted',
-        said: `evenly along ${which === '' ? '' : `${which} `}side`,
+      return {
+        step: { kind: 'evenly', stitch: named ?? stitch, n, edge: 'row ends', span },
+        which: which.slice(0, 5),
       };
-      return { step: { kind: 'evenly', stitch, n, edge: 'row ends', side, span }, which: which.slice(0, 5) };
     }
   }
   cursor.at = from;
@@ -206,7 +211,6 @@ function readCorner(cursor: Cursor, before: StitchName | null): Step | null {
     n: null,
     what: { kind: 'corner' },
     each: false,
-    here: true,
     span: spanSince(cursor, at),
   } as const;
   return { kind: 'work', stitch, times: n, place, loop: 'both', skipped: null, span };

@@ -5,7 +5,9 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
-import type { NoteStep, Step } from './tree.ts';
+import type { Num } from './num.ts';
+import { readNumber } from './read-number.ts';
+import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
 
 const WAYS = new Set(['around', 'round', 'along', 'across', 'up', 'down', 'over']);
 const EDGE_NAMES: ReadonlySet<string> = new Set(
@@ -19,7 +21,7 @@ const WHOLE = new Set(['entire', 'whole', 'outer', 'outside']);
 const WITH = new Set(['with', 'working', 'placing', 'making', 'putting', 'adding']);
 
 /** Behind the stitch's name; null, the cursor where it was, where a number is told, or no edge is named. */
-export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
+export function readUnspread(cursor: Cursor, from: number, stitch: StitchName): NoteStep | EvenlyStep | null {
   const start = cursor.at;
   const evenly = takeAny(cursor, 'evenly') !== null;
   if (evenly) takeAny(cursor, 'spaced');
@@ -33,7 +35,14 @@ export function readUnspread(cursor: Cursor, from: number): NoteStep | null {
     // `sc evenly across` a row is not said to leave its number open.
     const named = cursor.at > at || LED.has(led);
     takeCorners(cursor);
-    takeExample(cursor);
+    const lengths = takeExample(cursor);
+    // In a repeat, with the corners told beside it, the two lengths are those of the sides as they come.
+    if (named && lengths !== null && cursor.depth > 0 && atBoundary(cursor)) {
+      const said = textSince(cursor, start);
+      const span = spanSince(cursor, from);
+      const n = { values: [1], span };
+      return { kind: 'evenly', stitch, n, edge: 'row ends', side: { each: 'stitch', said, lengths }, span };
+    }
     // `, 2 dc in each row`: so many are told after all.
     const told =
       peek(cursor).kind === 'comma' &&
@@ -69,9 +78,31 @@ function takeCorners(cursor: Cursor): void {
   cursor.at = start;
 }
 
-/** `(81 along a short side, 105 along a long side)`: how many it was for whoever wrote it. */
-function takeExample(cursor: Cursor): void {
-  if (peek(cursor).kind !== 'open' || peek(cursor, 1).kind !== 'number') return;
+/** `(81 along a short side, 105 along a long side)`: how many it was for whoever wrote it; the two lengths, or null where they are told otherwise. */
+function takeExample(cursor: Cursor): readonly [Num, Num] | null {
+  if (peek(cursor).kind !== 'open' || peek(cursor, 1).kind !== 'number') return null;
+  const start = cursor.at;
+  cursor.at += 1;
+  const lengths: Num[] = [];
+  const which = new Set<string>();
+  while (peek(cursor).kind === 'number' && lengths.length < 2) {
+    const n = readNumber(cursor);
+    if (n !== null) lengths.push(n);
+    let word = '';
+    while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'and') {
+      if (LENGTHS.has(wordAt(cursor))) word = wordAt(cursor);
+      cursor.at += 1;
+    }
+    which.add(word);
+    if (peek(cursor).kind === 'comma' || peek(cursor).kind === 'semicolon') cursor.at += 1;
+    takeAny(cursor, 'and');
+  }
+  const [first, second] = lengths;
+  if (peek(cursor).kind === 'close' && which.size === 2 && !which.has('') && first && second) {
+    cursor.at += 1;
+    return [first, second];
+  }
+  cursor.at = start;
   let sides = false;
   for (let ahead = 1; ; ahead += 1) {
     const { kind } = peek(cursor, ahead);
@@ -79,11 +110,13 @@ function takeExample(cursor: Cursor): void {
     sides ||= word === 'side' || word === 'sides' || word === 'edge';
     if (kind === 'close') {
       if (sides) cursor.at += ahead + 1;
-      return;
+      return null;
     }
-    if (kind !== 'word' && kind !== 'number' && kind !== 'comma') return;
+    if (kind !== 'word' && kind !== 'number' && kind !== 'comma') return null;
   }
 }
+
+const LENGTHS = new Set(['short', 'long', 'shorter', 'longer']);
 
 /** The stretch of a line that is left to the maker so; null where it has none. */
 export function unspreadIn(steps: readonly Step[]): NoteStep | null {

@@ -178,6 +178,9 @@ function printEvenly(step: EvenlyStep, voice: Voice, depth: number): string {
   if (step.side?.again === true) return ownWords(step.side.said, voice);
   if (step.side?.of !== undefined)
     return `${printName(step.stitch, false, voice)} in next ${printAmount(step.n, step.side.of, voice)} ${ownWords(step.side.said, voice)}`;
+  // `sc evenly along the side (81 along a short side, …)`: the numbers stand in its words.
+  if (step.side?.lengths !== undefined)
+    return `${printName(step.stitch, false, voice)} ${ownWords(step.side.said, voice)}`;
   if (step.side !== undefined)
     return `${printNumber(step.n, voice.numbers)} ${name} ${ownWords(step.side.said, voice)}`;
   const total = `work ${printNumber(step.n, voice.numbers)} ${name} evenly ${edgeLead(step.edge)}${edgeWords(step, voice)}`;
