@@ -137,16 +137,10 @@ export function readToldSides(cursor: Cursor, from: number, stitch: StitchName):
   return null;
 }
 
-/** Sides and a corner for each, in the order they are told; a corner that is told once and met twice stands where it is met. */
+/** Sides and a corner for each, in the order they are told. */
 function withCorners(sides: readonly Step[], corner: Step): readonly Step[] {
-  const told = sides.findIndex(({ span }) => corner.span.start < span.start);
-  return sides.flatMap((side, i) => {
-    const leads = told === 0;
-    const itself = i === (told < 0 ? sides.length : Math.max(told, 1)) - 1;
-    const at = leads ? side.span.start : side.span.end;
-    const met = itself ? corner : { ...corner, span: { start: at, end: at } };
-    return leads ? [met, side] : [side, met];
-  });
+  const leads = sides.every(({ span }) => corner.span.start < span.start);
+  return sides.flatMap((side) => (leads ? [corner, side] : [side, corner]));
 }
 
 /** Two lengths of side and a corner. */
@@ -200,11 +194,11 @@ function readCorner(cursor: Cursor, before: StitchName | null): Step | null {
   takeOneOf(cursor, ALL);
   takeAny(cursor, 'of');
   takeAny(cursor, 'the');
-  const span = spanSince(cursor, from);
   if (n === null || !led || takeOneOf(cursor, CORNERS) === null || (stitch === null && !chain)) {
     cursor.at = from;
     return null;
   }
+  const span = spanSince(cursor, from);
   if (chain || stitch === null) return { kind: 'chain', n, counts: null, span };
   const place = {
     kind: 'next',
