@@ -10,6 +10,7 @@ import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
 import { isLeftOpen, onceThrough, repeatedRow, rowOfPass } from './open-end.ts';
 import { otherSide } from './other-side.ts';
+import { noneToChange, withCorners } from './with-corners.ts';
 import type { RowPlan } from './work-row.ts';
 
 export interface PlanSetting {
@@ -156,11 +157,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
         }
         const isLast = i === numbers.length - 1;
         // `With B, rep Row 2. Fasten off B.`: what stands before comes first, what stands behind comes last.
-        const steps = [
-          ...(i === 0 ? before : []),
-          ...source.steps,
-          ...(isLast ? after.filter((step) => step.kind !== 'turn' || !source.steps.some(isTurn)) : []),
-        ];
+        const changed = withCorners(source.steps, behind(after, source.steps, isLast));
+        if (changed === null) faults.push(noneToChange(after, setting.file));
+        const steps = [...(i === 0 ? before : []), ...(changed ?? source.steps)];
         const own =
           each === undefined ? line.stated : each.length === numbers.length ? (each[i] ?? null) : null;
         const stated = { ...line, stated: own };
@@ -241,6 +240,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
 /** What is told of a stretch whose number is the maker's. */
 function leftToMaker({ text, span }: NoteStep, { file, size }: PlanSetting): Diagnostic {
   return diagnose('count/not-checked', { file, span, sizes: [size] }, { thing: text, edge: 'open' });
+}
+
+/** What stands behind the rows that are repeated, for one of them: the last has all of it, each what they are worked with. */
+function behind(after: readonly Step[], row: readonly Step[], last: boolean): readonly Step[] {
+  return after.filter(({ kind }) => kind === 'corners' || (last && (kind !== 'turn' || !row.some(isTurn))));
 }
 
 /** `29, 27 and 25 sc` behind another number of rows. */

@@ -160,8 +160,8 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
         const corner = cornerNext(worker, step, place);
         if (corner !== null) {
           const first = worker.builder.kind.length;
-          if (!makeInto(worker, step.corners?.body ?? [], corner, null, workSteps)) return false;
-          if (corner.corner || step.corners?.what.kind === 'corner') markCorner(worker, first);
+          if (!makeInto(worker, corner.work.body, corner.site, null, workSteps)) return false;
+          if (corner.site.corner || corner.work.what.kind === 'corner') markCorner(worker, first);
           continue;
         }
         if (!eachGoesOn(worker, place.what, place.stop)) break;

@@ -96,18 +96,22 @@ export function workSize(pattern: Pattern, sizeIndex: number, plan: SizePlan): W
     const end = workPart(worker, part, from ?? null, setting, { rows, diagnostics, accounts });
     if (!end.whole) whole = false;
     if (from !== undefined) noteTaken(from, worker, rows[firstRow]);
-    ends.set(
-      part.name,
-      end.top === null || !end.whole
-        ? null
-        : {
-            top: end.top,
-            index,
-            pieceFirst: worker.pieceFirst,
-            foundation: worker.foundation,
-            taken: new Set(),
-          },
-    );
+    // A part of nothing but notes leaves what it stands on as it was.
+    if (rows.length === firstRow && end.whole) {
+      if (from !== undefined) ends.set(part.name, from);
+    } else
+      ends.set(
+        part.name,
+        end.top === null || !end.whole
+          ? null
+          : {
+              top: end.top,
+              index,
+              pieceFirst: worker.pieceFirst,
+              foundation: worker.foundation,
+              taken: new Set(),
+            },
+      );
     parts.push({
       name: part.name,
       firstRow,

@@ -184,8 +184,8 @@ export function readLastGoes(cursor: Cursor): NoteStep | null {
   const last = takeWords(cursor, 'the', 'last');
   const stitch = last ? readStitchName(cursor) : null;
   if (stitch !== null) takeOfEveryRow(cursor);
-  const goes = takeAny(cursor, 'goes', 'is', 'will', 'should');
-  if (goes !== 'goes') takeAny(cursor, 'be', 'go');
+  const goes = takeAny(cursor, 'going') ?? takeAny(cursor, 'goes', 'is', 'will', 'should');
+  if (goes !== 'goes' && goes !== 'going') takeAny(cursor, 'be', 'go');
   takeAny(cursor, 'worked', 'made');
   const placeAt = cursor.at;
   const chain = goes !== null && stitch !== null && readPlace(cursor)?.place.kind === 'of-chain';

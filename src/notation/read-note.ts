@@ -46,6 +46,13 @@ function inDecimal(cursor: Cursor): boolean {
   );
 }
 
+/** What a maker does with the work in hand, or is told of it, with no stitch worked. */
+export const MAKER_WORDS: readonly string[] =
+  `place pm pull move weave draw thread gather mark remove sm stuff rotate being taking cut block sew hide trim
+   close secure press steam spray soak rinse wet seam bring fold note darn knot tie pin pinning damp wrap lay pop flatten`.split(
+    /\s+/,
+  );
+
 /** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
 export function readMakerNote(cursor: Cursor): Step {
   const from = cursor.at;

@@ -323,12 +323,10 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
     const n = isNumber(cursor) ? readNumber(cursor) : null;
     const unit = n === null ? null : unitAt(cursor);
     if (unit !== null) cursor.at += 1;
+    const before = takeInAll(cursor);
     takeAny(cursor, 'have', 'are');
     takeAny(cursor, 'been');
-    const all =
-      takeWords(cursor, 'in', 'total') ||
-      takeWords(cursor, 'in', 'all') ||
-      takeAny(cursor, 'altogether') !== null;
+    const all = takeInAll(cursor) || before;
     const done = takeAny(cursor, 'worked', 'completed', 'made', 'done') !== null;
     if (n !== null && unit !== null && (counted || done || all)) {
       takeWords(cursor, 'in', 'all');
@@ -338,6 +336,12 @@ function readTotal(cursor: Cursor): RepeatRowsStep['until'] | null {
   }
   cursor.at = from;
   return null;
+}
+
+/** `in all`, `in total`, `altogether`, before or behind "have been worked". */
+function takeInAll(cursor: Cursor): boolean {
+  if (takeWords(cursor, 'in', 'total') || takeWords(cursor, 'in', 'all')) return true;
+  return takeAny(cursor, 'altogether') !== null;
 }
 
 /** `you've got`, `you have got`, `youve`. */

@@ -26,6 +26,7 @@ import { readAtEnd } from './read-at-end.ts';
 import { readBegunIn } from './read-begun-in.ts';
 import { readSideAgain } from './read-border-side.ts';
 import { readButLater } from './read-but.ts';
+import { readButtonholes, readMaking } from './read-buttonholes.ts';
 import { readChain, readChainRule } from './read-chain.ts';
 import { readColourOrder } from './read-colour-order.ts';
 import { readContinue, readDoRows, readKeepOn } from './read-continue.ts';
@@ -40,6 +41,7 @@ import { readHeldBack } from './read-held-back.ts';
 import { readJoin } from './read-join.ts';
 import { readPassAlong, readPutting, readWhichIs } from './read-lace.ts';
 import {
+  MAKER_WORDS,
   readFacing,
   readFromSide,
   readHolding,
@@ -80,13 +82,6 @@ import type { Place, RepeatRowsStep, Step } from './tree.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
-/** What a maker does with the work in hand, or is told of it, with no stitch worked. */
-const MAKER_WORDS =
-  `place pm pull move weave draw thread gather mark remove sm stuff rotate making being taking cut block sew hide trim
-   close secure press steam spray soak rinse wet seam bring fold note darn knot tie pin pinning damp wrap lay pop flatten`.split(
-    /\s+/,
-  );
-
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
 const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['ch', 'chs', 'chain'], (cursor) => readChainRule(cursor) ?? readChain(cursor)),
@@ -108,7 +103,12 @@ const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ...entries(['work'], readWork),
   ...entries(['put'], (cursor) => (isNumber(cursor, 1) ? readWork(cursor) : null)),
   ...entries(['make'], (cursor) => readMakeSure(cursor) ?? readWork(cursor)),
-  ...entries(['working'], (cursor) => readCorners(cursor) ?? readWorking(cursor) ?? readColourOrder(cursor)),
+  ...entries(['making'], readMaking),
+  ...entries(
+    ['working'],
+    (cursor) =>
+      readButtonholes(cursor) ?? readCorners(cursor) ?? readWorking(cursor) ?? readColourOrder(cursor),
+  ),
   ...entries(['alternating'], readColourOrder),
   ...entries(['but'], readButLater),
   ...entries(['on', 'along'], readFarEdge),

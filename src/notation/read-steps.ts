@@ -17,7 +17,18 @@ import { readStep } from './read-step.ts';
 import { readSameStitch } from './read-work.ts';
 import { sharePlace } from './share-place.ts';
 import type { TokenKind } from './token.ts';
-import type { GroupStep, JoinStep, NoteStep, Place, ShapeStep, Step, What, WorkStep } from './tree.ts';
+import type {
+  CornersStep,
+  CornerWork,
+  GroupStep,
+  JoinStep,
+  NoteStep,
+  Place,
+  ShapeStep,
+  Step,
+  What,
+  WorkStep,
+} from './tree.ts';
 
 /**
  * Reads steps until what ends them, leaving the cursor on it: for `'line'` the end of the line, for `'bracket'`
@@ -172,8 +183,14 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
       span: together(before, step),
     };
   } else if (step.kind !== 'corners') steps.push(step);
+  else if (before?.kind === 'repeat rows')
+    // `As Row 2, working 2 dc in each 2-ch sp`: of the row that is worked again.
+    steps.push(step);
   else if (before?.kind === 'work' && before.place?.kind === 'each')
-    steps[steps.length - 1] = { ...before, corners: { body: step.body, what: step.what } };
+    steps[steps.length - 1] = {
+      ...before,
+      corners: withCornersOf(before.corners, step),
+    };
   else
     cursor.faults.push(
       diagnose(
@@ -182,6 +199,11 @@ function putStep(cursor: Cursor, steps: Step[], step: Step): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
+}
+
+/** What goes into corners, with what goes into those that were told before. */
+export function withCornersOf(before: CornerWork | undefined, { body, what }: CornersStep): CornerWork {
+  return before === undefined ? { body, what } : { ...before, also: { body, what } };
 }
 
 /** The side that a repeat before it goes along, worked once more. */

@@ -200,7 +200,7 @@ export interface WorkStep {
   readonly place: Place | null;
   readonly loop: Loop;
   /** `working 3 dc in each corner sp`: what goes into those instead, where it meets them. */
-  readonly corners?: { readonly body: readonly Step[]; readonly what: What };
+  readonly corners?: CornerWork;
   /** `inc 6 sts evenly`, `dec 1 st at each end`: what is gained or lost on the way along "each st". */
   readonly shaping?: Shaping;
   /** `(skipped 3 ch count as dc)` after a first stitch in the nth chain from the hook. */
@@ -208,6 +208,13 @@ export interface WorkStep {
   /** `3 tr, 2 ch, 3 tr all into next st`, before it is put together with what stands before it. */
   readonly shares?: true;
   readonly span: Span;
+}
+
+/** What goes into places of a sort met on the way; `also` where there are two sorts, corners and spaces. */
+export interface CornerWork {
+  readonly body: readonly Step[];
+  readonly what: What;
+  readonly also?: CornerWork;
 }
 
 export interface Shaping {

@@ -178,8 +178,9 @@ function sayEvenly(step: EvenlyStep, voice: Voice, told: Told): void {
 function sayWork(step: WorkStep, telling: Telling, told: Told): void {
   const { voice } = telling;
   told.clause(workWords(step, telling));
-  if (step.corners !== undefined) {
-    const { body, what } = step.corners;
+  for (const corners of [step.corners, step.corners?.also]) {
+    if (corners === undefined) continue;
+    const { body, what } = corners;
     told.add(`, but in each ${printWhat(what, false, voice)}, ${workAll(body, telling)}`);
     told.close();
   }

@@ -20,6 +20,7 @@ import { tableUnit } from './page-lines.ts';
 import type { PartHeading } from './part-headings.ts';
 import { type RowLabel, rowLabel } from './row-labels.ts';
 import type { WorkLine } from './sorted-lines.ts';
+import { isSurfaceWork } from './surface-lines.ts';
 import type { TextLine } from './tidy-lines.ts';
 import { isListState, itemOf, put, type Walk } from './walk.ts';
 
@@ -72,6 +73,12 @@ const FINISHING =
 /** A line of several sentences is taken apart where one of them is not work. */
 export function sortInPart(walk: Walk, line: TextLine): void {
   const later = { rows: walk.beforeRows.has(line), ownRows: walk.beforeOwnRows.has(line) };
+  if (isSurfaceWork(line.text.text)) {
+    // Under a heading of its own it makes no piece that others could go on from.
+    if (walk.pending === null) addWork(walk, line, 'note', null);
+    else put(walk, 'kept', itemOf(line, line.text));
+    return;
+  }
   const stretches = stretchesOf(line.text.text);
   if (stretches.length < 2) {
     sortSentence(walk, line, later);

@@ -35,9 +35,13 @@ export function printStep(step: Step, voice: Voice, depth = 0): string {
     case 'work':
       if (step.shaping !== undefined)
         return `${printWork(step, voice)}, ${printShaping(step.shaping, voice)}`;
-      return step.corners === undefined
-        ? printWork(step, voice)
-        : `${printWork(step, voice)}, ${printStep({ kind: 'corners', ...step.corners, span: step.span }, voice, depth)}`;
+      return [step.corners, step.corners?.also].reduce(
+        (words, corners) =>
+          corners === undefined
+            ? words
+            : `${words}, ${printStep({ kind: 'corners', ...corners, span: step.span }, voice, depth)}`,
+        printWork(step, voice),
+      );
     case 'chain':
       return printChain(step, voice);
     case 'skip':
