@@ -5,12 +5,13 @@ import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readOrdinal } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const PICKS = new Set(['each', 'every', 'all', 'next', 'last', 'first', 'any']);
-const OUTER = new Set(['outer', 'outside', 'top', 'bottom', 'lower', 'upper']);
-const CORNERS = new Set(['corner', 'corners']);
-const GROUPS = new Set(['group', 'groups', 'grp', 'grps']);
-const MIDDLES = new Set(['center', 'centre', 'middle']);
+const PICKS = new WordSet(['each', 'every', 'all', 'next', 'last', 'first', 'any']);
+const OUTER = new WordSet(['outer', 'outside', 'top', 'bottom', 'lower', 'upper']);
+const CORNERS = new WordSet(['corner', 'corners']);
+const GROUPS = new WordSet(['group', 'groups', 'grp', 'grps']);
+const MIDDLES = new WordSet(['center', 'centre', 'middle']);
 
 /** Behind `center sc`, `2nd st` and `of`: which of the corners, '' where that is not said; null where none is named, or its middle has another number. */
 export function takeOfCorner(cursor: Cursor, nth: number | 'center'): string | null {

@@ -14,6 +14,7 @@ import type { BlockShape } from './read-blocks.ts';
 import type { Token, Tokens } from './token.ts';
 import { END } from './token.ts';
 import type { Step } from './tree.ts';
+import type { WordSet } from './word-set.ts';
 
 /** Another name of a yarn, word by word, and its letter. */
 export interface YarnName {
@@ -233,11 +234,11 @@ export function takeAny(
 }
 
 /** Moves over one word if it is in the set, and gives it. */
-export function takeOneOf(cursor: Cursor, words: ReadonlySet<string>): string | null {
-  const word = wordAt(cursor);
-  if (!words.has(word)) return null;
+export function takeOneOf(cursor: Cursor, words: WordSet): string | null {
+  const token = peek(cursor);
+  if (!words.holds(token)) return null;
   cursor.at += 1;
-  return word;
+  return token.word;
 }
 
 /** Where the tokens from `from` up to the cursor stand in the file. */

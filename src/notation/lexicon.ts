@@ -3,7 +3,8 @@
 import type { Terms } from '../stitches/stitch-row.ts';
 import { stitchNames } from '../stitches/table.ts';
 import type { Token } from './token.ts';
-import { tokenise } from './tokens.ts';
+import { tokenise, wordId } from './tokens.ts';
+import { WordSet } from './word-set.ts';
 
 export type Named =
   | { readonly kind: 'stitch'; readonly id: string }
@@ -14,10 +15,18 @@ interface Branch {
   named: Named | null;
 }
 
+/** All names of one kind, with the words that one may begin with: most words begin none. */
+interface Names {
+  readonly first: Branch;
+  readonly begun: WordSet;
+  /** Whether one begins with something else, `3-dc cluster`. */
+  readonly numbered: boolean;
+}
+
 export interface Lexicon {
   readonly terms: Terms;
-  readonly stitches: Branch;
-  readonly specials: Branch | null;
+  readonly stitches: Names;
+  readonly specials: Names | null;
 }
 
 export interface Found {
@@ -26,7 +35,7 @@ export interface Found {
   readonly length: number;
 }
 
-const TABLES: Readonly<Record<Terms, Branch>> = { US: tableBranch('US'), UK: tableBranch('UK') };
+const TABLES: Readonly<Record<Terms, Names>> = { US: tableNames('US'), UK: tableNames('UK') };
 
 /**
  * The names of a dialect together with a pattern's special stitches, which win over the table at equal length. All parts
@@ -38,15 +47,15 @@ export function lexiconOf(
   fullNames: readonly FullName[] = [],
 ): Lexicon {
   if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
-  let branch = SPECIALS.get(specials);
-  if (branch === undefined) {
-    branch = specialBranch(terms, specials, fullNames);
-    SPECIALS.set(specials, branch);
+  let names = SPECIALS.get(specials);
+  if (names === undefined) {
+    names = specialNames(terms, specials, fullNames);
+    SPECIALS.set(specials, names);
   }
-  return { terms, stitches: TABLES[terms], specials: branch };
+  return { terms, stitches: TABLES[terms], specials: names };
 }
 
-const SPECIALS = new WeakMap<readonly string[], Branch>();
+const SPECIALS = new WeakMap<readonly string[], Names>();
 
 /** A special stitch's name in full words, `shell` of `sh`. */
 export interface FullName {
@@ -55,7 +64,7 @@ export interface FullName {
 }
 
 /** Its name in full words stands for it too, unless the trade or the pattern has another meaning for that. */
-function specialBranch(terms: Terms, specials: readonly string[], fullNames: readonly FullName[]): Branch {
+function specialNames(terms: Terms, specials: readonly string[], fullNames: readonly FullName[]): Names {
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
   for (const { full, name } of fullNames)
@@ -65,7 +74,13 @@ function specialBranch(terms: Terms, specials: readonly string[], fullNames: rea
     if (longest(TABLES[terms], tokenise(full).list, 0) === null)
       addName(branch, full, { kind: 'special', name });
   addPlurals(branch);
-  return branch;
+  return namesOf(branch);
+}
+
+function namesOf(first: Branch): Names {
+  const begun = [...first.next.keys()];
+  const words = begun.filter((word) => wordId(word) > 0);
+  return { first, begun: new WordSet(words), numbered: words.length < begun.length };
 }
 
 /** `3-dc cluster (cl)` is `cluster` as well where the pattern has no other; its beginning cluster is one of them. */
@@ -92,8 +107,10 @@ export function findName(lexicon: Lexicon, tokens: readonly Token[], at: number)
   return stitch;
 }
 
-function longest(from: Branch, tokens: readonly Token[], at: number): Found | null {
-  let branch: Branch | undefined = from;
+function longest(names: Names, tokens: readonly Token[], at: number): Found | null {
+  const leading = tokens[at];
+  if (leading === undefined || !mayBegin(names, leading)) return null;
+  let branch: Branch | undefined = names.first;
   let found: Found | null = null;
   for (let length = 1; ; length += 1) {
     let token: Token | undefined = tokens[at + length - 1];
@@ -112,11 +129,16 @@ function longest(from: Branch, tokens: readonly Token[], at: number): Found | nu
   }
 }
 
-function tableBranch(terms: Terms): Branch {
+function mayBegin({ begun, numbered }: Names, token: Token): boolean {
+  // A word without a number of its own has to be looked up.
+  return token.id > 0 ? begun.holds(token) : numbered || token.kind === 'word';
+}
+
+function tableNames(terms: Terms): Names {
   const branch = emptyBranch();
   for (const { words, row } of stitchNames(terms)) addName(branch, words, { kind: 'stitch', id: row.id });
   addPlurals(branch);
-  return branch;
+  return namesOf(branch);
 }
 
 function addName(from: Branch, name: string, named: Named): void {

@@ -1,6 +1,7 @@
 /** Plain words of a sentence: none is a stitch or meant for one, so a sentence of them is quoted as it stands. */
+import { WordSet } from './word-set.ts';
 
-export const PLAIN_WORDS: ReadonlySet<string> = new Set(
+export const PLAIN_WORDS = new WordSet(
   (
     'a about above according add after again all also although always an another any are as at be because been ' +
     'before begins being below both but by came can carried carry come cool count counted counting counts could ' +

@@ -5,13 +5,14 @@ import { atBoundary, peek, spanSince, takeAny, takeWords, textSince, wordAt } fr
 import { takeAllSides } from './read-all-sides.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `in a spiral without joining`, `in continuous rounds`, `back and forth in rows` behind "work": the way of all that follows. */
 function readWayOfWork(cursor: Cursor, from: number): NoteStep | null {
   const start = cursor.at;
   let way = false;
-  while (peek(cursor).kind === 'word' && WAY_WORDS.has(wordAt(cursor))) {
-    way ||= WAYS.has(wordAt(cursor));
+  while (peek(cursor).kind === 'word' && WAY_WORDS.holds(peek(cursor))) {
+    way ||= WAYS.holds(peek(cursor));
     cursor.at += 1;
   }
   if (way && atBoundary(cursor))
@@ -20,8 +21,8 @@ function readWayOfWork(cursor: Cursor, from: number): NoteStep | null {
   return null;
 }
 
-const WAYS = new Set(['joining', 'spiral', 'spirals', 'rows', 'rounds', 'rnds']);
-const WAY_WORDS = new Set([
+const WAYS = new WordSet(['joining', 'spiral', 'spirals', 'rows', 'rounds', 'rnds']);
+const WAY_WORDS = new WordSet([
   ...WAYS,
   ...'in a the continuous again without joining turning or and not closing back forth flat throughout as round around of on'.split(
     ' ',
@@ -62,7 +63,7 @@ function readAnother(cursor: Cursor, from: number): NoteStep | null {
     takeAny(cursor, 'in', 'exactly');
     takeAny(cursor, 'the');
     if (takeAny(cursor, 'same', 'likewise', 'alike') !== null) {
-      while (peek(cursor).kind === 'word' && !STITCHED.has(wordAt(cursor))) cursor.at += 1;
+      while (peek(cursor).kind === 'word' && !STITCHED.holds(peek(cursor))) cursor.at += 1;
       if (atBoundary(cursor))
         return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     }
@@ -71,7 +72,7 @@ function readAnother(cursor: Cursor, from: number): NoteStep | null {
   return null;
 }
 
-const STITCHED = new Set(['in', 'into', 'each', 'next', 'turn', 'join', 'working', 'with']);
+const STITCHED = new WordSet(['in', 'into', 'each', 'next', 'turn', 'join', 'working', 'with']);
 
 /** `From here on you go round and round without joining`: the same, told to the maker. */
 export function readFromHereOn(cursor: Cursor): NoteStep | null {
@@ -121,7 +122,7 @@ export function readForTheLoop(cursor: Cursor): NoteStep | null {
   return null;
 }
 
-const LOOP_BEGINS = new Set(['ch', 'chain', 'make', 'work', 'crochet']);
+const LOOP_BEGINS = new WordSet(['ch', 'chain', 'make', 'work', 'crochet']);
 
 /** `work in dc all round, thus:` before the stitches themselves are told; behind "work", which begins at `from`. */
 export function readAllRound(cursor: Cursor, from: number): NoteStep | null {

@@ -4,11 +4,12 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
 import { EDGE_WORDS } from './read-piece-sides.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const EVERY = new Set(['all', 'four', '4', 'both', 'the']);
-const SIDES = new Set(['sides', 'edges', 'ends']);
-const ROUND = new Set(['round', 'around', 'along', 'across']);
-const PIECES = new Set(['piece', 'work', 'runner', 'mat', 'cloth', 'panel', 'square', 'blanket', 'edge']);
+const EVERY = new WordSet(['all', 'four', 'both', 'the']);
+const SIDES = new WordSet(['sides', 'edges', 'ends']);
+const ROUND = new WordSet(['round', 'around', 'along', 'across']);
+const PIECES = new WordSet(['piece', 'work', 'runner', 'mat', 'cloth', 'panel', 'square', 'blanket', 'edge']);
 
 /** `the four sides`, `all sides`, `the end and along both sides` behind `round` or `across`; false with the cursor where it was. */
 export function takeAllSides(cursor: Cursor): boolean {

@@ -4,8 +4,9 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { readWhat } from './read-what.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const PICKS = new Set(['center', 'centre', 'middle', 'first', 'last', 'top', 'corner']);
+const PICKS = new WordSet(['center', 'centre', 'middle', 'first', 'last', 'top', 'corner']);
 
 /** Behind a comma; null, the cursor where it was, where anything more is said. */
 export function readApposition(cursor: Cursor): NoteStep | null {

@@ -10,6 +10,7 @@ import { readLeave } from './read-note.ts';
 import { isNumber } from './read-number.ts';
 import { reportUnread } from './report-unread.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /**
  * Brackets that hold words and work nothing: `(corner made)`, `(RS)`, `(counts as dc)` after something that is no
@@ -25,7 +26,7 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   }
   if (counts !== null)
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
-  const both = TOGETHER_LEADS.has(wordAt(cursor, 1)) ? readCountsTogether(cursor) : null;
+  const both = TOGETHER_LEADS.holds(peek(cursor, 1)) ? readCountsTogether(cursor) : null;
   if (both !== null) return [both];
   const growth = readBracketedGrowth(cursor);
   if (growth !== null) return [growth];
@@ -34,15 +35,15 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
     cursor.at += 1;
     return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
   }
-  const left = LEAVING.has(wordAt(cursor, 1)) ? readLeft(cursor, from) : null;
+  const left = LEAVING.holds(peek(cursor, 1)) ? readLeft(cursor, from) : null;
   if (left !== null) return left;
   const either = wordAt(cursor, 1) === 'or' ? readOtherWay(cursor, from) : null;
   if (either !== null) return either;
   // What begins with one of these is work, whatever follows.
-  if (WORKING.has(wordAt(cursor, 1)) || isUsed(cursor)) return null;
+  if (WORKING.holds(peek(cursor, 1)) || isUsed(cursor)) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
   const telling =
-    TELLING.has(wordAt(cursor, 1)) || (MIDDLE.has(wordAt(cursor, 1)) && wordAt(cursor, 2) === 'of');
+    TELLING.holds(peek(cursor, 1)) || (MIDDLE.holds(peek(cursor, 1)) && wordAt(cursor, 2) === 'of');
   let ahead = 1;
   let names = false;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
@@ -52,7 +53,7 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
       ahead === 1 &&
       token.kind === 'number' &&
       (peek(cursor, 4).kind === 'close' ||
-        (peek(cursor, 3).kind === 'close' && SPACES.has(wordAt(cursor, 2))));
+        (peek(cursor, 3).kind === 'close' && SPACES.holds(peek(cursor, 2))));
     const words = token.kind === 'word' || token.kind === 'comma' || token.kind === 'dash' || counted;
     names ||= counted;
     if (telling && token.kind !== 'end' && token.kind !== 'open') continue;
@@ -60,26 +61,26 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
     names ||= findName(cursor.lexicon, cursor.tokens, cursor.at + ahead) !== null;
   }
   // `(picot made)` tells what has been worked, `(1 sp)` how far that is.
-  const sp = ahead === 3 && peek(cursor, 1).kind === 'number' && SPACES.has(wordAt(cursor, 2));
+  const sp = ahead === 3 && peek(cursor, 1).kind === 'number' && SPACES.holds(peek(cursor, 2));
   if (names && !sp && wordAt(cursor, ahead - 1) !== 'made') return null;
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
 
-const SPACES = new Set(['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'arch', 'arches']);
+const SPACES = new WordSet(['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'arch', 'arches']);
 
 /** `(27 rows worked, 30 cm)`: how far the work has come. */
 function isRowsSoFar(cursor: Cursor): boolean {
-  if (peek(cursor, 1).kind !== 'number' || !ROWS.has(wordAt(cursor, 2))) return false;
+  if (peek(cursor, 1).kind !== 'number' || !ROWS.holds(peek(cursor, 2))) return false;
   for (let ahead = 3; ; ahead += 1) {
     const { kind } = peek(cursor, ahead);
     if (kind === 'close') return true;
-    if (kind !== 'comma' && kind !== 'number' && !SO_FAR.has(wordAt(cursor, ahead))) return false;
+    if (kind !== 'comma' && kind !== 'number' && !SO_FAR.holds(peek(cursor, ahead))) return false;
   }
 }
 
-const ROWS = new Set(['rows', 'rnds', 'rounds']);
-const SO_FAR = new Set([
+const ROWS = new WordSet(['rows', 'rnds', 'rounds']);
+const SO_FAR = new WordSet([
   'worked',
   'made',
   'done',
@@ -93,7 +94,7 @@ const SO_FAR = new Set([
   'inches',
 ]);
 
-const WORKING = new Set(['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat']);
+const WORKING = new WordSet(['sk', 'skip', 'miss', 'ch', 'chain', 'rep', 'repeat']);
 
 /** Behind the bracket it is said where or how often: what it holds is worked. */
 function isUsed(cursor: Cursor): boolean {
@@ -102,17 +103,17 @@ function isUsed(cursor: Cursor): boolean {
     if (kind === 'open' || kind === 'end') return false;
     ahead += 1;
   }
-  return isNumber(cursor, ahead + 1) || USES.has(wordAt(cursor, ahead + 1));
+  return isNumber(cursor, ahead + 1) || USES.holds(peek(cursor, ahead + 1));
 }
 
-const USES = new Set(['in', 'into', 'twice', 'around', 'across', 'to']);
+const USES = new WordSet(['in', 'into', 'twice', 'around', 'across', 'to']);
 
 /** `(or chain 4 and join, whichever you like better)`: another way to the same, which is left to the maker. */
 function readOtherWay(cursor: Cursor, from: number): readonly Step[] | null {
   let left = false;
   for (let ahead = 1; ; ahead += 1) {
     const { kind } = peek(cursor, ahead);
-    left ||= LEFT_TO_MAKER.has(wordAt(cursor, ahead));
+    left ||= LEFT_TO_MAKER.holds(peek(cursor, ahead));
     if (kind === 'open' || kind === 'end') return null;
     if (kind !== 'close') continue;
     if (!left) return null;
@@ -121,7 +122,7 @@ function readOtherWay(cursor: Cursor, from: number): readonly Step[] | null {
   }
 }
 
-const LEFT_TO_MAKER = new Set([
+const LEFT_TO_MAKER = new WordSet([
   'whichever',
   'whatever',
   'prefer',
@@ -141,20 +142,20 @@ function readLeft(cursor: Cursor, from: number): readonly Step[] | null {
     cursor.at = from;
     return null;
   }
-  const atEnd = left.kind === 'leave' && LAST_LEFT.has(wordAt(cursor, 2 + from - cursor.at));
+  const atEnd = left.kind === 'leave' && LAST_LEFT.holds(peek(cursor, 2 + from - cursor.at));
   cursor.at += 1;
   if (atEnd) return [left];
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
 
-const LEAVING = new Set(['leave', 'leaving']);
-const LAST_LEFT = new Set(['rem', 'remaining', 'rest', 'last']);
+const LEAVING = new WordSet(['leave', 'leaving']);
+const LAST_LEFT = new WordSet(['rem', 'remaining', 'rest', 'last']);
 
 /** `(center of the shell)`. */
-const MIDDLE = new Set(['center', 'centre', 'middle', 'top']);
+const MIDDLE = new WordSet(['center', 'centre', 'middle', 'top']);
 
 /** What begins words about the work. */
-const TELLING = new Set([
+const TELLING = new WordSet([
   'same',
   'holding',
   'see',

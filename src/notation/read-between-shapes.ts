@@ -3,10 +3,9 @@
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { isSpecialNext } from './read-what.ts';
+import { WordSet } from './word-set.ts';
 
-const ONE: ReadonlySet<string> = new Set(
-  'petal shell fan scallop point leaf ray spike scale peak star'.split(' '),
-);
+const ONE = new WordSet('petal shell fan scallop point leaf ray spike scale peak star'.split(' '));
 const SEVERAL: ReadonlyMap<string, string> = new Map([
   ...[...ONE].map((word) => [`${word}s`, word] as const),
   ['leaves', 'leaf'] as const,

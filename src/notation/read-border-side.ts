@@ -12,11 +12,12 @@ import { readBlocksRound } from './read-told-sides.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { BracketStep, EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const INTO = new Set(['in', 'into']);
-const ALONG = new Set(['along', 'down', 'across']);
-const BLOCK_WORDS = new Set(['block', 'tile', 'blocks', 'tiles']);
-const JOIN_WORDS = new Set(['join', 'joins', 'seam', 'seams', 'joining', 'joinings']);
+const INTO = new WordSet(['in', 'into']);
+const ALONG = new WordSet(['along', 'down', 'across']);
+const BLOCK_WORDS = new WordSet(['block', 'tile', 'blocks', 'tiles']);
+const JOIN_WORDS = new WordSet(['join', 'joins', 'seam', 'seams', 'joining', 'joinings']);
 
 /** What stands behind a stitch's name; null with the cursor where it was when it is no such side. */
 export function readBorderSide(
@@ -28,8 +29,8 @@ export function readBorderSide(
   const square =
     readAlongSquares(cursor, from, stitch, times) ?? readBlocksRound(cursor, from, stitch, times);
   if (square !== null) return square;
-  const each = wordAt(cursor, 1) === 'each' && INTO.has(wordAt(cursor));
-  if (!each && !ALONG.has(wordAt(cursor)) && wordAt(cursor, 1) !== 'the') return null;
+  const each = wordAt(cursor, 1) === 'each' && INTO.holds(peek(cursor));
+  if (!each && !ALONG.holds(peek(cursor)) && wordAt(cursor, 1) !== 'the') return null;
   const start = cursor.at;
   const block = takeBlockSide(cursor);
   const atJoin = each && !block ? readJoinedSide(cursor) : null;
@@ -74,7 +75,7 @@ function readAlongSquares(
   return null;
 }
 
-const SQUARE_WORDS = new Set(['square', 'squares', 'motif', 'motifs', 'granny']);
+const SQUARE_WORDS = new WordSet(['square', 'squares', 'motif', 'motifs', 'granny']);
 
 /** `along the edge of each block`, `in the side of each block`, `in each block along the side`; `to the next corner`. */
 function takeBlockSide(cursor: Cursor): boolean {
@@ -133,12 +134,12 @@ function readJoinedSide(cursor: Cursor): number | null {
   const also = takeAny(cursor, 'and') !== null;
   // Of `in each dc and ch-1 sp around` no join is said.
   const adds = takeAny(cursor, 'working', 'with', 'plus', 'also') !== null;
-  if (!edge && !adds && !(also && INTO.has(wordAt(cursor)))) return null;
+  if (!edge && !adds && !(also && INTO.holds(peek(cursor)))) return null;
   let each = 1;
   if (isNumber(cursor)) {
     each = readNumber(cursor)?.values[0] ?? 1;
     takeAny(cursor, 'st', 'sts');
-    if (!INTO.has(wordAt(cursor)) && readStitchName(cursor) === null) return null;
+    if (!INTO.holds(peek(cursor)) && readStitchName(cursor) === null) return null;
   }
   if (takeOneOf(cursor, INTO) === null) return null;
   // On either side of a join lies a space of each of the two.
@@ -154,8 +155,8 @@ function readJoinedSide(cursor: Cursor): number | null {
   return joined && atBoundary(cursor) ? each * places : null;
 }
 
-const LAST = new Set(['last', 'remaining', 'rem', 'fourth', '4th', 'final', 'other']);
-const SAME = new Set(['same', 'way', 'manner', 'match', 'correspond', 'likewise', 'before', 'set']);
+const LAST = new WordSet(['last', 'remaining', 'rem', 'fourth', '4th', 'final', 'other']);
+const SAME = new WordSet(['same', 'way', 'manner', 'match', 'correspond', 'likewise', 'before', 'set']);
 
 /** `along the last side in the same way` behind "work". */
 export function readSideAgain(cursor: Cursor, from: number): NoteStep | null {

@@ -4,10 +4,11 @@ import type { Cursor } from './cursor.ts';
 import { nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { WordSet } from './word-set.ts';
 
 type Part = 'side' | 'corner' | 'short' | 'long';
 
-const LEADS = new Set(['in', 'on', 'along', 'at', 'per', 'for', 'to']);
+const LEADS = new WordSet(['in', 'on', 'along', 'at', 'per', 'for', 'to']);
 const WHERE: ReadonlyMap<string, Part> = new Map([
   ...(['side', 'sides', 'edge', 'edges'] as const).map((word) => [word, 'side'] as const),
   ...(['corner', 'corners'] as const).map((word) => [word, 'corner'] as const),

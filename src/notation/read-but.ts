@@ -7,8 +7,9 @@ import { unitAt } from './read-rows.ts';
 import { readTurn } from './read-turn.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const TURNS = new Set(['do', "don't", 'don’t', 'turn']);
+const TURNS = new WordSet(['do', "don't", 'don’t', 'turn']);
 
 /**
  * `but do not turn`, `but without turning`; where one stitch of theirs goes instead, which changes nothing of how many there are: kept as written. Null for
@@ -17,7 +18,7 @@ const TURNS = new Set(['do', "don't", 'don’t', 'turn']);
 export function readButLater(cursor: Cursor): Step | null {
   const from = cursor.at;
   cursor.at += 1;
-  const turn = TURNS.has(wordAt(cursor)) ? readTurn(cursor) : null;
+  const turn = TURNS.holds(peek(cursor)) ? readTurn(cursor) : null;
   if (turn?.kind === 'turn' && atBoundary(cursor)) return { ...turn, span: spanSince(cursor, from) };
   if (takeAny(cursor, 'without', 'omit', 'omitting') !== null) {
     takeAny(cursor, 'the');

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { takeTch } from './read-stop.ts';
+import { WordSet } from './word-set.ts';
 
 export interface ChainNamed {
   readonly chains: number | null;
@@ -10,9 +11,9 @@ export interface ChainNamed {
 }
 
 /** What makes a run of chains a space rather than a turning chain. */
-const SPACE_AFTER_CHAIN = new Set('sp sps space lp loop corner arch arches point peak'.split(' '));
+const SPACE_AFTER_CHAIN = new WordSet('sp sps space lp loop corner arch arches point peak'.split(' '));
 
-const WHICH_CHAIN = new Set(['beg', 'beginning', 'starting', 'turning', 'first']);
+const WHICH_CHAIN = new WordSet(['beg', 'beginning', 'starting', 'turning', 'first']);
 
 /** `beg ch-3`, `beginning ch`, `turning ch`, `tch`, `ch-3`. */
 export function readChainName(cursor: Cursor): ChainNamed | null {
@@ -40,10 +41,10 @@ export function readChainName(cursor: Cursor): ChainNamed | null {
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind === 'dash' &&
     wordAt(cursor, 2) === 'ch' &&
-    (named !== null || !SPACE_AFTER_CHAIN.has(wordAt(cursor, 3)))
+    (named !== null || !SPACE_AFTER_CHAIN.holds(peek(cursor, 3)))
   ) {
     const length = peek(cursor).value;
-    if (SPACE_AFTER_CHAIN.has(wordAt(cursor, 3)) && named === 'first') {
+    if (SPACE_AFTER_CHAIN.holds(peek(cursor, 3)) && named === 'first') {
       cursor.at = start;
       return null;
     }
@@ -56,7 +57,7 @@ export function readChainName(cursor: Cursor): ChainNamed | null {
 
 /** `sp`, `-sp` behind the chains. */
 function isSpaceNext(cursor: Cursor): boolean {
-  return SPACE_AFTER_CHAIN.has(wordAt(cursor, peek(cursor).kind === 'dash' ? 1 : 0));
+  return SPACE_AFTER_CHAIN.holds(peek(cursor, peek(cursor).kind === 'dash' ? 1 : 0));
 }
 
 /** `sp` behind a chain that is named, `turning ch-2 sp`: the space beside it is meant. */
@@ -93,7 +94,7 @@ export function readPlainChain(cursor: Cursor): ChainNamed | null {
   if ((n !== null || skipped) && takeAny(cursor, 'ch', 'chs', 'chain', 'chains') !== null) {
     takeAny(cursor, 'skipped', 'missed');
     takeAtBeginning(cursor);
-    if (!SPACE_AFTER_CHAIN.has(wordAt(cursor)) && peek(cursor).kind !== 'dash')
+    if (!SPACE_AFTER_CHAIN.holds(peek(cursor)) && peek(cursor).kind !== 'dash')
       return { chains: n, where: 'beginning' };
   }
   cursor.at = start;

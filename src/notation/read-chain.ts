@@ -16,13 +16,14 @@ import {
 import type { Multiple, Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { ChainStep, NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
-const MULTIPLE_WORDS = new Set(['sts', 'st', 'ch', 'chs', 'chains', 'more']);
-const ONE_WORDS = new Set(['a', 'an', 'one', 'first', 'the', '1']);
-const FIRST_WORDS = new Set(['skipped', 'missed', 'first', 'beg', 'beginning']);
-const SUBJECT_WORDS = new Set([...FIRST_WORDS, 'the', 'these']);
-const COUNTED_WORDS = new Set(['skipped', 'missed', ...CHAIN_WORDS]);
+const CHAIN_WORDS = new WordSet(['ch', 'chs', 'chain', 'chains']);
+const MULTIPLE_WORDS = new WordSet(['sts', 'st', 'ch', 'chs', 'chains', 'more']);
+const ONE_WORDS = new WordSet(['a', 'an', 'one', 'first', 'the']);
+const FIRST_WORDS = new WordSet(['skipped', 'missed', 'first', 'beg', 'beginning']);
+const SUBJECT_WORDS = new WordSet([...FIRST_WORDS, 'the', 'these']);
+const COUNTED_WORDS = new WordSet(['skipped', 'missed', ...CHAIN_WORDS]);
 
 /** `ch 3`, `chain 3`, `ch a multiple of 6 plus 2`; null when the word is there but no number follows. */
 export function readChain(cursor: Cursor): ChainStep | null {
@@ -39,7 +40,7 @@ export function readChain(cursor: Cursor): ChainStep | null {
 
 /** `Chain 3 counts as a double crochet throughout.` in a sentence of its own: a rule, and no chain to work; null for any other. */
 export function readChainRule(cursor: Cursor): NoteStep | null {
-  if (peek(cursor, -1).kind !== 'stop' || !RULE_VERBS.has(wordAt(cursor, 2))) return null;
+  if (peek(cursor, -1).kind !== 'stop' || !RULE_VERBS.holds(peek(cursor, 2))) return null;
   const from = cursor.at;
   cursor.at += 2;
   const counts = readCounts(cursor);
@@ -50,7 +51,7 @@ export function readChainRule(cursor: Cursor): NoteStep | null {
   return null;
 }
 
-const RULE_VERBS = new Set(['counts', 'count', 'stands', 'does']);
+const RULE_VERBS = new WordSet(['counts', 'count', 'stands', 'does']);
 
 /** `3 ch`: the number first. */
 export function readNumberedChain(cursor: Cursor): ChainStep | null {
@@ -68,18 +69,18 @@ function withCounts(cursor: Cursor, from: number, n: Num | Multiple): ChainStep 
   cursor.chained = 'of' in n ? null : n;
   // `4 ch. (for 1 tr. and 1 ch.)` of an old book.
   const stopped = peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'open';
-  if (stopped && SAYS_FOR.has(wordAt(cursor, 2))) cursor.at += 1;
+  if (stopped && SAYS_FOR.holds(peek(cursor, 2))) cursor.at += 1;
   // `chain 3, that counts as a double crochet`.
   const behind =
-    peek(cursor).kind === 'comma' && THAT.has(wordAt(cursor, 1)) && RULE_VERBS.has(wordAt(cursor, 2));
+    peek(cursor).kind === 'comma' && THAT.holds(peek(cursor, 1)) && RULE_VERBS.holds(peek(cursor, 2));
   if (behind) cursor.at += 2;
   const counts = readCounts(cursor) ?? readForLoop(cursor);
   if (behind && counts === null) cursor.at -= 2;
   return { kind: 'chain', n, counts, span: counts === null ? span : spanSince(cursor, from) };
 }
 
-const THAT = new Set(['that', 'which', 'this']);
-const SAYS_FOR = new Set(['for', 'to', 'counts', 'count', 'counting', 'standing']);
+const THAT = new WordSet(['that', 'which', 'this']);
+const SAYS_FOR = new WordSet(['for', 'to', 'counts', 'count', 'counting', 'standing']);
 
 /** `8 ch for the scallop`: a loop, which counts as no stitch. */
 function readForLoop(cursor: Cursor): Counts | null {
@@ -93,7 +94,7 @@ function readForLoop(cursor: Cursor): Counts | null {
   return null;
 }
 
-const LOOPED = new Set(['scallop', 'fan', 'loop', 'shell', 'point', 'arch']);
+const LOOPED = new WordSet(['scallop', 'fan', 'loop', 'shell', 'point', 'arch']);
 
 /** `a multiple of 6 sts plus 2`, `a multiple of 4`. */
 function readMultiple(cursor: Cursor): Multiple | null {
@@ -133,8 +134,8 @@ export function readCounts(cursor: Cursor): Counts | null {
   const opened = peek(cursor).kind === 'open';
   if (opened) cursor.at += 1;
   const inner = cursor.at;
-  const subject = SUBJECT_WORDS.has(wordAt(cursor));
-  const counted = isNumber(cursor) && COUNTED_WORDS.has(wordAt(cursor, 1));
+  const subject = SUBJECT_WORDS.holds(peek(cursor));
+  const counted = isNumber(cursor) && COUNTED_WORDS.holds(peek(cursor, 1));
   if (subject || counted) {
     takeAny(cursor, 'the', 'these');
     skipSubject(cursor);
@@ -223,10 +224,10 @@ function readSpaceCounted(cursor: Cursor): number {
 /** `sp`, `-sp` behind chains that are counted. */
 function takeSpaceWord(cursor: Cursor): void {
   const dashed = peek(cursor).kind === 'dash' ? 1 : 0;
-  if (SPACE_WORDS.has(wordAt(cursor, dashed))) cursor.at += dashed + 1;
+  if (SPACE_WORDS.holds(peek(cursor, dashed))) cursor.at += dashed + 1;
 }
 
-const SPACE_WORDS = new Set(['sp', 'sps', 'space', 'lp', 'loop']);
+const SPACE_WORDS = new WordSet(['sp', 'sps', 'space', 'lp', 'loop']);
 
 /** `the 3 missed ch as 1 tr`, `ch-3 as 1 dc`, `the first 3 chain` behind "counting"; null with the cursor where it was. */
 export function readCountedChain(cursor: Cursor): Counts | null {
@@ -380,4 +381,4 @@ function takeAllRows(cursor: Cursor): boolean {
   return false;
 }
 
-const ROW_WORDS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+const ROW_WORDS = new WordSet(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);

@@ -5,11 +5,12 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, wordAt } from './curso
 import { readNumber } from './read-number.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const SEQUENCES = new Set(['sequence', 'pattern', 'order', 'scheme']);
-const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
-const COLOURS = new Set(['color', 'colour', 'colors', 'colours', 'yarn', 'yarns']);
-const OF_COLOURS = new Set(['color', 'colour', 'stripe', 'striping']);
+const SEQUENCES = new WordSet(['sequence', 'pattern', 'order', 'scheme']);
+const ROWS = new WordSet(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+const COLOURS = new WordSet(['color', 'colour', 'colors', 'colours', 'yarn', 'yarns']);
+const OF_COLOURS = new WordSet(['color', 'colour', 'stripe', 'striping']);
 
 /** `following Color Sequence`, `keeping to the stripe pattern`: which yarn comes when is told elsewhere, so it may be any. */
 export function readColourOrder(cursor: Cursor): Step | null {
@@ -64,7 +65,7 @@ function takeEachSaid(cursor: Cursor): void {
 
 /** `2 rows A, 2 rows B and 2 rows C in turn, ending with 2 rows C`, `1 row in A and 1 row in B` behind "working". */
 function takeInTurn(cursor: Cursor): boolean {
-  if (peek(cursor).kind !== 'number' || !ROWS.has(wordAt(cursor, 1))) return false;
+  if (peek(cursor).kind !== 'number' || !ROWS.holds(peek(cursor, 1))) return false;
   const start = cursor.at;
   if (takeEachStripe(cursor)) {
     if (takeAny(cursor, 'in', 'by') !== null) takeAny(cursor, 'turn', 'turns', 'rotation', 'order');
@@ -101,7 +102,7 @@ function takeEachStripe(cursor: Cursor): boolean {
     if (!rows || !takeYarn(cursor)) return false;
     const joined = peek(cursor).kind === 'comma' ? 1 : 0;
     const ahead = wordAt(cursor, joined) === 'and' ? joined + 1 : joined;
-    if (ahead === 0 || peek(cursor, ahead).kind !== 'number' || !ROWS.has(wordAt(cursor, ahead + 1)))
+    if (ahead === 0 || peek(cursor, ahead).kind !== 'number' || !ROWS.holds(peek(cursor, ahead + 1)))
       return true;
     cursor.at += ahead;
   }

@@ -27,6 +27,7 @@ import { joinHalves, readWithin, takeChainsBeing } from './read-within.ts';
 import { wasReported } from './reported-words.ts';
 import type { TokenKind } from './token.ts';
 import type { What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /**
  * Reads a stated count if one stands here and nothing but the end of the row follows, or what ends one (`(20 sc), turn`);
@@ -108,8 +109,9 @@ export function readStatedCount(
 
 /** Asked before each step of a row: what no count begins with is turned away first. */
 export function mayBeCount(cursor: Cursor, worked: boolean): boolean {
-  const { kind, text } = peek(cursor);
-  if (kind === 'word') return TELLERS.has(text) || (worked && isNumber(cursor));
+  const token = peek(cursor);
+  const { kind } = token;
+  if (kind === 'word') return TELLERS.holds(token) || (worked && isNumber(cursor));
   if (kind === 'mark') return false;
   if (kind !== 'open') return true;
   const inner = 1 + wordsBack(cursor);
@@ -167,7 +169,7 @@ function endsRow(cursor: Cursor): boolean {
 }
 
 /** What may be said of what is counted. */
-const SAID_OF_A_COUNT = new Set([
+const SAID_OF_A_COUNT = new WordSet([
   'made',
   'total',
   'rem',
@@ -210,7 +212,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     else entries.push(side ? { n, what, perSide: true, span } : { n: ends ? twice(n) : n, what, span });
     const { kind, text } = peek(cursor);
     if (kind !== 'close' && entries.length === 1 && !side && takeBrokenDown(cursor, n)) return entries;
-    const joins = JOINING_SIGNS.has(text);
+    const joins = kind === 'other' && JOINING_SIGNS.has(text);
     if (joins) cursor.at += 1;
     const more =
       joins ||
@@ -222,7 +224,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
     const next = wordAt(cursor, 1) === 'and' || wordAt(cursor, 1) === 'plus' ? 2 : 1;
-    if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, next) && !ONE.has(wordAt(cursor, next)))
+    if (kind !== 'word' && !joins && !isNumberOrSkip(cursor, next) && !ONE.holds(peek(cursor, next)))
       return entries;
     if (!joins && kind !== 'word') cursor.at += 1;
     takeAny(cursor, 'and', 'plus');
@@ -262,7 +264,7 @@ function readOfSize(cursor: Cursor, n: Num): StatedEntry | null {
 function readCounted(cursor: Cursor, opened: boolean): Num | null {
   const list = opened || peek(cursor, 1).text === '/' ? readSizeList(cursor) : null;
   if (list !== null) return list;
-  if (ONE.has(wordAt(cursor))) {
+  if (ONE.holds(peek(cursor))) {
     // `and the ch-2 sp at center`, `a half shell at each end`.
     const at = cursor.at;
     cursor.at += 1;
@@ -299,7 +301,7 @@ function readCountedWhat(
 }
 
 /** How what is counted looks. */
-const LOOKS = new Set([
+const LOOKS = new WordSet([
   'big',
   'little',
   'small',
@@ -328,7 +330,7 @@ function readChainsNamed(cursor: Cursor): What | null {
 function takeOfChains(cursor: Cursor, what: Extract<What, { kind: 'space' }>): What {
   if (what.chains !== null || wordAt(cursor) !== 'of' || peek(cursor, 1).kind !== 'number') return what;
   const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
-  if (!CHAIN_WORDS.has(wordAt(cursor, 2 + dashed))) return what;
+  if (!CHAIN_WORDS.holds(peek(cursor, 2 + dashed))) return what;
   const chains = peek(cursor, 1).value;
   cursor.at += 3 + dashed;
   return { ...what, chains };
@@ -379,9 +381,9 @@ function readAtEnds(cursor: Cursor): boolean {
   return false;
 }
 
-const MIDDLES = new Set(['center', 'centre', 'middle', 'point', 'tip', 'spine']);
+const MIDDLES = new WordSet(['center', 'centre', 'middle', 'point', 'tip', 'spine']);
 /** Words that stand for one. */
-const ONE = new Set(['the', 'a', 'an']);
+const ONE = new WordSet(['the', 'a', 'an']);
 
 function twice(n: Num): Num {
   return { ...n, values: n.values.map((value) => (value === null ? null : 2 * value)) };

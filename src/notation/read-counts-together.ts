@@ -4,9 +4,10 @@ import type { Counts } from './chain-counts.ts';
 import type { Cursor } from './cursor.ts';
 import { nameHere, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import type { NoteStep, Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** What the brackets may begin with, asked before anything is looked at. */
-export const TOGETHER_LEADS: ReadonlySet<string> = new Set([
+export const TOGETHER_LEADS = new WordSet([
   'this',
   'the',
   'these',

@@ -8,6 +8,7 @@ import { EACH_BEGINS, EACH_WORDS, readEdge } from './read-edge.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { StitchName, WorkStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `1 row of sc evenly along the side edge, 2 sc in each row` behind the stitch; null where it is not said how many in each. */
 export function readInEachRow(cursor: Cursor, from: number, stitch: StitchName): WorkStep | null {
@@ -80,7 +81,7 @@ function takeAnyEdge(cursor: Cursor): boolean {
   return takeOneOf(cursor, EDGES) !== null;
 }
 
-const EDGES = new Set('edge edges cuff cuffs band brim ribbing rib'.split(' '));
+const EDGES = new WordSet('edge edges cuff cuffs band brim ribbing rib'.split(' '));
 
 /** `the end of each row`, `each row end`, `each row`, `row`, up to the closing bracket or the end of the phrase. */
 function takeRowEnd(cursor: Cursor, bracketed: boolean): boolean {

@@ -16,6 +16,7 @@ import { unitAt } from './read-rows.ts';
 import { readTop } from './read-top.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { AlongStep, EvenlyStep, LoopsStep, NoteStep, StitchName } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `21 sc evenly along row ends` (the word "work" already read); null with the cursor where it was. */
 export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
@@ -40,16 +41,16 @@ export function readEvenly(cursor: Cursor, from: number): EvenlyStep | null {
 function tellsEach(cursor: Cursor): boolean {
   const { kind } = peek(cursor);
   if (kind === 'comma') {
-    const at = EACH_BEGINS.has(wordAt(cursor, 1)) ? 2 : 1;
+    const at = EACH_BEGINS.holds(peek(cursor, 1)) ? 2 : 1;
     const told = peek(cursor, at).kind === 'number' || wordAt(cursor, at) === 'one';
-    return told && (EACH_WORDS.has(wordAt(cursor, at + 1)) || EACH_WORDS.has(wordAt(cursor, at + 2)));
+    return told && (EACH_WORDS.holds(peek(cursor, at + 1)) || EACH_WORDS.holds(peek(cursor, at + 2)));
   }
   if (kind !== 'open' || (peek(cursor, 1).kind !== 'number' && wordAt(cursor, 1) !== 'one')) return false;
-  return EACH_WORDS.has(wordAt(cursor, 2)) || EACH_WORDS.has(wordAt(cursor, 3));
+  return EACH_WORDS.holds(peek(cursor, 2)) || EACH_WORDS.holds(peek(cursor, 3));
 }
 
-export const EACH_BEGINS: ReadonlySet<string> = new Set(['working', 'making', 'with', 'placing']);
-export const EACH_WORDS: ReadonlySet<string> = new Set(['in', 'into', 'per', 'for', 'on']);
+export const EACH_BEGINS = new WordSet(['working', 'making', 'with', 'placing']);
+export const EACH_WORDS = new WordSet(['in', 'into', 'per', 'for', 'on']);
 
 /** `21 sc evenly around`, `16 sc along the row ends` behind the stitch's name. */
 export function readEvenlyAfter(
@@ -59,7 +60,7 @@ export function readEvenlyAfter(
   n: Num | null,
 ): EvenlyStep | null {
   const evenly = wordAt(cursor) === 'evenly';
-  if (n === null || (!evenly && !ALONG.has(wordAt(cursor)))) return null;
+  if (n === null || (!evenly && !ALONG.holds(peek(cursor)))) return null;
   const start = cursor.at;
   if (evenly) cursor.at += 1;
   takeAny(cursor, 'spaced');
@@ -74,7 +75,7 @@ export function readEvenlyAfter(
   return null;
 }
 
-const ALONG = new Set(['along', 'up', 'down', 'across']);
+const ALONG = new WordSet(['along', 'up', 'down', 'across']);
 
 /** `along edge`, `along short edge`, `along each edge to next corner`: of a stated number, one side. */
 function takeBareEdge(cursor: Cursor): Edge | null {
@@ -314,10 +315,10 @@ export function readEdge(cursor: Cursor): Edge | null {
   return null;
 }
 
-const FOUNDATION_NAMES = new Set([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
-const WAY_WORDS = new Set(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
-const WHICH_SIDE = new Set(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
-const WHICH_EDGE = new Set(
+const FOUNDATION_NAMES = new WordSet([...FOUNDATION_WORDS, 'beg', 'ch', 'chain']);
+const WAY_WORDS = new WordSet(['along', 'on', 'in', 'into', 'across', 'down', 'up', 'over', 'around']);
+const WHICH_SIDE = new WordSet(['the', 'next', 'first', 'second', 'left', 'right', 'other']);
+const WHICH_EDGE = new WordSet(
   'long longer short shorter left right second first other opposite last final remaining fourth third'.split(
     ' ',
   ),

@@ -7,9 +7,10 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import type { EvenlyStep, StitchName, WorkStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-function wordSet(text: string): ReadonlySet<string> {
-  return new Set(text.trim().split(/\s+/));
+function wordSet(text: string): WordSet {
+  return new WordSet(text.trim().split(/\s+/));
 }
 
 /** Things that are no crochet, and what only pieces put together have. */
@@ -29,9 +30,7 @@ const ENDS = wordSet('lower bottom upper top');
 const OWN_EDGES = wordSet('edge edges side sides');
 
 /** What leads to an edge behind a stitch's name. */
-export const WAYS_ELSEWHERE: ReadonlySet<string> = new Set(
-  'along across around round down up evenly'.split(' '),
-);
+export const WAYS_ELSEWHERE = new WordSet('along across around round down up evenly'.split(' '));
 const WAYS = wordSet('along across around round down up over on onto in into');
 /** Longer than any name of an edge: `the right-hand end of one short side of the tea towel`. */
 const LONGEST = 12;
@@ -131,12 +130,12 @@ export function takePointOfEdge(cursor: Cursor): boolean {
     let edge = false;
     let elsewhere = false;
     for (let n = 0; n < LONGEST && isNamePart(cursor); n += 1, cursor.at += 1) {
-      const word = wordAt(cursor);
-      point ||= POINTS.has(word);
-      edge ||= OWN_EDGES.has(word);
+      const token = peek(cursor);
+      point ||= POINTS.holds(token);
+      edge ||= OWN_EDGES.holds(token);
       // `at lower edge of right front`.
-      point ||= ENDS.has(word);
-      elsewhere ||= NAMES_ELSEWHERE.has(word) || PIECES.has(word) || PLACES_OF_PIECES.has(word);
+      point ||= ENDS.holds(token);
+      elsewhere ||= NAMES_ELSEWHERE.holds(token) || PIECES.holds(token) || PLACES_OF_PIECES.holds(token);
     }
     if (
       (elsewhere || (point && edge)) &&
@@ -149,31 +148,30 @@ export function takePointOfEdge(cursor: Cursor): boolean {
 }
 
 function isNamePart(cursor: Cursor): boolean {
-  const word = wordAt(cursor);
+  const token = peek(cursor);
   return (
     isBeside(cursor) ||
-    NAMES_ELSEWHERE.has(word) ||
-    POINTS.has(word) ||
-    PIECES.has(word) ||
-    PLACES_OF_PIECES.has(word) ||
-    word === 'along' ||
-    word === 'a'
+    NAMES_ELSEWHERE.holds(token) ||
+    POINTS.holds(token) ||
+    PIECES.holds(token) ||
+    PLACES_OF_PIECES.holds(token) ||
+    token.word === 'along' ||
+    token.word === 'a'
   );
 }
 
 /** A word that may stand beside a name; the dash of `right-hand`, `tea-towel`. */
 function isBeside(cursor: Cursor): boolean {
   if (peek(cursor).kind === 'dash') return wordAt(cursor, 1) === 'hand' || wordAt(cursor, 1) === 'towel';
-  return WORDS_BESIDE.has(wordAt(cursor));
+  return WORDS_BESIDE.holds(peek(cursor));
 }
 
 /** `the left front neck`, `hem of the towel`, `armhole to next corner`, to the end of the step. */
-function takeName(cursor: Cursor, names: ReadonlySet<string>): boolean {
+function takeName(cursor: Cursor, names: WordSet): boolean {
   const start = cursor.at;
   let named = false;
   for (let n = 0; n < LONGEST; n += 1, cursor.at += 1) {
-    const word = wordAt(cursor);
-    if (names.has(word)) named = true;
+    if (names.holds(peek(cursor))) named = true;
     else if (!isBeside(cursor)) break;
   }
   if (named && wordAt(cursor) === 'to') takeToItsEnd(cursor);

@@ -3,9 +3,10 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const YARN = new Set(['yarn', 'wool', 'thread', 'cotton', 'strand', 'raffia']);
-const PULLS = new Set(['pull', 'draw', 'take', 'thread', 'pass']);
+const YARN = new WordSet(['yarn', 'wool', 'thread', 'cotton', 'strand', 'raffia']);
+const PULLS = new WordSet(['pull', 'draw', 'take', 'thread', 'pass']);
 
 /** Null, with the cursor where it was, where more is done with the yarn than to close the last loop. */
 export function readFinishOff(cursor: Cursor): Step | null {

@@ -3,14 +3,9 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { AlongStep, Place } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-export const FOUNDATION_WORDS: ReadonlySet<string> = new Set([
-  'foundation',
-  'base',
-  'beginning',
-  'starting',
-  'fdn',
-]);
+export const FOUNDATION_WORDS = new WordSet(['foundation', 'base', 'beginning', 'starting', 'fdn']);
 
 /** `of foundation ch`, `of Row 1 foundation`, `on the other side of the foundation chain` behind "first ch", "each ch" or "first st". */
 export function takeOfFoundation(cursor: Cursor): boolean {
@@ -53,7 +48,7 @@ export function readFirstOfFoundation(cursor: Cursor): Place | null {
   return null;
 }
 
-const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
+const CHAINS = new WordSet(['ch', 'chs', 'chain', 'chains']);
 
 /** `first ch`, `each ch`, `next 32 sts`, which may be of the foundation. */
 export function namesChain(place: Place | null): boolean {
@@ -61,7 +56,7 @@ export function namesChain(place: Place | null): boolean {
   return place.what.kind === 'ch' || place.what.kind === 'st';
 }
 
-const OF_WHAT = new Set(['thumb', 'arm', 'armhole', 'leg', 'neck', 'ear', 'heel', 'this']);
+const OF_WHAT = new WordSet(['thumb', 'arm', 'armhole', 'leg', 'neck', 'ear', 'heel', 'this']);
 
 /** `opening`, `thumb opening`, `armhole`: a hole that chains went over; the cursor stays where none stands. */
 export function takeOpening(cursor: Cursor): boolean {

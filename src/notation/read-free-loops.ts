@@ -7,8 +7,9 @@ import { FOUNDATION_WORDS, takeFarSide } from './read-foundation.ts';
 import { readPlaceWords } from './read-place.ts';
 import { readStop } from './read-stop.ts';
 import type { AlongStep, Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const FREE = new Set([
+const FREE = new WordSet([
   'free',
   'unused',
   'unworked',
@@ -19,9 +20,9 @@ const FREE = new Set([
   'opposite',
   'underneath',
 ]);
-const LOOPS = new Set(['loop', 'loops', 'lp', 'lps', 'side', 'edge']);
-const UNDERSIDES = new Set(['underside', 'undersides', 'bottom', 'base']);
-const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
+const LOOPS = new WordSet(['loop', 'loops', 'lp', 'lps', 'side', 'edge']);
+const UNDERSIDES = new WordSet(['underside', 'undersides', 'bottom', 'base']);
+const CHAINS = new WordSet(['ch', 'chs', 'chain', 'chains']);
 
 /** The edge and what goes into each of its chains; null, the cursor where it was, where no chain's other side is named. */
 export function readInFreeLoops(

@@ -8,12 +8,13 @@ import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import type { Place } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `between next 2 sts`, `sp before next dc`, `sp between shells`; `all` behind "each". Null when none stands here. */
 export function readGap(cursor: Cursor, from: number, all = false): Place | null {
   const start = cursor.at;
-  const led = wordAt(cursor);
-  if (!GAP_WORDS.has(LEADS_TO_GAP.has(led) ? wordAt(cursor, 1) : led)) return null;
+  const led = LEADS_TO_GAP.holds(peek(cursor)) ? 1 : 0;
+  if (!GAP_WORDS.holds(peek(cursor, led))) return null;
   // Which of them is free, so the next is taken.
   takeAny(cursor, 'next', 'each', 'any');
   takeAny(cursor, 'sp', 'space', 'gap');
@@ -26,7 +27,7 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
     takeAny(cursor, 'the');
     const two = { values: [2], span: spanSince(cursor, start) };
     const shape =
-      SHAPES_LED.has(wordAt(cursor)) || peek(cursor).kind === 'number' ? readBetweenShapes(cursor) : null;
+      SHAPES_LED.holds(peek(cursor)) || peek(cursor).kind === 'number' ? readBetweenShapes(cursor) : null;
     if (shape !== null)
       return { kind: 'gap', what: { kind: 'group' }, apart: two, shape, span: spanSince(cursor, from) };
     if (takeFirstAndSecond(cursor)) {
@@ -88,13 +89,13 @@ function takeTurningChain(cursor: Cursor): boolean {
 }
 
 /** What may lead to petals and the like; their names are told behind it. */
-const SHAPES_LED = new Set(
+const SHAPES_LED = new WordSet(
   `this that one last next any two petals shells fans scallops points leaves rays spikes clusters scales peaks stars`.split(
     ' ',
   ),
 );
-const LEADS_TO_GAP = new Set(['next', 'each', 'any']);
-const GAP_WORDS = new Set(['sp', 'space', 'gap', 'before', 'between', 'bet', 'btw']);
+const LEADS_TO_GAP = new WordSet(['next', 'each', 'any']);
+const GAP_WORDS = new WordSet(['sp', 'space', 'gap', 'before', 'between', 'bet', 'btw']);
 
 function takeFirstAndSecond(cursor: Cursor): boolean {
   if (wordAt(cursor) !== 'first' || wordAt(cursor, 1) !== 'and') return false;
@@ -104,13 +105,13 @@ function takeFirstAndSecond(cursor: Cursor): boolean {
   return true;
 }
 
-const UNIT_NAMES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+const UNIT_NAMES = new WordSet(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
 /** `of Rnd 1`, `of the 1st round` behind a stitch; null when none stands here. */
 export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: number } | null {
   if (wordAt(cursor) !== 'of') return null;
   const the = wordAt(cursor, 1) === 'the' ? 2 : 1;
-  if (peek(cursor, the).kind === 'ordinal' && UNIT_NAMES.has(wordAt(cursor, the + 1))) {
+  if (peek(cursor, the).kind === 'ordinal' && UNIT_NAMES.holds(peek(cursor, the + 1))) {
     const number = peek(cursor, the).value;
     cursor.at += the + 2;
     return { unit: wordAt(cursor, -1).startsWith('row') ? 'row' : 'round', number };
@@ -120,7 +121,7 @@ export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: numb
     cursor.at += 3;
     return { unit: cursor.unit, number: short.value };
   }
-  if (!UNIT_NAMES.has(wordAt(cursor, 1)) || peek(cursor, 2).kind !== 'number') return null;
+  if (!UNIT_NAMES.holds(peek(cursor, 1)) || peek(cursor, 2).kind !== 'number') return null;
   const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';
   const number = peek(cursor, 2).value;
   cursor.at += 3;

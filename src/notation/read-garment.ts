@@ -8,6 +8,7 @@ import { isNumber, readNumber } from './read-number.ts';
 import { unitAt } from './read-rows.ts';
 import { readWhat } from './read-what.ts';
 import type { AlongStep, NoteStep, RepeatRowsStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `turn the welt on its side and work along the long edge thus`: the next stitches go into the ends of its rows. Null for any other turn. */
 export function readSideways(cursor: Cursor, from: number): AlongStep | NoteStep | null {
@@ -39,8 +40,8 @@ export function readSideways(cursor: Cursor, from: number): AlongStep | NoteStep
   return null;
 }
 
-const WAYS = new Set(['along', 'across', 'up', 'down', 'into']);
-const TURNED = new Set(['welt', 'work', 'piece', 'rib', 'ribbing', 'band', 'strip', 'brim', 'cuff']);
+const WAYS = new WordSet(['along', 'across', 'up', 'down', 'into']);
+const TURNED = new WordSet(['welt', 'work', 'piece', 'rib', 'ribbing', 'band', 'strip', 'brim', 'cuff']);
 
 /** `90 degrees`. */
 function takeQuarter(cursor: Cursor): boolean {
@@ -85,8 +86,17 @@ export function readStopThere(cursor: Cursor): LeaveStep | null {
   return null;
 }
 
-const WHICH_STITCHES = new Set(['centre', 'center', 'middle', 'remaining', 'rem', 'other', 'last', 'first']);
-const PARTS_OF_ROW = new Set(['neck', 'shoulder', 'shoulders', 'armhole', 'neckline', 'opening']);
+const WHICH_STITCHES = new WordSet([
+  'centre',
+  'center',
+  'middle',
+  'remaining',
+  'rem',
+  'other',
+  'last',
+  'first',
+]);
+const PARTS_OF_ROW = new WordSet(['neck', 'shoulder', 'shoulders', 'armhole', 'neckline', 'opening']);
 
 /** `with 4.00 mm hook`, `using a 5 mm hook`: which hook; null where no hook is named. */
 export function readWithHook(cursor: Cursor): NoteStep | null {
@@ -97,7 +107,7 @@ export function readWithHook(cursor: Cursor): NoteStep | null {
     if (takeAny(cursor, 'hook') !== null)
       return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
     const { kind } = peek(cursor);
-    if (kind !== 'number' && kind !== 'stop' && !HOOK_WORDS.has(wordAt(cursor))) break;
+    if (kind !== 'number' && kind !== 'stop' && !HOOK_WORDS.holds(peek(cursor))) break;
     cursor.at += 1;
   }
   cursor.at = from;
@@ -105,7 +115,7 @@ export function readWithHook(cursor: Cursor): NoteStep | null {
 }
 
 const LONGEST_HOOK = 6;
-const HOOK_WORDS = new Set(['mm', 'size', 'smaller', 'larger', 'crochet', 'steel', 'no']);
+const HOOK_WORDS = new WordSet(['mm', 'size', 'smaller', 'larger', 'crochet', 'steel', 'no']);
 
 /** `neck edge on each of the next 8 (7:8:7) rows`, `side edge on next 6 rows` behind "dec 1 st at": null for any other. */
 export function readAtOneEdge(
@@ -143,4 +153,4 @@ export function readAtOneEdge(
   return null;
 }
 
-const EDGES = new Set(['neck', 'armhole', 'front', 'side', 'inside', 'inner', 'outer', 'shaped', 'same']);
+const EDGES = new WordSet(['neck', 'armhole', 'front', 'side', 'inside', 'inner', 'outer', 'shaped', 'same']);

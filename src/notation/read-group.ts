@@ -21,6 +21,7 @@ import { closesOnItself } from './read-unsaid.ts';
 import { readWhat } from './read-what.ts';
 import { reportUnread } from './report-unread.ts';
 import type { GroupStep, Step, Stop } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Brackets in brackets beyond this are refused; nobody could follow them. */
 const DEEPEST = 12;
@@ -173,7 +174,7 @@ function takeThatAgain(cursor: Cursor): boolean {
   const parted = peek(cursor).kind === 'comma';
   if (parted) cursor.at += 1;
   // `*…*, 4 times`.
-  if (parted && peek(cursor).kind === 'number' && TIMES.has(wordAt(cursor, 1))) return true;
+  if (parted && peek(cursor).kind === 'number' && TIMES.holds(peek(cursor, 1))) return true;
   const word = takeOneOf(cursor, AGAIN);
   if (word === 'keep') {
     takeAny(cursor, 'going', 'repeating', 'doing');
@@ -184,8 +185,8 @@ function takeThatAgain(cursor: Cursor): boolean {
   return false;
 }
 
-const TIMES = new Set(['times', 'x']);
-const AGAIN = new Set(['do', 'repeat', 'rep', 'work', 'keep']);
+const TIMES = new WordSet(['times', 'x']);
+const AGAIN = new WordSet(['do', 'repeat', 'rep', 'work', 'keep']);
 
 /** `around`, `across`, `to last 2 sts`, `to next corner sp` after a bracket. */
 function readEndStop(cursor: Cursor): Stop | null {

@@ -8,9 +8,10 @@ import { readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, RepeatRowsStep, Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const INCREASES = new Set(['increase', 'increases', 'inc', 'incs']);
-const ROWS = new Set(['row', 'rnd', 'round']);
+const INCREASES = new WordSet(['increase', 'increases', 'inc', 'incs']);
+const ROWS = new WordSet(['row', 'rnd', 'round']);
 
 /** Null, with the cursor where it was, where something else is said. */
 export function readGrowing(cursor: Cursor): readonly Step[] | null {

@@ -5,6 +5,7 @@ import { nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Null, with the cursor where it was, when it is something else. */
 export function readGrowth(cursor: Cursor): NoteStep | null {
@@ -75,7 +76,7 @@ function takeBothSides(cursor: Cursor, adds: Num): boolean {
   return half.values.every((value, i) => value === null || 2 * value === adds.values[i]);
 }
 
-const MIDDLES = new Set(['center', 'centre', 'middle', 'spine', 'marker', 'row', 'shawl']);
+const MIDDLES = new WordSet(['center', 'centre', 'middle', 'spine', 'marker', 'row', 'shawl']);
 const LOSES = new Set(['loses', 'decreases']);
 
 /** `you'll have one more block every row`, `one block less every row`. */
@@ -92,12 +93,12 @@ function readMoreEach(cursor: Cursor, from: number): Growth | null {
   takeAny(cursor, 'in', 'on', 'after');
   const each = takeAny(cursor, 'each', 'every') !== null && takeOneOf(cursor, ROWS) !== null;
   const { kind } = peek(cursor);
-  const ends = kind === 'stop' || kind === 'end' || (kind === 'comma' && UNTIL.has(wordAt(cursor, 1)));
+  const ends = kind === 'stop' || kind === 'end' || (kind === 'comma' && UNTIL.holds(peek(cursor, 1)));
   if (of === undefined || compared === null || !each || !(ends || told)) return null;
   return { adds: compared === 'more' ? n : negated(n), of };
 }
 
-const UNTIL = new Set(['until', 'till', 'til', 'ending', 'finishing']);
+const UNTIL = new WordSet(['until', 'till', 'til', 'ending', 'finishing']);
 
 /** A sentence of its own, `…, one block fewer every row`; null wherever else nothing of that can stand. */
 export function readGrowthHere(cursor: Cursor): NoteStep | null {
@@ -109,7 +110,7 @@ export function readGrowthHere(cursor: Cursor): NoteStep | null {
 export function comparesHere(cursor: Cursor, ahead: number): boolean {
   if (!isNumber(cursor, ahead) || peek(cursor, ahead + 1).kind !== 'word' || isNumber(cursor, ahead + 1))
     return false;
-  return COMPARING.has(wordAt(cursor, ahead + 1)) || COMPARING.has(wordAt(cursor, ahead + 2));
+  return COMPARING.holds(peek(cursor, ahead + 1)) || COMPARING.holds(peek(cursor, ahead + 2));
 }
 
 function negated(n: Num): Num {
@@ -156,6 +157,6 @@ function takeGrown(cursor: Cursor): Growth['of'] | undefined {
   return takeAny(cursor, 'block', 'blocks', 'tile', 'tiles') === null ? undefined : 'block';
 }
 
-const ROWS = new Set(['rnd', 'round', 'row']);
-const GROWS = new Set(['adds', 'increases', 'gains', 'has', 'loses', 'decreases']);
-const COMPARING = new Set(['more', 'less', 'fewer']);
+const ROWS = new WordSet(['rnd', 'round', 'row']);
+const GROWS = new WordSet(['adds', 'increases', 'gains', 'has', 'loses', 'decreases']);
+const COMPARING = new WordSet(['more', 'less', 'fewer']);

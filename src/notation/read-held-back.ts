@@ -9,9 +9,10 @@ import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readWorkStep } from './read-work.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const LOOPS = new Set(['lp', 'lps', 'loop', 'loops']);
-const OVER = new Set([
+const LOOPS = new WordSet(['lp', 'lps', 'loop', 'loops']);
+const OVER = new WordSet([
   'yo',
   'yoh',
   'yrh',

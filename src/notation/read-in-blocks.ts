@@ -4,9 +4,10 @@ import type { Cursor } from './cursor.ts';
 import { peek, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { BorderSide } from './edge.ts';
 import { readStitchName } from './read-yarn.ts';
+import { WordSet } from './word-set.ts';
 
-const BLOCKS = new Set(['block', 'blocks', 'tile', 'tiles']);
-const INTO = new Set(['in', 'into', 'per', 'for', 'to', 'along', 'on']);
+const BLOCKS = new WordSet(['block', 'blocks', 'tile', 'tiles']);
+const INTO = new WordSet(['in', 'into', 'per', 'for', 'to', 'along', 'on']);
 
 /** `from` is where the number of all of them stands; null with the cursor where it was where no such bracket follows. */
 export function readInBlocks(cursor: Cursor, from: number): BorderSide | null {

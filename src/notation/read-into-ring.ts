@@ -8,8 +8,9 @@ import { onTokens, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.
 import { CHAIN_WORDS } from './read-what.ts';
 import { ended } from './token.ts';
 import type { Place, Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const RINGS = new Set(['ring', 'circle', 'loop']);
+const RINGS = new WordSet(['ring', 'circle', 'loop']);
 
 /** Reads from the word behind "in"; null, cursor and faults unmoved, where it is no ring with a colon, or a comma and a chain. */
 export function readRingList(cursor: Cursor, from: number): readonly Step[] | null {
@@ -35,7 +36,7 @@ export function readRingList(cursor: Cursor, from: number): readonly Step[] | nu
 function beginsWithChain(cursor: Cursor): boolean {
   const word = wordAt(cursor, 1);
   const at = word === 'work' || word === 'make' ? 2 : 1;
-  return CHAIN_WORDS.has(wordAt(cursor, at)) || CHAIN_WORDS.has(wordAt(cursor, at + 1));
+  return CHAIN_WORDS.holds(peek(cursor, at)) || CHAIN_WORDS.holds(peek(cursor, at + 1));
 }
 
 /** The steps up to a token, the cursor then on it; null, with nothing moved or told, where they cannot all be read. */

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import {
   atBoundary,
+  peek,
   spanSince,
   takeAny,
   takeOneOf,
@@ -25,6 +26,7 @@ import { readWhat } from './read-what.ts';
 import { readStitchName, takeNewYarn, takeRing, yarnStep } from './read-yarn.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
 import type { JoinStep, Place, Step, StitchName } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `join [B] [with sl st] [in first sc] [to form ring]`; `in first ch of foundation ch` goes along that edge. */
 export function readJoin(cursor: Cursor): readonly Step[] | null {
@@ -227,11 +229,11 @@ function atBoundaryOrAnd(cursor: Cursor): boolean {
 
 /** `yarn`, `the yarn`. */
 function takeTheYarn(cursor: Cursor): boolean {
-  if (wordAt(cursor) === 'the' && YARNS.has(wordAt(cursor, 1))) cursor.at += 1;
+  if (wordAt(cursor) === 'the' && YARNS.holds(peek(cursor, 1))) cursor.at += 1;
   return takeAny(cursor, 'yarn', 'wool', 'cotton', 'thread') !== null;
 }
 
-const YARNS = new Set(['yarn', 'wool', 'cotton', 'thread']);
+const YARNS = new WordSet(['yarn', 'wool', 'cotton', 'thread']);
 
 /** `join yarn`: the one there is. With several it has to be said which. */
 function onlyYarn(cursor: Cursor): string | null {

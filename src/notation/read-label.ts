@@ -11,6 +11,7 @@ import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-numbe
 import { unitAt } from './read-rows.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
 import type { LoopsStep, YarnStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 export interface LabelRead {
   readonly label: Label;
@@ -172,7 +173,7 @@ function beginsStep(cursor: Cursor): boolean {
   return CHAINS.has(next.text) || findName(cursor.lexicon, cursor.tokens, cursor.at + 2) !== null;
 }
 
-const CHAINS = new Set(['ch', 'chs', 'chain', 'chains']);
+const CHAINS = new WordSet(['ch', 'chs', 'chain', 'chains']);
 
 /** `99 (R119, R149)` behind `R4 – R`: a last row for each size; null when the others are not named so. */
 function readNamedNumbers(cursor: Cursor): Num | null {

@@ -1,12 +1,13 @@
 /** How old books speak of a lace on its way: past the scallop, along the straight side, with so many put into each row. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { readWorkStep } from './read-work.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const BESIDE = new Set(['beside', 'before', 'next', 'nearest']);
-const SHAPES = new Set(['scallop', 'fan', 'loop', 'loops', 'point', 'scallops']);
+const BESIDE = new WordSet(['beside', 'before', 'next', 'nearest']);
+const SHAPES = new WordSet(['scallop', 'fan', 'loop', 'loops', 'point', 'scallops']);
 
 /** `which is the one close beside the scallop`: the row ends there and leaves it. Null where it tells anything else. */
 export function readWhichIs(cursor: Cursor): Step | null {
@@ -16,8 +17,8 @@ export function readWhichIs(cursor: Cursor): Step | null {
   let beside = false;
   let shape = false;
   while (!atBoundary(cursor)) {
-    beside ||= BESIDE.has(wordAt(cursor));
-    shape = SHAPES.has(wordAt(cursor));
+    beside ||= BESIDE.holds(peek(cursor));
+    shape = SHAPES.holds(peek(cursor));
     cursor.at += 1;
   }
   if (is && beside && shape) return { kind: 'leave', span: spanSince(cursor, from) };
@@ -25,7 +26,7 @@ export function readWhichIs(cursor: Cursor): Step | null {
   return null;
 }
 
-const SIDES = new Set(['side', 'edge', 'heading', 'selvedge']);
+const SIDES = new WordSet(['side', 'edge', 'heading', 'selvedge']);
 
 /** `pass along the straight side`: which edge is gone along is told with the stitches. */
 export function readPassAlong(cursor: Cursor): Step | null {

@@ -3,15 +3,15 @@
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { Loop } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const SHORT_LOOPS = new Set(['blo', 'flo', 'bl', 'fl', 'tbl', 'tfl']);
+const SHORT_LOOPS = new WordSet(['blo', 'flo', 'bl', 'fl', 'tbl', 'tfl']);
 
-const LOOP_STARTS = new Set([...SHORT_LOOPS, 'both', 'the', '3rd', 'third', 'back', 'front']);
+const LOOP_STARTS = new WordSet([...SHORT_LOOPS, 'both', 'the', '3rd', 'third', 'back', 'front']);
 
 /** `BLO`, `back loop only`, `front lps`. */
 export function readLoop(cursor: Cursor): Loop | null {
-  const first = peek(cursor);
-  if ((first.kind !== 'word' && first.kind !== 'ordinal') || !LOOP_STARTS.has(first.text)) return null;
+  if (!LOOP_STARTS.holds(peek(cursor))) return null;
   const from = cursor.at;
   if (takeAny(cursor, 'both') !== null && takeAny(cursor, 'loops', 'lps') !== null) return 'both';
   cursor.at = from;

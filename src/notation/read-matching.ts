@@ -4,9 +4,10 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const AROUND = new Set(['around', 'round', 'in', 'into', 'over', 'on']);
-const ALIKE = new Set(['matching', 'same', 'corresponding']);
+const AROUND = new WordSet(['around', 'round', 'in', 'into', 'over', 'on']);
+const ALIKE = new WordSet(['matching', 'same', 'corresponding']);
 
 /** Behind "working", at "each"; null with the cursor where it was, for anything else. */
 export function readMatching(cursor: Cursor, from: number): NoteStep | null {

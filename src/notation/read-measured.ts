@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, skipToBoundary, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
+import { WordSet } from './word-set.ts';
 
 /** `until piece measures 60"`, `until work measures 15 cm`, `to desired length`: the size says how many rows that is. */
 export function takeMeasured(cursor: Cursor): boolean {
@@ -17,7 +18,7 @@ export function takeMeasured(cursor: Cursor): boolean {
   } else if (takeAny(cursor, 'until') !== null) {
     takeAny(cursor, 'the', 'your');
     // `until the stole measures 153 cm`: whatever the piece is called.
-    const called = wordAt(cursor, 1) === 'measures' && !PIECES.has(wordAt(cursor));
+    const called = wordAt(cursor, 1) === 'measures' && !PIECES.holds(peek(cursor));
     if (called) cursor.at += 1;
     takeOneOf(cursor, PIECES);
     takeAny(cursor, 'is');
@@ -78,15 +79,15 @@ export function takeEndingSide(cursor: Cursor): void {
     takeAny(cursor, 'a', 'the');
     const short = takeAny(cursor, 'rs', 'ws') !== null;
     if (!short && takeAny(cursor, 'right', 'wrong') !== null) takeAny(cursor, 'side');
-    const side = cursor.at > from && SIDES.has(wordAt(cursor, -1));
+    const side = cursor.at > from && SIDES.holds(peek(cursor, -1));
     if (side && takeAny(cursor, 'row', 'rnd', 'round') !== null && atBoundary(cursor)) return;
   }
   cursor.at = from;
 }
 
-const SIDES = new Set(['rs', 'ws', 'side', 'right', 'wrong']);
+const SIDES = new WordSet(['rs', 'ws', 'side', 'right', 'wrong']);
 
-const PIECES = new Set([
+const PIECES = new WordSet([
   'piece',
   'work',
   'it',

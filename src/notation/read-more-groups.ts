@@ -6,6 +6,7 @@ import type { MoreGroups, MoreSpecials } from './more.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStitchName } from './read-yarn.ts';
+import { WordSet } from './word-set.ts';
 
 /** What stands behind `one more`; null, the cursor where it was, where no group is named or it is not said on which sides. */
 export function readMoreGroups(cursor: Cursor, n: Num): MoreGroups | null {
@@ -93,13 +94,13 @@ export function readMoreSpecials(cursor: Cursor): MoreSpecials | null {
   return null;
 }
 
-const CHANGING = new Set(
+const CHANGING = new WordSet(
   'with working making adding having decreasing increasing losing gaining dropping'.split(' '),
 );
 const LOSING = new Set(['decreasing', 'losing', 'dropping']);
 /** What says by itself which way it goes. */
 const BY_ITSELF = new Set([...LOSING, 'increasing', 'gaining', 'adding']);
-const COMPARING = new Set(['more', 'extra', 'fewer', 'less']);
+const COMPARING = new WordSet(['more', 'extra', 'fewer', 'less']);
 
 /** `than the row before`. */
 function takeThanBefore(cursor: Cursor): void {
@@ -113,6 +114,6 @@ function takeThanBefore(cursor: Cursor): void {
   if (!last) cursor.at = start;
 }
 
-const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters', 'set', 'sets']);
-const ROWS = new Set(['row', 'rnd', 'round', 'time']);
+const GROUPS = new WordSet(['group', 'groups', 'grp', 'grps', 'gr', 'cluster', 'clusters', 'set', 'sets']);
+const ROWS = new WordSet(['row', 'rnd', 'round', 'time']);
 const ROW_LEADS = new Set(['on', 'in', 'each', 'every']);

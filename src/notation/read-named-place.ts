@@ -12,6 +12,7 @@ import { readSpaceJustMade } from './read-same.ts';
 import { readStop } from './read-stop.ts';
 import { CHAIN_WORDS, readSpaceOf, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** A place that its words name: `3rd dc of next shell`, `2nd ch from hook`, `ch-2 sp`, `skipped st`; null with the cursor at `start`. */
 export function readNamedPlace(cursor: Cursor, from: number, start: number): Place | null {
@@ -63,7 +64,7 @@ export function readNamedPlace(cursor: Cursor, from: number, start: number): Pla
 /** `of 8 ch` behind a loop: how long it is; null, the cursor where it was, where that is not said. */
 function takeOfChains(cursor: Cursor): number | null {
   const { kind, value } = peek(cursor, 1);
-  if (wordAt(cursor) !== 'of' || kind !== 'number' || !CHAIN_WORDS.has(wordAt(cursor, 2))) return null;
+  if (wordAt(cursor) !== 'of' || kind !== 'number' || !CHAIN_WORDS.holds(peek(cursor, 2))) return null;
   cursor.at += 3;
   return value;
 }
@@ -74,7 +75,7 @@ function readTip(cursor: Cursor, from: number): Place | null {
   cursor.at += 1;
   const of = takeAny(cursor, 'of') !== null;
   // `tip of first cluster`: the first stitch of the round.
-  if (of && wordAt(cursor) === 'first' && GATHERED.has(wordAt(cursor, 1))) {
+  if (of && wordAt(cursor) === 'first' && GATHERED.holds(peek(cursor, 1))) {
     cursor.at += 2;
     return { kind: 'first', n: null, what: { kind: 'st' }, span: spanSince(cursor, from) };
   }
@@ -84,8 +85,8 @@ function readTip(cursor: Cursor, from: number): Place | null {
   return { kind: 'next', n: null, what: { kind: 'ch' }, each: false, here: true, span };
 }
 
-const GATHERED = new Set(['cluster', 'cl', 'popcorn', 'bobble', 'puff', 'petal', 'st', 'stitch']);
-const POINTED = new Set(['point', 'leaf', 'petal', 'ray', 'spike', 'chain', 'ch']);
+const GATHERED = new WordSet(['cluster', 'cl', 'popcorn', 'bobble', 'puff', 'petal', 'st', 'stitch']);
+const POINTED = new WordSet(['point', 'leaf', 'petal', 'ray', 'spike', 'chain', 'ch']);
 
 /** `ch-2 sp of next shell`, `ch-3 sp of last block`. */
 export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
@@ -108,7 +109,7 @@ export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
 
 /** `2 ch` of `the 2 ch of the shell`: the space they make; null, the cursor where it was, where it is not said of what. */
 function readChainsOf(cursor: Cursor): What | null {
-  if (peek(cursor).kind !== 'number' || !CHAIN_WORDS.has(wordAt(cursor, 1)) || wordAt(cursor, 2) !== 'of')
+  if (peek(cursor).kind !== 'number' || !CHAIN_WORDS.holds(peek(cursor, 1)) || wordAt(cursor, 2) !== 'of')
     return null;
   const chains = peek(cursor).value;
   cursor.at += 2;

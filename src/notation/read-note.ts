@@ -17,6 +17,7 @@ import { isNumber, readNumber } from './read-number.ts';
 import { isAmount, readWhat } from './read-what.ts';
 import { tellsChoice } from './told-choice.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Moves to the next boundary, over brackets that open on the way. */
 export function skipStep(cursor: Cursor): null {
@@ -92,12 +93,12 @@ function takeRemark(cursor: Cursor): void {
 }
 
 /** Words without which no work is told. */
-const WORK_WORDS = new Set(
+const WORK_WORDS = new WordSet(
   `each next every same st sts stitch stitches row rows rnd rnds round rounds turn join rejoin attach rep repeat sk skip
    miss ch chain work fasten continue cont inc dec`.split(/\s+/),
 );
 /** What would be a step of its own behind the comma. */
-const MAKER_TASKS = new Set(['stuff', 'place', 'change', 'with', 'using', 'cut', 'do']);
+const MAKER_TASKS = new WordSet(['stuff', 'place', 'change', 'with', 'using', 'cut', 'do']);
 
 /** `, 8 sl sts` behind an edge folded and closed: how many the seam has. */
 function takeSlipped(cursor: Cursor): void {
@@ -179,7 +180,7 @@ export function readHolding(cursor: Cursor): Step | null {
     const named = nameHere(cursor) !== null && !HELD.has(word);
     if ((kind !== 'word' && kind !== 'ordinal') || PLACES_WORKED.has(word) || named) break;
     held ||= HELD.has(word);
-    way ||= WAYS_HELD.has(wordAt(cursor));
+    way ||= WAYS_HELD.holds(peek(cursor));
   }
   // `tip the first block over and (sl st, ch 3, 3 dc) in its ch-3 sp`: what is worked then is a step of its own.
   const goesOn = wordAt(cursor, -1) === 'and' && (peek(cursor).kind === 'open' || nameHere(cursor) !== null);
@@ -190,7 +191,7 @@ export function readHolding(cursor: Cursor): Step | null {
   return null;
 }
 
-const PLACES_WORKED = new Set(['each', 'next', 'every', 'same', 'into']);
+const PLACES_WORKED = new WordSet(['each', 'next', 'every', 'same', 'into']);
 
 /** `from the back` behind a stitch round a stem: which way the hook goes in. Null behind any other. */
 export function readFromSide(cursor: Cursor): Step | null {
@@ -198,21 +199,31 @@ export function readFromSide(cursor: Cursor): Step | null {
   let back = -1;
   if (peek(cursor, back).kind === 'comma') back -= 1;
   while (peek(cursor, back).kind === 'word' || peek(cursor, back).kind === 'ordinal') {
-    if (STEMS.has(wordAt(cursor, back))) break;
+    if (STEMS.holds(peek(cursor, back))) break;
     back -= 1;
   }
   cursor.at += 1;
   takeAny(cursor, 'the');
   const side = takeAny(cursor, 'back', 'front', 'behind');
-  if (side !== null && STEMS.has(wordAt(cursor, from - cursor.at + back)) && atBoundary(cursor))
+  if (side !== null && STEMS.holds(peek(cursor, from - cursor.at + back)) && atBoundary(cursor))
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   cursor.at = from;
   return null;
 }
 
-const STEMS = new Set(['stem', 'stems', 'post', 'posts']);
-const HELD = new Set(['petal', 'petals', 'scallops', 'fans', 'flower', 'block', 'blocks', 'tile', 'tiles']);
-const WAYS_HELD = new Set([
+const STEMS = new WordSet(['stem', 'stems', 'post', 'posts']);
+const HELD = new WordSet([
+  'petal',
+  'petals',
+  'scallops',
+  'fans',
+  'flower',
+  'block',
+  'blocks',
+  'tile',
+  'tiles',
+]);
+const WAYS_HELD = new WordSet([
   'forward',
   'forwards',
   'behind',
@@ -288,16 +299,27 @@ export function takeFoldedUp(cursor: Cursor): boolean {
   let way = false;
   let edge = false;
   for (; !atBoundary(cursor) && nameHere(cursor) === null; cursor.at += 1) {
-    way ||= WAYS_FOLDED.has(wordAt(cursor));
-    edge ||= FOLDED.has(wordAt(cursor));
+    way ||= WAYS_FOLDED.holds(peek(cursor));
+    edge ||= FOLDED.holds(peek(cursor));
   }
   if (way && edge && atBoundary(cursor)) return true;
   cursor.at = start;
   return false;
 }
 
-const WAYS_FOLDED = new Set(['up', 'back', 'under', 'over']);
-const FOLDED = new Set(['brim', 'cuff', 'cuffs', 'edge', 'hem', 'collar', 'band', 'ribbing', 'rib', 'top']);
+const WAYS_FOLDED = new WordSet(['up', 'back', 'under', 'over']);
+const FOLDED = new WordSet([
+  'brim',
+  'cuff',
+  'cuffs',
+  'edge',
+  'hem',
+  'collar',
+  'band',
+  'ribbing',
+  'rib',
+  'top',
+]);
 
 /** `long tail`, `long tail for sewing` behind a fastening off: what is left of the yarn. Null for anything else. */
 export function readTail(cursor: Cursor): Step | null {
@@ -341,4 +363,4 @@ export function readLeave(cursor: Cursor): Step {
 }
 
 /** What the chains and stitches over a fan are called, which the row after it leaves. */
-const LEFT_BESIDE = new Set(['loops', 'fan', 'scallop', 'scallops', 'picots']);
+const LEFT_BESIDE = new WordSet(['loops', 'fan', 'scallop', 'scallops', 'picots']);

@@ -5,21 +5,19 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince } from './cursor.ts';
 import type { Num } from './num.ts';
 import { SMALL_WORDS, TENS_WORDS } from './number-words.ts';
+import { WordMap } from './word-set.ts';
 
 /** No count, repeat or row number may pass this; a fault says so. */
 export const LARGEST_NUMBER = 100_000;
 
 const TENS: ReadonlyMap<string, number> = new Map(TENS_WORDS.map((word, i) => [word, (i + 2) * 10]));
 
-const WORDS: ReadonlyMap<string, number> = new Map([
-  ...SMALL_WORDS.map((word, i): [string, number] => [word, i]),
-  ...TENS,
-]);
+const WORDS = new WordMap<number>([...SMALL_WORDS.map((word, i): [string, number] => [word, i]), ...TENS]);
 
 /** One to nine, as they stand behind a ten. */
 const UNITS: ReadonlyMap<string, number> = new Map(SMALL_WORDS.slice(1, 10).map((word, i) => [word, i + 1]));
 
-const ORDINALS: ReadonlyMap<string, number> = new Map(
+const ORDINALS = new WordMap<number>(
   ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'].map((word, i) => [
     word,
     i + 1,
@@ -43,9 +41,7 @@ export function isNumberOrSkip(cursor: Cursor, ahead = 0): boolean {
 /** True when a number stands `ahead` tokens on. */
 export function isNumber(cursor: Cursor, ahead = 0): boolean {
   const token = peek(cursor, ahead);
-  if (token.kind === 'number') return true;
-  // Half the words of a row have two letters, and no number has so few.
-  return token.kind === 'word' && token.text.length > 2 && WORDS.has(token.text);
+  return token.kind === 'number' || WORDS.of(token) !== undefined;
 }
 
 /** Reads a number with the sizes that may follow it in brackets, or null when none stands here. */
@@ -98,8 +94,7 @@ function forSizes(cursor: Cursor, values: (number | null)[], from: number): Num 
 /** `2nd`, or `second` in words; null when neither stands here. */
 export function readOrdinal(cursor: Cursor): number | null {
   const token = peek(cursor);
-  const value =
-    token.kind === 'ordinal' ? token.value : token.kind === 'word' ? ORDINALS.get(token.text) : undefined;
+  const value = token.kind === 'ordinal' ? token.value : ORDINALS.of(token);
   if (value === undefined) return null;
   cursor.at += 1;
   return value;
@@ -134,7 +129,7 @@ function plainValue(cursor: Cursor): number {
   const token = peek(cursor);
   cursor.at += 1;
   const value =
-    token.kind === 'word' ? (WORDS.get(token.text) ?? 0) + unitsBehind(cursor, token.text) : token.value;
+    token.kind === 'word' ? (WORDS.of(token) ?? 0) + unitsBehind(cursor, token.text) : token.value;
   if (value > LARGEST_NUMBER) {
     const span = spanSince(cursor, cursor.at - 1);
     cursor.faults.push(

@@ -8,6 +8,7 @@ import { isNumber, readOrdinal } from './read-number.ts';
 import { readPassedSeveral } from './read-passed.ts';
 import { isSpecialNext, readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Reads one of several; `start` is where the cursor goes back to when none stands here. */
 export function readOneOf(cursor: Cursor, from: number, start: number): Place | null {
@@ -93,7 +94,7 @@ function takeShape(cursor: Cursor): string | null {
   return isSpecialNext(cursor) ? null : takeOneOf(cursor, IN_ONE_PLACE);
 }
 
-const IN_ONE_PLACE = new Set(['petal', 'scallop', 'fan', 'shell', 'group', 'point', 'leaf']);
+const IN_ONE_PLACE = new WordSet(['petal', 'scallop', 'fan', 'shell', 'group', 'point', 'leaf']);
 
 /** `from hook`, `from the hook`, `from your hook`. */
 function takeFromHook(cursor: Cursor): boolean {

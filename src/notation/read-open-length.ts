@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
+import { WordSet } from './word-set.ts';
 
 /** The words for it, as they stand; null with the cursor where it was. */
 export function readOpenLength(cursor: Cursor): string | null {
@@ -14,10 +15,10 @@ export function readOpenLength(cursor: Cursor): string | null {
   return null;
 }
 
-const WANTED = new Set(['required', 'desired', 'wanted', 'needed', 'wished', 'liked']);
+const WANTED = new WordSet(['required', 'desired', 'wanted', 'needed', 'wished', 'liked']);
 /** `as long as you like`, `as long as the table wants`: whatever it is made for. */
-const WISHES = new Set(['like', 'likes', 'wish', 'wishes', 'want', 'wants', 'need', 'needs', 'please']);
-const LENGTHS = new Set(['length', 'height', 'size', 'depth', 'width']);
+const WISHES = new WordSet(['like', 'likes', 'wish', 'wishes', 'want', 'wants', 'need', 'needs', 'please']);
+const LENGTHS = new WordSet(['length', 'height', 'size', 'depth', 'width']);
 
 /** `for the length required`, `for required length`, `to the length wanted`, `as long as required`, `as often as needed`. */
 function takeForLength(cursor: Cursor): boolean {
@@ -39,7 +40,7 @@ function takeLength(cursor: Cursor): boolean {
 }
 
 /** What a piece is held against, or wanted for: one of these tells that no number is meant. */
-const LONG = new Set([
+const LONG = new WordSet([
   ...[
     'match',
     'matches',
@@ -55,7 +56,7 @@ const LONG = new Set([
   ],
 ]);
 /** What rows are made of: `until all sts are worked` is told of them, and no length. */
-const OF_ROWS = new Set(['st', 'sts', 'stitches', 'rows', 'row', 'rnds', 'rounds', 'remain']);
+const OF_ROWS = new WordSet(['st', 'sts', 'stitches', 'rows', 'row', 'rnds', 'rounds', 'remain']);
 
 /** `until back matches front`, `until the back is as long as the front`, with no number up to the end of the phrase. */
 function takeUntilLong(cursor: Cursor): boolean {

@@ -3,10 +3,11 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords } from './cursor.ts';
 import type { RepeatRowsStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const ALONG = new Set(['along', 'on', 'for', 'to', 'down', 'up', 'across']);
-const OTHER = new Set(['other', 'second', 'opposite', 'remaining']);
-const LENGTHS = new Set(['long', 'short', 'left', 'right', 'side']);
+const ALONG = new WordSet(['along', 'on', 'for', 'to', 'down', 'up', 'across']);
+const OTHER = new WordSet(['other', 'second', 'opposite', 'remaining']);
+const LENGTHS = new WordSet(['long', 'short', 'left', 'right', 'side']);
 
 /** Behind the verb that begins at `from`; null, the cursor where it was, for anything else or beside other work in the line. */
 export function readOtherSide(cursor: Cursor, from: number, repeats: boolean): RepeatRowsStep | null {

@@ -6,8 +6,9 @@ import { readBelow } from './read-gap.ts';
 import { readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
 import type { Place } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-export const PASSED_WORDS = new Set(['skipped', 'missed']);
+export const PASSED_WORDS = new WordSet(['skipped', 'missed']);
 
 /** `2 skipped sts`: those just skipped, one after another. */
 export function readPassedSeveral(cursor: Cursor, from: number): Place | null {

@@ -5,6 +5,7 @@ import { peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readRowNumbers, readRowsOnceMore, readUntil, UNITS } from './read-rows.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `these 2 rows form the patt`: what "patt" means from here on; null with the cursor where it was. */
 export function readPattern(cursor: Cursor): NoteStep | null {
@@ -23,7 +24,7 @@ export function readPattern(cursor: Cursor): NoteStep | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-const FORM = new Set(['form', 'forms', 'set', 'sets', 'make', 'makes']);
+const FORM = new WordSet(['form', 'forms', 'set', 'sets', 'make', 'makes']);
 
 /** `Rows 2 and 3 form the patt`, `The 2nd row sets the pattern`: the same of rows that are named, the last of them the one just done. */
 export function readRowsForm(cursor: Cursor): NoteStep | null {

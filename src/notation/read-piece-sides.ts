@@ -1,10 +1,11 @@
 /** Words for the sides of a piece, and for the piece itself: `along each short side`, `of the blanket`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { atBoundary, peek, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import type { StatedEntry } from './line.ts';
+import { WordSet } from './word-set.ts';
 
-export const EDGE_WORDS: ReadonlySet<string> = new Set(['side', 'sides', 'edge', 'edges']);
+export const EDGE_WORDS = new WordSet(['side', 'sides', 'edge', 'edges']);
 
 const LENGTHS: ReadonlyMap<string, 'short' | 'long'> = new Map([
   ['short', 'short'],
@@ -28,7 +29,7 @@ export function readSidesOf(cursor: Cursor): NonNullable<StatedEntry['sides']> |
   return null;
 }
 
-const PIECES = new Set(
+const PIECES = new WordSet(
   `blanket afghan throw cushion pillow square motif piece work shawl cover panel coverlet bedspread cloth mat playmat rug scarf wrap bag runner placemat tablecloth quilt`.split(
     ' ',
   ),
@@ -47,7 +48,7 @@ export function takeOfWhole(cursor: Cursor): void {
 export function takeAlongEdge(cursor: Cursor): void {
   if (wordAt(cursor) !== 'along' && wordAt(cursor) !== 'at') {
     // `sc in each st across top`, `across the top edge`.
-    if (ACROSS.has(wordAt(cursor, -1)) && ENDS_ACROSS.has(wordAt(cursor, wordAt(cursor) === 'the' ? 1 : 0)))
+    if (ACROSS.holds(peek(cursor, -1)) && ENDS_ACROSS.holds(peek(cursor, wordAt(cursor) === 'the' ? 1 : 0)))
       takeTop(cursor);
     return;
   }
@@ -68,9 +69,9 @@ function takeTop(cursor: Cursor): void {
   if (!atBoundary(cursor)) cursor.at = start;
 }
 
-const ACROSS = new Set(['across', 'along']);
-const ENDS_ACROSS = new Set(['top', 'bottom', 'upper', 'lower', 'edge', 'row']);
-const WHICH_EDGE = new Set(
+const ACROSS = new WordSet(['across', 'along']);
+const ENDS_ACROSS = new WordSet(['top', 'bottom', 'upper', 'lower', 'edge', 'row']);
+const WHICH_EDGE = new WordSet(
   'bottom lower top upper foundation inner neck armhole front back long short next last'.split(' '),
 );
 
@@ -84,4 +85,4 @@ export function takeBetween(cursor: Cursor): void {
   if (what === null) cursor.at = from;
 }
 
-const CORNER_WORDS = new Set(['sp', 'sps', 'spaces', 'sts', 'stitches']);
+const CORNER_WORDS = new WordSet(['sp', 'sps', 'spaces', 'sts', 'stitches']);

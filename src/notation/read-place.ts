@@ -18,6 +18,7 @@ import { readAsJoin, readLastMade, readStemOfMade, takeLastMade } from './read-s
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readSpaceOf, readWhat, takeBelow } from './read-what.ts';
 import type { Loop, Place, Stop, What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 export interface PlaceRead {
   readonly place: Place;
@@ -25,11 +26,11 @@ export interface PlaceRead {
   readonly loop: Loop | null;
 }
 
-const INTO_WORDS = new Set(['in', 'into', 'over', 'to', 'on', 'between', 'at', 'under']);
+const INTO_WORDS = new WordSet(['in', 'into', 'over', 'to', 'on', 'between', 'at', 'under']);
 
 /** True when a word that leads to a place stands here. */
 export function leadsToPlace(cursor: Cursor): boolean {
-  return INTO_WORDS.has(wordAt(cursor));
+  return INTO_WORDS.holds(peek(cursor));
 }
 
 /** Reads `in …`; null with the cursor where it was when no place can be read after it. */
@@ -60,29 +61,30 @@ function atEndOfLoopOnly(cursor: Cursor): boolean {
   return word === 'across' || word === 'around';
 }
 
-const SPACE_BETWEEN = new Set(['sp', 'space', 'gap', 'between']);
+const SPACE_BETWEEN = new WordSet(['sp', 'space', 'gap', 'between']);
 
 /** What the words of a place begin with that is not simply the name of something. */
-const LEADS = new Set(
+const LEADS = new WordSet(
   `each ea every end edge all sp space gap before between bet btw nxt following foll rem remaining base st joining joined same
    first last any magic adjustable mr ring circle center centre middle top skipped missed`.split(/\s+/),
 );
 
-const EDGE_LEADS = new Set(['top', 'last', 'corner', 'foot']);
+const EDGE_LEADS = new WordSet(['top', 'last', 'corner', 'foot']);
 
 /** The words after "in"; `from` is where the place began, for its span. */
 export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   if (takeAny(cursor, 'the', 'a', 'its') === null && wordAt(cursor, 1) === 'same')
     takeAny(cursor, 'that', 'this');
   const start = cursor.at;
-  const word = wordAt(cursor);
+  const token = peek(cursor);
+  const { word } = token;
   if (word === 'next') return readGap(cursor, from) ?? readBehindNext(cursor, from);
   const left = word === '' ? readThoseLeft(cursor, from) : null;
   if (left !== null) return left;
   // `in ch-2 sp`, `in 2nd ch from hook`: none of the words below.
-  const edge = EDGE_LEADS.has(word) ? readRowEdge(cursor, from) : null;
+  const edge = EDGE_LEADS.holds(token) ? readRowEdge(cursor, from) : null;
   if (edge !== null) return edge;
-  if (!LEADS.has(word)) return readNamedPlace(cursor, from, start);
+  if (!LEADS.holds(token)) return readNamedPlace(cursor, from, start);
   if (takeAny(cursor, 'each', 'ea', 'every') !== null) {
     takeAny(cursor, 'of');
     takeAny(cursor, 'the');
@@ -96,12 +98,12 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     if (ofThem && peek(cursor).kind === 'number' && peek(cursor, 1).kind !== 'dash')
       return readNext(cursor, from, true);
     if (wordAt(cursor) === 'first' || wordAt(cursor) === 'last') return readPlaceWords(cursor, from);
-    const gaps = SPACE_BETWEEN.has(wordAt(cursor)) ? readGap(cursor, from, true) : null;
+    const gaps = SPACE_BETWEEN.holds(peek(cursor)) ? readGap(cursor, from, true) : null;
     if (gaps !== null) return gaps;
     const every = readEvery(cursor);
     takeAny(cursor, 'remaining', 'rem');
     // `sc in 2nd ch from hook and each across`.
-    const what = readWhat(cursor) ?? (ENDS.has(wordAt(cursor)) ? ANY_STITCH : null);
+    const what = readWhat(cursor) ?? (ENDS.holds(peek(cursor)) ? ANY_STITCH : null);
     if (what === null) return backTo(cursor, start);
     const within = what.kind === 'space' ? readSpaceOf(cursor) : null;
     if (what.kind === 'space' && within !== null) {
@@ -269,7 +271,7 @@ function takeOfSide(cursor: Cursor): void {
   if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
 }
 
-const ENDS = new Set(['across', 'around']);
+const ENDS = new WordSet(['across', 'around']);
 
 /** How far "each" goes where it is not said: to the end, or along one side. */
 function allOf(what: What, span: Place['span']): Stop {
@@ -328,8 +330,8 @@ function takeWaiting(cursor: Cursor): boolean {
   return STITCH_WORDS.has(next) && takeOneOf(cursor, WAITING) !== null;
 }
 
-const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
-const WAITING = new Set(
+const STITCH_WORDS = new WordSet(['st', 'sts', 'stitch', 'stitches']);
+const WAITING = new WordSet(
   'instep underarm heel neck gusset thumb armhole waiting held reserved resting'.split(' '),
 );
 

@@ -31,6 +31,7 @@ import { ANY_STITCH, readWhat, wasFoundationChain } from './read-what.ts';
 import { takeRing } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Loop, Place, Step, StitchName, WorkStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Whether a side of a border may stand here, asked before each place: `in each block`, `along the edge`. */
 function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
@@ -44,9 +45,9 @@ function mayBeSide(cursor: Cursor, led: string, into: boolean): boolean {
   return next === 'each' || next === 'the';
 }
 
-const UNDER = new Set(['along', 'across', 'on']);
-const UNSPREAD = new Set(['evenly', 'around', 'round']);
-const TOLD_ROUND = new Set(['evenly', 'around', 'round', 'all']);
+const UNDER = new WordSet(['along', 'across', 'on']);
+const UNSPREAD = new WordSet(['evenly', 'around', 'round']);
+const TOLD_ROUND = new WordSet(['evenly', 'around', 'round', 'all']);
 
 /** The places after a stitch: none, one, or several joined by "and". */
 export function readPlaces(
@@ -233,7 +234,7 @@ function stemFollows(cursor: Cursor): boolean {
 }
 
 /** What a hook goes round; `tr round` alone goes to the end of the round. */
-const ROUND_WHAT = new Set([
+const ROUND_WHAT = new WordSet([
   ...['stem', 'stems', 'post', 'posts'],
   ...['next', 'each', 'same', 'first', 'last'],
 ]);
@@ -282,15 +283,15 @@ function placeFollows(cursor: Cursor): boolean {
 function endsRow(cursor: Cursor): boolean {
   const next = peek(cursor, 1);
   // `FPtr around 2 skipped sts`, `around 2nd skipped st`.
-  if (next.kind !== 'word') return !SKIPPED.has(wordAt(cursor, 2));
+  if (next.kind !== 'word') return !SKIPPED.holds(peek(cursor, 2));
   // `FPtr around dc 2 rows below`.
   if (wordAt(cursor, 3).startsWith('r') && wordAt(cursor, 4) === 'below') return false;
   return !AROUND_WHAT.has(next.text);
 }
 
 /** What a post stitch goes around, behind the word "around". */
-const SKIPPED = new Set(['skipped', 'missed']);
-const AROUND_WHAT = new Set([
+const SKIPPED = new WordSet(['skipped', 'missed']);
+const AROUND_WHAT = new WordSet([
   'next',
   'the',
   'post',
@@ -333,7 +334,7 @@ function reportNoPlace(cursor: Cursor): null {
   return null;
 }
 
-const KNOWN_PLACE_WORDS = new Set([
+const KNOWN_PLACE_WORDS = new WordSet([
   'next',
   'each',
   'same',

@@ -4,6 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { nameHere, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import { readManner } from './read-note.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Null, with the cursor where it was, where no filling is named, or where a number or a stitch may hide work. */
 export function readPutIn(cursor: Cursor): Step | null {
@@ -27,8 +28,8 @@ function takesRest(cursor: Cursor): boolean {
 }
 
 /** What says which filling, and may stand for it alone: `cushion pad`, `the cushion`. */
-const SORTS = new Set(['pillow', 'cushion', 'foam', 'polyester', 'feather', 'fabric']);
-const FILLINGS = new Set(
+const SORTS = new WordSet(['pillow', 'cushion', 'foam', 'polyester', 'feather', 'fabric']);
+const FILLINGS = new WordSet(
   `form pad insert inner stuffing fiberfill fibrefill filling fill lining lavender sachet pouch card cardboard rattle
    squeaker bell weight beans pellets magnet`.split(/\s+/),
 );

@@ -3,16 +3,17 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, textSince, wordAt } from './cursor.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** Words without which no work is told. */
 export const WORK =
   /^(?:each|next|every|same|sts?|stitch|stitches|rows?|rnds?|rounds?|turn|join|rejoin|attach|rep|repeat|sk|skip|miss|work|fasten|cont|continue|inc|dec)$/;
 /** A chain is spoken of by these, and worked with none of them before it. */
-const SPOKEN_OF = new Set(['the', 'those', 'these', 'your', 'that', 'this']);
+const SPOKEN_OF = new WordSet(['the', 'those', 'these', 'your', 'that', 'this']);
 
-const TOLD = new Set(['this', 'that', 'it', 'these']);
-const NEEDING = new Set(['need', 'will', 'want', 'use', 'have', 'are']);
-const BEING = new Set(['is', 'are', 'was', 'will', 'marks']);
+const TOLD = new WordSet(['this', 'that', 'it', 'these']);
+const NEEDING = new WordSet(['need', 'will', 'want', 'use', 'have', 'are']);
+const BEING = new WordSet(['is', 'are', 'was', 'will', 'marks']);
 
 /** The whole sentence; null where a stitch or a place in it may be work, or where no sentence begins. */
 export function readRemark(cursor: Cursor): NoteStep | null {
@@ -21,12 +22,12 @@ export function readRemark(cursor: Cursor): NoteStep | null {
   // `fasten off, no need to stuff`.
   const needless = wordAt(cursor) === 'no' && wordAt(cursor, 1) === 'need';
   // `leave the yarn on, we need it`; `mark the 20th sc, this is the center`.
-  const needs = wordAt(cursor) === 'we' && NEEDING.has(wordAt(cursor, 1));
-  const tells = before === 'comma' && (needs || (TOLD.has(wordAt(cursor)) && BEING.has(wordAt(cursor, 1))));
+  const needs = wordAt(cursor) === 'we' && NEEDING.holds(peek(cursor, 1));
+  const tells = before === 'comma' && (needs || (TOLD.holds(peek(cursor)) && BEING.holds(peek(cursor, 1))));
   if (from > 0 && before !== 'stop' && before !== 'close' && !needless && !tells) return null;
   for (let { kind } = peek(cursor); kind !== 'stop' && kind !== 'end'; { kind } = peek(cursor)) {
     if (cursor.at > from && leadsToCount(cursor)) break;
-    const spoken = SPOKEN_OF.has(wordAt(cursor, -1));
+    const spoken = SPOKEN_OF.holds(peek(cursor, -1));
     if (kind === 'mark' || WORK.test(wordAt(cursor)) || (!spoken && nameHere(cursor) !== null)) {
       cursor.at = from;
       return null;
@@ -36,16 +37,16 @@ export function readRemark(cursor: Cursor): NoteStep | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-const WHO = new Set(['you', "you're", 'you’re', 'you’ll', "you'll", 'that', 'it', 'the', 'they', 'your']);
+const WHO = new WordSet(['you', "you're", 'you’re', 'you’ll', "you'll", 'that', 'it', 'the', 'they', 'your']);
 
-const MARKS = new Set(['put', 'place', 'use', 'pop', 'keep', 'move', 'mark', 'hang']);
-const MARKERS = new Set(['marker', 'thread', 'pin', 'scrap', 'safety', 'markers', 'first']);
+const MARKS = new WordSet(['put', 'place', 'use', 'pop', 'keep', 'move', 'mark', 'hang']);
+const MARKERS = new WordSet(['marker', 'thread', 'pin', 'scrap', 'safety', 'markers', 'first']);
 
 /** `so put a bit of coloured thread at the start of the round and move it up as you go`: where a marker is. */
 function readSoMark(cursor: Cursor, from: number): NoteStep | null {
   const start = cursor.at;
   let marker = false;
-  for (; !atBoundary(cursor); cursor.at += 1) marker ||= MARKERS.has(wordAt(cursor));
+  for (; !atBoundary(cursor); cursor.at += 1) marker ||= MARKERS.holds(peek(cursor));
   if (marker) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
   cursor.at = start;
   return null;
@@ -55,9 +56,9 @@ function readSoMark(cursor: Cursor, from: number): NoteStep | null {
 export function readSoThat(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   cursor.at += 1;
-  const marks = MARKS.has(wordAt(cursor)) ? readSoMark(cursor, from) : null;
+  const marks = MARKS.holds(peek(cursor)) ? readSoMark(cursor, from) : null;
   if (marks !== null) return marks;
-  let plain = WHO.has(wordAt(cursor));
+  let plain = WHO.holds(peek(cursor));
   for (; plain && !atBoundary(cursor); cursor.at += 1)
     plain = peek(cursor).kind === 'word' && !WORK.test(wordAt(cursor)) && nameHere(cursor) === null;
   if (plain) return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
@@ -83,7 +84,7 @@ export function readMakesUp(cursor: Cursor): NoteStep | null {
   const before = peek(cursor, -1).kind;
   if (from > 0 && before !== 'stop' && before !== 'close') return null;
   let verb = 1;
-  while (verb < LONGEST_SUBJECT && !MAKES_UP.has(wordAt(cursor, verb))) {
+  while (verb < LONGEST_SUBJECT && !MAKES_UP.holds(peek(cursor, verb))) {
     const { kind } = peek(cursor, verb);
     if (kind !== 'word' && kind !== 'number' && kind !== 'dash') return null;
     verb += 1;
@@ -101,4 +102,4 @@ export function readMakesUp(cursor: Cursor): NoteStep | null {
 }
 
 const LONGEST_SUBJECT = 9;
-const MAKES_UP = new Set(['make', 'makes', 'form', 'forms']);
+const MAKES_UP = new WordSet(['make', 'makes', 'form', 'forms']);

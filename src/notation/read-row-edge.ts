@@ -6,9 +6,10 @@ import { readOrdinal } from './read-number.ts';
 import { readStop, SIDEWAYS_PIECES } from './read-stop.ts';
 import { readWhat } from './read-what.ts';
 import type { Place, What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const SHAPES = new Set(['loop', 'scallop', 'fan', 'chain', 'ch']);
-const ENDS = new Set(['end', 'beginning', 'edge', 'side']);
+const SHAPES = new WordSet(['loop', 'scallop', 'fan', 'chain', 'ch']);
+const ENDS = new WordSet(['end', 'beginning', 'edge', 'side']);
 
 /** The edge of a row below the one that is worked on; null with the cursor where it was. */
 export function readRowEdge(cursor: Cursor, from: number): Place | null {
@@ -111,13 +112,13 @@ function takeDownSide(cursor: Cursor): void {
   if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
 }
 
-const WHICH_SIDE = new Set(['other', 'first', 'second', 'left', 'right', 'next', 'long', 'short']);
+const WHICH_SIDE = new WordSet(['other', 'first', 'second', 'left', 'right', 'next', 'long', 'short']);
 
 /** `of the brim` behind a row's end: the piece in hand is the only one with rows to go along. */
 function takeOfPiece(cursor: Cursor): void {
   const start = cursor.at;
   const named = takeWords(cursor, 'of', 'the') && takeOneOf(cursor, SIDEWAYS_PIECES) !== null;
-  if (!named || !(atBoundary(cursor) || WHOLE.has(wordAt(cursor)))) cursor.at = start;
+  if (!named || !(atBoundary(cursor) || WHOLE.holds(peek(cursor)))) cursor.at = start;
 }
 
-const WHOLE = new Set(['across', 'around']);
+const WHOLE = new WordSet(['across', 'around']);

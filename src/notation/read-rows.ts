@@ -12,8 +12,9 @@ import { readOpenLength } from './read-open-length.ts';
 import { readTimes } from './read-stop.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
+import { WordMap, WordSet } from './word-set.ts';
 
-const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
+const UNIT_WORDS = new WordMap<Unit>([
   ['row', 'row'],
   ['rows', 'row'],
   ['rnd', 'round'],
@@ -24,7 +25,7 @@ const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
 
 /** `Row`, `Rnds`; null when none stands `ahead` tokens on. */
 export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
-  return UNIT_WORDS.get(wordAt(cursor, ahead)) ?? null;
+  return UNIT_WORDS.of(peek(cursor, ahead)) ?? null;
 }
 
 /** Reads from the word `Row` after `rep`, `as`, `work as for`; null with the cursor where it was when it does not stand here. */
@@ -133,14 +134,14 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
 
 /** `until armhole measures 22 cm`, `until it matches the back`: of a part of the piece its whole height says nothing, and one row stands for them. */
 function evenUntil(cursor: Cursor): RepeatRowsStep['until'] {
-  const whole = WHOLE.has(wordAt(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
+  const whole = WHOLE.holds(peek(cursor, wordAt(cursor, 1) === 'the' ? 2 : 1));
   const measured = wordAt(cursor) === 'until' && takeMeasured(cursor);
   if (!measured) return readTotal(cursor) ?? { kind: 'label' };
   const endingWith = readEndOf(cursor);
   return whole ? { kind: 'height', endingWith } : { kind: 'label' };
 }
 
-const WHOLE = new Set(['work', 'piece', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square']);
+const WHOLE = new WordSet(['work', 'piece', 'it', 'panel', 'scarf', 'blanket', 'strip', 'square']);
 
 /** `2`, `2 and 3`, `2-5`, `2, 3 and 4`, `14 (14, 16)` for each size. */
 export function readRowNumbers(cursor: Cursor): Num[] {
@@ -154,7 +155,7 @@ export function readRowNumbers(cursor: Cursor): Num[] {
     const span = spanAt(cursor, cursor.at);
     cursor.at += 1;
     // `Rep Row 5 — 29, 27 and 25 sc`: one row, and behind the stroke what it comes to.
-    const one = rows.length === 0 && ONE_ROW.has(wordAt(cursor, -2)) && !peek(cursor).glued;
+    const one = rows.length === 0 && ONE_ROW.holds(peek(cursor, -2)) && !peek(cursor).glued;
     const joint = (peek(cursor).kind === 'dash' && !one) || wordAt(cursor) === 'to';
     const named = joint && (unitAt(cursor, 1) !== null || wordAt(cursor, 1) === 'r') ? 1 : 0;
     const range = joint ? peek(cursor, 1 + named) : null;
@@ -174,7 +175,7 @@ export function readRowNumbers(cursor: Cursor): Num[] {
   }
 }
 
-const ONE_ROW = new Set(['row', 'rnd', 'round']);
+const ONE_ROW = new WordSet(['row', 'rnd', 'round']);
 
 /**
  * `14 (14, 16)`: a row for each size; null when the brackets hold anything else. `Rep Row 2 (24)` with two sizes ends in
@@ -229,7 +230,7 @@ function isCount(cursor: Cursor, ahead: number): boolean {
 }
 
 /** What follows the number of a row, and none of stitches. */
-const AFTER_ROWS = new Set([
+const AFTER_ROWS = new WordSet([
   ...['and', 'to', 'times', 'time', 'more', 'twice', 'once', 'until', 'ending', 'form', 'set', 'make'],
   'consecutively',
   'another',
@@ -244,7 +245,7 @@ function isTimes(cursor: Cursor, ahead: number): boolean {
     word === 'times' ||
     word === 'time' ||
     (word === 'more' &&
-      (wordAt(cursor, ahead + 1).startsWith('time') || UNITS.has(wordAt(cursor, ahead + 1))))
+      (wordAt(cursor, ahead + 1).startsWith('time') || UNITS.holds(peek(cursor, ahead + 1))))
   );
 }
 
@@ -255,7 +256,7 @@ export function readMeasured(cursor: Cursor): NoteStep | null {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
-export const UNITS: ReadonlySet<string> = new Set(UNIT_WORDS.keys());
+export const UNITS = new WordSet(UNIT_WORDS.keys());
 
 /** `12 more rounds`, `so 7 more rows` behind `same as Rnd 6`: how many the label has; null where none are told so. */
 export function readMoreRows(cursor: Cursor): NoteStep | null {

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, wordAt } from './cursor.ts';
 import { tokenise } from './tokens.ts';
+import { WordSet } from './word-set.ts';
 
 export interface Scope {
   /** Places in the list of sizes; null for all of them. */
@@ -13,7 +14,7 @@ export interface Scope {
 export function readScope(cursor: Cursor): Scope | null {
   const from = cursor.at;
   const names = cursor.context.sizeNames ?? [];
-  if (names.length < 2 || NO_SIZES.has(wordAt(cursor))) return null;
+  if (names.length < 2 || NO_SIZES.holds(peek(cursor))) return null;
   const every = takeAny(cursor, 'all', 'both') !== null && takeAny(cursor, 'sizes') !== null;
   if (every) return closed(cursor, from, { sizes: null });
   cursor.at = from;
@@ -38,7 +39,7 @@ export function readScope(cursor: Cursor): Scope | null {
 }
 
 /** What nearly every line begins with. */
-const NO_SIZES = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ch', 'next']);
+const NO_SIZES = new WordSet(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ch', 'next']);
 
 /** A heading ends at a colon or at the end of its line. */
 function closed(cursor: Cursor, from: number, scope: Scope): Scope | null {

@@ -5,6 +5,7 @@ import { atBoundary, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt
 import { FOUNDATION_WORDS } from './read-foundation.ts';
 import { SIDEWAYS_PIECES } from './read-stop.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /**
  * Behind the stitch's name, at "through": what is closed so makes no row that is worked into. Null, with the cursor
@@ -69,4 +70,4 @@ export function takeSideOut(cursor: Cursor): boolean {
 }
 
 const SIDES_OF = new Set(['right', 'wrong']);
-const SIDES = new Set([...SIDES_OF, 'rs', 'ws', 'inside', 'outside', 'back', 'front']);
+const SIDES = new WordSet([...SIDES_OF, 'rs', 'ws', 'inside', 'outside', 'back', 'front']);

@@ -6,8 +6,9 @@ import { readAtOneEdge } from './read-garment.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import type { RepeatRowsStep, ShapeStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const SHAPE_WORDS = new Set(['inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing']);
+const SHAPE_WORDS = new WordSet(['inc', 'dec', 'increase', 'decrease', 'increasing', 'decreasing']);
 
 /** Null with the cursor where it was when "inc" or "dec" is a stitch here. */
 export function readShape(cursor: Cursor): ShapeStep | RepeatRowsStep | null {

@@ -4,9 +4,10 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import type { NoteStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const UNITS = new Set(['row', 'rnd', 'round']);
-const EDGES = new Set(['neck', 'armhole', 'front', 'inner', 'outer', 'side', 'left', 'right']);
+const UNITS = new WordSet(['row', 'rnd', 'round']);
+const EDGES = new WordSet(['neck', 'armhole', 'front', 'inner', 'outer', 'side', 'left', 'right']);
 
 /** How many stitches each of them gains or loses, which the rows themselves have to do; null for anything else. */
 export function readShapedRows(cursor: Cursor): NoteStep | null {

@@ -1,10 +1,11 @@
 /** A number for each size without brackets of its own, as counts have it: `20/24/28`, `-, 16, 16`. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, wordAt } from './cursor.ts';
+import { peek, spanSince } from './cursor.ts';
 import type { Num } from './num.ts';
+import { WordSet } from './word-set.ts';
 
-const STITCHES = new Set(['st', 'sts', 'stitch', 'stitches']);
+const STITCHES = new WordSet(['st', 'sts', 'stitch', 'stitches']);
 
 /** Null, with the cursor where it was, where there is not one for each of several sizes. */
 export function readSizeList(cursor: Cursor): Num | null {
@@ -33,6 +34,6 @@ export function readSizeList(cursor: Cursor): Num | null {
 function isOneList(cursor: Cursor, sizes: number): boolean {
   const { kind } = peek(cursor);
   if (kind === 'close') return true;
-  const bare = STITCHES.has(wordAt(cursor));
+  const bare = STITCHES.holds(peek(cursor));
   return (sizes > 2 || bare) && kind === 'word' && peek(cursor, 1).kind === 'close';
 }

@@ -7,6 +7,7 @@ import { skipStep } from './read-note.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat, takeBelow } from './read-what.ts';
 import type { NoteStep, SkipStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `sk next 2 ch`, `skip 1`, `miss next st`, `sk first st`, `sk next sc and next dc`. */
 export function readSkip(cursor: Cursor): SkipStep | NoteStep | readonly SkipStep[] | null {
@@ -92,8 +93,8 @@ function ofRow(cursor: Cursor, left: boolean): Pick<SkipStep, 'ofRow'> {
   return {};
 }
 
-const LEFT = new Set(['unworked', 'un-worked', 'free', 'remaining', 'rem']);
-const ROWS = new Set(['row', 'rnd', 'round']);
+const LEFT = new WordSet(['unworked', 'free', 'remaining', 'rem']);
+const ROWS = new WordSet(['row', 'rnd', 'round']);
 
 /** `for thumb`, `for back neck`: what the stitches that are skipped will be. */
 function takePurpose(cursor: Cursor): void {
@@ -114,7 +115,7 @@ function takeOfPiece(cursor: Cursor): boolean {
   return false;
 }
 
-const PIECES = new Set(['body', 'back', 'front', 'yoke', 'piece', 'work', 'bodice', 'main']);
+const PIECES = new WordSet(['body', 'back', 'front', 'yoke', 'piece', 'work', 'bodice', 'main']);
 
 /** `the last tr of the fan`: the one that is left of it comes next. */
 function takeOfFan(cursor: Cursor): string | null {
@@ -128,4 +129,4 @@ function takeOfFan(cursor: Cursor): string | null {
   return null;
 }
 
-const FANS = new Set(['fan', 'scallop', 'petal', 'group']);
+const FANS = new WordSet(['fan', 'scallop', 'petal', 'group']);

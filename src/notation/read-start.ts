@@ -17,6 +17,7 @@ import { readWorkStep } from './read-work.ts';
 import { readStitchName } from './read-yarn.ts';
 import { readYarnLetter } from './read-yarn-name.ts';
 import type { Place, Step, WorkStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `3x (sc, 2 sc in next st)`: the number before what is repeated. */
 export function readTimesFirst(cursor: Cursor): readonly Step[] | null {
@@ -121,7 +122,7 @@ function takeWhereBegun(cursor: Cursor): boolean {
   if (takeAny(cursor, 'at', 'from') !== null) {
     takeAny(cursor, 'the');
     takeAny(cursor, 'lower', 'upper', 'bottom', 'top');
-    if (takeOneOf(cursor, PIECE_PLACES) !== null || PIECE_PLACES.has(wordAt(cursor, -1))) {
+    if (takeOneOf(cursor, PIECE_PLACES) !== null || PIECE_PLACES.holds(peek(cursor, -1))) {
       if (takeAny(cursor, 'of') !== null) {
         takeAny(cursor, 'the', 'a');
         if (peek(cursor).kind === 'word') cursor.at += 1;
@@ -133,7 +134,7 @@ function takeWhereBegun(cursor: Cursor): boolean {
   return false;
 }
 
-const PIECE_PLACES = new Set(
+const PIECE_PLACES = new WordSet(
   'center centre middle edge hem top bottom crown toe cuff neck tip base brim side'.split(' '),
 );
 

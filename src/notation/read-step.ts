@@ -79,11 +79,12 @@ import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readWithYarn, readYarnAhead, readYarnAlone } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
+import { WordMap, WordSet } from './word-set.ts';
 
 type Reader = (cursor: Cursor) => Step | readonly Step[] | null;
 
 /** What a step that begins with a word is read by; a stitch's name is tried where no word here fits. */
-const READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
+const READERS = new WordMap<Reader>([
   ...entries(['ch', 'chs', 'chain'], (cursor) => readChainRule(cursor) ?? readChain(cursor)),
   ...entries(['sk', 'skip', 'miss'], readSkip),
   ...entries(['turn', "don't", 'don’t', 'dont'], readTurn),
@@ -177,11 +178,7 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   // A special stitch of the pattern's own goes before any word of the house's: `block` may be one.
   const own = cursor.lexicon.specials !== null && nameHere(cursor)?.named.kind === 'special';
   const reader =
-    token.kind === 'word' && !own
-      ? READERS.get(token.text)
-      : token.kind === 'ordinal'
-        ? readNamedRows
-        : undefined;
+    token.kind === 'word' && !own ? READERS.of(token) : token.kind === 'ordinal' ? readNamedRows : undefined;
   const read = reader?.(cursor) ?? null;
   if (read !== null) return readTrailing(cursor, from, isSeveral(read) ? read : [read]);
   // A reader that has said what is wrong is not followed by a second complaint.
@@ -193,9 +190,9 @@ export function readStep(cursor: Cursor): readonly Step[] | null {
   if (cursor.faults.length === before) {
     cursor.at = from;
     // Of "1 htrr in each st" the word behind the number is what is not known.
-    const next = wordAt(cursor, 1);
-    if (token.kind === 'number' && next !== '' && !READERS.has(next) && !AFTER_NUMBER.has(next))
-      cursor.at += 1;
+    const next = peek(cursor, 1);
+    const known = READERS.of(next) !== undefined || AFTER_NUMBER.holds(next);
+    if (token.kind === 'number' && next.kind === 'word' && !known) cursor.at += 1;
     if (reader === undefined || token.text === 'the') reportUnknownWord(cursor);
     else {
       // The word is known, what it is used for here is not.
@@ -211,7 +208,7 @@ function isSeveral(read: Step | readonly Step[]): read is readonly Step[] {
 }
 
 /** Words that may stand behind a number with no stitch between. */
-const AFTER_NUMBER = new Set(['times', 'time', 'more', 'x', 'st', 'sts', 'in', 'to']);
+const AFTER_NUMBER = new WordSet(['times', 'time', 'more', 'x', 'st', 'sts', 'in', 'to']);
 
 /** What should follow a word that is known. */
 const EXPECTED: ReadonlyMap<string, string> = new Map([
@@ -252,7 +249,7 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
   if (word === 'or' && isOtherGround(cursor)) return steps;
   if (['dash', 'colon'].includes(peek(cursor).kind) || peek(cursor).text === '=') return steps;
-  if (READERS.has(word) || isNumber(cursor) || nameHere(cursor) !== null) return steps;
+  if (READERS.of(peek(cursor)) !== undefined || isNumber(cursor) || nameHere(cursor) !== null) return steps;
   const start = cursor.at;
   skipStep(cursor);
   const end = cursor.at;
@@ -321,7 +318,7 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   }
   const even = readEvenly(cursor, from) ?? readWorkEven(cursor, from);
   if (even !== null) return even;
-  if (WAYS.has(wordAt(cursor))) {
+  if (WAYS.holds(peek(cursor))) {
     // `work along the other side of the chain: 1 dc in next 5 ch`.
     const along = readFarEdge(cursor);
     if (along !== null) return along;
@@ -338,7 +335,7 @@ function readWork(cursor: Cursor): Step | readonly Step[] | null {
   return worked;
 }
 
-const WAYS = new Set(['on', 'along', 'down', 'up']);
+const WAYS = new WordSet(['on', 'along', 'down', 'up']);
 
 /** "Work last rnd twice" may count the one that is worked already; "rep" and "more" leave no doubt. */
 function isCertain({ last, until }: RepeatRowsStep): boolean {

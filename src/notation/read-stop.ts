@@ -8,9 +8,10 @@ import { takeAllSides, takeAlongSide } from './read-all-sides.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { ANY_STITCH, readWhat } from './read-what.ts';
 import type { Stop, What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** What goes all the way, behind `across` or `around`. */
-const WHOLE_WORDS = new Set(['row', 'round', 'rnd', 'ring', 'edge']);
+const WHOLE_WORDS = new WordSet(['row', 'round', 'rnd', 'ring', 'edge']);
 
 /** Reads a stop, or null with the cursor where it was. */
 export function readStop(cursor: Cursor): Stop | null {
@@ -47,7 +48,7 @@ function toEnd(cursor: Cursor, from: number, word: string): Stop {
 }
 
 /** What is worked sideways before a piece goes on from its row ends. */
-export const SIDEWAYS_PIECES: ReadonlySet<string> = new Set([
+export const SIDEWAYS_PIECES = new WordSet([
   ...['brim', 'band', 'ribbing', 'rib', 'cuff', 'waistband', 'strip', 'piece', 'tube'],
 ]);
 
@@ -70,10 +71,10 @@ function takeEdge(cursor: Cursor): void {
 function skipFiller(cursor: Cursor): void {
   if (wordAt(cursor) !== 'all') return;
   const way = wordAt(cursor, 1) === 'the' && wordAt(cursor, 2) === 'way' ? 3 : 1;
-  if (END_WORDS.has(wordAt(cursor, way))) cursor.at += way;
+  if (END_WORDS.holds(peek(cursor, way))) cursor.at += way;
 }
 
-const END_WORDS = new Set(['across', 'around', 'round', 'to']);
+const END_WORDS = new WordSet(['across', 'around', 'round', 'to']);
 
 /**
  * `for a total of 4 times`, `4 times in all`, `across 4 times in total`: so many in all, the pass as written among them;

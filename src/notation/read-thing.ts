@@ -6,12 +6,13 @@ import type { GatheredWord, Thing } from './line.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { takeListedYarn } from './read-yarn-name.ts';
 import { isNearKnown } from './report-unread.ts';
+import { WordSet } from './word-set.ts';
 
-const GROUPS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
-const CLUSTERS = new Set(['cluster', 'clusters']);
-const INCREASES = new Set(['increase', 'increases', 'incs']);
-const DECREASES = new Set(['decrease', 'decreases', 'decs']);
-const PICOTS = new Set(['picot', 'picots']);
+const GROUPS = new WordSet(['group', 'groups', 'grp', 'grps', 'gr', 'grs']);
+const CLUSTERS = new WordSet(['cluster', 'clusters']);
+const INCREASES = new WordSet(['increase', 'increases', 'incs']);
+const DECREASES = new WordSet(['decrease', 'decreases', 'decs']);
+const PICOTS = new WordSet(['picot', 'picots']);
 /** Words for stitches of several legs. */
 const GATHERED: ReadonlyMap<string, GatheredWord> = new Map([
   ...(['cl', 'cls', 'clus', 'cluster', 'clusters'] as const).map((word) => [word, 'cluster'] as const),
@@ -19,10 +20,10 @@ const GATHERED: ReadonlyMap<string, GatheredWord> = new Map([
   ...(['popcorn', 'popcorns', 'pc', 'pcs'] as const).map((word) => [word, 'popcorn'] as const),
   ...(['puff', 'puffs'] as const).map((word) => [word, 'puff'] as const),
 ]);
-const BLOCKS = new Set(['block', 'blocks', 'tile', 'tiles']);
-const OPEN = new Set(['open', 'empty']);
-const FILLED = new Set(['solid', 'filled', 'closed', 'full']);
-const SQUARES = new Set([
+const BLOCKS = new WordSet(['block', 'blocks', 'tile', 'tiles']);
+const OPEN = new WordSet(['open', 'empty']);
+const FILLED = new WordSet(['solid', 'filled', 'closed', 'full']);
+const SQUARES = new WordSet([
   'square',
   'squares',
   'sq',
@@ -38,7 +39,7 @@ const SQUARES = new Set([
 ]);
 
 /** Shapes that a row may make with a bracket each. */
-const SHAPES: ReadonlySet<string> = new Set(
+const SHAPES = new WordSet(
   ['shell', 'petal', 'point', 'scallop', 'fan', 'ray', 'ruffle', 'wave', 'peak', 'spike', 'flower', 'flame']
     .concat('leaf', 'repeat', 'rep', 'motif')
     .flatMap((word) => [word, `${word}s`])
@@ -46,12 +47,12 @@ const SHAPES: ReadonlySet<string> = new Set(
 );
 
 /** What several stitches into one place look like. */
-const SPREADS = new Set(['shell', 'shells', 'fan', 'fans', 'scallop', 'scallops', 'petal', 'petals']);
+const SPREADS = new WordSet(['shell', 'shells', 'fan', 'fans', 'scallop', 'scallops', 'petal', 'petals']);
 
-const ROWS = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
+const ROWS = new WordSet(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds']);
 
 /** Words behind a number that make it no count. */
-const NO_THINGS = new Set([
+const NO_THINGS = new WordSet([
   'times',
   'time',
   'more',
@@ -74,7 +75,7 @@ const NO_THINGS = new Set([
 ]);
 
 /** What a thing may begin with. */
-const THING_WORDS: ReadonlySet<string> = new Set([
+const THING_WORDS = new WordSet([
   ...['half', 'pattern', 'patt', 'corner'],
   ...GATHERED.keys(),
   ...[GROUPS, CLUSTERS, INCREASES, DECREASES, PICOTS, BLOCKS, OPEN, FILLED, SQUARES, SHAPES, ROWS].flatMap(
@@ -84,11 +85,12 @@ const THING_WORDS: ReadonlySet<string> = new Set([
 
 /** Reads what stands behind the number of a count, or null with the cursor where it was. */
 export function readThing(cursor: Cursor): Thing | null {
-  const { kind, text } = peek(cursor);
+  const token = peek(cursor);
+  const { kind } = token;
   const yarn = kind === 'word' && cursor.context.yarns.length > 1 ? readOfYarn(cursor) : null;
   if (yarn !== null) return yarn;
   // Nearly every count is of stitches.
-  if (kind === 'word' && !THING_WORDS.has(text) && !isNumber(cursor)) return null;
+  if (kind === 'word' && !THING_WORDS.holds(token) && !isNumber(cursor)) return null;
   const from = cursor.at;
   const thing = readHalf(cursor) ?? readTogether(cursor) ?? readSquare(cursor) ?? readWord(cursor);
   if (thing === null) cursor.at = from;
@@ -120,7 +122,7 @@ function readHalf(cursor: Cursor): Thing | null {
       return { kind: 'half', special: found.named.name };
     }
     // `a half loop at each end`: only the eye can count it.
-    if (HALF_SPACES.has(wordAt(cursor))) {
+    if (HALF_SPACES.holds(peek(cursor))) {
       cursor.at += 1;
       return { kind: 'named', word: textSince(cursor, from) };
     }
@@ -133,7 +135,7 @@ function readHalf(cursor: Cursor): Thing | null {
   return null;
 }
 
-const HALF_SPACES = new Set([
+const HALF_SPACES = new WordSet([
   'loop',
   'loops',
   'lp',
@@ -176,7 +178,7 @@ function readTogether(cursor: Cursor): Thing | null {
   // `12 fans of 7 tr`, `4 corner shells of 7 dc`.
   if (wordAt(cursor) === 'corner' && SPREADS.has(wordAt(cursor, 1))) cursor.at += 1;
   const spread =
-    wordAt(cursor, 1) === 'of' && peek(cursor, 2).kind === 'number' && SPREADS.has(wordAt(cursor));
+    wordAt(cursor, 1) === 'of' && peek(cursor, 2).kind === 'number' && SPREADS.holds(peek(cursor));
   if (spread) cursor.at += 1;
   const group = spread || takeOneOf(cursor, GROUPS) !== null;
   if (!group && takeOneOf(cursor, CLUSTERS) === null) return null;

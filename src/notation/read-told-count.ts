@@ -6,9 +6,10 @@ import type { StatedEntry } from './line.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { WORK } from './read-remark.ts';
 import { readWhat } from './read-what.ts';
+import { WordSet } from './word-set.ts';
 
 /** What a count in a sentence begins with. */
-export const TELLERS: ReadonlySet<string> = new Set(
+export const TELLERS = new WordSet(
   [
     ...['total', 'totals', 'you', 'there', 'this', 'that', 'it', 'after', 'at', 'by', 'still', 'so', 'and'],
     ...['row', 'rnd', 'round', 'r', 'which', 'when', 'once'],
@@ -17,13 +18,22 @@ export const TELLERS: ReadonlySet<string> = new Set(
   ),
 );
 
-const SUBJECTS = new Set(['which', 'you', 'there', 'this', 'that', 'it', "you'll", 'you’ll']);
+const SUBJECTS = new WordSet(['which', 'you', 'there', 'this', 'that', 'it', "you'll", 'you’ll']);
 /** Words that are subject and verb in one. */
-const HAVE_ALREADY = new Set(["you've", 'you’ve', "that's", 'that’s', "there's", 'there’s', "it's", 'it’s']);
-const HAVING = new Set(['have', 'be', 'are', 'is', 'gives', 'makes', 'leaves', 'end', 'finish', 'count']);
-const WILL = new Set(['should', 'will', 'now', 'then', 'still']);
-const BEHIND_VERB = new Set(['you', 'with', 'now', 'still', 'a', 'got']);
-export const ROW_WORDS: ReadonlySet<string> = new Set([
+const HAVE_ALREADY = new WordSet([
+  "you've",
+  'you’ve',
+  "that's",
+  'that’s',
+  "there's",
+  'there’s',
+  "it's",
+  'it’s',
+]);
+const HAVING = new WordSet(['have', 'be', 'are', 'is', 'gives', 'makes', 'leaves', 'end', 'finish', 'count']);
+const WILL = new WordSet(['should', 'will', 'now', 'then', 'still']);
+const BEHIND_VERB = new WordSet(['you', 'with', 'now', 'still', 'a', 'got']);
+export const ROW_WORDS = new WordSet([
   ...['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'ring', 'circle', 'hook'],
 ]);
 
@@ -98,13 +108,13 @@ function takeWhenDone(cursor: Cursor): void {
     takeAny(cursor, 'have', 'are', 'get');
     if (takeOneOf(cursor, DONE) !== null) {
       takeAny(cursor, 'working', 'with', 'to');
-      if (ROW_WORDS.has(wordAt(cursor)) || LEADS_TO_ROW.has(wordAt(cursor))) return;
+      if (ROW_WORDS.holds(peek(cursor)) || LEADS_TO_ROW.holds(peek(cursor))) return;
     }
   }
   cursor.at = start;
 }
 
-const DONE = new Set([
+const DONE = new WordSet([
   'stop',
   'finish',
   'finished',
@@ -116,7 +126,7 @@ const DONE = new Set([
   'completed',
   'to',
 ]);
-const LEADS_TO_ROW = new Set(['after', 'at', 'with']);
+const LEADS_TO_ROW = new WordSet(['after', 'at', 'with']);
 
 /**
  * `After Row 24`, `At the end of Row 24` before "you have", and `so you end Row 12 with` itself: which row; null with the
@@ -141,7 +151,7 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
     if (has && isNumberOrSkip(cursor)) return { row: told, whole: true };
   }
   cursor.at = from;
-  if (WHEN.has(wordAt(cursor, SO.has(wordAt(cursor)) ? 1 : 0))) {
+  if (WHEN.holds(peek(cursor, SO.holds(peek(cursor)) ? 1 : 0))) {
     takeAny(cursor, 'so', 'and');
     takeWhenDone(cursor);
   }
@@ -162,9 +172,9 @@ export function takeAfterRow(cursor: Cursor): { readonly row: number; readonly w
   return { row, whole: false };
 }
 
-const WHEN = new Set(['when', 'once']);
-const SO = new Set(['so', 'and']);
-const HAS = new Set(['has', 'have', 'ends', 'finishes', 'makes', 'gives', 'leaves']);
+const WHEN = new WordSet(['when', 'once']);
+const SO = new WordSet(['so', 'and']);
+const HAS = new WordSet(['has', 'have', 'ends', 'finishes', 'makes', 'gives', 'leaves']);
 
 /** `Row 24`, `R24`; 0 where no row stands here. */
 function takeRow(cursor: Cursor): number {
@@ -172,7 +182,7 @@ function takeRow(cursor: Cursor): number {
     cursor.at += 2;
     return peek(cursor, -1).value;
   }
-  if (!ROW_WORDS.has(wordAt(cursor)) || peek(cursor, 1).kind !== 'number') return 0;
+  if (!ROW_WORDS.holds(peek(cursor)) || peek(cursor, 1).kind !== 'number') return 0;
   cursor.at += 2;
   return peek(cursor, -1).value;
 }

@@ -12,13 +12,14 @@ import { EDGE_WORDS } from './read-piece-sides.ts';
 import { CHAIN_WORDS } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { BracketStep, EvenlyStep, Step, StitchName } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const LEADS = new Set(['in', 'into', 'along', 'down', 'across', 'on']);
-const BLOCKS = new Set(['block', 'blocks', 'tile', 'tiles']);
-const ALL = new Set(['each', 'every', 'all', 'both']);
-const SIDES = new Set(['side', 'sides', 'edge', 'edges']);
-const AT = new Set(['at', 'in', 'into', 'for', 'round', 'around']);
-const CORNERS = new Set(['corner', 'corners']);
+const LEADS = new WordSet(['in', 'into', 'along', 'down', 'across', 'on']);
+const BLOCKS = new WordSet(['block', 'blocks', 'tile', 'tiles']);
+const ALL = new WordSet(['each', 'every', 'all', 'both']);
+const SIDES = new WordSet(['side', 'sides', 'edge', 'edges']);
+const AT = new WordSet(['at', 'in', 'into', 'for', 'round', 'around']);
+const CORNERS = new WordSet(['corner', 'corners']);
 /** Of a square or an oblong, which is what blocks make. */
 const FOUR = 4;
 
@@ -123,7 +124,7 @@ export function readToldSides(cursor: Cursor, from: number, stitch: StitchName):
     const behind = cursor.at;
     if (sides.length > 0 && corner !== null && isDone(cursor, bracketed)) break;
     takeAnd(cursor);
-    if (!isNumber(cursor) && !CHAIN_WORDS.has(wordAt(cursor))) {
+    if (!isNumber(cursor) && !CHAIN_WORDS.holds(peek(cursor))) {
       cursor.at = behind;
       break;
     }
@@ -145,8 +146,8 @@ function withCorners(sides: readonly Step[], corner: Step): readonly Step[] {
 
 /** Two lengths of side and a corner. */
 const MOST_TOLD = 3;
-const ROUND_WHAT = new Set(
-  'the whole entire outer outside edge edges piece work cloth blanket square mat panel throw all 4 four sides of'.split(
+const ROUND_WHAT = new WordSet(
+  'the whole entire outer outside edge edges piece work cloth blanket square mat panel throw all four sides of'.split(
     ' ',
   ),
 );

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, takeAny, takeOneOf } from './cursor.ts';
 import { unitAt } from './read-rows.ts';
+import { WordSet } from './word-set.ts';
 
 export interface Top {
   /** The number it is called by, where it is called by one. */
@@ -39,5 +40,5 @@ function readNamed(cursor: Cursor): Top | null {
   return { row: value };
 }
 
-const WAYS = new Set(['along', 'across', 'on', 'in', 'into', 'over']);
-const PLACES = new Set(['sts', 'stitches', 'top', 'tops', 'edge']);
+const WAYS = new WordSet(['along', 'across', 'on', 'in', 'into', 'over']);
+const PLACES = new WordSet(['sts', 'stitches', 'top', 'tops', 'edge']);

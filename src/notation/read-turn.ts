@@ -6,6 +6,7 @@ import { readSideways } from './read-garment.ts';
 import { readNotMade, takeFoldedUp } from './read-note.ts';
 import { takeSideOut } from './read-seam.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `so a row end edge is at the top, the one near the seam` behind "turn the piece": how it lies, to the end of the sentence. */
 function takeSoThat(cursor: Cursor): boolean {
@@ -25,9 +26,9 @@ function takeSoThat(cursor: Cursor): boolean {
   return lies;
 }
 
-const LIES = new Set(['is', 'are', 'lies', 'faces', 'sits', 'runs', 'top', 'facing']);
+const LIES = new WordSet(['is', 'are', 'lies', 'faces', 'sits', 'runs', 'top', 'facing']);
 /** Without these nothing is worked. */
-const WORKED = new Set([
+const WORKED = new WordSet([
   'ch',
   'chain',
   'next',

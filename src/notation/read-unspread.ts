@@ -8,17 +8,18 @@ import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, w
 import type { Num } from './num.ts';
 import { readNumber } from './read-number.ts';
 import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const WAYS = new Set(['around', 'round', 'along', 'across', 'up', 'down', 'over']);
-const EDGE_NAMES: ReadonlySet<string> = new Set(
+const WAYS = new WordSet(['around', 'round', 'along', 'across', 'up', 'down', 'over']);
+const EDGE_NAMES = new WordSet(
   `the all a of and its entire whole outer outside inner raw open each every both one other first second long short left right
    front fronts back neck neckline sleeve sleeves armhole armholes hem cuff brim opening edge edges side sides end ends row rows
    top bottom lower upper blanket afghan throw square piece work shawl scarf body border hood collar bag cushion pillow panel
    to from next corner corners center centre way hole base`.split(/\s+/),
 );
-const LED = new Set(['around', 'round']);
-const WHOLE = new Set(['entire', 'whole', 'outer', 'outside']);
-const WITH = new Set(['with', 'working', 'placing', 'making', 'putting', 'adding']);
+const LED = new WordSet(['around', 'round']);
+const WHOLE = new WordSet(['entire', 'whole', 'outer', 'outside']);
+const WITH = new WordSet(['with', 'working', 'placing', 'making', 'putting', 'adding']);
 
 /** Behind the stitch's name; null, the cursor where it was, where a number is told, or no edge is named. */
 export function readUnspread(cursor: Cursor, from: number, stitch: StitchName): NoteStep | EvenlyStep | null {
@@ -28,7 +29,7 @@ export function readUnspread(cursor: Cursor, from: number, stitch: StitchName): 
   const led = wordAt(cursor);
   const way = takeOneOf(cursor, WAYS) !== null;
   // `sc around the entire edge`; `sc around` alone goes into each stitch.
-  const entire = LED.has(led) && (WHOLE.has(wordAt(cursor)) || WHOLE.has(wordAt(cursor, 1)));
+  const entire = LED.has(led) && (WHOLE.holds(peek(cursor)) || WHOLE.holds(peek(cursor, 1)));
   if (way && (evenly || entire)) {
     const at = cursor.at;
     while (takeOneOf(cursor, EDGE_NAMES) !== null);

@@ -5,23 +5,24 @@ import { atBoundary, nameHere, peek, takeAny, takeOneOf, wordAt } from './cursor
 import type { Num } from './num.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import type { What } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 export const ANY_STITCH: What = { kind: 'st' };
 
-const STITCH_WORDS = new Set(['st', 'sts', 'stitch', 'stitches']);
-const SPACE_WORDS = new Set('sp sps space spaces lp lps loop loops arch arches gap gaps'.split(' '));
-export const CHAIN_WORDS = new Set(['ch', 'chs', 'chain', 'chains']);
-const SPACE_STARTS = new Set([...SPACE_WORDS, 'corner', 'corners']);
-const GLUED_SPACE_WORDS = new Set(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
+const STITCH_WORDS = new WordSet(['st', 'sts', 'stitch', 'stitches']);
+const SPACE_WORDS = new WordSet('sp sps space spaces lp lps loop loops arch arches gap gaps'.split(' '));
+export const CHAIN_WORDS = new WordSet(['ch', 'chs', 'chain', 'chains']);
+const SPACE_STARTS = new WordSet([...SPACE_WORDS, 'corner', 'corners']);
+const GLUED_SPACE_WORDS = new WordSet(['sp', 'sps', 'space', 'spaces', 'lp', 'lps', 'loop', 'loops']);
 /** What a space of so many chains looks like: `ch-5 point`. */
-const LOOKS = new Set(['point', 'points', 'peak', 'peaks']);
-const USES = new Set(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
-const GROUP_WORDS = new Set(['group', 'groups', 'grp', 'grps', 'gr', 'grs', 'pair', 'pairs']);
+const LOOKS = new WordSet(['point', 'points', 'peak', 'peaks']);
+const USES = new WordSet(['handle', 'strap', 'thumb', 'button', 'buttonhole', 'cord', 'ribbon']);
+const GROUP_WORDS = new WordSet(['group', 'groups', 'grp', 'grps', 'gr', 'grs', 'pair', 'pairs']);
 
-const WHERE_WORDS = new Set(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
+const WHERE_WORDS = new WordSet(['corner', 'corners', 'center', 'centre', 'middle', 'side']);
 
 /** Words that may say what is meant with no stitch's name; before any other word only a name is looked for. */
-const LEADING = new Set([
+const LEADING = new WordSet([
   ...WHERE_WORDS,
   ...USES,
   ...SPACE_STARTS,
@@ -36,13 +37,14 @@ const LEADING = new Set([
 /** Reads what is meant, or null with the cursor where it was. */
 export function readWhat(cursor: Cursor): What | null {
   const from = cursor.at;
-  const word = wordAt(cursor);
+  const token = peek(cursor);
+  const { word } = token;
   if (word === 'st' || word === 'sts') return readName(cursor) ?? anyStitch(cursor);
-  if (word !== '' && !LEADING.has(word)) return readName(cursor) ?? readFoundationChain(cursor, word);
+  if (word !== '' && !LEADING.holds(token)) return readName(cursor) ?? readFoundationChain(cursor);
   const where = takeOneOf(cursor, WHERE_WORDS);
   if (where !== null) return readWhere(cursor, from, where);
   // `handle loop`: what the space is for.
-  if (SPACE_WORDS.has(wordAt(cursor, 1))) takeOneOf(cursor, USES);
+  if (SPACE_WORDS.holds(peek(cursor, 1))) takeOneOf(cursor, USES);
   const space = readSpace(cursor);
   if (space !== null) return space;
   if (takeAny(cursor, 'marked') !== null) {
@@ -58,23 +60,23 @@ export function readWhat(cursor: Cursor): What | null {
   }
   const named = readName(cursor);
   if (named !== null) return named;
-  if (STITCH_WORDS.has(word)) return anyStitch(cursor);
+  if (STITCH_WORDS.holds(token)) return anyStitch(cursor);
   if (takeOneOf(cursor, CHAIN_WORDS) !== null) return { kind: 'ch' };
   return null;
 }
 
 /** `foundation ch`: which edge they are of is read where they stand. */
-function readFoundationChain(cursor: Cursor, word: string): What | null {
-  if (!FOUNDATION.has(word) || !CHAIN_WORDS.has(wordAt(cursor, 1))) return null;
+function readFoundationChain(cursor: Cursor): What | null {
+  if (!FOUNDATION.holds(peek(cursor)) || !CHAIN_WORDS.holds(peek(cursor, 1))) return null;
   cursor.at += 2;
   return { kind: 'ch' };
 }
 
-const FOUNDATION = new Set(['foundation', 'fdn', 'base']);
+const FOUNDATION = new WordSet(['foundation', 'fdn', 'base']);
 
 /** Whether the words just read are `foundation ch`. */
 export function wasFoundationChain(cursor: Cursor): boolean {
-  return FOUNDATION.has(wordAt(cursor, -2)) && CHAIN_WORDS.has(wordAt(cursor, -1));
+  return FOUNDATION.holds(peek(cursor, -2)) && CHAIN_WORDS.holds(peek(cursor, -1));
 }
 
 /** `st`, `stitches`; "sts." with a full stop of its own is read where the sentence is. */
@@ -125,28 +127,28 @@ function takeCornerStitch(cursor: Cursor): string | null {
 function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
   const from = cursor.at;
   let chains: number | null = null;
-  const word = wordAt(cursor);
-  const chainFirst = CHAIN_WORDS.has(word);
-  if (word !== '' && !chainFirst && !SPACE_STARTS.has(word)) return null;
+  const first = peek(cursor);
+  const chainFirst = CHAIN_WORDS.holds(first);
+  if (first.kind === 'word' && !chainFirst && !SPACE_STARTS.holds(first)) return null;
   if (chainFirst && peek(cursor, 1).kind === 'dash' && peek(cursor, 2).kind === 'number') {
     chains = peek(cursor, 2).value;
     cursor.at += 3;
   } else if (
     peek(cursor).kind === 'number' &&
     peek(cursor, 1).kind === 'dash' &&
-    CHAIN_WORDS.has(wordAt(cursor, 2))
+    CHAIN_WORDS.holds(peek(cursor, 2))
   ) {
     chains = peek(cursor).value;
     cursor.at += 3;
   } else if (
     chainFirst &&
     peek(cursor, 1).kind === 'number' &&
-    SPACE_WORDS.has(wordAt(cursor, peek(cursor, 2).kind === 'dash' ? 3 : 2))
+    SPACE_WORDS.holds(peek(cursor, peek(cursor, 2).kind === 'dash' ? 3 : 2))
   ) {
     // `ch3 sp`, `ch3-sp`.
     chains = peek(cursor, 1).value;
     cursor.at += 2;
-  } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor)) {
+  } else if (peek(cursor).kind === 'number' && CHAIN_WORDS.holds(peek(cursor, 1)) && isGluedSpace(cursor)) {
     // `3ch-sp`, `3ch sp`.
     chains = peek(cursor).value;
     cursor.at += 2;
@@ -167,18 +169,18 @@ function readSpace(cursor: Cursor): Extract<What, { kind: 'space' }> | null {
 /** `3ch-sp`, `3 ch sp`: written in one with its chains, or before one space, the number is a length and no count. */
 function isGluedSpace(cursor: Cursor): boolean {
   const dashed = peek(cursor, 2).kind === 'dash' ? 1 : 0;
-  const word = wordAt(cursor, 2 + dashed);
-  return peek(cursor, 1).glued ? GLUED_SPACE_WORDS.has(word) : ONE_SPACE.has(word);
+  const behind = peek(cursor, 2 + dashed);
+  return peek(cursor, 1).glued ? GLUED_SPACE_WORDS.holds(behind) : ONE_SPACE.holds(behind);
 }
 
-const ONE_SPACE = new Set(['sp', 'space', 'loop', 'lp', 'arch']);
+const ONE_SPACE = new WordSet(['sp', 'space', 'loop', 'lp', 'arch']);
 
 /** True when a number stands here that says how many, not how long a space is: UK `2-ch sp` begins with one. */
 export function isAmount(cursor: Cursor): boolean {
   // `next - (0, 1) sts`: the first size has none.
   if (peek(cursor).kind === 'dash') return isNumberOrSkip(cursor);
   if (!isNumber(cursor) || peek(cursor, 1).kind === 'dash') return false;
-  return !(CHAIN_WORDS.has(wordAt(cursor, 1)) && isGluedSpace(cursor));
+  return !(CHAIN_WORDS.holds(peek(cursor, 1)) && isGluedSpace(cursor));
 }
 
 /** True when a word for a stitch, a chain or a space stands here. */
@@ -251,7 +253,7 @@ function takeReached(cursor: Cursor): boolean {
   return true;
 }
 
-const ROWS = new Set(['row', 'rnd', 'round']);
+const ROWS = new WordSet(['row', 'rnd', 'round']);
 const PICKS = ['next', 'first', 'last', 'each', 'same'] as const;
 
 export interface SpaceOf {
@@ -270,7 +272,7 @@ export function readSpaceOf(cursor: Cursor): SpaceOf | null {
     const pick =
       n !== null ? 'next' : (takeAny(cursor, 'next', 'first', 'last', 'each') ?? takeAny(cursor, 'same'));
     // `of Row 1 tile`: the row below.
-    if (pick === null && ROWS.has(wordAt(cursor)) && peek(cursor, 1).value === cursor.reached) cursor.at += 2;
+    if (pick === null && ROWS.holds(peek(cursor)) && peek(cursor, 1).value === cursor.reached) cursor.at += 2;
     const found = nameHere(cursor);
     if (found !== null && found.named.kind === 'special') {
       cursor.at += found.length;

@@ -1,10 +1,11 @@
 /** `(32 sc, 5 in gusset)`: how many of those counted lie in a part that only its maker can tell. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny, textSince, wordAt } from './cursor.ts';
+import { peek, takeAny, textSince } from './cursor.ts';
 import type { StatedEntry, Thing } from './line.ts';
 import type { Num } from './num.ts';
 import { ROW_WORDS } from './read-told-count.ts';
+import { WordSet } from './word-set.ts';
 
 /** `in gusset`, `in each sleeve` behind a number: a part of what has been counted; null with the cursor where it was. */
 export function readWithin(cursor: Cursor): Thing | null {
@@ -15,8 +16,8 @@ export function readWithin(cursor: Cursor): Thing | null {
   const ends = peek(cursor, 1).kind;
   if (
     kind === 'word' &&
-    !ROW_WORDS.has(wordAt(cursor)) &&
-    !CORNERS.has(wordAt(cursor)) &&
+    !ROW_WORDS.holds(peek(cursor)) &&
+    !CORNERS.holds(peek(cursor)) &&
     (ends === 'close' || ends === 'comma')
   ) {
     cursor.at += 1;
@@ -54,4 +55,4 @@ export function joinHalves(entries: StatedEntry[], what: StatedEntry['what'], n:
 }
 
 /** What a count can be held against. */
-const CORNERS = new Set(['corner', 'side', 'edge', 'total', 'all']);
+const CORNERS = new WordSet(['corner', 'side', 'edge', 'total', 'all']);

@@ -28,7 +28,7 @@ export function readWorkStep(cursor: Cursor): readonly Step[] | null {
   if (shell !== null) return shell;
   const joined = !named && peek(cursor, 1).glued && wordAt(cursor, 1).endsWith('tog');
   let times: Num | null = !named && !joined && isNumberOrSkip(cursor) ? readNumber(cursor) : null;
-  if (times !== null && CHAIN_WORDS.has(wordAt(cursor))) {
+  if (times !== null && CHAIN_WORDS.holds(peek(cursor))) {
     cursor.at = from;
     const chain = readNumberedChain(cursor);
     return chain === null ? null : [chain];

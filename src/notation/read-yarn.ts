@@ -22,6 +22,7 @@ import { leadsToPlace } from './read-place.ts';
 import { isYarnHere, readYarnLetter, takeListedYarn } from './read-yarn-name.ts';
 import { called } from './token.ts';
 import type { Place, Step, StitchName, YarnStep } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 /** `with B`, `using B`, `with RS facing and B`; null for "with sl st" and the like. */
 export function readWithYarn(cursor: Cursor): Step | readonly Step[] | null {
@@ -187,7 +188,7 @@ export function takeNewYarn(cursor: Cursor): boolean {
   return false;
 }
 
-const NEW_WORDS = new Set([
+const NEW_WORDS = new WordSet([
   'new',
   'next',
   'different',

@@ -31,6 +31,7 @@ import { splitRepeats } from './split-repeats.ts';
 import { closed } from './token.ts';
 import { tokenise } from './tokens.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
 export type { Context } from './cursor.ts';
 
@@ -157,9 +158,12 @@ function ofHand(cursor: Cursor, id: string): Step {
 function reachedBy(label: Label | null, before: number): number {
   if (label === null || label.kind === 'named') return before;
   if (label.kind === 'next') return before + highest(label.n ?? null, 1);
-  if (label.to === 'on') return Number.POSITIVE_INFINITY;
+  if (label.to === 'on') return EVERY_ROW;
   return Math.max(before, highest(label.from, 0), highest(label.to, 0));
 }
+
+/** Higher than any row. A whole number: the engine makes every cursor anew when one holds any other. */
+const EVERY_ROW = 1e9;
 
 function highest(n: Num | null, otherwise: number): number {
   if (n === null) return otherwise;
@@ -266,7 +270,7 @@ function facingSide(steps: readonly Step[]): 'RS' | 'WS' | null {
 }
 
 /** Words that no crochet instruction does without. */
-const WORKING = new Set([
+const WORKING = new WordSet([
   'join',
   'fasten',
   'ch',

@@ -10,6 +10,7 @@ import { findName, lexiconOf } from './lexicon.ts';
 import { PLAIN_WORDS } from './plain-words.ts';
 import { skipStep } from './read-note.ts';
 import { isNumber } from './read-number.ts';
+import { WordSet } from './word-set.ts';
 
 /** Words of instructions other than stitches, for the nearest-word search. */
 const INSTRUCTION_WORDS = [
@@ -43,7 +44,7 @@ const INSTRUCTION_WORDS = [
 ];
 
 /** Stitches that the trade gives no single meaning; a pattern must describe them itself. */
-const UNSETTLED = new Set([
+const UNSETTLED = new WordSet([
   'shell',
   'sh',
   'cl',

@@ -6,6 +6,7 @@ import { isLabel, isNumberedLabel, isRowLabel } from './read-label.ts';
 import type { Token, Tokens } from './token.ts';
 import { closed, ended } from './token.ts';
 import { isBlank, tokenise } from './tokens.ts';
+import { WordSet } from './word-set.ts';
 
 /** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
 export function* lineTokens(text: Shared): Generator<Tokens> {
@@ -127,10 +128,20 @@ function repeatsBehind(tokens: readonly Token[], at: number): boolean {
   return next !== undefined && ROWS_REPEATED.has(next.text);
 }
 
-const ROWS_REPEATED = new Set(['row', 'rows', 'rnd', 'rnds', 'round', 'rounds', 'last', 'these', 'previous']);
+const ROWS_REPEATED = new WordSet([
+  'row',
+  'rows',
+  'rnd',
+  'rnds',
+  'round',
+  'rounds',
+  'last',
+  'these',
+  'previous',
+]);
 
 /** Words that begin a sentence of their own, so that a line with no full stop before them is finished. */
-const SENTENCE_STARTS = new Set([
+const SENTENCE_STARTS = new WordSet([
   'fasten',
   'rep',
   'repeat',

@@ -30,6 +30,8 @@ export interface Token {
   readonly text: string;
   /** The text of a word, '' of anything else. */
   readonly word: string;
+  /** The number of a word that is kept, by which sets of words know it; 0 of anything else. */
+  readonly id: number;
   /** Value of a number or an ordinal, 0 otherwise. */
   readonly value: number;
   /** How many characters it takes. */
@@ -50,20 +52,22 @@ export interface Tokens {
   readonly starts: readonly number[];
 }
 
+/** A token that is met too seldom to be kept. */
 export function makeToken(
   kind: TokenKind,
   text: string,
   value: number,
   length: number,
   glued: boolean,
+  id = 0,
 ): Token {
-  return { kind, text, word: kind === 'word' ? text : '', value, length, glued };
+  return { kind, text, word: kind === 'word' ? text : '', id, value, length, glued };
 }
 
-export function makeTwins(kind: TokenKind, text: string, value = 0): Twins {
+export function makeTwins(kind: TokenKind, text: string, value = 0, id = 0): Twins {
   return {
-    apart: makeToken(kind, text, value, text.length, false),
-    glued: makeToken(kind, text, value, text.length, true),
+    apart: makeToken(kind, text, value, text.length, false, id),
+    glued: makeToken(kind, text, value, text.length, true, id),
   };
 }
 

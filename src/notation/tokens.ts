@@ -1,6 +1,6 @@
 /** Instruction text in, words, numbers and marks out, each with its place in the text. */
 
-import { HALF_LETTERS, LAST_LETTER, LETTER_BITS, letterNumber, seenWord } from './seen-words.ts';
+import { HALF_LETTERS, LAST_LETTER, LETTER_BITS, letterNumber, otherWord, seenWord } from './seen-words.ts';
 import type { Token, TokenKind, Tokens, Twins } from './token.ts';
 import { END, makeToken, makeTwins } from './token.ts';
 
@@ -73,6 +73,12 @@ export function tokenise(text: string, from = 0, until = text.length): Tokens {
   return { list: bench.slice(0, count + 1), starts: benchStarts.slice(0, count + 1) };
 }
 
+/** The number by which sets know a word; 0 for what is no word. */
+export function wordId(word: string): number {
+  const { id, length } = tokenAt(word, 0, codeAt(word, 0), false);
+  return length === word.length ? id : 0;
+}
+
 /** Where tokens are laid down one by one: a list that has grown once need not grow again for each text. */
 const bench: Token[] = [];
 const benchStarts: number[] = [];
@@ -84,7 +90,7 @@ function tokenAt(text: string, start: number, code: number, glued: boolean): Tok
   if (plain !== undefined) return glued ? plain.glued : plain.apart;
   let end = start + 1;
   if (code === ASTERISK) {
-    while (text.charCodeAt(end) === code) end += 1;
+    while (codeAt(text, end) === code) end += 1;
     const mark = ASTERISKS[end - start];
     if (mark !== undefined) return glued ? mark.glued : mark.apart;
     return makeToken('mark', text.slice(start, end), 0, end - start, glued);
@@ -98,25 +104,25 @@ function tokenAt(text: string, start: number, code: number, glued: boolean): Tok
 function numberAt(text: string, start: number, glued: boolean): Token {
   let end = start;
   let value = 0;
-  for (let code = text.charCodeAt(end); isDigit(code); code = text.charCodeAt(end)) {
+  for (let code = codeAt(text, end); isDigit(code); code = codeAt(text, end)) {
     value = value * 10 + (code - ZERO);
     end += 1;
   }
-  const ordinal = isLetter(text.charCodeAt(end)) && isOrdinal(value, text, end);
+  const ordinal = isLetter(codeAt(text, end)) && isOrdinal(value, text, end);
   const plain = NUMBERS[value];
   // A nought before it is kept as it is written.
   if (!ordinal && plain !== undefined && plain.apart.length === end - start)
     return glued ? plain.glued : plain.apart;
-  if (ordinal) end += 2;
-  const kind = ordinal ? 'ordinal' : 'number';
-  return makeToken(kind, text.slice(start, end).toLowerCase(), value, end - start, glued);
+  if (!ordinal) return makeToken('number', text.slice(start, end), value, end - start, glued);
+  end += 2;
+  return otherWord('ordinal', text.slice(start, end).toLowerCase(), value, end - start, glued);
 }
 
 function wordAt(text: string, start: number, glued: boolean): Token {
   let end = start;
   let first = 0;
   let second = 0;
-  let code = text.charCodeAt(end);
+  let code = codeAt(text, end);
   const half = start + HALF_LETTERS;
   for (
     let letter = letterNumber(code);
@@ -125,43 +131,48 @@ function wordAt(text: string, start: number, glued: boolean): Token {
   ) {
     first = (first << LETTER_BITS) | letter;
     end += 1;
-    code = text.charCodeAt(end);
+    code = codeAt(text, end);
   }
   for (let letter = letterNumber(code); letter > 0 && letter <= LAST_LETTER; letter = letterNumber(code)) {
     second = (second << LETTER_BITS) | letter;
     end += 1;
-    code = text.charCodeAt(end);
+    code = codeAt(text, end);
   }
   if (end > start && code === BLANK) return seenWord(first, second, text, start, end, glued);
-  const spaced = code === FULL_STOP && end === start + 1;
-  const goesOn = isLetter(code) || isApostrophe(code) || endOfTogether(text, end) > end;
-  if (end > start && !spaced && !goesOn) return seenWord(first, second, text, start, end, glued);
-  return unusualWordAt(text, start, glued);
+  if (code === FULL_STOP && end === start + 1) {
+    const spaced = endOfSpacedName(text, start);
+    if (spaced > start) return spacedName(text, start, spaced, glued);
+  }
+  const whole = endOfWord(text, end);
+  return whole === end
+    ? seenWord(first, second, text, start, end, glued)
+    : otherWord('word', text.slice(start, whole).toLowerCase(), 0, whole - start, glued);
 }
 
-/** A word that more than plain letters may belong to: `dc2tog`, `maker's`, `d.c.`, one with accents. */
-function unusualWordAt(text: string, start: number, glued: boolean): Token {
-  const spaced = endOfSpacedName(text, start);
-  if (spaced > start) {
-    const name = text.slice(start, spaced).replaceAll('.', '').toLowerCase();
-    return makeToken('word', name, 0, spaced - start, glued);
-  }
-  let end = start + 1;
-  while (isLetter(text.charCodeAt(end)) || isApostropheInside(text, end)) end += 1;
-  end = endOfTogether(text, end);
-  return makeToken('word', text.slice(start, end).toLowerCase(), 0, end - start, glued);
+/** Behind the plain letters of a word: `dc2tog`, `maker's`, one with accents. */
+function endOfWord(text: string, from: number): number {
+  let end = from;
+  while (isLetter(codeAt(text, end)) || isApostropheInside(text, end)) end += 1;
+  return endOfTogether(text, end);
+}
+
+/** The word `dc` of `d.c.` */
+function spacedName(text: string, start: number, end: number, glued: boolean): Token {
+  const name = text.slice(start, end).replaceAll('.', '').toLowerCase();
+  const { text: word, id } = wordAt(name, 0, glued);
+  return makeToken('word', word, 0, end - start, glued, id);
 }
 
 /** `1st`, `2nd`, `3rd`, `4th`; but `2 st` glued as `2st` means two stitches. */
 function isOrdinal(value: number, text: string, at: number): boolean {
   const teen = value % 100 >= 11 && value % 100 <= 13;
   const right = teen ? 'th' : (['th', 'st', 'nd', 'rd'][value % 10] ?? 'th');
-  return text.slice(at, at + 2).toLowerCase() === right && !isLetter(text.charCodeAt(at + 2));
+  return text.slice(at, at + 2).toLowerCase() === right && !isLetter(codeAt(text, at + 2));
 }
 
 /** `d.c.` is the word `dc`; the last stop is left where it ends the sentence too. */
 function endOfSpacedName(text: string, at: number): number {
-  if (isLetter(text.charCodeAt(at - 1))) return at;
+  if (isLetter(codeAt(text, at - 1))) return at;
   const found = /^[a-z](?:\.[a-z]{1,2}){1,2}(?=\.)(?!\.[a-z])/i.exec(text.slice(at, at + 12))?.[0];
   if (found === undefined) return at;
   const end = at + found.length + 1;
@@ -171,10 +182,15 @@ function endOfSpacedName(text: string, at: number): number {
 /** `dc2tog` is one word; `ch3` is a word and a number. */
 function endOfTogether(text: string, at: number): number {
   let end = at;
-  while (isDigit(text.charCodeAt(end))) end += 1;
-  if (end === at || text.slice(end, end + 3).toLowerCase() !== 'tog' || isLetter(text.charCodeAt(end + 3)))
+  while (isDigit(codeAt(text, end))) end += 1;
+  if (end === at || text.slice(end, end + 3).toLowerCase() !== 'tog' || isLetter(codeAt(text, end + 3)))
     return at;
   return end + 3;
+}
+
+/** The character there, 0 behind the last: asked of one that is not there, the engine gives no whole number, and all goes slower. */
+function codeAt(text: string, at: number): number {
+  return at >= 0 && at < text.length ? text.charCodeAt(at) : 0;
 }
 
 /** White space within a line. */
@@ -196,7 +212,7 @@ function isLetter(code: number): boolean {
 
 /** `maker's` is one word. */
 function isApostropheInside(text: string, at: number): boolean {
-  return isApostrophe(text.charCodeAt(at)) && isLetter(text.charCodeAt(at + 1));
+  return isApostrophe(codeAt(text, at)) && isLetter(codeAt(text, at + 1));
 }
 
 function isApostrophe(code: number): boolean {
