@@ -3,8 +3,7 @@
 import type { NoteStep, Place, RepeatStep, Step, WorkStep } from './tree.ts';
 
 /** `7 dc into each corner sp, 3 dc into every other sp round`, either way about; null for any other two steps. */
-export function spacesAndCorners(before: Step | undefined, step: Step): WorkStep | null {
-  if (before?.kind !== 'work' || step.kind !== 'work') return null;
+export function spacesAndCorners(before: WorkStep, step: WorkStep): WorkStep | null {
   const corner = isAtCorners(before) ? before : isAtCorners(step) ? step : null;
   const other = corner === before ? step : before;
   if (corner === null || corner.place === null || !('what' in corner.place)) return null;
@@ -23,10 +22,9 @@ export function spacesAndCorners(before: Step | undefined, step: Step): WorkStep
 }
 
 function isAtCorners({ place }: WorkStep): boolean {
-  const several =
-    place?.kind === 'each' ||
-    (place?.kind === 'next' && place.n?.values.every((n) => n !== null && n > 2) === true);
-  return several && place.what.kind === 'space' && place.what.corner;
+  if (place === null || (place.kind !== 'each' && place.kind !== 'next')) return false;
+  if (place.what.kind !== 'space' || !place.what.corner) return false;
+  return place.kind === 'each' || place.n?.values.every((n) => n !== null && n > 2) === true;
 }
 
 /** `7 dc into the corner sp, 3 dc into each sp to the next corner` as often as it goes round; null where no corner is told. */

@@ -209,23 +209,23 @@ export function takeWords(
   fifth?: string,
 ): boolean {
   if (wordAt(cursor) !== first || wordAt(cursor, 1) !== second) return false;
-  let taken = 2;
-  for (const word of third === undefined ? [] : [third, fourth, fifth]) {
-    if (word === undefined) break;
-    if (wordAt(cursor, taken) !== word) return false;
-    taken += 1;
-  }
-  cursor.at += taken;
+  if (third !== undefined && wordAt(cursor, 2) !== third) return false;
+  if (fourth !== undefined && wordAt(cursor, 3) !== fourth) return false;
+  if (fifth !== undefined && wordAt(cursor, 4) !== fifth) return false;
+  cursor.at += fifth !== undefined ? 5 : fourth !== undefined ? 4 : third !== undefined ? 3 : 2;
   return true;
 }
 
-/** Moves over one word if it is among those given, and gives it; more than four of them are a set for `takeOneOf`. */
+/**
+ * Moves over one word if it is among those given, and gives it; more than four of them are a set for `takeOneOf`. Words are
+ * compared with nothing but words, because then the engine needs no more than to compare addresses.
+ */
 export function takeAny(
   cursor: Cursor,
   first: string,
-  second?: string,
-  third?: string,
-  fourth?: string,
+  second = first,
+  third = first,
+  fourth = first,
 ): string | null {
   const word = wordAt(cursor);
   if (word !== first && word !== second && word !== third && word !== fourth) return null;
@@ -273,12 +273,30 @@ export function writtenAt(cursor: Cursor, first: number, last = first): string {
 
 /** The words of the tokens from `from` up to the cursor, as written. */
 export function textSince(cursor: Cursor, from: number): string {
-  const text = writtenAt(cursor, from, lastSince(cursor, from));
-  return UNEVEN.test(text) ? text.replace(/\s+/g, ' ') : text;
+  const last = lastSince(cursor, from);
+  const text = writtenAt(cursor, from, last);
+  return isEven(cursor, from, last) ? text : text.replace(/\s+/g, ' ');
 }
 
-/** White space that is not one blank between two words: most texts have none, and to look is quicker than to replace. */
-const UNEVEN = /\s\s|[^\S ]/;
+/** Whether nothing but one blank stands between two tokens: most texts are so, and to look is quicker than to replace. */
+function isEven(cursor: Cursor, first: number, last: number): boolean {
+  const { starts } = cursor;
+  const { text } = cursor.mapped;
+  for (let at = first; at < last; at += 1) {
+    const end = endOf(cursor, at);
+    const gap = (starts[at + 1] ?? end) - end;
+    if (gap > 1 || (gap === 1 && text.charCodeAt(end) !== BLANK)) return false;
+  }
+  return true;
+}
+
+const BLANK = 32;
+
+/** Leaves out the faults told since there were so many: what was tried is read another way. */
+export function forgetSince({ faults }: Cursor, before: number): void {
+  // Asked first, because to set the length of a list is slow.
+  if (faults.length > before) faults.length = before;
+}
 
 /** Moves on to what ends a step. */
 export function skipToBoundary(cursor: Cursor): void {

@@ -15,12 +15,17 @@ interface Branch {
   named: Named | null;
 }
 
-/** All names of one kind, with the words that one may begin with: most words begin none. */
+/** All names of one kind, with what one may begin with and go on with: most tokens are in none. */
 interface Names {
   readonly first: Branch;
-  readonly begun: WordSet;
-  /** Whether one begins with something else, `3-dc cluster`. */
-  readonly numbered: boolean;
+  readonly begun: Parts;
+  readonly later: Parts;
+}
+
+interface Parts {
+  readonly words: WordSet;
+  /** What is no word, `3` and `-` of `3-dc cluster`. */
+  readonly others: ReadonlySet<string>;
 }
 
 export interface Lexicon {
@@ -78,9 +83,19 @@ function specialNames(terms: Terms, specials: readonly string[], fullNames: read
 }
 
 function namesOf(first: Branch): Names {
-  const begun = [...first.next.keys()];
-  const words = begun.filter((word) => wordId(word) > 0);
-  return { first, begun: new WordSet(words), numbered: words.length < begun.length };
+  const later = new Set<string>();
+  for (const branch of first.next.values()) addLater(branch, later);
+  return { first, begun: partsOf([...first.next.keys()]), later: partsOf([...later]) };
+}
+
+function addLater({ next }: Branch, later: Set<string>): void {
+  for (const text of next.keys()) later.add(text);
+  for (const branch of new Set(next.values())) addLater(branch, later);
+}
+
+function partsOf(texts: readonly string[]): Parts {
+  const words = texts.filter((text) => wordId(text) > 0);
+  return { words: new WordSet(words), others: new Set(texts.filter((text) => wordId(text) === 0)) };
 }
 
 /** `3-dc cluster (cl)` is `cluster` as well where the pattern has no other; its beginning cluster is one of them. */
@@ -109,7 +124,7 @@ export function findName(lexicon: Lexicon, tokens: readonly Token[], at: number)
 
 function longest(names: Names, tokens: readonly Token[], at: number): Found | null {
   const leading = tokens[at];
-  if (leading === undefined || !mayBegin(names, leading)) return null;
+  if (leading === undefined || !mayBeIn(names.begun, leading)) return null;
   let branch: Branch | undefined = names.first;
   let found: Found | null = null;
   for (let length = 1; ; length += 1) {
@@ -122,6 +137,7 @@ function longest(names: Names, tokens: readonly Token[], at: number): Found | nu
       length += 1;
       token = after;
     }
+    if (length > 1 && !mayBeIn(names.later, token)) return found;
     const following: Branch | undefined = branch.next.get(token.text);
     if (following === undefined) return found;
     branch = following;
@@ -129,9 +145,10 @@ function longest(names: Names, tokens: readonly Token[], at: number): Found | nu
   }
 }
 
-function mayBegin({ begun, numbered }: Names, token: Token): boolean {
-  // A word without a number of its own has to be looked up.
-  return token.id > 0 ? begun.holds(token) : numbered || token.kind === 'word';
+function mayBeIn({ words, others }: Parts, token: Token): boolean {
+  if (token.id > 0) return words.holds(token);
+  // A word that is not kept has to be looked up.
+  return token.kind === 'word' || (others.size > 0 && others.has(token.text));
 }
 
 function tableNames(terms: Terms): Names {

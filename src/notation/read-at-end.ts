@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeWords, textSince, wordAt } from './cursor.ts';
-import { unitAt } from './read-rows.ts';
+import { unitAt } from './row-unit.ts';
 import type { NoteStep } from './tree.ts';
 
 /**

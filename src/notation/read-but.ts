@@ -3,9 +3,9 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { skipStep } from './read-note.ts';
-import { unitAt } from './read-rows.ts';
 import { readTurn } from './read-turn.ts';
 import { readStitchName } from './read-yarn.ts';
+import { unitAt } from './row-unit.ts';
 import type { Step } from './tree.ts';
 import { WordSet } from './word-set.ts';
 

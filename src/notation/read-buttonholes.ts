@@ -8,10 +8,11 @@ import { leadsToPlace } from './read-place.ts';
 import { CHAIN_WORDS } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { NoteStep, Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
 
-const HOLES = new Set(['buttonhole', 'buttonholes']);
-const MAKES = new Set(['work', 'make', 'working', 'making']);
-const SKIPS = new Set(['miss', 'skip', 'sk', 'skipping', 'missing']);
+const HOLES = new WordSet(['buttonhole', 'buttonholes']);
+const MAKES = new WordSet(['work', 'make', 'working', 'making']);
+const SKIPS = new WordSet(['miss', 'skip', 'sk', 'skipping', 'missing']);
 
 /** With what each of them is, where that is told behind it: where they go is not, so the row is not worked. Null for anything else. */
 export function readButtonholes(cursor: Cursor): NoteStep | null {
@@ -76,12 +77,12 @@ function takeHole(cursor: Cursor): boolean {
   let chain = false;
   let skip = false;
   for (let n = 0; n < 2; n += 1) {
-    if (SKIPS.has(wordAt(cursor))) {
+    if (SKIPS.holds(peek(cursor))) {
       cursor.at += 1;
       takeAny(cursor, 'next', 'the');
       skip = isNumber(cursor) && readNumber(cursor) !== null;
       while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'for') cursor.at += 1;
-    } else if (CHAIN_WORDS.has(wordAt(cursor)) || (isNumber(cursor) && CHAIN_WORDS.has(wordAt(cursor, 1)))) {
+    } else if (CHAIN_WORDS.holds(peek(cursor)) || (isNumber(cursor) && CHAIN_WORDS.holds(peek(cursor, 1)))) {
       chain = true;
       cursor.at += 2;
     }

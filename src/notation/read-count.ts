@@ -5,6 +5,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import { isThing, type StatedCount, type StatedEntry, type Thing } from './line.ts';
 import type { Num } from './num.ts';
 import { takeBrokenDown } from './read-broken-down.ts';
@@ -290,7 +291,7 @@ function readCountedWhat(
   const handle = what?.kind === 'ch' ? readChainsNamed(cursor) : null;
   if (handle !== null) return handle;
   if (what !== null || !opened) return what;
-  const within = before.length > 0 && before[before.length - 1]?.what !== null ? readWithin(cursor) : null;
+  const within = before.length > 0 && lastOf(before)?.what !== null ? readWithin(cursor) : null;
   if (within !== null) return within;
   if (wasReported(cursor)) {
     cursor.at += 1;

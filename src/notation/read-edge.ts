@@ -12,9 +12,9 @@ import { isNumber, readNumber } from './read-number.ts';
 import { readRowsForm } from './read-pattern.ts';
 import { readPlace } from './read-place.ts';
 import { readMakesUp } from './read-remark.ts';
-import { unitAt } from './read-rows.ts';
 import { readTop } from './read-top.ts';
 import { readStitchName } from './read-yarn.ts';
+import { unitAt } from './row-unit.ts';
 import type { AlongStep, EvenlyStep, LoopsStep, NoteStep, StitchName } from './tree.ts';
 import { WordSet } from './word-set.ts';
 

@@ -5,8 +5,8 @@ import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, textSince, 
 import type { LeaveStep } from './end-steps.ts';
 import type { Num } from './num.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { unitAt } from './read-rows.ts';
 import { readWhat } from './read-what.ts';
+import { unitAt } from './row-unit.ts';
 import type { AlongStep, NoteStep, RepeatRowsStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 

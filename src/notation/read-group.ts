@@ -2,7 +2,17 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, skipToBoundary, spanAt, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  forgetSince,
+  peek,
+  skipToBoundary,
+  spanAt,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  wordAt,
+} from './cursor.ts';
 import { readAside } from './read-aside.ts';
 import { readBracketedRows } from './read-bracketed-rows.ts';
 import { readCounts } from './read-chain.ts';
@@ -132,7 +142,7 @@ export function readOnlyBody(cursor: Cursor): readonly Step[] | null {
     cursor.at += 1;
     if (atBoundary(cursor) || peek(cursor).kind === 'open') return steps;
   }
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = from;
   return null;
 }

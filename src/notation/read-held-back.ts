@@ -5,7 +5,7 @@
 
 import { STITCHES } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { forgetSince, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readWorkStep } from './read-work.ts';
 import { readStitchName } from './read-yarn.ts';
 import type { Step } from './tree.ts';
@@ -36,7 +36,7 @@ export function readHeldBack(cursor: Cursor): readonly Step[] | null {
   const step = takeHolding(cursor) ? readGathered(cursor, from) : null;
   if (step !== null) return [step];
   cursor.at = from;
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   return null;
 }
 

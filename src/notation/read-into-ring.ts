@@ -4,7 +4,7 @@
  */
 
 import type { Cursor } from './cursor.ts';
-import { onTokens, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
+import { forgetSince, onTokens, peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { CHAIN_WORDS } from './read-what.ts';
 import { ended } from './token.ts';
 import type { Place, Step } from './tree.ts';
@@ -45,7 +45,7 @@ export function readUpTo(cursor: Cursor, end: number): readonly Step[] | null {
   const inner = onTokens(cursor, ended({ list: cursor.tokens, starts: cursor.starts }, 0, end));
   const { steps } = cursor.readSteps(inner, 'line');
   if (cursor.faults.length > faults || steps.length === 0) {
-    cursor.faults.length = faults;
+    forgetSince(cursor, faults);
     return null;
   }
   cursor.at = end;

@@ -2,14 +2,14 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, spanSince, takeAny, textSince, wordAt, writtenAt } from './cursor.ts';
+import { forgetSince, peek, spanSince, takeAny, textSince, wordAt, writtenAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
-import { unitAt } from './read-rows.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
+import { unitAt } from './row-unit.ts';
 import type { LoopsStep, YarnStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -112,7 +112,7 @@ function probe(cursor: Cursor, holds: (read: LabelRead, cursor: Cursor) => boole
   const read = readLabel(cursor);
   const held = read !== null && holds(read, cursor);
   cursor.at = from;
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   return held;
 }
 

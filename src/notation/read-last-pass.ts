@@ -1,7 +1,8 @@
 /** How the last pass of a repeat differs: `ending last rep at **`, `omitting last ch 2`, `then from * to ** once`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, forgetSince, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import { isNumber } from './read-number.ts';
 import type { Step, Stop } from './tree.ts';
 
@@ -26,7 +27,7 @@ export function takeEndingWith(cursor: Cursor): 'last rep' | 'row' | null {
 export function readOmitting(cursor: Cursor, body: readonly Step[]): number | null {
   const from = cursor.at;
   if (peek(cursor).kind === 'comma') cursor.at += 1;
-  const last = body[body.length - 1];
+  const last = lastOf(body);
   if (takeAny(cursor, 'omitting', 'omit') !== null && last !== undefined) {
     takeAny(cursor, 'the');
     takeAny(cursor, 'last', 'final');
@@ -36,7 +37,7 @@ export function readOmitting(cursor: Cursor, body: readonly Step[]): number | nu
     const isChain = what === 'ch' || what === 'chain';
     const matches = last.kind === 'chain' ? isChain : !isChain;
     while (!atBoundary(cursor)) cursor.at += 1;
-    cursor.faults.length = faults;
+    forgetSince(cursor, faults);
     if (matches) return body.length - 1;
   }
   cursor.at = from;
@@ -79,7 +80,7 @@ export function readWorkingOnly(cursor: Cursor, body: readonly Step[]): number |
     cursor.at += 1;
     const named = nameHere(cursor)?.named;
     cursor.at = at;
-    const last = body[body.length - 1];
+    const last = lastOf(body);
     const stitch = last?.kind === 'work' ? last.stitch : null;
     // Of another stitch it would not be said which step of the pass it takes the place of.
     if (named?.kind === 'stitch' && stitch?.kind === 'stitch' && named.id === stitch.id)

@@ -1,7 +1,7 @@
 /** Stitches that an earlier row left: `11 unworked tr`, `the 6 sts we left`, `next 8 sts left unworked for the neck`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, forgetSince, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readNumber } from './read-number.ts';
 import { isAmount, readWhat } from './read-what.ts';
@@ -35,7 +35,7 @@ export function readThoseLeft(cursor: Cursor, from: number): Place | null {
   const what = n === null ? null : readWhat(cursor);
   if (what !== null && (takeLeft(cursor) || before))
     return { kind: 'next', n, what, each: true, left: true, span: spanSince(cursor, from) };
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = start;
   return null;
 }

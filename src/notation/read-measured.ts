@@ -1,7 +1,16 @@
 /** How high a piece is to be: `until piece measures 60"`, `until work measures 34 (35, 36) cm`, `to desired length`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, skipToBoundary, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import {
+  atBoundary,
+  forgetSince,
+  peek,
+  skipToBoundary,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  wordAt,
+} from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { WordSet } from './word-set.ts';
 
@@ -58,7 +67,7 @@ function takeOfSizes(cursor: Cursor): void {
   const n = readNumber(cursor);
   if (n !== null && n.values.length === cursor.context.sizes && cursor.faults.length === faults) return;
   cursor.at = from;
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
 }
 
 /** `is the same length as the back`, `is as long as the back`. */

@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import type { Num } from './num.ts';
 import { SMALL_WORDS, TENS_WORDS } from './number-words.ts';
 import { WordMap } from './word-set.ts';
@@ -47,12 +48,9 @@ export function isNumber(cursor: Cursor, ahead = 0): boolean {
 /** Reads a number with the sizes that may follow it in brackets, or null when none stands here. */
 export function readNumber(cursor: Cursor): Num | null {
   const from = cursor.at;
-  const values: (number | null)[] = [];
-  if (isNumber(cursor)) values.push(plainValue(cursor));
-  else if (isSkippingList(cursor)) {
-    cursor.at += 1;
-    values.push(null);
-  } else return null;
+  if (!isNumberOrSkip(cursor)) return null;
+  // A list that something is put into has room for many more.
+  const values = [isNumber(cursor) ? plainValue(cursor) : takeSkip(cursor)];
   const listLength = sizeListLength(cursor);
   if (listLength > 0) {
     const closeAt = cursor.at + listLength;
@@ -70,6 +68,11 @@ export function readNumber(cursor: Cursor): Num | null {
   return forSizes(cursor, values, from);
 }
 
+function takeSkip(cursor: Cursor): null {
+  cursor.at += 1;
+  return null;
+}
+
 /** One value, or one for each size; any other number of them is a fault. */
 function forSizes(cursor: Cursor, values: (number | null)[], from: number): Num {
   const span = spanSince(cursor, from);
@@ -85,7 +88,7 @@ function forSizes(cursor: Cursor, values: (number | null)[], from: number): Num 
       diagnose('size/list-length', { file: cursor.context.file, span }, { given: values.length, sizes }),
     );
     // Read on with the numbers there are, the last standing for what is missing, so that only this is reported.
-    while (values.length < sizes) values.push(values[values.length - 1] ?? 0);
+    while (values.length < sizes) values.push(lastOf(values) ?? 0);
     values.length = Math.max(1, sizes);
   }
   return { values, span };

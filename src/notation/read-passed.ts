@@ -1,7 +1,7 @@
 /** Stitches that were skipped and are gone back to: `skipped st`, `2 skipped sts`, `skipped st 2 rows below`. */
 
 import type { Cursor } from './cursor.ts';
-import { spanSince, takeOneOf } from './cursor.ts';
+import { forgetSince, spanSince, takeOneOf } from './cursor.ts';
 import { readBelow } from './read-gap.ts';
 import { readNumber } from './read-number.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
@@ -18,7 +18,7 @@ export function readPassedSeveral(cursor: Cursor, from: number): Place | null {
   const n = readNumber(cursor);
   const what = takeOneOf(cursor, PASSED_WORDS) === null ? null : readWhat(cursor);
   if (n !== null && what !== null) return { kind: 'passed', what, n, span: spanSince(cursor, from) };
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = start;
   return null;
 }

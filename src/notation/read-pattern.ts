@@ -3,7 +3,8 @@
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
-import { readRowNumbers, readRowsOnceMore, readUntil, UNITS } from './read-rows.ts';
+import { readRowNumbers, readRowsOnceMore, readUntil } from './read-rows.ts';
+import { UNITS } from './row-unit.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 

@@ -1,8 +1,17 @@
 /** `rep Row 2`, `rep Rows 2 and 3 to height, ending with a Row 3`, `as Row 2`, and lists of row numbers. */
 
 import type { Cursor } from './cursor.ts';
-import { peek, spanAt, spanSince, takeAny, takeOneOf, takeWords, textSince, wordAt } from './cursor.ts';
-import type { Unit } from './line.ts';
+import {
+  forgetSince,
+  peek,
+  spanAt,
+  spanSince,
+  takeAny,
+  takeOneOf,
+  takeWords,
+  textSince,
+  wordAt,
+} from './cursor.ts';
 import type { Num } from './num.ts';
 import { readBareRow } from './read-bare-row.ts';
 import { comparesHere } from './read-growth.ts';
@@ -11,22 +20,9 @@ import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readOpenLength } from './read-open-length.ts';
 import { readTimes } from './read-stop.ts';
 import { readStitchName } from './read-yarn.ts';
+import { UNITS, unitAt } from './row-unit.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
-import { WordMap, WordSet } from './word-set.ts';
-
-const UNIT_WORDS = new WordMap<Unit>([
-  ['row', 'row'],
-  ['rows', 'row'],
-  ['rnd', 'round'],
-  ['rnds', 'round'],
-  ['round', 'round'],
-  ['rounds', 'round'],
-]);
-
-/** `Row`, `Rnds`; null when none stands `ahead` tokens on. */
-export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
-  return UNIT_WORDS.of(peek(cursor, ahead)) ?? null;
-}
+import { WordSet } from './word-set.ts';
 
 /** Reads from the word `Row` after `rep`, `as`, `work as for`; null with the cursor where it was when it does not stand here. */
 export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | null {
@@ -187,7 +183,7 @@ function readRowOfSizes(cursor: Cursor): Num | null {
   const n = readNumber(cursor);
   const worked = n?.values.every((row) => row === null || row <= cursor.reached) === true;
   if (n !== null && n.values.length > 1 && worked && cursor.faults.length === faults) return n;
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = from;
   return null;
 }
@@ -255,8 +251,6 @@ export function readMeasured(cursor: Cursor): NoteStep | null {
   if (!cursor.openEnded || !takeMeasured(cursor)) return null;
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
-
-export const UNITS = new WordSet(UNIT_WORDS.keys());
 
 /** `12 more rounds`, `so 7 more rows` behind `same as Rnd 6`: how many the label has; null where none are told so. */
 export function readMoreRows(cursor: Cursor): NoteStep | null {

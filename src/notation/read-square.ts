@@ -2,7 +2,8 @@
 
 import { stitchById } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
-import { peek, takeAny } from './cursor.ts';
+import { forgetSince, peek, takeAny } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import type { Num } from './num.ts';
 import { isNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
@@ -39,7 +40,7 @@ export function foldSquare(cursor: Cursor, steps: Step[]): boolean {
     }
   }
   cursor.at = from;
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   return false;
 }
 
@@ -81,7 +82,7 @@ function takeOtherGround(cursor: Cursor): Ground | null {
 
 /** What the steps before say of it over stitches, where that is as wide as it is over a space. */
 function insideOf(steps: readonly Step[], { chains, worked }: Ground): Inside | null {
-  const last = steps[steps.length - 1];
+  const last = lastOf(steps);
   const before = steps[steps.length - 2];
   if (last?.kind === 'skip' && worked === null) {
     const skipped = last.pick === 'next' && last.what.kind !== 'space' ? (only(last.n) ?? 1) : 0;

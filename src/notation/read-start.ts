@@ -1,7 +1,7 @@
 /** What a step may begin with before what is worked: `make a magic ring`, `start 6 sc in …`, `in BLO, …`, `3x (…)`. */
 
 import type { Cursor } from './cursor.ts';
-import { atBoundary, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
+import { atBoundary, forgetSince, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readCounts } from './read-chain.ts';
 import { readInEachRow } from './read-each-row.ts';
@@ -189,7 +189,7 @@ function readIntoRing(cursor: Cursor, from: number): Step | null {
     const span = spanSince(cursor, from);
     return { ...only, place: { kind: 'ring', magic: true, span }, span };
   }
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = start;
   return null;
 }

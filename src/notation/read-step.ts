@@ -4,6 +4,7 @@ import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
 import {
   atBoundary,
+  forgetSince,
   nameHere,
   peek,
   spanAt,
@@ -14,6 +15,7 @@ import {
   textSince,
   wordAt,
 } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import {
   readAllRound,
   readAllTheWay,
@@ -59,7 +61,7 @@ import { takeAlongEdge } from './read-piece-sides.ts';
 import { readPlace } from './read-place.ts';
 import { readPutIn } from './read-put-in.ts';
 import { readMakeSure, readRemark, readSoThat } from './read-remark.ts';
-import { readMeasured, readMoreRows, readRepeatRows, readWorkEven, UNITS } from './read-rows.ts';
+import { readMeasured, readMoreRows, readRepeatRows, readWorkEven } from './read-rows.ts';
 import { readShape } from './read-shape.ts';
 import { readShapedRows } from './read-shaped-rows.ts';
 import { readSkip } from './read-skip.ts';
@@ -78,6 +80,7 @@ import { readTurn } from './read-turn.ts';
 import { readWorkStep } from './read-work.ts';
 import { readChange, readFastenOff, readWithYarn, readYarnAhead, readYarnAlone } from './read-yarn.ts';
 import { reportUnknownWord, reportUnread } from './report-unread.ts';
+import { UNITS } from './row-unit.ts';
 import type { Place, RepeatRowsStep, Step } from './tree.ts';
 import { WordMap, WordSet } from './word-set.ts';
 
@@ -362,7 +365,7 @@ function readCorners(cursor: Cursor): Step | null {
   const what = place?.kind === 'each' ? place.what : null;
   if (only === undefined || what === null || (what.kind !== 'corner' && what.kind !== 'space')) {
     cursor.at = from;
-    cursor.faults.length = faults;
+    forgetSince(cursor, faults);
     return null;
   }
   const here: Place = { kind: 'same', what: { kind: 'st' }, asJoin: false, span: only.span };
@@ -374,7 +377,7 @@ function readCorners(cursor: Cursor): Step | null {
 /** `ending with dc in top of tch`: what follows the repeat; its words are read as any others. */
 function readEnding(cursor: Cursor): readonly Step[] | null {
   const from = cursor.at;
-  const before = cursor.faults[cursor.faults.length - 1];
+  const before = lastOf(cursor.faults);
   // Where the phrase before it could not be read, this is part of the same fault.
   const echo = before !== undefined && Math.abs(spanAt(cursor, cursor.at).start - before.span.end) <= 2;
   cursor.at += 1;

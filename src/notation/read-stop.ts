@@ -203,7 +203,7 @@ function takeUntilAllDone(cursor: Cursor): boolean {
   return false;
 }
 
-const DONE = new Set(['done', 'worked', 'complete', 'completed', 'finished', 'edged', 'covered']);
+const DONE = new WordSet(['done', 'worked', 'complete', 'completed', 'finished', 'edged', 'covered']);
 
 /** `of row`, `of the round` behind "to end"; the cursor stays where neither stands. */
 function takeOfRow(cursor: Cursor): void {

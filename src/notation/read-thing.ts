@@ -176,7 +176,7 @@ function readTogether(cursor: Cursor): Thing | null {
     return null;
   }
   // `12 fans of 7 tr`, `4 corner shells of 7 dc`.
-  if (wordAt(cursor) === 'corner' && SPREADS.has(wordAt(cursor, 1))) cursor.at += 1;
+  if (wordAt(cursor) === 'corner' && SPREADS.holds(peek(cursor, 1))) cursor.at += 1;
   const spread =
     wordAt(cursor, 1) === 'of' && peek(cursor, 2).kind === 'number' && SPREADS.holds(peek(cursor));
   if (spread) cursor.at += 1;

@@ -2,7 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, takeAny, takeOneOf } from './cursor.ts';
-import { unitAt } from './read-rows.ts';
+import { unitAt } from './row-unit.ts';
 import { WordSet } from './word-set.ts';
 
 export interface Top {

@@ -1,11 +1,12 @@
 /** Brackets that say neither where nor how often, and only hold together what is worked once. */
 
 import type { Cursor } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import type { BracketStep, Step } from './tree.ts';
 
 /** `(ch 3, sl st in 3rd ch from hook)`: a picot, which goes back to its own chain and needs no place. */
 export function closesOnItself(body: readonly Step[]): boolean {
-  const last = body[body.length - 1];
+  const last = lastOf(body);
   if (body.length < 2 || body[0]?.kind !== 'chain' || last?.kind !== 'work') return false;
   if (last.stitch.kind !== 'stitch' || !CLOSING.has(last.stitch.id)) return false;
   const place = last.place?.kind;

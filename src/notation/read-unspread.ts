@@ -91,7 +91,7 @@ function takeExample(cursor: Cursor): readonly [Num, Num] | null {
     if (n !== null) lengths.push(n);
     let word = '';
     while (peek(cursor).kind === 'word' && wordAt(cursor) !== 'and') {
-      if (LENGTHS.has(wordAt(cursor))) word = wordAt(cursor);
+      if (LENGTHS.holds(peek(cursor))) word = wordAt(cursor);
       cursor.at += 1;
     }
     which.add(word);
@@ -117,7 +117,7 @@ function takeExample(cursor: Cursor): readonly [Num, Num] | null {
   }
 }
 
-const LENGTHS = new Set(['short', 'long', 'shorter', 'longer']);
+const LENGTHS = new WordSet(['short', 'long', 'shorter', 'longer']);
 
 /** The stretch of a line that is left to the maker so; null where it has none. */
 export function unspreadIn(steps: readonly Step[]): NoteStep | null {

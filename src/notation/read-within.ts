@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { peek, takeAny, textSince } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import type { StatedEntry, Thing } from './line.ts';
 import type { Num } from './num.ts';
 import { ROW_WORDS } from './read-told-count.ts';
@@ -44,7 +45,7 @@ export function takeChainsBeing(cursor: Cursor): boolean {
 
 /** `14 loops and a half loop at each end`: each of them is a space of the row; false for anything else. */
 export function joinHalves(entries: StatedEntry[], what: StatedEntry['what'], n: Num): boolean {
-  const last = entries[entries.length - 1];
+  const last = lastOf(entries);
   if (what?.kind !== 'named' || !what.word.startsWith('half ') || last?.what?.kind !== 'space') return false;
   const values = last.n.values.map((value, i) => {
     const halves = n.values.length === 1 ? n.values[0] : n.values[i];

@@ -2,7 +2,7 @@
 
 import { STITCHES } from '../stitches/table.ts';
 import type { Cursor } from './cursor.ts';
-import { atBoundary, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
+import { atBoundary, forgetSince, nameHere, peek, spanSince, takeAny, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Num } from './num.ts';
 import { readNumberedChain } from './read-chain.ts';
@@ -169,7 +169,7 @@ function readAndEach(cursor: Cursor, from: number, steps: readonly Step[]): read
   const place = second?.kind === 'work' ? second.place : null;
   if (second?.kind !== 'work' || place?.kind !== 'each' || place.what.kind !== 'space') {
     cursor.at = start;
-    cursor.faults.length = faults;
+    forgetSince(cursor, faults);
     return steps;
   }
   const here: Place = { kind: 'same', what: ANY_STITCH, asJoin: false, span: place.span };

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import {
   atBoundary,
+  forgetSince,
   nameHere,
   peek,
   skipToBoundary,
@@ -92,7 +93,7 @@ export function readYarnBehind(cursor: Cursor): Step | null {
   const yarn = isYarnHere(cursor) ? readYarnLetter(cursor) : null;
   if (yarn !== null && (atBoundary(cursor) || leadsToPlace(cursor)))
     return yarnStep('with', yarn, null, null, cursor, from);
-  cursor.faults.length = before;
+  forgetSince(cursor, before);
   cursor.at = from;
   return null;
 }
@@ -112,7 +113,7 @@ export function readYarnInBrackets(cursor: Cursor): YarnStep | null {
     cursor.at += 1;
     return yarnStep('with', yarn, null, null, cursor, from);
   }
-  cursor.faults.length = faults;
+  forgetSince(cursor, faults);
   cursor.at = from;
   return null;
 }

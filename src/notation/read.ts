@@ -15,6 +15,7 @@ import {
   textSince,
   wholeContext,
 } from './cursor.ts';
+import { lastOf } from './last-of.ts';
 import { findName, lexiconOf } from './lexicon.ts';
 import type { Instructions, Label, Line, Unit } from './line.ts';
 import type { Num } from './num.ts';
@@ -71,7 +72,7 @@ export function readInstructions(
     const sizes = heading === null ? scope : heading.sizes;
     const [sized, ...more] = splitRepeats(sizes === null ? read : { ...read, sizes }, context.file, faults);
     if (sized === undefined) continue;
-    const before = lines[lines.length - 1];
+    const before = lastOf(lines);
     // A count on a line of its own belongs to the row above it.
     if (
       sized.readable &&

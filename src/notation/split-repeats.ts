@@ -42,8 +42,9 @@ export function splitRepeats(line: Line, file: string, faults: Diagnostic[]): re
 function behindItsRow(line: Line): readonly [Line, Line] | null {
   const { label, steps } = line;
   const at = steps.findIndex(({ kind }) => kind === 'repeat rows');
+  if (at < 1) return null;
   const rep = steps[at];
-  if (at < 1 || rep?.kind !== 'repeat rows' || rep.until.kind === 'label') return null;
+  if (rep?.kind !== 'repeat rows' || rep.until.kind === 'label') return null;
   const one = label !== null && (label.kind === 'numbered' ? label.to === null : label.kind === 'next');
   const row = steps.slice(0, at);
   const turned = label === null && steps[at - 1]?.kind === 'turn';
