@@ -1,8 +1,9 @@
 /** A special stitch that begins a row, its first stitch the turning chain: `ch 4, dc in first st` where a V-st is (dc, ch 1, dc). */
 
+import type { What } from '../notation/tree.ts';
 import { countedId, kindId } from './builder.ts';
 import { NONE } from './fabric.ts';
-import { afterPlace, reach } from './find-site.ts';
+import { afterPlace, isA, reach } from './find-site.ts';
 import type { Site } from './site.ts';
 import { plainName } from './special-name.ts';
 import type { Worker } from './worker.ts';
@@ -51,4 +52,15 @@ function makeUp({ builder }: Worker, name: string): readonly string[] | null {
     parts.push(id);
   }
   return parts;
+}
+
+/** Whether of a special stitch there is one left and no more: `5 tr in the last V-st` then goes into its middle, as into any. */
+export function isOnlyOne({ sites, next, last }: Worker, what: What): boolean {
+  if (what.kind !== 'special' || sites === null) return false;
+  const behind = sites[last]?.group ?? NONE;
+  const groups = new Set<number>();
+  for (const site of sites.slice(next)) if (site.group !== behind && isA(site, what)) groups.add(site.group);
+  // A gap before it leaves its first stitch to be passed.
+  if (behind !== NONE && sites[next]?.group === behind && next === last) groups.add(behind);
+  return groups.size === 1 && !groups.has(NONE);
 }

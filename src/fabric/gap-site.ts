@@ -21,7 +21,9 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   const begun = place.what.kind === 'special' && begunSpecial(worker, place.what.name) >= 0;
   const { sites } = worker;
   const beside = place.shape !== undefined && worker.rowBegun ? behindFoot(sites ?? [], worker) : -1;
-  const first = begun || beside >= 0 ? worker.next : findNext(worker, place.what, place.span);
+  const ahead = begun || place.apart !== null ? -1 : wholeAhead(worker, place);
+  const first =
+    begun || beside >= 0 ? worker.next : ahead >= 0 ? ahead : findNext(worker, place.what, place.span);
   if (first < 0 || sites === null) return null;
   if (place.first === true) return firstGap(worker, place);
   const size = place.what.kind === 'group' ? place.what.size : undefined;
@@ -58,6 +60,22 @@ export function gapSite(worker: Worker, place: Extract<Place, { kind: 'gap' }>):
   worker.last = place.shape === undefined ? after : after - 1;
   worker.lastWasSpace = true;
   return plainSite('gap', site.node, site.id);
+}
+
+/**
+ * `before the next V-st` behind one whose space was worked into: where the next begins, also where that is the last, which
+ * the repeat leaves. -1 where no other stands there.
+ */
+function wholeAhead(
+  { sites, next, last, rowBegun }: Worker,
+  { what }: Extract<Place, { kind: 'gap' }>,
+): number {
+  const group = sites?.[last]?.group ?? NONE;
+  if (what.kind !== 'special' || sites === null || !rowBegun || group === NONE) return -1;
+  let at = next;
+  while (sites[at]?.group === group) at += 1;
+  const site = sites[at];
+  return site !== undefined && isA(site, what) ? at : -1;
 }
 
 /**

@@ -6,6 +6,7 @@ import type { Label, Line, Unit } from '../notation/line.ts';
 import { numberForSize } from '../notation/number-for-size.ts';
 import { unspreadIn } from '../notation/read-unspread.ts';
 import type { NoteStep, RepeatRowsStep, Step } from '../notation/tree.ts';
+import { countOf, isCounted } from './count-of-row.ts';
 import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
 import { isLeftOpen, onceThrough, repeatedRow, rowOfPass } from './open-end.ts';
@@ -161,7 +162,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
         if (changed === null) faults.push(noneToChange(after, setting.file));
         const steps = [...(i === 0 ? before : []), ...(changed ?? source.steps)];
         const own =
-          each === undefined ? line.stated : each.length === numbers.length ? (each[i] ?? null) : null;
+          each === undefined
+            ? (countOf(line, number) ?? line.stated)
+            : each.length === numbers.length
+              ? (each[i] ?? null)
+              : null;
         const stated = { ...line, stated: own };
         plans.push({
           label: rowName(word, number),
@@ -171,7 +176,7 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
           lineIndex,
           steps,
           statedSide: null,
-          checksCount: each !== undefined || isCounted(line, numbers, i),
+          checksCount: each !== undefined || countOf(line, number) !== null || isCounted(line, numbers, i),
           rows: numbers.length,
           meant: source.stated,
           ...(isLeftOpen(rep, setting.rows) ? { open: true } : {}),
@@ -251,12 +256,6 @@ function behind(after: readonly Step[], row: readonly Step[], last: boolean): re
 function countsAstray(file: string, { span }: { readonly span: Line['span'] }, rows: number): Diagnostic {
   const facts = { words: 'counts for other rows', expected: `a count for each of the ${rows} rows` };
   return diagnose('phrase/unread', { file, span }, facts);
-}
-
-/** Whether the count of a line is of the ith of its rows: the last, unless it names another of them. */
-function isCounted({ stated }: Line, numbers: readonly number[], i: number): boolean {
-  const at = stated?.ofRow === undefined ? -1 : numbers.indexOf(stated.ofRow);
-  return i === (at < 0 ? numbers.length - 1 : at);
 }
 
 const GROWS =

@@ -1,6 +1,7 @@
 /** Steps of a row, worked in order on the worker's state; false when one could not be, with the trouble noted. */
 
 import type { GroupStep, Place, Step, What, WorkStep } from '../notation/tree.ts';
+import { isOnlyOne } from './begun-special.ts';
 import { MOST_IN_PLACE } from './builder.ts';
 import { cornerNext } from './corner-next.ts';
 import { findFirst, passPlace, standAt } from './find-site.ts';
@@ -188,6 +189,8 @@ function workStitches(worker: Worker, step: WorkStep): boolean {
     }
     case 'first':
     case 'last':
+      if (place.kind === 'last' && place.n === null && isOnlyOne(worker, place.what))
+        return workNext(worker, step, times, place.what);
       return workEnds(worker, step, times, place);
     case 'below': {
       for (let n = 0; n < times * howMany(worker, place.n); n += 1) {

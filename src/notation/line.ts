@@ -79,6 +79,8 @@ export interface StatedCount {
   readonly text: string;
   /** `After Row 24 you have 94 sts`: the row it is the count of, where that is said. */
   readonly ofRow?: number;
+  /** `By the end of Row 10 you have 38, by Row 20 78`: the counts of further rows of the line, told with it. */
+  readonly also?: readonly StatedCount[];
   /** `(78, 84, 90)`: one for each of the rows of the line, of which this is the last. */
   readonly each?: readonly StatedCount[];
   readonly span: Span;

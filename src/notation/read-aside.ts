@@ -43,7 +43,9 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   if (WORKING.holds(peek(cursor, 1)) || isUsed(cursor)) return null;
   // `(holding first sc)`, `(see note)`: words about what is done, whatever they name.
   const telling =
-    TELLING.holds(peek(cursor, 1)) || (MIDDLE.holds(peek(cursor, 1)) && wordAt(cursor, 2) === 'of');
+    TELLING.holds(peek(cursor, 1)) ||
+    (MIDDLE.holds(peek(cursor, 1)) && wordAt(cursor, 2) === 'of') ||
+    tellsWhenThere(cursor);
   let ahead = 1;
   let names = false;
   for (; peek(cursor, ahead).kind !== 'close'; ahead += 1) {
@@ -66,6 +68,23 @@ export function readAside(cursor: Cursor): readonly Step[] | null {
   cursor.at += ahead + 1;
   return [{ kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) }];
 }
+
+/** `(when you get to the middle, the 2ch sp is your gap)`: what lies there; not where it is said what to do there. */
+function tellsWhenThere(cursor: Cursor): boolean {
+  if (wordAt(cursor, 1) !== 'when' || !COMES.holds(peek(cursor, 2))) return false;
+  for (let ahead = 2; ; ahead += 1) {
+    const { kind } = peek(cursor, ahead);
+    if (kind === 'close') return true;
+    const word = wordAt(cursor, ahead);
+    const chains = (word === 'ch' || word === 'chain') && peek(cursor, ahead + 1).kind === 'number';
+    if (kind === 'end' || kind === 'open' || kind === 'mark' || chains || DOES.holds(peek(cursor, ahead))) return false;
+  }
+}
+
+const COMES = new WordSet(['you', "you're", 'you’re', 'we', 'it']);
+const DOES = new WordSet(
+  'work make put do add miss skip sk turn join inc dec increase decrease crochet place'.split(' '),
+);
 
 const SPACES = new WordSet(['sp', 'sps', 'space', 'spaces', 'loop', 'loops', 'arch', 'arches']);
 

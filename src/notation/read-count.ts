@@ -15,10 +15,12 @@ import { readSidesOf, takeBetween } from './read-piece-sides.ts';
 import { readSizeList } from './read-size-list.ts';
 import { leadsToRows, readNamedThing, readThing, skipNoun } from './read-thing.ts';
 import {
+  LEADS_TO_ROW,
   ROW_WORDS,
   TELLERS,
   takeAfterRow,
   takeEnding,
+  takeFurtherRow,
   takeHalved,
   takeTalk,
   takeTold,
@@ -70,6 +72,9 @@ export function readStatedCount(
   const text = textSince(cursor, inner);
   if (told && !takeHalved(cursor, entries)) return back(cursor, from);
   skipCounting(cursor, opened ? IN_BRACKETS : COUNTING_ENDS);
+  const own = { entries, text, ofRow: ofRow ?? 0, span: spanSince(cursor, from) };
+  const further = ofRow !== null && takeFurtherRow(cursor) ? readStatedCount(cursor, worked) : null;
+  if (further !== null) return { ...further, also: [own, ...(further.also ?? [])] };
   if (told) takeTalk(cursor);
   if (opened) {
     if (peek(cursor).kind === 'stop') cursor.at += 1;
@@ -221,7 +226,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
       kind === 'semicolon' ||
       kind === 'colon' ||
       (kind === 'dash' && isNumber(cursor, 1)) ||
-      takeAny(cursor, 'and', 'plus') !== null;
+      (!LEADS_TO_ROW.has(wordAt(cursor, 1)) && takeAny(cursor, 'and', 'plus') !== null);
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
     const next = wordAt(cursor, 1) === 'and' || wordAt(cursor, 1) === 'plus' ? 2 : 1;

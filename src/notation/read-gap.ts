@@ -3,7 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, wordAt } from './cursor.ts';
 import { readBetweenShapes } from './read-between-shapes.ts';
-import { readChainName } from './read-chain-name.ts';
+import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
@@ -20,7 +20,7 @@ export function readGap(cursor: Cursor, from: number, all = false): Place | null
   takeAny(cursor, 'sp', 'space', 'gap');
   if (takeAny(cursor, 'before') !== null) {
     takeAny(cursor, 'the');
-    takeAny(cursor, 'next');
+    takeAny(cursor, 'next', 'first');
     const what = readWhat(cursor);
     if (what !== null) return { kind: 'gap', what, apart: null, span: spanSince(cursor, from) };
   } else if (takeAny(cursor, 'between', 'bet', 'btw') !== null) {
@@ -85,7 +85,7 @@ function readBetweenFirst(cursor: Cursor, from: number): Place | null {
 
 function takeTurningChain(cursor: Cursor): boolean {
   takeAny(cursor, 'the');
-  return readChainName(cursor) !== null;
+  return readChainName(cursor) !== null || readPlainChain(cursor) !== null;
 }
 
 /** What may lead to petals and the like; their names are told behind it. */

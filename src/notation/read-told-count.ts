@@ -67,22 +67,43 @@ export function takeTold(cursor: Cursor): boolean {
   return false;
 }
 
-/** `(47 on each side)` behind the only thing counted: its half, said once more. False where it is another number. */
+/** `(47 on each side)`, `, that is 47 each side of the middle` behind the only thing counted: its half, said once more. False where it is another number. */
 export function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
   const [only, more] = entries;
-  if (peek(cursor).kind !== 'open' || only === undefined || more !== undefined) return true;
+  const opened = peek(cursor).kind === 'open';
+  const spoken = peek(cursor).kind === 'comma' && HALVING.has(wordAt(cursor, 1));
+  if (!(opened || spoken) || only === undefined || more !== undefined) return true;
   const start = cursor.at;
   cursor.at += 1;
+  if (spoken) cursor.at += 1;
+  takeAny(cursor, 'is');
   const half = isNumber(cursor) ? readNumber(cursor) : null;
   readWhat(cursor);
   takeAny(cursor, 'on', 'at');
   const each = takeAny(cursor, 'each', 'either', 'per') !== null && takeAny(cursor, 'side', 'half') !== null;
-  if (half === null || !each || peek(cursor).kind !== 'close') {
+  if (each && takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the');
+    takeAny(cursor, 'middle', 'center', 'centre', 'spine');
+  }
+  if (half === null || !each || (opened && peek(cursor).kind !== 'close')) {
     cursor.at = start;
     return true;
   }
-  cursor.at += 1;
+  if (opened) cursor.at += 1;
   return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
+}
+
+const HALVING = new Set(['that', "that's", 'that’s', 'which', 'or']);
+
+/** `, by Row 20 it's`, `and at the end of Row 30 you have` behind the count of another row: whether one more is told; the cursor then stands before it. */
+export function takeFurtherRow(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (peek(cursor).kind === 'comma') cursor.at += 1;
+  takeAny(cursor, 'and');
+  const at = cursor.at;
+  const further = at > start && takeAfterRow(cursor) !== null;
+  cursor.at = further ? at : start;
+  return further;
 }
 
 /** `, not very impressive yet` behind a count that was told: talk, to the end of the sentence; left where it may be work. */
@@ -126,7 +147,7 @@ const DONE = new WordSet([
   'completed',
   'to',
 ]);
-const LEADS_TO_ROW = new WordSet(['after', 'at', 'with']);
+export const LEADS_TO_ROW = new WordSet(['after', 'at', 'by', 'with']);
 
 /**
  * `After Row 24`, `At the end of Row 24` before "you have", and `so you end Row 12 with` itself: which row; null with the

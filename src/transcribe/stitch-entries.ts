@@ -87,7 +87,7 @@ export function listsAbbreviations(text: MappedText): boolean {
 const FEWEST_LISTED = 4;
 
 /** `sl st slip stitch`, `sk skip`: an abbreviation of the trade with its own full name behind it, in either terms. */
-function explainsItself(text: string): boolean {
+export function explainsItself(text: string): boolean {
   // `Ch—chain`, as old books set it.
   const words = text
     .toLowerCase()
@@ -134,6 +134,11 @@ function splitList(whole: MappedText): MappedText[] {
   }
   // `ch chain; dc double crochet; tr treble`.
   if (marks === 0 && parts.length > 2) return cutAt(text, /;\s*/g);
+  // `ch chain, ss slip stitch, dc double crochet`.
+  if (marks === 0) {
+    const listed = cutAt(text, /,\s*/g);
+    if (listed.length >= FEWEST_LISTED && listed.every((piece) => explainsItself(piece.text))) return listed;
+  }
   // `ch chain // sl st slip stitch`.
   if (text.text.split(' // ').length > 2) return cutAt(text, / \/\/ /g);
   // `ch chain / sl st slip stitch`.

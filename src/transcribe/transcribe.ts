@@ -21,6 +21,7 @@ import { readSizes } from './read-sizes.ts';
 import { readStitches } from './read-stitches.ts';
 import { readTerms, type TermsRead } from './read-terms.ts';
 import { withRowsOfSizes } from './rows-of-sizes.ts';
+import { withRunningLists } from './running-lists.ts';
 import { sortLines } from './sort-lines.ts';
 import type { Item, SortedLines } from './sorted-lines.ts';
 import { withoutSpacing } from './spaced-letters.ts';
@@ -41,7 +42,9 @@ export function transcribe(source: Source): Transcript {
       unwrap(withRowsOfSizes(withDottedLists(tidyLines(source.text).map(withoutSpacing)))).map(withoutStops),
     ),
   );
-  const sorted = sortLines(withSquares(withFirstBlocks(splitParagraphs(lines).map(withColons))));
+  const sorted = sortLines(
+    withSquares(withFirstBlocks(withRunningLists(splitParagraphs(lines).map(withColons)))),
+  );
   const { buckets } = sorted;
   const pieces: Piece[] = [];
   const notes: TranscribedNote[] = [];
