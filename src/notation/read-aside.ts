@@ -77,7 +77,8 @@ function tellsWhenThere(cursor: Cursor): boolean {
     if (kind === 'close') return true;
     const word = wordAt(cursor, ahead);
     const chains = (word === 'ch' || word === 'chain') && peek(cursor, ahead + 1).kind === 'number';
-    if (kind === 'end' || kind === 'open' || kind === 'mark' || chains || DOES.holds(peek(cursor, ahead))) return false;
+    if (kind === 'end' || kind === 'open' || kind === 'mark' || chains || DOES.holds(peek(cursor, ahead)))
+      return false;
   }
 }
 
