@@ -4,28 +4,18 @@
  * be kept, it runs as it stands.
  */
 
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import * as modules from 'node:module';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const HERE = path.dirname(fileURLToPath(import.meta.url));
 const KEPT = path.join(HERE, '.cache/rowfold');
 /** What the program is made from. */
-const FROM = ['src', 'shared', 'eleventy.config.ts', 'package-lock.json', 'rowfold.mjs'];
+const FROM = ['src', 'shared', 'eleventy.config.ts', 'package-lock.json', 'rowfold.mjs', 'bundle.mjs'];
 
-/** A file that asks where it stands is told where it stood before it was made part of another. */
-const inItsPlace = {
-  name: 'in its place',
-  setup: ({ onLoad }) => {
-    onLoad({ filter: /[/\\](?:src[/\\].*|eleventy\.config)\.ts$/ }, ({ path: file }) => ({
-      contents: readFileSync(file, 'utf8').replaceAll(
-        'import.meta.url',
-        JSON.stringify(pathToFileURL(file).href),
-      ),
-      loader: 'ts',
-    }));
-  },
-};
+// Where Node.js can, it keeps what it has made of the JavaScript as well.
+modules.enableCompileCache?.(path.join(HERE, '.cache/compiled'));
 
 const made = path.join(KEPT, stamp());
 try {
@@ -60,25 +50,11 @@ function stamp() {
 }
 
 async function make(folder) {
-  const { build } = await import('esbuild');
+  const { bundle } = await import('./bundle.mjs');
   // In a folder of its own first: another command may be at it at the same time.
   const making = `${folder}.${process.pid}`;
   mkdirSync(making, { recursive: true });
-  await build({
-    absWorkingDir: HERE,
-    entryPoints: ['src/cli.ts'],
-    outdir: making,
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20',
-    packages: 'external',
-    charset: 'utf8',
-    sourcemap: 'linked',
-    logLevel: 'silent',
-    plugins: [inItsPlace],
-  });
+  await bundle('src/cli.ts', making);
   const old = readdirSync(KEPT).filter((name) => !name.includes('.') && name !== path.basename(folder));
   try {
     renameSync(making, folder);

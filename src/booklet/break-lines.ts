@@ -184,17 +184,28 @@ function spaceAfter(line: readonly Word[], sizeMm: number, measure: MeasureText)
 }
 
 function setLine(words: readonly Word[], sizeMm: number, measure: MeasureText): SetLine {
-  const runs = words.flatMap((word, index) => {
-    const last = word.runs.at(-1);
-    const isLast = index === words.length - 1;
-    return isLast || !last ? word.runs : [...word.runs.slice(0, -1), { ...last, text: `${last.text} ` }];
-  });
+  const pieces: LinePiece[] = [];
   let xMm = 0;
-  const pieces = joinRuns(runs).map((run) => {
-    const piece = { ...run, xMm };
-    xMm += measure(run.text, run.face, sizeMm);
-    return piece;
-  });
+  let open: Run | null = null;
+  let text = '';
+  // Neighbours of one face and ink are one piece.
+  const close = (): void => {
+    if (open === null) return;
+    pieces.push({ ...open, text, xMm });
+    xMm += measure(text, open.face, sizeMm);
+  };
+  for (const [index, { runs }] of words.entries()) {
+    for (const run of runs) {
+      if (open === null || run.face !== open.face || run.ink !== open.ink) {
+        close();
+        open = run;
+        text = '';
+      }
+      text += run.text;
+    }
+    if (index < words.length - 1) text += ' ';
+  }
+  close();
   return { pieces, widthMm: xMm, cut: words.at(-1)?.cut ?? false };
 }
 

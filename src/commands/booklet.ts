@@ -143,6 +143,11 @@ stack once and staple it in the fold. For a screen reader take the booklet witho
       ? await testerSheets(found.compiled, found.sizes === 'all' ? found.compiled.sizes : [found.sizes], set)
       : await bookletFile(found.compiled, found.sizes, set);
     await writeFile(out, bytes);
+    const [{ keepWords }, { readFontFiles }] = await Promise.all([
+      import('../site/kept-words.ts'),
+      import('../site/font-files.ts'),
+    ]);
+    keepWords(readFontFiles());
     terminal.say(out);
     if (set.form === 'folded')
       terminal.tell(

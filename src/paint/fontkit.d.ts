@@ -23,7 +23,9 @@ declare module 'fontkit' {
     readonly unitsPerEm: number;
     readonly familyName: string;
     readonly copyright: string;
-    layout: (text: string, features?: unknown) => GlyphRun;
+    /** Features by their names in OpenType; those not named are as the font and the library would have them. */
+    layout: (text: string, features?: Readonly<Record<string, boolean>>) => GlyphRun;
+    getGlyph(id: number, codePoints: readonly number[]): Glyph;
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
   }

@@ -12,6 +12,7 @@ export class PageContent {
   /** Drawn in the same place, and not yet written. */
   private waiting: string[] = [];
   private place: Transform | null = null;
+  private inks = '';
   private font = '';
   private ink = '';
 
@@ -19,10 +20,17 @@ export class PageContent {
     this.heightPt = heightPt;
   }
 
-  /** Operators in mm, `place` from there to points below and right of the page's upper left corner. */
-  draw(place: Transform, operators: string): void {
+  /**
+   * Operators in mm, `place` from there to points below and right of the page's upper left corner. `inks` are those that the
+   * operators draw in where they name none themselves.
+   */
+  draw(place: Transform, operators: string, inks = ''): void {
     if (place !== this.place) this.flush();
     this.place = place;
+    if (inks !== '' && inks !== this.inks) {
+      this.inks = inks;
+      this.waiting.push(inks);
+    }
     this.waiting.push(operators);
   }
 
@@ -67,6 +75,7 @@ export class PageContent {
     const matrix = [a, -b, c, -d, e, this.heightPt - f].map(exact);
     this.operators.push('q', `${matrix.join(' ')} cm`, ...this.waiting, 'Q');
     this.waiting = [];
+    this.inks = '';
   }
 }
 

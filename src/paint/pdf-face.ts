@@ -1,8 +1,7 @@
 /** Text and a face embedded in a document -> what shows it on a page: glyphs by their codes, moved where they are kerned. */
 
-import type { Glyph } from 'fontkit';
 import type { PdfFont, PdfReference } from 'pdfkit';
-import { wordShaper, wordsApart } from './fonts.ts';
+import { advanceOf, type ShapedGlyph, type ShapedWord, wordShaper, wordsApart } from './fonts.ts';
 
 interface ShownWord {
   /** Of a string in an array for `TJ`, without its ends; it may close the string and open another. */
@@ -12,7 +11,7 @@ interface ShownWord {
 
 export class PdfFace {
   private readonly font: PdfFont;
-  private readonly shape: (word: string) => ReturnType<ReturnType<typeof wordShaper>>;
+  private readonly shape: (word: string) => ShapedWord;
   /** By their numbers in the font. */
   private readonly glyphs = new Map<number, string>();
   private readonly words = new Map<string, ShownWord>();
@@ -48,14 +47,14 @@ export class PdfFace {
   private word(text: string, size: number): ShownWord {
     const known = this.words.get(text);
     if (known !== undefined) return known;
-    const { glyphs, positions, advanceWidth } = this.shape(text);
+    const shaped = this.shape(text);
     const { scale } = this.font;
     let codes = '';
     let raised = false;
-    for (const [index, glyph] of glyphs.entries()) {
-      const { xAdvance = glyph.advanceWidth, xOffset = 0, yOffset = 0 } = positions[index] ?? {};
+    for (const glyph of shaped) {
+      const { advanceWidth, xAdvance, xOffset, yOffset } = glyph;
       const code = this.codeOf(glyph);
-      const back = thousandths((glyph.advanceWidth - xAdvance) * scale);
+      const back = thousandths((advanceWidth - xAdvance) * scale);
       if (xOffset === 0 && yOffset === 0) codes += back === 0 ? code : `${code}> ${back} <`;
       else {
         const aside = thousandths(xOffset * scale);
@@ -65,13 +64,13 @@ export class PdfFace {
         raised ||= rise !== 0;
       }
     }
-    const word = { codes, widthEm: (advanceWidth * scale) / 1000 };
+    const word = { codes, widthEm: (advanceOf(shaped) * scale) / 1000 };
     if (!raised) this.words.set(text, word);
     return word;
   }
 
   /** In four hexadecimal digits. The document takes along what a glyph looks like, how wide it is and what it stands for. */
-  private codeOf({ id, advanceWidth, codePoints }: Glyph): string {
+  private codeOf({ id, advanceWidth, codePoints }: ShapedGlyph): string {
     const known = this.glyphs.get(id);
     if (known !== undefined) return known;
     const number = this.font.subset.includeGlyph(id);

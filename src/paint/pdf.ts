@@ -213,7 +213,7 @@ export class PdfPainting {
     const { name, reference } = this.formOf(shapes, symbols);
     this.document.page.xobjects[name] = reference;
     const inks = `${inkOperator(ink, 'rg', { inSymbol: false })}\n${inkOperator(ink, 'RG', { inSymbol: false })}`;
-    this.document.content.draw(place, `q\n${inks}\n${matrixOperator(transform)}\n/${name} Do\nQ`);
+    this.document.content.draw(place, `q\n${matrixOperator(transform)}\n/${name} Do\nQ`, inks);
   }
 
   private formOf(
@@ -254,6 +254,8 @@ function around({ left, top, right, bottom }: Bounds, place: Transform): Bounds 
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
+const ASCII = new TextEncoder();
+
 /** A document whose pages are written by ourselves, in one piece each. */
 class PaintedDocument extends PackedDocument {
   content = new PageContent(0);
@@ -266,7 +268,8 @@ class PaintedDocument extends PackedDocument {
   }
 
   finishPage(): void {
-    this.page.write(this.content.joined());
+    // Numbers, names and operators: all of it is ASCII.
+    this.page.write(ASCII.encode(`${this.content.joined()}\n`));
   }
 
   /** What the library itself draws in a place. */

@@ -39,7 +39,7 @@ declare module 'pdfkit' {
     readonly height: number;
     readonly xobjects: Record<string, PdfReference>;
     readonly fonts: Record<string, PdfReference>;
-    write(operators: string): void;
+    write(operators: Uint8Array): void;
   }
 
   export interface PdfOutline {

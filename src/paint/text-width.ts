@@ -1,7 +1,7 @@
 /** Font bytes in, a ruler out that tells how wide a text comes out when painted. */
 
 import type { Face } from '../scene/scene.ts';
-import { openFont, wordShaper, wordsApart } from './fonts.ts';
+import { advanceOf, openFont, wordShaper, wordsApart } from './fonts.ts';
 
 export type FontBytes = Readonly<Record<Face, Uint8Array>>;
 
@@ -34,7 +34,7 @@ function faceRuler(bytes: Uint8Array): (text: string) => number {
   const ofWord = (word: string): number => {
     let width = widths.get(word);
     if (width === undefined) {
-      width = shape(word).advanceWidth / unitsPerEm;
+      width = advanceOf(shape(word)) / unitsPerEm;
       widths.set(word, width);
     }
     return width;

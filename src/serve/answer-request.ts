@@ -6,7 +6,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import path from 'node:path';
 import { DESK_ADDRESS } from '../desk/desk-view.ts';
 import { FILES_FOLDER } from '../site/addresses.ts';
-import { PROJECT_FOLDER } from '../site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../site/project-folder.ts';
 import type { Desk } from './answer-desk.ts';
 import { contentType } from './content-type.ts';
 import type { FaultPage } from './fault-page.ts';

@@ -4,7 +4,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pageFiles } from '../site/page-files.ts';
 import { closedScript } from '../site/page-scripts.ts';
-import { PROJECT_FOLDER } from '../site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../site/project-folder.ts';
 import type { SiteFile } from '../site/site-file.ts';
 
 /** Scripts of `src/desk-page/`, without their ending. */

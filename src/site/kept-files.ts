@@ -2,7 +2,7 @@
 
 import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { PROJECT_FOLDER } from './run-eleventy.ts';
+import { PROJECT_FOLDER } from './project-folder.ts';
 
 const STORE = path.join(PROJECT_FOLDER, '.cache/pictures');
 

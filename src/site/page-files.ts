@@ -9,7 +9,7 @@ import { readFontFile } from './font-files.ts';
 import { FONT_FACES, fontFileName } from './font-names.ts';
 import { pageScripts } from './page-scripts.ts';
 import { coloured, HOUSE_PALETTE } from './palette.ts';
-import { PROJECT_FOLDER } from './run-eleventy.ts';
+import { PROJECT_FOLDER } from './project-folder.ts';
 import type { SiteFile } from './site-file.ts';
 import { PAGE_CHARACTERS, webFont } from './web-font.ts';
 

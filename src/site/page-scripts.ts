@@ -8,7 +8,7 @@ import path from 'node:path';
 import { build, type Plugin } from 'esbuild';
 import { FILES_FOLDER, OFFLINE_SCRIPT } from './addresses.ts';
 import { CLOCK_SCRIPT, PLANNER_SCRIPT } from './along-pages.ts';
-import { PROJECT_FOLDER } from './run-eleventy.ts';
+import { PROJECT_FOLDER } from './project-folder.ts';
 import type { SiteFile } from './site-file.ts';
 
 /** Files of `src/reader/` that a page loads, without their ending. */

@@ -3,14 +3,11 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import configure from '../../eleventy.config.ts';
 import { coloured } from './palette.ts';
+import { PROJECT_FOLDER } from './project-folder.ts';
 import type { SiteFile } from './site-file.ts';
 import type { SitePages } from './site-page-data.ts';
-
-/** The folder that holds `layouts/` and `eleventy.config.ts`. */
-export const PROJECT_FOLDER = fileURLToPath(new URL('../../', import.meta.url));
 
 /** The part of Eleventy's configuration object that is used here and in `eleventy.config.ts`. */
 export interface EleventyConfig {

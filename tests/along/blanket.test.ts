@@ -8,8 +8,8 @@ import { longEdge } from '../../src/along/fit.ts';
 import { defaultMake, mostOfAny, planSquares } from '../../src/along/plan-blanket.ts';
 import { planBorder } from '../../src/along/plan-border.ts';
 import { alongsAt } from '../../src/site/along-site.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { type AlongOnDisk, readAlongs } from '../../src/site/read-alongs.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 
 /** Two squares across and three down, round numbers throughout. */
 const figures: BlanketFigures = {

@@ -4,8 +4,8 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { ADDED_A_ROUND, remedyFor, spreadWords } from '../../src/along/remedy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readAlongs } from '../../src/site/read-alongs.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { changedSquare, checkAlong } from './check-along.ts';
 
 const text = readFileSync(path.join(import.meta.dirname, '../diagnostics/along/edge/good.yaml'), 'utf8');

@@ -14,8 +14,8 @@ import type { Scene } from '../../src/scene/scene.ts';
 import { applied } from '../../src/scene/transforms.ts';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { ptFromMm } from '../../src/units.ts';
 
 const { measureText } = textRuler(readFontFiles());

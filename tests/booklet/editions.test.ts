@@ -8,8 +8,8 @@ import { walkShapes } from '../../src/booklet/walk-shapes.ts';
 import { bookletInput } from '../../src/print-booklet.ts';
 import type { Scene } from '../../src/scene/scene.ts';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { fixedWidth } from './fixed-width.ts';
 
 const [file] = compilePatterns(

@@ -14,8 +14,8 @@ import { bookletInput } from '../../src/print-booklet.ts';
 import type { Scene } from '../../src/scene/scene.ts';
 import { joined } from '../../src/scene/transforms.ts';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { fixedWidth } from './fixed-width.ts';
 
 const folders = ['patterns', 'tests/booklet/large'].map((folder) => path.join(PROJECT_FOLDER, folder));

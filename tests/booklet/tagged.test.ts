@@ -11,8 +11,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { printBooklet } from '../../src/print-booklet.ts';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { readPdf } from './read-pdf.ts';
 import { elementsIn, type ReadStructure, readStructure, spoken } from './read-structure.ts';
 

@@ -11,8 +11,8 @@ import { bookletInput, printTesterSheets } from '../../src/print-booklet.ts';
 import type { Scene } from '../../src/scene/scene.ts';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { pageWords, readPdf } from './read-pdf.ts';
 import { bareBooklet, longBooklet, shellBooklet } from './sample-input.ts';
 

@@ -5,7 +5,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
 import { rowfold } from '../commands/run-rowfold.ts';
 import { type OpenAlong, openAlong } from './open-along.ts';

@@ -9,8 +9,9 @@ import { expect } from 'vitest';
 import { alongFiles } from '../../src/site/along-files.ts';
 import { alongsAt } from '../../src/site/along-site.ts';
 import { pageFiles } from '../../src/site/page-files.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readAlongs } from '../../src/site/read-alongs.ts';
-import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
+import { runEleventy } from '../../src/site/run-eleventy.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { USUAL_SETTINGS } from '../../src/site/site-settings.ts';
 

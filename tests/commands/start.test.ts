@@ -19,6 +19,7 @@ beforeAll(() => {
     'eleventy.config.ts',
     'package.json',
     'package-lock.json',
+    'bundle.mjs',
     'rowfold.mjs',
     'layouts',
   ])

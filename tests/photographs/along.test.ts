@@ -4,7 +4,7 @@ import { cpSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { lookAtPhotographs } from '../../src/site/look-at-photographs.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { GOOD, removeFolder, rowfold, scratchFolder, writePattern } from '../commands/run-rowfold.ts';
 import { photograph, photographLines, savePhotographs, TELLTALES, withPlace } from './take-photographs.ts';
 

@@ -13,8 +13,8 @@ import { type AlongSite, alongsAt, squaresOut } from '../../src/site/along-site.
 import { coverOf } from '../../src/site/cover-picture.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
 import { linkPictureFile, linkPictureScene, linkPictures } from '../../src/site/link-pictures.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { type AlongOnDisk, readAlongs } from '../../src/site/read-alongs.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { USUAL_SETTINGS } from '../../src/site/site-settings.ts';
 import { GOOD, removeFolder, rowfold, scratchFolder, writePattern } from '../commands/run-rowfold.ts';
 import { photograph, photographLines, savePhotographs, TELLTALES, withPlace } from './take-photographs.ts';

@@ -5,7 +5,7 @@ import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { clearKept, keptFile } from '../../src/site/kept-files.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { GOOD, removeFolder, rowfold, scratchFolder, writePattern } from '../commands/run-rowfold.ts';
 import {
   onItsSide,

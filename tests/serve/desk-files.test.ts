@@ -9,7 +9,7 @@ import {
   stampOf,
   Titles,
 } from '../../src/serve/desk-files.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { copyFolder, GOOD, removeFolder, scratchFolder, writePattern } from '../commands/run-rowfold.ts';
 
 let folder: string;

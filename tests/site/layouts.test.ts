@@ -2,7 +2,8 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { PROJECT_FOLDER, runEleventy } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
+import { runEleventy } from '../../src/site/run-eleventy.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { text } from './demo-site.ts';
 

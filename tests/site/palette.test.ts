@@ -12,7 +12,7 @@ import {
   paletteOf,
   type Scheme,
 } from '../../src/site/palette.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { projectFile, text } from './demo-site.ts';
 
 test('contrast is reckoned as WCAG 2.2 has it', () => {

@@ -4,8 +4,8 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { compilePatterns } from '../../src/site/compile-patterns.ts';
 import { bookletsForPage, offeredBooklets } from '../../src/site/offered-booklets.ts';
+import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPatterns } from '../../src/site/read-patterns.ts';
-import { PROJECT_FOLDER } from '../../src/site/run-eleventy.ts';
 import { readSettings, type SiteSettings, USUAL_SETTINGS } from '../../src/site/site-settings.ts';
 
 const [file] = compilePatterns(

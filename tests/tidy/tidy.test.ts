@@ -67,6 +67,8 @@ const TOP_LEVEL = [
   'LICENSE',
   'README.md',
   'alongs',
+  'bundle.d.mts',
+  'bundle.mjs',
   'eleventy.config.ts',
   'layouts',
   'package-lock.json',

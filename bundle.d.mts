@@ -1,0 +1,2 @@
+/** Into `folder`, as JavaScript; `entry` from the project's folder. */
+export function bundle(entry: string, folder: string): Promise<void>;
