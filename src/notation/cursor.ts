@@ -70,6 +70,12 @@ export interface Pattern {
   row: number;
 }
 
+/** What is looked for in a text when it is first asked. */
+export interface Part {
+  /** What `R3` and a bare `3.` number here: the part is worked in rows or in rounds; null until a label does not say. */
+  unit: Unit | null;
+}
+
 export interface Cursor {
   readonly mapped: MappedText;
   readonly tokens: readonly Token[];
@@ -82,8 +88,8 @@ export interface Cursor {
   readonly faults: Diagnostic[];
   /** Unknown words of the text so far, each with the known one that was offered for it. */
   readonly offered: Map<string, string | null>;
-  /** What `R3` and a bare `3.` number here: the part is worked in rows or in rounds. */
-  readonly unit: Unit;
+  /** What is found out of the whole text, for all of its lines. */
+  readonly part: Part;
   /** Open brackets and asterisks that the reader is inside of, so that depth is bounded. */
   depth: number;
   /** Brackets alone among them: a closing one outside of all was never opened. */
@@ -104,6 +110,8 @@ export interface Cursor {
   counting: Counts | null;
   /** `82 sc` of `82 sc evenly around the edge (2 in the end of each row)`: how many the row is to have. */
   spreadOver: StatedCount | null;
+  /** Whether rows are repeated or counted anywhere in the line: most lines need not be looked through for them. */
+  repeatsRows: boolean;
   /** What stood between the last pair of asterisks of this line, for `rep from * to *`. */
   marked: readonly Step[] | null;
   /** Reads the steps inside a bracket or a repeat; carried along so that the readers need not import each other in a ring. */
@@ -113,7 +121,7 @@ export interface Cursor {
 /** What the lines of a text have in common. */
 export type Shared = Pick<
   Cursor,
-  'mapped' | 'context' | 'lexicon' | 'faults' | 'offered' | 'unit' | 'patt' | 'readSteps'
+  'mapped' | 'context' | 'lexicon' | 'faults' | 'offered' | 'part' | 'patt' | 'readSteps'
 >;
 
 /** A cursor at the first of the tokens, outside of every bracket. */
@@ -127,7 +135,7 @@ export function cursorOn(given: Shared, { list, starts }: Tokens, reached: numbe
     lexicon: given.lexicon,
     faults: given.faults,
     offered: given.offered,
-    unit: given.unit,
+    part: given.part,
     depth: 0,
     brackets: 0,
     namedAt: -1,
@@ -139,6 +147,7 @@ export function cursorOn(given: Shared, { list, starts }: Tokens, reached: numbe
     patt: given.patt,
     counting: null,
     spreadOver: null,
+    repeatsRows: false,
     marked: null,
     readSteps: given.readSteps,
   };

@@ -47,6 +47,10 @@ export function putStep(cursor: Cursor, steps: Step[], step: Step): void {
     case 'corners':
       cornersLast(cursor, steps, step);
       break;
+    case 'repeat rows':
+      cursor.repeatsRows = true;
+      steps.push(step);
+      break;
     default:
       // Nothing else has to do with the step before it.
       steps.push(step);
@@ -123,7 +127,10 @@ function putNote(cursor: Cursor, steps: Step[], step: NoteStep): void {
   if (step.sideAgain !== undefined) putSideAgain(cursor, steps, step);
   else if (step.chainCounts !== undefined) putChainCounts(cursor, steps, step, step.chainCounts);
   else if (step.seam === true) putSeam(cursor, steps, step);
-  else steps.push(step);
+  else {
+    if (step.rows !== undefined) cursor.repeatsRows = true;
+    steps.push(step);
+  }
 }
 
 /** A chain that a seam begins with is told with it. */

@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, wordAt } from './cursor.ts';
 import { readNumber } from './read-number.ts';
+import { unitOfPart } from './row-unit.ts';
 import type { RepeatRowsStep } from './tree.ts';
 
 /** `same as 3` where rows are numbered and no more: one of those before. */
@@ -15,7 +16,7 @@ export function readBareRow(cursor: Cursor, from: number): RepeatRowsStep | null
   if (n !== null && ends)
     return {
       kind: 'repeat rows',
-      unit: cursor.unit,
+      unit: unitOfPart(cursor),
       rows: [n],
       until: { kind: 'label' },
       span: spanSince(cursor, from),

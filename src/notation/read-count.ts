@@ -163,7 +163,8 @@ const COUNTING_ENDS = new Set<TokenKind>([...IN_BRACKETS, 'stop']);
 
 /** After a count only what ends a row may follow: `(20 sc), turn`, `— 20 sc. Turn.` */
 function endsRow(cursor: Cursor): boolean {
-  const ahead = ['comma', 'semicolon'].includes(peek(cursor).kind) ? 1 : 0;
+  const { kind } = peek(cursor);
+  const ahead = kind === 'comma' || kind === 'semicolon' ? 1 : 0;
   const word = wordAt(cursor, ahead);
   if (word === 'do') return wordAt(cursor, ahead + 1) === 'not';
   if (word === 'fo') return true;

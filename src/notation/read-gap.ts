@@ -7,6 +7,7 @@ import { readChainName, readPlainChain } from './read-chain-name.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readStop } from './read-stop.ts';
 import { ANY_STITCH, isAmount, readWhat } from './read-what.ts';
+import { unitOfPart } from './row-unit.ts';
 import type { Place } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -119,7 +120,7 @@ export function readOfRow(cursor: Cursor): { unit: 'row' | 'round'; number: numb
   const short = peek(cursor, 2);
   if (wordAt(cursor, 1) === 'r' && short.kind === 'number' && short.glued) {
     cursor.at += 3;
-    return { unit: cursor.unit, number: short.value };
+    return { unit: unitOfPart(cursor), number: short.value };
   }
   if (!UNIT_NAMES.holds(peek(cursor, 1)) || peek(cursor, 2).kind !== 'number') return null;
   const unit = wordAt(cursor, 1).startsWith('row') ? 'row' : 'round';

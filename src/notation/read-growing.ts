@@ -7,6 +7,7 @@ import { readMoreGroups, readMoreSpecials } from './read-more-groups.ts';
 import { readNumber } from './read-number.ts';
 import { readWhat } from './read-what.ts';
 import { readStitchName } from './read-yarn.ts';
+import { unitOfPart } from './row-unit.ts';
 import type { NoteStep, RepeatRowsStep, Step } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -51,7 +52,7 @@ export function readGrowing(cursor: Cursor): readonly Step[] | null {
 function growing(cursor: Cursor, from: number, more: NonNullable<RepeatRowsStep['more']>): RepeatRowsStep {
   const until = { kind: 'label' } as const;
   const span = spanSince(cursor, from);
-  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last: 1, more, until, span };
+  return { kind: 'repeat rows', unit: unitOfPart(cursor), rows: [], last: 1, more, until, span };
 }
 
 /** `like this`, `in this way`, `as established`. */

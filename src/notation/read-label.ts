@@ -9,7 +9,7 @@ import type { Num } from './num.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
-import { unitAt } from './row-unit.ts';
+import { unitAt, unitOfPart } from './row-unit.ts';
 import type { LoopsStep, YarnStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -241,7 +241,7 @@ function shortUnit(cursor: Cursor): Unit | null {
   const word = wordAt(cursor);
   if (word !== 'r' && word !== 'rd' && word !== 'rw') return null;
   if (!isNumber(cursor, 1)) return null;
-  return word === 'rd' ? 'round' : word === 'rw' ? 'row' : cursor.unit;
+  return word === 'rd' ? 'round' : word === 'rw' ? 'row' : unitOfPart(cursor);
 }
 
 /** `3rd row`, `4th to 9th rnds`, `15th (20th) row`. */
@@ -277,7 +277,7 @@ function readBareNumber(cursor: Cursor): Label | null {
   // The stop is left for the label's own end.
   cursor.at += (mark.kind === 'close' ? 2 : 1) + more;
   const span = spanSince(cursor, from);
-  const word = cursor.unit === 'round' ? 'Rnd' : 'Row';
+  const word = unitOfPart(cursor) === 'round' ? 'Rnd' : 'Row';
   const to = last === null ? null : { values: [last.value], span };
   if (last !== null && last.value < token.value)
     cursor.faults.push(
@@ -287,7 +287,14 @@ function readBareNumber(cursor: Cursor): Label | null {
         { from: token.value, to: last.value },
       ),
     );
-  return { kind: 'numbered', unit: cursor.unit, word, from: { values: [token.value], span }, to, span };
+  return {
+    kind: 'numbered',
+    unit: unitOfPart(cursor),
+    word,
+    from: { values: [token.value], span },
+    to,
+    span,
+  };
 }
 
 /** `Next row`, `Next 4 rnds`. */

@@ -2,6 +2,7 @@
 
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords } from './cursor.ts';
+import { unitOfPart } from './row-unit.ts';
 import type { RepeatRowsStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -22,7 +23,7 @@ export function readOtherSide(cursor: Cursor, from: number, repeats: boolean): R
   if (other && edge && alike && atBoundary(cursor) && isAlone(cursor, from))
     return {
       kind: 'repeat rows',
-      unit: cursor.unit,
+      unit: unitOfPart(cursor),
       rows: [],
       last: 1,
       otherSide: true,

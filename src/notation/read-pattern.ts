@@ -4,7 +4,7 @@ import type { Cursor } from './cursor.ts';
 import { peek, spanSince, takeAny, takeOneOf, textSince } from './cursor.ts';
 import { isNumber, readNumber } from './read-number.ts';
 import { readRowNumbers, readRowsOnceMore, readUntil } from './read-rows.ts';
-import { UNITS } from './row-unit.ts';
+import { UNITS, unitOfPart } from './row-unit.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -73,5 +73,12 @@ export function readInPattern(cursor: Cursor): RepeatRowsStep | null {
     cursor.at = from;
     return null;
   }
-  return { kind: 'repeat rows', unit: cursor.unit, rows: [], last, until, span: spanSince(cursor, from) };
+  return {
+    kind: 'repeat rows',
+    unit: unitOfPart(cursor),
+    rows: [],
+    last,
+    until,
+    span: spanSince(cursor, from),
+  };
 }

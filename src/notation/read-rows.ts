@@ -20,7 +20,7 @@ import { isNumber, LARGEST_NUMBER, readNumber } from './read-number.ts';
 import { readOpenLength } from './read-open-length.ts';
 import { readTimes } from './read-stop.ts';
 import { readStitchName } from './read-yarn.ts';
-import { UNITS, unitAt } from './row-unit.ts';
+import { UNITS, unitAt, unitOfPart } from './row-unit.ts';
 import type { NoteStep, RepeatRowsStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -34,7 +34,7 @@ export function readRepeatRows(cursor: Cursor, from: number): RepeatRowsStep | n
   if (wordAt(cursor) === 'from' && unitAt(cursor, 1) !== null) cursor.at += 1;
   const bare = readBareRow(cursor, from);
   if (bare !== null) return bare;
-  const unit = unitAt(cursor) ?? (wordAt(cursor) === 'r' ? cursor.unit : null);
+  const unit = unitAt(cursor) ?? (wordAt(cursor) === 'r' ? unitOfPart(cursor) : null);
   if (unit === null || !isNumber(cursor, 1)) {
     cursor.at = start;
     return null;
@@ -115,7 +115,7 @@ export function readWorkEven(cursor: Cursor, from: number): RepeatRowsStep | nul
     if (n === null)
       return {
         kind: 'repeat rows',
-        unit: cursor.unit,
+        unit: unitOfPart(cursor),
         rows: [],
         last: 1,
         even: true,

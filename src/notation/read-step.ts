@@ -251,7 +251,8 @@ function readTrailing(cursor: Cursor, from: number, steps: readonly Step[]): rea
   const word = wordAt(cursor);
   if (word === 'and' || word === 'rep' || word === 'repeat' || word === 'ending') return steps;
   if (word === 'or' && isOtherGround(cursor)) return steps;
-  if (['dash', 'colon'].includes(peek(cursor).kind) || peek(cursor).text === '=') return steps;
+  const { kind, text } = peek(cursor);
+  if (kind === 'dash' || kind === 'colon' || text === '=') return steps;
   if (READERS.of(peek(cursor)) !== undefined || isNumber(cursor) || nameHere(cursor) !== null) return steps;
   const start = cursor.at;
   skipStep(cursor);

@@ -17,7 +17,7 @@ import {
 } from './cursor.ts';
 import { lastOf } from './last-of.ts';
 import { findName, lexiconOf } from './lexicon.ts';
-import type { Instructions, Label, Line, Unit } from './line.ts';
+import type { Instructions, Label, Line } from './line.ts';
 import type { Num } from './num.ts';
 import { withSpread } from './read-each-row.ts';
 import { hookedStitch } from './read-hooked.ts';
@@ -27,7 +27,7 @@ import { readSteps } from './read-steps.ts';
 import { workedOnce } from './read-unsaid.ts';
 import { looksLikeInstruction, reportUnread } from './report-unread.ts';
 import { leaveOutEchoes } from './reported-words.ts';
-import { lineTokens } from './split-lines.ts';
+import { lineSource, nextLine } from './split-lines.ts';
 import { splitRepeats } from './split-repeats.ts';
 import { closed } from './token.ts';
 import { tokenise } from './tokens.ts';
@@ -53,11 +53,12 @@ export function readInstructions(
     lexicon,
     faults,
     offered: new Map(),
-    unit: unitOf(mapped.text),
+    part: { unit: null },
     patt: { rows: null, row: 0 },
     readSteps,
   };
-  for (const tokens of lineTokens(text)) {
+  const source = lineSource(text);
+  for (let tokens = nextLine(source); tokens !== null; tokens = nextLine(source)) {
     const cursor = cursorOn(text, tokens, reached);
     const heading = readScope(cursor);
     const alone = heading !== null && peek(cursor).kind === 'end';
@@ -70,8 +71,9 @@ export function readInstructions(
     if (read === null) continue;
     reached = reachedBy(read.label, reached);
     const sizes = heading === null ? scope : heading.sizes;
-    const [sized, ...more] = splitRepeats(sizes === null ? read : { ...read, sizes }, context.file, faults);
-    if (sized === undefined) continue;
+    const whole = sizes === null ? read : { ...read, sizes };
+    const parts = cursor.repeatsRows ? splitRepeats(whole, context.file, faults) : NOT_SPLIT;
+    const sized = parts[0] ?? whole;
     const before = lastOf(lines);
     // A count on a line of its own belongs to the row above it.
     if (
@@ -83,10 +85,12 @@ export function readInstructions(
       before.stated === null
     )
       lines[lines.length - 1] = { ...before, stated: sized.stated };
-    else lines.push(sized, ...more);
+    else lines.push(sized, ...parts.slice(1));
   }
   return { instructions: { lines }, diagnostics: faults };
 }
+
+const NOT_SPLIT: readonly Line[] = [];
 
 /** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
 export function readPhrase(
@@ -103,7 +107,7 @@ export function readPhrase(
     lexicon,
     faults,
     offered: new Map(),
-    unit: 'row',
+    part: { unit: 'row' },
     patt: { rows: null, row: 0 },
     readSteps,
   };
@@ -190,7 +194,7 @@ function readLine(cursor: Cursor): Line | null {
   const spread = cursor.spreadOver !== null && all.filter(makes).length === 1 ? cursor.spreadOver : null;
   const stated = spread === null ? counted : withSpread(counted, spread);
   const written = cursor.faults.length > before ? workedOnce(cursor, before, all, stated !== null) : all;
-  holdRows(cursor, read?.label ?? null, written);
+  if (cursor.repeatsRows) holdRows(cursor, read?.label ?? null, written);
   const steps = ledBy(read?.leading ?? null, countingChains(written, cursor.counting));
   const span = spanSince(cursor, 0);
   if (steps.length === 0 && cursor.faults.length === before) {
@@ -317,16 +321,3 @@ function noteLine(text: string, span: Line['span']): Line {
 }
 
 const LONGEST_HEADING = 5;
-
-/** Down one side of the chain and up the other, closed where it began: a leaf, an oval. */
-const GOES_ROUND_CHAIN =
-  /\b(?:other|second|opposite) side of (?:the )?(?:foundation |starting |beg(?:inning)? )?ch(?:ain)?\b[^\n]*\b(?:sl st|slip stitch|ss) (?:in|into|to) (?:the )?first\b/i;
-
-/** What a part is worked in, told by its words, for labels that do not say: `R3`, `3.` */
-function unitOf(text: string): Unit {
-  if (/\b(?:rnds?|rounds?)\b/i.test(text)) return 'round';
-  if (/\brows?\b/i.test(text)) return 'row';
-  if (/\b(?:ring|circle|mr|around)\b/i.test(text) || GOES_ROUND_CHAIN.test(text)) return 'round';
-  // What is turned is no round, though its yarn is joined.
-  return /\bjoin\b/i.test(text) && !/\bturn\b/i.test(text) ? 'round' : 'row';
-}

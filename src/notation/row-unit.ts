@@ -20,3 +20,22 @@ export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
 }
 
 export const UNITS = new WordSet(UNIT_WORDS.keys());
+
+/** What rows are that no word names, `R3`, `3.`: the whole text is looked through when that is first asked. */
+export function unitOfPart({ part, mapped }: Cursor): Unit {
+  part.unit ??= unitOf(mapped.text);
+  return part.unit;
+}
+
+/** Down one side of the chain and up the other, closed where it began: a leaf, an oval. */
+const GOES_ROUND_CHAIN =
+  /\b(?:other|second|opposite) side of (?:the )?(?:foundation |starting |beg(?:inning)? )?ch(?:ain)?\b[^\n]*\b(?:sl st|slip stitch|ss) (?:in|into|to) (?:the )?first\b/i;
+
+/** What a part is worked in, told by its words. */
+function unitOf(text: string): Unit {
+  if (/\b(?:rnds?|rounds?)\b/i.test(text)) return 'round';
+  if (/\brows?\b/i.test(text)) return 'row';
+  if (/\b(?:ring|circle|mr|around)\b/i.test(text) || GOES_ROUND_CHAIN.test(text)) return 'round';
+  // What is turned is no round, though its yarn is joined.
+  return /\bjoin\b/i.test(text) && !/\bturn\b/i.test(text) ? 'round' : 'row';
+}

@@ -8,27 +8,46 @@ import { closed, ended } from './token.ts';
 import { isBlank, tokenise } from './tokens.ts';
 import { WordSet } from './word-set.ts';
 
-/** The tokens of each line. A long text is taken apart stretch by stretch, so that only one stretch is held at a time. */
-export function* lineTokens(text: Shared): Generator<Tokens> {
-  const written = text.mapped.text;
-  const looking = lookingOnly(text);
-  for (let from = 0; from < written.length; ) {
-    const end = endOfStretch(written, from);
-    const stretch = tokenise(written, from, end);
-    yield* splitLines(stretch, cursorOn(looking, stretch, 0));
-    from = end + 1;
+/** Where the lines of a text come from. A long text is taken apart stretch by stretch, so that only one is held at a time. */
+export interface LineSource {
+  readonly text: string;
+  /** What labels are looked for with. */
+  readonly looking: Shared;
+  /** Where the next stretch begins. */
+  from: number;
+  /** The lines of the stretch in hand, and which of them is next. */
+  lines: readonly Tokens[];
+  next: number;
+}
+
+export function lineSource(text: Shared): LineSource {
+  return { text: text.mapped.text, looking: lookingOnly(text), from: 0, lines: [], next: 0 };
+}
+
+/** The tokens of the next line; null behind the last. */
+export function nextLine(source: LineSource): Tokens | null {
+  while (source.next === source.lines.length) {
+    if (source.from >= source.text.length) return null;
+    const end = endOfStretch(source.text, source.from);
+    const stretch = tokenise(source.text, source.from, end);
+    source.lines = splitLines(stretch, cursorOn(source.looking, stretch, 0));
+    source.next = 0;
+    source.from = end + 1;
   }
+  const line = source.lines[source.next] ?? null;
+  source.next += 1;
+  return line;
 }
 
 /** Looking for labels alone tells of no fault, offers no word and learns nothing. */
-function lookingOnly({ mapped, context, lexicon, unit, readSteps }: Shared): Shared {
+function lookingOnly({ mapped, context, lexicon, part, readSteps }: Shared): Shared {
   return {
     mapped,
     context,
     lexicon,
     faults: [],
     offered: NOTHING_OFFERED,
-    unit,
+    part,
     patt: NO_PATTERN,
     readSteps,
   };
