@@ -227,7 +227,7 @@ function readEntries(cursor: Cursor, opened: boolean): StatedEntry[] | null {
       kind === 'semicolon' ||
       kind === 'colon' ||
       (kind === 'dash' && isNumber(cursor, 1)) ||
-      (!LEADS_TO_ROW.has(wordAt(cursor, 1)) && takeAny(cursor, 'and', 'plus') !== null);
+      (!LEADS_TO_ROW.holds(peek(cursor, 1)) && takeAny(cursor, 'and', 'plus') !== null);
     if (!more) return entries;
     // `20 tr, including 3-ch`, `20 sc, turn`: the comma ends the count.
     const next = wordAt(cursor, 1) === 'and' || wordAt(cursor, 1) === 'plus' ? 2 : 1;

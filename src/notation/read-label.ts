@@ -2,14 +2,14 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Cursor } from './cursor.ts';
-import { forgetSince, peek, spanSince, takeAny, textSince, wordAt, writtenAt } from './cursor.ts';
+import { forgetSince, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import { findName } from './lexicon.ts';
 import type { Label, Unit } from './line.ts';
 import type { Num } from './num.ts';
 import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
-import { unitAt, unitOfPart } from './row-unit.ts';
+import { asWritten, unitAt, unitOfPart } from './row-unit.ts';
 import type { LoopsStep, YarnStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -386,22 +386,4 @@ function skipRemark(cursor: Cursor): void {
   if (peek(cursor).kind === 'close' && cursor.at > from + 1 && (after === 'colon' || after === 'dash'))
     cursor.at += 1;
   else cursor.at = from;
-}
-
-/** `Rnds` is `Rnd` for one of them; `ROW` stays as it is. */
-function asWritten(cursor: Cursor): string {
-  const said = writtenAt(cursor, cursor.at);
-  return ONE_ROW.get(said) ?? capital(said).replace(/s$/i, '');
-}
-
-/** What nearly every label begins with. */
-const ONE_ROW: ReadonlyMap<string, string> = new Map(
-  ['Row', 'Rnd', 'Round'].flatMap((word) => [
-    [word, word],
-    [`${word}s`, word],
-  ]),
-);
-
-function capital(word: string): string {
-  return word.slice(0, 1).toUpperCase() + word.slice(1);
 }

@@ -71,7 +71,7 @@ export function takeTold(cursor: Cursor): boolean {
 export function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boolean {
   const [only, more] = entries;
   const opened = peek(cursor).kind === 'open';
-  const spoken = peek(cursor).kind === 'comma' && HALVING.has(wordAt(cursor, 1));
+  const spoken = peek(cursor).kind === 'comma' && HALVING.holds(peek(cursor, 1));
   if (!(opened || spoken) || only === undefined || more !== undefined) return true;
   const start = cursor.at;
   cursor.at += 1;
@@ -93,7 +93,7 @@ export function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boo
   return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
 }
 
-const HALVING = new Set(['that', "that's", 'that’s', 'which', 'or']);
+const HALVING = new WordSet(['that', "that's", 'that’s', 'which', 'or']);
 
 /** `, by Row 20 it's`, `and at the end of Row 30 you have` behind the count of another row: whether one more is told; the cursor then stands before it. */
 export function takeFurtherRow(cursor: Cursor): boolean {

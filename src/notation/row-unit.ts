@@ -1,7 +1,7 @@
-/** The words for a row and a round. */
+/** The words for a row and a round, and what a part is worked in where no word says it. */
 
 import type { Cursor } from './cursor.ts';
-import { peek } from './cursor.ts';
+import { peek, writtenAt } from './cursor.ts';
 import type { Unit } from './line.ts';
 import { WordMap, WordSet } from './word-set.ts';
 
@@ -20,6 +20,24 @@ export function unitAt(cursor: Cursor, ahead = 0): Unit | null {
 }
 
 export const UNITS = new WordSet(UNIT_WORDS.keys());
+
+/** `Rnds` is `Rnd` for one of them; `ROW` stays as it is. */
+export function asWritten(cursor: Cursor): string {
+  const said = writtenAt(cursor, cursor.at);
+  return ONE_ROW.get(said) ?? capital(said).replace(/s$/i, '');
+}
+
+/** What nearly every label begins with. */
+const ONE_ROW: ReadonlyMap<string, string> = new Map(
+  ['Row', 'Rnd', 'Round'].flatMap((word) => [
+    [word, word],
+    [`${word}s`, word],
+  ]),
+);
+
+function capital(word: string): string {
+  return word.slice(0, 1).toUpperCase() + word.slice(1);
+}
 
 /** What rows are that no word names, `R3`, `3.`: the whole text is looked through when that is first asked. */
 export function unitOfPart({ part, mapped }: Cursor): Unit {
