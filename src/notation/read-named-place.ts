@@ -94,7 +94,11 @@ export function readOfSpecialSpace(cursor: Cursor, from: number): Place | null {
   const what = readChainsOf(cursor) ?? readWhat(cursor);
   const within = what?.kind === 'space' ? readSpaceOf(cursor) : null;
   if (what?.kind !== 'space' || within === null) return backTo(cursor, start);
-  const inside: What = { ...what, of: within.of };
+  const { kind, chains, corner } = what;
+  const inside: What =
+    what.side === true
+      ? { kind, chains, corner, side: true, of: within.of }
+      : { kind, chains, corner, of: within.of };
   const span = spanSince(cursor, from);
   if (within.pick === 'first') return { kind: 'first', n: null, what: inside, span };
   if (within.pick === 'last') return { kind: 'last', n: null, what: inside, span };

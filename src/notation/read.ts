@@ -85,7 +85,8 @@ export function readInstructions(
       before.stated === null
     )
       lines[lines.length - 1] = { ...before, stated: sized.stated };
-    else lines.push(sized, ...parts.slice(1));
+    else lines.push(sized);
+    if (parts.length > 1) lines.push(...parts.slice(1));
   }
   return { instructions: { lines }, diagnostics: faults };
 }

@@ -61,13 +61,13 @@ function endOfStretch(text: string, from: number): number {
   for (let at = text.indexOf('\n', from); at >= 0; at = text.indexOf('\n', at + 1)) {
     let last = at - 1;
     while (last >= from && isBlank(text.charCodeAt(last))) last -= 1;
-    if (last < from || FINISHED.has(text.charAt(last))) return at;
+    if (last < from || FINISHED.includes(text.charAt(last))) return at;
   }
   return text.length;
 }
 
 /** A line that ends with one of these is finished; see `isFinished`. */
-const FINISHED = new Set(['.', '!', ')', ']', '}', '\n']);
+const FINISHED = '.!)]}\n';
 
 /**
  * The tokens of each line of a stretch. A label begins a line; so does a blank line, and a physical line after one that
@@ -205,7 +205,7 @@ function isBehindCount(probe: Cursor, newline: number): boolean {
   const next = tokens[newline + 1];
   if (next === undefined || next.kind !== 'word') return false;
   if (!isCapital(probe, newline + 1)) return false;
-  for (let at = newline - 1; at > newline - LONGEST_COUNT; at -= 1) {
+  for (let at = newline - 1; at >= 0 && at > newline - LONGEST_COUNT; at -= 1) {
     const token = tokens[at];
     if (token === undefined || token.kind === 'newline' || token.kind === 'stop') return false;
     if (token.text === '=') return tokens[at + 1]?.kind === 'number';
