@@ -40,7 +40,17 @@ export interface Found {
   readonly length: number;
 }
 
-const TABLES: Readonly<Record<Terms, Names>> = { US: tableNames('US'), UK: tableNames('UK') };
+/** The names of a dialect are laid out when it is first read: most texts are in one of the two. */
+function tableOf(terms: Terms): Names {
+  let names = TABLES.get(terms);
+  if (names === undefined) {
+    names = tableNames(terms);
+    TABLES.set(terms, names);
+  }
+  return names;
+}
+
+const TABLES = new Map<Terms, Names>();
 
 /**
  * The names of a dialect together with a pattern's special stitches, which win over the table at equal length. All parts
@@ -51,13 +61,13 @@ export function lexiconOf(
   specials: readonly string[],
   fullNames: readonly FullName[] = [],
 ): Lexicon {
-  if (specials.length === 0) return { terms, stitches: TABLES[terms], specials: null };
+  if (specials.length === 0) return { terms, stitches: tableOf(terms), specials: null };
   let names = SPECIALS.get(specials);
   if (names === undefined) {
     names = specialNames(terms, specials, fullNames);
     SPECIALS.set(specials, names);
   }
-  return { terms, stitches: TABLES[terms], specials: names };
+  return { terms, stitches: tableOf(terms), specials: names };
 }
 
 const SPECIALS = new WeakMap<readonly string[], Names>();
@@ -73,24 +83,31 @@ function specialNames(terms: Terms, specials: readonly string[], fullNames: read
   const branch = emptyBranch();
   for (const name of specials) addName(branch, name, { kind: 'special', name });
   for (const { full, name } of fullNames)
-    if (OWN_WORDS.test(full) && !LED_BY.test(full) && longest(TABLES[terms], tokenise(full).list, 0) === null)
+    if (
+      OWN_WORDS.test(full) &&
+      !LED_BY.test(full) &&
+      longest(tableOf(terms), tokenise(full).list, 0) === null
+    )
       addName(branch, full, { kind: 'special', name });
   for (const { full, name } of onlyOnesOfAKind(fullNames))
-    if (longest(TABLES[terms], tokenise(full).list, 0) === null)
+    if (longest(tableOf(terms), tokenise(full).list, 0) === null)
       addName(branch, full, { kind: 'special', name });
   addPlurals(branch);
   return namesOf(branch);
 }
 
 function namesOf(first: Branch): Names {
-  const later = new Set<string>();
-  for (const branch of first.next.values()) addLater(branch, later);
+  const met = new Set<Branch>();
+  for (const branch of first.next.values()) addWithin(branch, met);
+  const later = new Set([...met].flatMap(({ next }) => [...next.keys()]));
   return { first, begun: partsOf([...first.next.keys()]), later: partsOf([...later]) };
 }
 
-function addLater({ next }: Branch, later: Set<string>): void {
-  for (const text of next.keys()) later.add(text);
-  for (const branch of new Set(next.values())) addLater(branch, later);
+/** A branch and all that are on it; a plural leads on where its singular does, so many are met again. */
+function addWithin(branch: Branch, met: Set<Branch>): void {
+  if (met.has(branch)) return;
+  met.add(branch);
+  for (const following of branch.next.values()) addWithin(following, met);
 }
 
 function partsOf(texts: readonly string[]): Parts {
