@@ -19,6 +19,8 @@ const KINDS: Readonly<Record<GatheredWord, Kind>> = {
   puff: { ending: '-puff', names: /(?:^|[\s-])puff(?: st| stitch)?$/i },
 };
 
+const BEGINS = /^beg/i;
+
 /**
  * Those that have the name, the pattern's own or the table's; a first one that is written out, `ch 2, dc2tog in same
  * sp`, may be among them. Where none has the name, those of several legs that are called by their number: `dc3tog`.
@@ -30,6 +32,7 @@ export function countGathered(word: GatheredWord, stretch: RowStretch, said: num
   let named = 0;
   let others = 0;
   let begins = false;
+  let onlyBegun = true;
   let any = false;
   for (let i = first; i < end; i += 1) {
     const id = countedId(builder, i);
@@ -40,13 +43,18 @@ export function countGathered(word: GatheredWord, stretch: RowStretch, said: num
     if (own && group !== null) {
       if (!groups.has(group)) named += 1;
       groups.add(group);
-    } else if (special === null && id.endsWith(ending)) named += 1;
-    else if (stitchById(id).family === 'together') {
+      onlyBegun &&= BEGINS.test(special);
+    } else if (special === null && id.endsWith(ending)) {
+      named += 1;
+      onlyBegun = false;
+    } else if (stitchById(id).family === 'together') {
       others += 1;
       begins ||= !any;
     }
     any = true;
   }
   if (named === 0) return others;
+  // `beg cl in same dc, *tr3tog in next dc`: the first alone goes by the name, and all are such.
+  if (onlyBegun) return named + others;
   return begins && named + 1 === said ? said : named;
 }

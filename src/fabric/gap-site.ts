@@ -1,7 +1,8 @@
 /** The gap between two stitches that "between next 2 sts" or "in sp before next dc" names. */
 
 import { describeWhat } from '../notation/describe-what.ts';
-import type { Place, Stop } from '../notation/tree.ts';
+import type { Place, Stop, What } from '../notation/tree.ts';
+import type { Span } from '../source/span.ts';
 import { begunSpecial } from './begun-special.ts';
 import { describeSite } from './describe-site.ts';
 import { INTO, NONE } from './fabric.ts';
@@ -189,6 +190,27 @@ function behindGroup(
   if (place.what.kind !== 'group') return end;
   const space = spaceBetween(worker, sites, index, end);
   return space < 0 ? end : afterPlace(sites, space);
+}
+
+/** `next sp` where groups stand side by side with no chains at all: the gap between two of them. Null where there is any space, or no groups. */
+export function gapForSpace(worker: Worker, what: What, span: Span): Site | null {
+  const { sites } = worker;
+  if (what.kind !== 'space' || what.chains !== null || what.corner || what.of !== undefined || sites === null)
+    return null;
+  if (!worker.rowBegun || !inGroups(sites)) return null;
+  const two = { values: [2], span };
+  return gapSite(worker, { kind: 'gap', what: { kind: 'group' }, apart: two, span });
+}
+
+/** All of it in groups, at least two, and nothing but the gap the row began in between them. */
+function inGroups(sites: readonly Site[]): boolean {
+  const feet = new Map<number, number>();
+  for (const { kind, space, foot } of sites) {
+    if (kind === 'gap') continue;
+    if (space !== NONE || kind !== 'stitch' || foot === NONE) return false;
+    feet.set(foot, (feet.get(foot) ?? 0) + 1);
+  }
+  return feet.size > 1 && [...feet.values()].every((n) => n > 1);
 }
 
 /** The first stitch behind the one at an index, or behind the whole special stitch it belongs to. */

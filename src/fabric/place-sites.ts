@@ -20,6 +20,7 @@ import {
   passPlace,
   reach,
 } from './find-site.ts';
+import { gapForSpace } from './gap-site.ts';
 import { lastMade, siteOfGroup, siteOfSpace } from './part-sites.ts';
 import { siteAtSide, siteLeftOver } from './row-edge.ts';
 import type { Site } from './site.ts';
@@ -30,14 +31,11 @@ import { chainsOver, cornerOfOpening } from './work-opening.ts';
 import type { Worker } from './worker.ts';
 import { stuck, valueFor } from './worker.ts';
 
-/**
- * The nth of `count` places, found and passed one at a time as they are worked; null with the trouble noted when it
- * is not there. `each` gives null without trouble when the stop is reached.
- */
+/** The nth of `count` places, found and passed one at a time as they are worked; null with the trouble noted when it is not there, and without where the stop of `each` is reached. */
 export function nextSite(worker: Worker, what: What, span: Span, here = false): Site | null {
   const over = what.kind === 'space' ? chainsOver(worker, what.chains) : null;
   if (over !== null) return over;
-  const gap = what.kind === 'corner' ? cornerOfOpening(worker) : null;
+  const gap = what.kind === 'corner' ? cornerOfOpening(worker) : gapForSpace(worker, what, span);
   if (gap !== null) return gap;
   const begun = what.kind === 'special' ? begunSpecial(worker, what.name) : -1;
   if (begun >= 0) return passed(worker, begun);

@@ -11,6 +11,7 @@ import { grownLine } from './grown-line.ts';
 import { lastRow } from './last-rows.ts';
 import { isLeftOpen, onceThrough, repeatedRow, rowOfPass } from './open-end.ts';
 import { otherSide } from './other-side.ts';
+import { isHeading, rowsUntilCount } from './rows-until-count.ts';
 import { noneToChange, withCorners } from './with-corners.ts';
 import type { RowPlan } from './work-row.ts';
 
@@ -61,7 +62,11 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     const repAt = said === undefined ? -1 : line.steps.indexOf(said);
     const before = line.steps.slice(0, Math.max(0, repAt));
     const after = line.steps.slice(repAt + 1);
-    const numbers = rowNumbers(label, rep ?? null, last, setting, line, faults);
+    const goesOn = rowsUntilCount(rep ?? null, line, history, setting.sizeIndex);
+    const numbers =
+      goesOn === null
+        ? rowNumbers(label, rep ?? null, last, setting, line, faults)
+        : range(last + 1, last + goesOn);
     if (numbers === null) return { plans, faults };
     // `sc evenly around`: how many there are is not known, so no row is worked.
     const open = line.readable ? unspreadIn(line.steps) : null;
@@ -87,7 +92,9 @@ export function planRows(lines: readonly Line[], setting: PlanSetting): PlansMad
     }
     if (label?.kind === 'numbered' && numbers.length > 0) {
       const first = numbers[0] ?? 0;
-      const restarts = first === 1 && (last === 0 || unit !== lastUnit || goesAlongRowEnds(line));
+      const restarts =
+        first === 1 &&
+        (last === 0 || unit !== lastUnit || goesAlongRowEnds(line) || isHeading(lines[lineIndex - 1]));
       const goesOn = last === 0 && first === setting.before + 1;
       if (first !== last + 1 && !restarts && !goesOn && !listed && !unsure) {
         const names = { row: rowName(label.word, first), expected: rowName(label.word, last + 1) };

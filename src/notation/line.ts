@@ -81,6 +81,8 @@ export interface StatedCount {
   readonly ofRow?: number;
   /** `By the end of Row 10 you have 38, by Row 20 78`: the counts of further rows of the line, told with it. */
   readonly also?: readonly StatedCount[];
+  /** `until 20 sts remain` behind rows that are repeated: they go on until it is so. */
+  readonly until?: true;
   /** `(78, 84, 90)`: one for each of the rows of the line, of which this is the last. */
   readonly each?: readonly StatedCount[];
   readonly span: Span;

@@ -1,13 +1,17 @@
 /** What `continue` goes on with: rounds that grow, a pattern up to a measure, the sides of a border; else words to the maker. */
 
 import type { Cursor } from './cursor.ts';
-import { takeAny, wordAt } from './cursor.ts';
+import { peek, takeAny, wordAt } from './cursor.ts';
 import { readOnRound } from './read-all-sides.ts';
+import { readFarEdge } from './read-edge.ts';
 import { readGrowing } from './read-growing.ts';
 import { readMakerNote } from './read-note.ts';
 import { readInPattern } from './read-pattern.ts';
 import { readRepeatRows } from './read-rows.ts';
 import type { Step } from './tree.ts';
+import { WordSet } from './word-set.ts';
+
+const SIDEWAYS = new WordSet(['down', 'along', 'up', 'on']);
 
 /** `keep going with row 2 till you've got 80 rows`; null with the cursor where it was. */
 export function readKeepOn(cursor: Cursor): Step | null {
@@ -15,6 +19,8 @@ export function readKeepOn(cursor: Cursor): Step | null {
   cursor.at += 1;
   takeAny(cursor, 'on');
   takeAny(cursor, 'going', 'repeating', 'working', 'doing');
+  const along = SIDEWAYS.holds(peek(cursor)) ? readFarEdge(cursor) : null;
+  if (along !== null) return along;
   takeAny(cursor, 'with', 'on', 'in');
   takeAny(cursor, 'the');
   const rows = readRepeatRows(cursor, from);

@@ -22,6 +22,7 @@ import {
   takeEnding,
   takeFurtherRow,
   takeHalved,
+  takeRowsBeside,
   takeTalk,
   takeTold,
 } from './read-told-count.ts';
@@ -80,6 +81,8 @@ export function readStatedCount(
     if (peek(cursor).kind === 'stop') cursor.at += 1;
     if (peek(cursor).kind !== 'close') return back(cursor, from);
     cursor.at += 1;
+    const rows = takeRowsBeside(cursor);
+    if (rows !== null) entries.push(rows);
   }
   // `– 40 sc –`.
   if (dashed && peek(cursor).kind === 'dash') cursor.at += 1;
@@ -132,14 +135,18 @@ function wordsBack(cursor: Cursor): number {
 /** `ending with 35 blocks`, `until 1 block remains` behind rows that are repeated: what the last of them makes. */
 export function readEndingCount(cursor: Cursor): StatedCount | null {
   const from = cursor.at;
+  const goesOn = UNTIL.holds(peek(cursor));
   if (!takeEnding(cursor)) return back(cursor, from);
   const inner = cursor.at;
   const entries = isNumberOrSkip(cursor) ? readEntries(cursor, false) : null;
   takeAny(cursor, 'left', 'remain', 'remains');
   const { kind } = peek(cursor);
   if (entries === null || (kind !== 'stop' && kind !== 'end')) return back(cursor, from);
-  return { entries, text: textSince(cursor, inner), span: spanSince(cursor, inner) };
+  const count = { entries, text: textSince(cursor, inner), span: spanSince(cursor, inner) };
+  return goesOn ? { ...count, until: true } : count;
 }
+
+const UNTIL = new WordSet(['until', 'till', 'til']);
 
 /** What cannot be an instruction by itself, as `6 sc` can. */
 function isNoStep({ what }: StatedEntry): boolean {

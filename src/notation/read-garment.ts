@@ -22,9 +22,11 @@ export function readSideways(cursor: Cursor, from: number): AlongStep | NoteStep
   // `Turn the ribbing sideways.`: the row behind it says that it goes along.
   if (turned && (peek(cursor).kind === 'stop' || peek(cursor).kind === 'end'))
     return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
-  if (turned) {
+  // `turn to work along the side of the cuff`.
+  const to = !turned && takeAny(cursor, 'to') !== null;
+  if (turned || to) {
     if (peek(cursor).kind === 'comma') cursor.at += 1;
-    takeAny(cursor, 'and');
+    takeAny(cursor, 'and', 'to');
     const works = takeAny(cursor, 'work', 'working') !== null;
     if (works && takeOneOf(cursor, WAYS) !== null) {
       takeAny(cursor, 'the', 'one');
@@ -32,6 +34,12 @@ export function readSideways(cursor: Cursor, from: number): AlongStep | NoteStep
       const edge = takeAny(cursor, 'edge', 'side', 'ends') !== null;
       takeAny(cursor, 'thus');
       takeWords(cursor, 'as', 'follows');
+      if (edge && takeAny(cursor, 'of') !== null) {
+        takeAny(cursor, 'the', 'your');
+        takeOneOf(cursor, TURNED);
+      }
+      if (edge && to && (peek(cursor).kind === 'stop' || peek(cursor).kind === 'end'))
+        return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
       if (peek(cursor).kind === 'colon') cursor.at += 1;
       if (edge) return { kind: 'along', edge: 'row ends', span: spanSince(cursor, from) };
     }

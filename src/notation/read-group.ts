@@ -264,7 +264,7 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   }
   cursor.at += 2;
   const toMark = body.markAt !== null && readToMark(cursor, '**');
-  const stop = readInAll(cursor) ?? readStop(cursor);
+  const stop = readInAll(cursor) ?? readStop(cursor) ?? endsUnsaid(cursor, from);
   if (stop === null) {
     const said = cursor.at;
     skipToBoundary(cursor);
@@ -309,6 +309,16 @@ export function readStar(cursor: Cursor): readonly Step[] | null {
   };
   return [endsWith === null ? repeat : { ...repeat, endsWith }];
 }
+
+/** `rep from *, ending last rep with …`: to the end, though the word is not said; null where the last pass is not told. */
+function endsUnsaid(cursor: Cursor, from: number): Stop | null {
+  const at = peek(cursor).kind === 'comma' ? 1 : 0;
+  const ends = ENDS_LAST.holds(peek(cursor, at)) && wordAt(cursor, at + 1) === 'last';
+  if (!ends || !wordAt(cursor, at + 2).startsWith('rep')) return null;
+  return { kind: 'end', word: 'across', span: spanSince(cursor, from) };
+}
+
+const ENDS_LAST = new WordSet(['ending', 'end', 'finishing']);
 
 /** `rep from * to * once`, `rep between *s 3 times` (the word "rep" already read); null when neither stands here. */
 export function readBetweenMarks(cursor: Cursor, from: number): readonly Step[] | null {

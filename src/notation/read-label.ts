@@ -10,6 +10,7 @@ import { readLoop } from './read-loop.ts';
 import { isNumber, isNumberOrSkip, readNumber, readOrdinals } from './read-number.ts';
 import { readYarnInBrackets } from './read-yarn.ts';
 import { asWritten, unitAt, unitOfPart } from './row-unit.ts';
+import { skipRemark } from './skip-remark.ts';
 import type { LoopsStep, YarnStep } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
@@ -374,16 +375,4 @@ function readSide(cursor: Cursor): 'RS' | 'WS' | null {
   }
   cursor.at = from;
   return null;
-}
-
-/** `Next round (handles) –`: what is made on it; plain words between the label and its mark. */
-function skipRemark(cursor: Cursor): void {
-  const from = cursor.at;
-  if (peek(cursor).kind !== 'open') return;
-  do cursor.at += 1;
-  while (peek(cursor).kind === 'word' && findName(cursor.lexicon, cursor.tokens, cursor.at) === null);
-  const after = peek(cursor, 1).kind;
-  if (peek(cursor).kind === 'close' && cursor.at > from + 1 && (after === 'colon' || after === 'dash'))
-    cursor.at += 1;
-  else cursor.at = from;
 }

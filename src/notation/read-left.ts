@@ -45,7 +45,14 @@ export function readRemaining(cursor: Cursor, from: number): Place | null {
   const start = cursor.at;
   if (takeAny(cursor, 'rem', 'remaining') === null) return null;
   const n = isAmount(cursor) ? readNumber(cursor) : null;
-  const what = n === null ? null : readWhat(cursor);
+  const what = readWhat(cursor);
+  // `dec twice, sc in remaining sts`: each that there is.
+  const ends = atBoundary(cursor) || peek(cursor).kind === 'open';
+  const all = n === null && ends && (what?.kind === 'st' || what?.kind === 'stitch');
+  if (what !== null && all) {
+    const span = spanSince(cursor, from);
+    return { kind: 'each', what, stop: { kind: 'end', word: 'across', span }, span };
+  }
   if (n === null || what === null) {
     cursor.at = start;
     return null;

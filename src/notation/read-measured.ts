@@ -62,12 +62,45 @@ export function takeMeasured(cursor: Cursor): boolean {
 
 /** `34 (35:36:37) cm`: brackets that hold the other sizes' lengths; any other are words behind the first. */
 function takeOfSizes(cursor: Cursor): void {
+  if (takeMixedLengths(cursor)) return;
   const from = cursor.at;
   const faults = cursor.faults.length;
   const n = readNumber(cursor);
   if (n !== null && n.values.length === cursor.context.sizes && cursor.faults.length === faults) return;
   cursor.at = from;
   forgetSince(cursor, faults);
+}
+
+/** `17 (17, 17 1/2, 17 1/2) in`: a length for each size, some with a fraction; the cursor stays where there are not as many. */
+function takeMixedLengths(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (takeLength(cursor) && peek(cursor).kind === 'open') {
+    cursor.at += 1;
+    let sizes = 1;
+    while (takeLength(cursor)) {
+      sizes += 1;
+      const { kind, text } = peek(cursor);
+      if (kind === 'comma' || kind === 'colon' || kind === 'semicolon' || text === ':') cursor.at += 1;
+      else break;
+    }
+    if (sizes === cursor.context.sizes && peek(cursor).kind === 'close') {
+      cursor.at += 1;
+      return true;
+    }
+  }
+  cursor.at = from;
+  return false;
+}
+
+/** `17`, `17 1/2`, `6.5`. */
+function takeLength(cursor: Cursor): boolean {
+  if (peek(cursor).kind !== 'number') return false;
+  cursor.at += 1;
+  const whole = peek(cursor).kind === 'number' ? 1 : 0;
+  if (peek(cursor, whole).text === '/' && peek(cursor, whole + 1).kind === 'number') cursor.at += whole + 2;
+  else if (peek(cursor).kind === 'stop' && peek(cursor, 1).kind === 'number' && peek(cursor, 1).glued)
+    cursor.at += 2;
+  return true;
 }
 
 /** `is the same length as the back`, `is as long as the back`. */

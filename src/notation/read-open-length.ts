@@ -36,7 +36,17 @@ function takeLength(cursor: Cursor): boolean {
   takeAny(cursor, 'the', 'your', 'any');
   const before = takeOneOf(cursor, WANTED) !== null;
   if (takeOneOf(cursor, LENGTHS) === null) return false;
-  return before || takeOneOf(cursor, WANTED) !== null;
+  if (before || takeOneOf(cursor, WANTED) !== null) return true;
+  // `for the length you need`.
+  return takeAny(cursor, 'you', 'your') !== null && takeWish(cursor);
+}
+
+/** `need`, `would like`, `shelf needs` behind "you" or "your". */
+function takeWish(cursor: Cursor): boolean {
+  takeAny(cursor, 'would');
+  if (takeOneOf(cursor, WISHES) !== null) return true;
+  if (peek(cursor).kind === 'word' && WISHES.holds(peek(cursor, 1))) cursor.at += 2;
+  return WISHES.holds(peek(cursor, -1));
 }
 
 /** What a piece is held against, or wanted for: one of these tells that no number is meant. */

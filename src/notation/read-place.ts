@@ -119,7 +119,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     }
     if (what.kind === 'row-end' && takeAny(cursor, 'along', 'down', 'up') !== null) {
       takeAny(cursor, 'the');
-      takeAny(cursor, 'other', 'first', 'second', 'next');
+      takeOneOf(cursor, WHICH_SIDE);
       takeAny(cursor, 'side', 'edge');
     }
     if (what.kind === 'row-end') takeToEndOfSide(cursor);
@@ -172,7 +172,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
     const passed = n === null && takeAny(cursor, 'skipped', 'missed') !== null;
     if (passed) takeWaiting(cursor);
-    const what = readWhat(cursor);
+    const what = readWhat(cursor) ?? (passed ? null : readLastAlone(cursor));
     if (what === null) return backTo(cursor, start);
     // The first of the stitches just skipped.
     if (passed) {
@@ -235,6 +235,12 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   return readNamedPlace(cursor, from, start);
 }
 
+/** `2 sc in last (14)`, `in the last one`: a stitch, or a chain; null where more is said. */
+function readLastAlone(cursor: Cursor): What | null {
+  const alone = wordAt(cursor, -1) === 'last' || wordAt(cursor, -1) === 'one';
+  return alone && (atBoundary(cursor) || peek(cursor).kind === 'open') ? ANY_STITCH : null;
+}
+
 /** `of first loop`, `of next ch-3 sp` behind chains; the cursor stays where neither stands. */
 function takeOfSpace(cursor: Cursor): boolean {
   const start = cursor.at;
@@ -271,6 +277,7 @@ function takeOfSide(cursor: Cursor): void {
   if (takeAny(cursor, 'side', 'edge') === null || !atBoundary(cursor)) cursor.at = start;
 }
 
+const WHICH_SIDE = new WordSet('other first second next long short straight left right one'.split(' '));
 const ENDS = new WordSet(['across', 'around']);
 
 /** How far "each" goes where it is not said: to the end, or along one side. */

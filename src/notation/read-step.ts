@@ -150,7 +150,7 @@ const READERS = new WordMap<Reader>([
   ...entries(['long'], readTail),
   ...entries(['each', 'every', 'you', "you'll", 'you’ll'], readGrowth),
   ...entries([...UNITS], readNamedRows),
-  ...entries(['until'], readMeasured),
+  ...entries(['until', 'till', 'til'], readMeasured),
   ...entries(['magic', 'adjustable'], readRingWith),
   ...entries(['stop'], readStopThere),
   ...entries(['these'], readPattern),

@@ -1,7 +1,7 @@
 /** The words of a sentence that lead to a count: `You should now have`, `Still`, `After Row 24 you will have`. */
 
 import type { Cursor } from './cursor.ts';
-import { nameHere, peek, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
+import { nameHere, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import type { StatedEntry } from './line.ts';
 import { isNumber, isNumberOrSkip, readNumber } from './read-number.ts';
 import { WORK } from './read-remark.ts';
@@ -93,6 +93,25 @@ export function takeHalved(cursor: Cursor, entries: readonly StatedEntry[]): boo
   return half.values.every((value, i) => value === null || 2 * value === only.n.values[i]);
 }
 
+/** `[5 rounds]` behind `(30)`: how many rows the line has; null, the cursor where it was, where that is not told. */
+export function takeRowsBeside(cursor: Cursor): StatedEntry | null {
+  if (peek(cursor).kind !== 'open' || !isNumber(cursor, 1)) return null;
+  const start = cursor.at;
+  cursor.at += 1;
+  const from = cursor.at;
+  const n = readNumber(cursor);
+  const rows = ROWS_COUNTED.holds(peek(cursor)) && peek(cursor, 1).kind === 'close';
+  if (n === null || !rows) {
+    cursor.at = start;
+    return null;
+  }
+  cursor.at += 1;
+  const span = spanSince(cursor, from);
+  cursor.at += 1;
+  return { n, what: { kind: 'rows' }, span };
+}
+
+const ROWS_COUNTED = new WordSet(['rows', 'rnds', 'rounds', 'row', 'rnd', 'round']);
 const HALVING = new WordSet(['that', "that's", 'that’s', 'which', 'or']);
 
 /** `, by Row 20 it's`, `and at the end of Row 30 you have` behind the count of another row: whether one more is told; the cursor then stands before it. */

@@ -43,6 +43,19 @@ const WORKED = new WordSet([
   'into',
 ]);
 
+/** `at the end`, `at end of row` behind "do not turn". */
+function takeAtEnd(cursor: Cursor): void {
+  const start = cursor.at;
+  if (takeAny(cursor, 'at') === null) return;
+  takeAny(cursor, 'the');
+  const end = takeAny(cursor, 'end') !== null;
+  if (end && takeAny(cursor, 'of') !== null) {
+    takeAny(cursor, 'the', 'this', 'last');
+    takeAny(cursor, 'row', 'rnd', 'round');
+  }
+  if (!end || !atBoundary(cursor)) cursor.at = start;
+}
+
 export function readTurn(cursor: Cursor): Step | null {
   const from = cursor.at;
   if (takeAny(cursor, 'turn') !== null) {
@@ -57,8 +70,10 @@ export function readTurn(cursor: Cursor): Step | null {
     return { kind: 'turn', what: 'turn', span };
   }
   if (takeAny(cursor, "don't", 'don’t', 'dont') === null && !takeWords(cursor, 'do', 'not')) return null;
-  if (takeAny(cursor, 'turn') !== null)
+  if (takeAny(cursor, 'turn') !== null) {
+    takeAtEnd(cursor);
     return { kind: 'turn', what: 'do not turn', span: spanSince(cursor, from) };
+  }
   if (takeWords(cursor, 'fasten', 'off') || takeWords(cursor, 'cut', 'yarn'))
     return (
       readSideways(cursor, from) ?? {

@@ -21,6 +21,10 @@ export interface MaterialsRead {
   readonly questions: readonly Diagnostic[];
 }
 
+/** `8 mm safety eyes`: millimetres of something else. */
+const NO_HOOK =
+  /^(?!.*\bhook\b).*\b(?:eyes?|buttons?|beads?|snaps?|poppers?|noses?|rings?|stones?|sequins?)\b/i;
+
 export function readMaterials(items: readonly Item[], file: string): MaterialsRead {
   const supplyLines: Given<string>[] = [];
   const pieces: Piece[] = [];
@@ -30,7 +34,7 @@ export function readMaterials(items: readonly Item[], file: string): MaterialsRe
   const yarnItems: Item[] = [];
   for (const item of items) {
     const { hook: named, rest } = withoutHook(item);
-    const read = named === null ? null : readHook(named);
+    const read = named === null || NO_HOOK.test(named) ? null : readHook(named);
     if (read !== null) {
       if (hook !== null && read.hook !== hook.value)
         questions.push(textFault('text/hook', file, item.span, { read: hook.value, also: read.hook }));
