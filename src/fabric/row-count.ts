@@ -132,6 +132,7 @@ function isOfMany({ what }: StatedEntry): boolean {
   return what?.kind === 'together' || what?.kind === 'shape';
 }
 
+const ANY_GROUP: Thing = { kind: 'together', word: 'group', size: null, id: null };
 const BLOCK = /\b(?:block|tile)$/i;
 
 /** The words of a stated count that nothing in the row's stitches tells. */
@@ -204,6 +205,9 @@ function differs(
   // A block that begins the row may have the name, and those after it be written out.
   if (what?.kind === 'special' && BLOCK.test(what.name) && countThing({ kind: 'block' }, made, said) === said)
     return null;
+  // A cluster that the text describes may be written out in its rows: `3 dc in ring`.
+  const written = what?.kind === 'special' && is === 0 ? countThing(ANY_GROUP, made, said) : null;
+  if (written !== null && written > 0) return written === said ? null : written;
   if (is === said && what?.kind === 'stitch') return otherwise(what.id, namesSpecial, made);
   const [alone = is] = apart;
   return Math.abs(alone - said) < Math.abs(is - said) ? alone : is;

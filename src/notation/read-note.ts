@@ -57,7 +57,9 @@ export const MAKER_WORDS: readonly string[] =
 /** `place marker in first st`, `pull ring closed`: kept as written to the end of the phrase. */
 export function readMakerNote(cursor: Cursor): Step {
   const from = cursor.at;
-  skipStep(cursor);
+  const careful = wordAt(cursor, 1) === 'careful' || wordAt(cursor, 1) === 'care';
+  if (careful) while (!atBoundary(cursor) && !JOINS.holds(peek(cursor))) cursor.at += 1;
+  else skipStep(cursor);
   takeApart(cursor);
   takeEachLong(cursor);
   if (cursor.tokens[from]?.text === 'fold') takeSlipped(cursor);
@@ -65,6 +67,8 @@ export function readMakerNote(cursor: Cursor): Step {
   return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
 }
 
+/** `being careful not to twist join with a sl st`: the join is a step of its own, comma or none. */
+const JOINS = new WordSet(['join', 'sl', 'ss', 'slip']);
 const FINISHING = new Set([
   'weave',
   'hide',

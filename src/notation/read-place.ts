@@ -3,6 +3,7 @@
 import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, takeOneOf, takeWords, wordAt } from './cursor.ts';
 import { takeMagicRing } from './magic-ring-words.ts';
+import type { Num } from './num.ts';
 import { readChainInBrackets, readChainName, readPlainChain } from './read-chain-name.ts';
 import { takeToEndOfSide } from './read-foundation.ts';
 import { readBelow, readGap, readOfRow } from './read-gap.ts';
@@ -11,7 +12,7 @@ import { readLoop } from './read-loop.ts';
 import { chainSpace, readNamedPlace, readOfSpecialSpace } from './read-named-place.ts';
 import { readNumber, readOrdinal } from './read-number.ts';
 import { readOneOf } from './read-of.ts';
-import { PASSED_WORDS, readPassed, readPassedSeveral } from './read-passed.ts';
+import { PASSED_WORDS, readAnyPassed, readPassed, readPassedSeveral } from './read-passed.ts';
 import { takeOfWhole } from './read-piece-sides.ts';
 import { readEndOfRow, readRowEdge } from './read-row-edge.ts';
 import { readAsJoin, readLastMade, readStemOfMade, takeLastMade } from './read-same.ts';
@@ -172,7 +173,7 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
     const n = isAmount(cursor) ? readNumber(cursor) : null;
     const passed = n === null && takeAny(cursor, 'skipped', 'missed') !== null;
     if (passed) takeWaiting(cursor);
-    const what = readWhat(cursor) ?? (passed ? null : readLastAlone(cursor));
+    const what = readWhat(cursor) ?? (passed ? null : readLastAlone(cursor, n));
     if (what === null) return backTo(cursor, start);
     // The first of the stitches just skipped.
     if (passed) {
@@ -195,6 +196,8 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   }
   if (takeAny(cursor, 'any') !== null) {
     takeAny(cursor, 'outer', 'outside');
+    const left = wordAt(cursor) === 'of' ? readAnyPassed(cursor, from) : null;
+    if (left !== null) return left;
     // `any edge`: the round begins somewhere along it.
     const what = readWhat(cursor) ?? (takeAny(cursor, 'edge', 'side') === null ? null : ANY_STITCH);
     if (what === null) return backTo(cursor, start);
@@ -235,9 +238,9 @@ export function readPlaceWords(cursor: Cursor, from: number): Place | null {
   return readNamedPlace(cursor, from, start);
 }
 
-/** `2 sc in last (14)`, `in the last one`: a stitch, or a chain; null where more is said. */
-function readLastAlone(cursor: Cursor): What | null {
-  const alone = wordAt(cursor, -1) === 'last' || wordAt(cursor, -1) === 'one';
+/** `2 sc in last (14)`, `in the last one`, `in last 10 (12)`: stitches, or a chain; null where more is said. */
+function readLastAlone(cursor: Cursor, n: Num | null): What | null {
+  const alone = n !== null || wordAt(cursor, -1) === 'last';
   return alone && (atBoundary(cursor) || peek(cursor).kind === 'open') ? ANY_STITCH : null;
 }
 

@@ -221,3 +221,84 @@ describe('along a side, and for as long as it takes', () => {
     }
   });
 });
+
+describe('said in fewer words', () => {
+  const flat = (row: string) =>
+    faults(us('Ch 21.', 'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (20 sc)', row));
+
+  test('the last so many', () => {
+    expect(flat('Row 2: Ch 1, sc in next 6, [sc2tog] 4 times, sc in last 6, turn. (16 sc)')).toEqual([]);
+    expect(flat('Row 2: Ch 1, sc in next 6, [sc2tog] 4 times, sc in last 5, turn. (15 sc)')).not.toEqual([]);
+    expect(flat('Row 2: Ch 1, sc in next 6, [sc2tog] 4 times, sc in last 6, turn. (17 sc)').join()).toContain(
+      'Row 2 makes 12 sc, but 17',
+    );
+  });
+
+  test('a chain joined behind a word of care, comma or none', () => {
+    const ring = (words: string, n = 20) =>
+      faults(
+        us(
+          `Ch 20, ${words} join with sl st in first ch to form a ring.`,
+          `Rnd 1: Ch 1, sc in each ch around, join. (${n} sc)`,
+        ),
+      );
+    for (const words of [
+      'being careful not to twist',
+      'being careful not to twist,',
+      'taking care not to twist it',
+    ])
+      expect(ring(words)).toEqual([]);
+    expect(ring('being careful not to twist', 21).join()).toContain('Rnd 1 makes 20');
+  });
+
+  const square = (border: string, n: number) =>
+    faults(
+      us(
+        'Cluster = 3 dc in the same space',
+        'Ch 4, sl st to first ch to form ring.',
+        'Rnd 1: Ch 3 (counts as first dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2* three times, sl st to top of ch 3. (4 clusters, 4 ch-2 sps)',
+        'Rnd 2: Ch 1, 3 sc in each ch-2 sp and sc in each dc around, join with sl st in first sc. (24 sc)',
+        `Rnd 3: Ch 1, sc in each sc around, ${border}, join with sl st in first sc. (${n} sc)`,
+      ),
+    );
+
+  test('clusters written out, and what goes into the middle of each corner', () => {
+    for (const border of [
+      'putting 3 sc in the middle sc of each corner',
+      'placing 3 sc in center sc of each corner',
+    ])
+      expect(square(border, 32)).toEqual([]);
+    expect(square('putting 3 sc in the middle sc of each corner', 33).join()).toContain('Rnd 3 makes 32');
+    expect(
+      faults(
+        us(
+          'Cluster = 3 dc in the same space',
+          'Ch 4, sl st to first ch to form ring.',
+          'Rnd 1: Ch 3 (counts as first dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2* three times, sl st to top of ch 3. (5 clusters)',
+        ),
+      ).join(),
+    ).toContain('Rnd 1 makes 4 clusters, but 5');
+  });
+
+  test('yarn joined in any of the stitches that were skipped', () => {
+    const thumb = (join: string, n = 4) =>
+      faults(
+        us(
+          'HAND',
+          'R1: 6 sc in MR (6)',
+          'R2: 2 sc in each st around (12)',
+          'R3: sc in next 4 sts, ch 4, skip next 4 sts, sc in next 4 sts (8 sc, 1 ch-4 sp)',
+          'R4: sc in each st and in each ch around (12)',
+          'Fasten off.',
+          'THUMB',
+          join,
+          `R1: sc in each of the 4 skipped sts, sc in each of next 4 ch. (${n + 4})`,
+        ),
+      );
+    expect(thumb('Join yarn in any of the skipped sts of R2.')).toEqual([]);
+    expect(thumb('Join yarn in any of the 4 skipped sts of R2.')).toEqual([]);
+    expect(thumb('Join yarn in any of the skipped sts of R2.', 5).join()).toContain('makes 8');
+    expect(thumb('Join yarn in any of the skipped sts of R1.')).not.toEqual([]);
+    expect(thumb('Join yarn in any of the frobbled sts of R2.')).not.toEqual([]);
+  });
+});
