@@ -2,7 +2,7 @@
 
 import { diagnose } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { withCornersOf } from '../notation/put-step.ts';
+import { withCornersOf } from '../notation/corner-work.ts';
 import type { CornersStep, Step } from '../notation/tree.ts';
 
 /** The steps of the row with those behind it; null where the row has no stitch that goes into each of something. */

@@ -3,6 +3,7 @@
 import { diagnose } from '../diagnostics/catalogue.ts';
 import { allSides, spacesAndCorners } from './border-of-spaces.ts';
 import type { Counts } from './chain-counts.ts';
+import { withCornersOf } from './corner-work.ts';
 import type { Cursor } from './cursor.ts';
 import { spanAt, textSince } from './cursor.ts';
 import { lastOf } from './last-of.ts';
@@ -12,7 +13,6 @@ import { giveChainCounts } from './read-counts-together.ts';
 import { sharePlace } from './share-place.ts';
 import type {
   CornersStep,
-  CornerWork,
   GroupStep,
   JoinStep,
   NoteStep,
@@ -159,11 +159,6 @@ function cornersLast(cursor: Cursor, steps: Step[], step: CornersStep): void {
         { words: 'working … in each corner', expected: 'a stitch worked in each st around before it,' },
       ),
     );
-}
-
-/** What goes into corners, with what goes into those that were told before. */
-export function withCornersOf(before: CornerWork | undefined, { body, what }: CornersStep): CornerWork {
-  return before === undefined ? { body, what } : { ...before, also: { body, what } };
 }
 
 /** The side that a repeat before it goes along, worked once more. */

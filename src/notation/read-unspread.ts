@@ -7,7 +7,7 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, nameHere, peek, spanSince, takeAny, takeOneOf, textSince, wordAt } from './cursor.ts';
 import type { Num } from './num.ts';
 import { readNumber } from './read-number.ts';
-import type { EvenlyStep, NoteStep, Step, StitchName } from './tree.ts';
+import type { EvenlyStep, NoteStep, StitchName } from './tree.ts';
 import { WordSet } from './word-set.ts';
 
 const WAYS = new WordSet(['around', 'round', 'along', 'across', 'up', 'down', 'over']);
@@ -118,13 +118,3 @@ function takeExample(cursor: Cursor): readonly [Num, Num] | null {
 }
 
 const LENGTHS = new WordSet(['short', 'long', 'shorter', 'longer']);
-
-/** The stretch of a line that is left to the maker so; null where it has none. */
-export function unspreadIn(steps: readonly Step[]): NoteStep | null {
-  for (const step of steps) {
-    if (step.kind === 'note' && step.unspread === true) return step;
-    const inner = step.kind === 'repeat' || step.kind === 'bracket' ? unspreadIn(step.body) : null;
-    if (inner !== null) return inner;
-  }
-  return null;
-}

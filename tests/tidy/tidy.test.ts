@@ -164,24 +164,38 @@ describe('imports', () => {
   });
 
   test('of the commands load no writer of PDFs before it is asked for: a check would wait for it', () => {
-    const loaded = new Set<string>();
-    const load = (file: string): void => {
-      if (loaded.has(file) || !file.endsWith('.ts')) return;
-      loaded.add(file);
-      for (const [, to = ''] of read(file).matchAll(
-        /^(?:import|export)\s(?!type\b)[^'";]*?\bfrom\s+'([^']+)'/gm,
-      )) {
-        if (to.startsWith('.')) load(resolve(dirname(file), to));
-        else loaded.add(to);
-      }
-    };
-    load(join(root, 'src/cli.ts'));
+    const loaded = loadedBy('src/cli.ts');
     expect(loaded.size).toBeGreaterThan(100);
     expect(loaded).not.toContain('pdfkit');
   });
 
+  test('of what makes a size of her own load no reader of words: her page is sent none that are to be read', () => {
+    const loaded = loadedBy('src/compile-own.ts');
+    expect(loaded.size).toBeGreaterThan(100);
+    expect(
+      [...loaded].filter((file) => /src\/notation\/(?:read-|cursor\.ts|tokenize)/.test(file)).map(named),
+    ).toEqual([]);
+  });
+
   test('run in no ring', () => expect(ringsIn(inner)).toEqual([]));
 });
+
+/** Every file of ours, by its whole name, and every library that a file has loaded before its first line runs. */
+function loadedBy(start: string): ReadonlySet<string> {
+  const loaded = new Set<string>();
+  const load = (file: string): void => {
+    if (loaded.has(file) || !file.endsWith('.ts')) return;
+    loaded.add(file);
+    for (const [, to = ''] of read(file).matchAll(
+      /^(?:import|export)\s(?!type\b)[^'";]*?\bfrom\s+'([^']+)'/gm,
+    )) {
+      if (to.startsWith('.')) load(resolve(dirname(file), to));
+      else loaded.add(to);
+    }
+  };
+  load(join(root, start));
+  return loaded;
+}
 
 /** Every way that leads back to where it began, told once from each file where it closes. */
 function ringsIn(arrows: readonly Import[]): string[] {
