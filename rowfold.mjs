@@ -5,7 +5,7 @@
  */
 
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
-import * as modules from 'node:module';
+import module from 'node:module';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -13,9 +13,6 @@ const HERE = path.dirname(fileURLToPath(import.meta.url));
 const KEPT = path.join(HERE, '.cache/rowfold');
 /** What the program is made from. */
 const FROM = ['src', 'shared', 'eleventy.config.ts', 'package-lock.json', 'rowfold.mjs', 'bundle.mjs'];
-
-// Where Node.js can, it keeps what it has made of the JavaScript as well.
-modules.enableCompileCache?.(path.join(HERE, '.cache/compiled'));
 
 const made = path.join(KEPT, stamp());
 try {
@@ -26,7 +23,10 @@ try {
   const { register } = await import('tsx/esm/api');
   register();
 }
-await import(pathToFileURL(existsSync(made) ? path.join(made, 'cli.js') : path.join(HERE, 'src/cli.ts')).href);
+const isMade = existsSync(made);
+// From Node.js 22 on, what it makes of the JavaScript is kept beside it as well.
+if (isMade) module.enableCompileCache?.(path.join(made, 'compiled'));
+await import(pathToFileURL(isMade ? path.join(made, 'cli.js') : path.join(HERE, 'src/cli.ts')).href);
 
 /** How many files there are, how large, and when the last of them was changed. */
 function stamp() {

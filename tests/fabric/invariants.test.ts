@@ -44,7 +44,8 @@ describe.each(DEMO_NAMES)('the demo pattern %s', (name) => {
     const rewritten = [
       text.slice(0, text.indexOf('terms:')),
       `terms: ${other}\n`,
-      text.slice(text.indexOf('skill:'), text.indexOf(special.length > 0 ? 'special:' : 'notes:')),
+      // What stands before the first of these belongs to no terms.
+      text.slice(text.indexOf('skill:'), text.search(/^(?:special|notes|parts):/m)),
       ...(special.length > 0 ? [`special:\n${special.join('\n')}\n`] : []),
       'parts:\n',
       ...pattern.parts.map(
