@@ -82,7 +82,7 @@ function putWork(cursor: Cursor, steps: Step[], step: WorkStep): void {
 /** What has no place of its own may go into that of the step. */
 function putBehindChain(cursor: Cursor, steps: Step[], step: WorkStep): void {
   const group = step.place === null ? null : sharePlace(steps, step);
-  if (group === null) steps.push(chainClosed(steps, step) ?? step);
+  if (group === null) steps.push(picotClosed(cursor, steps, step) ?? chainClosed(steps, step) ?? step);
   else putStep(cursor, steps, group);
 }
 
@@ -215,6 +215,17 @@ function bodyAt(step: Step, span: ShapeStep['span']): readonly Step[] {
 
 function together(first: Step, last: Step): ShapeStep['span'] {
   return { start: first.span.start, end: last.span.end };
+}
+
+/** `sc in next st, ch 3, sl st in first ch` in a repeat: a picot is closed on the first of the chains just made. */
+function picotClosed(cursor: Cursor, steps: readonly Step[], step: WorkStep): WorkStep | null {
+  const { stitch, times, place } = step;
+  const [made, chain] = steps.slice(-2);
+  const first = place?.kind === 'first' && place.n === null && place.what.kind === 'ch';
+  const slips = stitch.kind === 'stitch' && stitch.id === 'sl-st' && times === null;
+  if (!first || !slips || cursor.depth === 0 || chain?.kind !== 'chain' || 'of' in chain.n) return null;
+  if (made?.kind !== 'work' && made?.kind !== 'group') return null;
+  return { ...step, place: { kind: 'from-hook', nth: chain.n, span: place.span } };
 }
 
 /** `ch 24, sl st in first ch`: a ring, though the word is not said. */

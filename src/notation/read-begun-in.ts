@@ -4,8 +4,13 @@ import type { Cursor } from './cursor.ts';
 import { atBoundary, peek, spanSince, takeAny, textSince, wordAt } from './cursor.ts';
 import type { NoteStep } from './tree.ts';
 
+/** What stands behind "beginning" or "starting" and works nothing; null, with the cursor where it was, for anything else. */
+export function readBeginning(cursor: Cursor): NoteStep | null {
+  return readBegunIn(cursor) ?? readLongTail(cursor);
+}
+
 /** Null, with the cursor where it was, behind any other stitch, and where more than a chain of 1 stands before it. */
-export function readBegunIn(cursor: Cursor): NoteStep | null {
+function readBegunIn(cursor: Cursor): NoteStep | null {
   const from = cursor.at;
   if (!isFirstTogether(cursor)) return null;
   cursor.at += 1;
@@ -31,3 +36,21 @@ function isFirstTogether(cursor: Cursor): boolean {
 }
 
 const TOGETHER = /^[a-z]+2tog$/;
+
+/** `Starting with a long tail, chain 17`: how much yarn hangs at the beginning. Null, the cursor where it was, for anything else. */
+function readLongTail(cursor: Cursor): NoteStep | null {
+  const from = cursor.at;
+  cursor.at += 1;
+  if (takeAny(cursor, 'with', 'leaving') !== null) {
+    takeAny(cursor, 'a', 'an');
+    takeAny(cursor, 'extra', 'very', 'nice');
+    takeAny(cursor, 'long', 'good', 'generous');
+    const tail = takeAny(cursor, 'tail', 'end') !== null;
+    if (tail && takeAny(cursor, 'for', 'to') !== null)
+      while (peek(cursor).kind === 'word' && !atBoundary(cursor)) cursor.at += 1;
+    if (tail && atBoundary(cursor))
+      return { kind: 'note', text: textSince(cursor, from), span: spanSince(cursor, from) };
+  }
+  cursor.at = from;
+  return null;
+}

@@ -60,6 +60,17 @@ function takeAsBefore(cursor: Cursor): void {
   cursor.at = start;
 }
 
+/** `to work in rounds`, `to begin working in the round` behind a join: what for; the cursor stays where anything else is said. */
+function takeForRounds(cursor: Cursor): void {
+  const start = cursor.at;
+  cursor.at += 1;
+  takeAny(cursor, 'begin', 'start', 'continue', 'now');
+  const works = takeAny(cursor, 'work', 'working') !== null && takeAny(cursor, 'in') !== null;
+  takeAny(cursor, 'the');
+  const round = works && takeAny(cursor, 'round', 'rounds', 'rnds') !== null;
+  if (!round || !atBoundary(cursor)) cursor.at = start;
+}
+
 interface JoinRead {
   readonly step: Step;
   readonly place: Place | null;
@@ -118,6 +129,7 @@ function readJoinStep(cursor: Cursor): JoinRead | null {
     if (opening?.which === 'chains')
       place = { kind: 'first', n: null, what: { kind: 'ch' }, span: place.span };
   }
+  if (place !== null && wordAt(cursor) === 'to') takeForRounds(cursor);
   // `join B to first st with ss`.
   if (stitch === null && place !== null && wordAt(cursor) === 'with') {
     const with_ = cursor.at;

@@ -25,7 +25,7 @@ import {
 } from './read-all-round.ts';
 import { readApposition } from './read-apposition.ts';
 import { readAtEnd } from './read-at-end.ts';
-import { readBegunIn } from './read-begun-in.ts';
+import { readBeginning } from './read-begun-in.ts';
 import { readSideAgain } from './read-border-side.ts';
 import { readButLater } from './read-but.ts';
 import { readButtonholes, readMaking } from './read-buttonholes.ts';
@@ -95,7 +95,7 @@ const READERS = new WordMap<Reader>([
   ...entries(['join', 'joining', 'rejoin', 'attach'], readJoin),
   ...entries(['in', 'into'], readLeadingIn),
   ...entries(['start', 'begin'], readStart),
-  ...entries(['starting', 'beginning'], (cursor) => readBegunIn(cursor) ?? readStart(cursor)),
+  ...entries(['starting', 'beginning'], (cursor) => readBeginning(cursor) ?? readStart(cursor)),
   ...entries(['with', 'using'], readWith),
   ...entries(['change', 'changing', 'switch', 'drop', 'pick'], readChange),
   ...entries(['fasten', 'fo'], readFastenOff),

@@ -85,6 +85,9 @@ export function readInstructions(
       before.stated === null
     )
       lines[lines.length - 1] = { ...before, stated: sized.stated };
+    else if (before !== undefined && onlyJoins(sized) && isOneRow(before))
+      // `Join with ss to first dc to work in rounds.` closes the row above it.
+      lines[lines.length - 1] = { ...before, steps: [...before.steps, ...sized.steps] };
     else lines.push(sized);
     if (parts.length > 1) lines.push(...parts.slice(1));
   }
@@ -92,6 +95,22 @@ export function readInstructions(
 }
 
 const NOT_SPLIT: readonly Line[] = [];
+
+/** Nothing but a join to the first stitch, outside of any row. */
+function onlyJoins({ label, stated, steps, readable }: Line): boolean {
+  if (label !== null || stated !== null || !readable) return false;
+  const joins = steps.filter(({ kind }) => kind === 'join');
+  const [only] = joins;
+  const closes = only?.kind === 'join' && !only.ring && only.place?.kind === 'first';
+  return closes && joins.length === 1 && steps.every(({ kind }) => kind === 'join' || kind === 'note');
+}
+
+/** A row by itself that is neither joined nor turned. */
+function isOneRow({ label, steps, readable }: Line): boolean {
+  const one = label?.kind === 'numbered' && label.to === null && label.others === undefined;
+  const ends = steps.some(({ kind }) => kind === 'join' || kind === 'turn' || kind === 'repeat rows');
+  return one && readable && !ends;
+}
 
 /** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
 export function readPhrase(

@@ -302,3 +302,52 @@ describe('said in fewer words', () => {
     expect(thumb('Join yarn in any of the frobbled sts of R2.')).not.toEqual([]);
   });
 });
+
+describe('said in passing', () => {
+  const edged = (picot: string, n = 12) =>
+    faults(
+      us(
+        'Ch 13.',
+        'Row 1: Sc in 2nd ch from hook and in each ch across, turn. (12 sc)',
+        `Row 2: Ch 1, *sc in next 2 sts, ${picot}, sc in next st; rep from * across. (${n} sc)`,
+      ),
+    );
+
+  test('a picot closed in the first of its chains', () => {
+    for (const picot of ['ch 3, sl st in first ch (picot made)', 'ch 3, sl st in first ch']) {
+      expect(edged(picot)).toEqual([]);
+      expect(edged(picot, 13).join()).toContain('Row 2 makes 12');
+    }
+    expect(edged('ch 3, sl st in first dc')).not.toEqual([]);
+  });
+
+  test('a tail left at the beginning', () => {
+    const begun = (tail: string, n = 10) =>
+      faults(us(`${tail}, ch 11.`, `Row 1: Sc in 2nd ch from hook and in each ch across. (${n} sc)`));
+    for (const tail of ['Starting with a long tail', 'Beginning with a long tail for sewing']) {
+      expect(begun(tail)).toEqual([]);
+      expect(begun(tail, 11).join()).toContain('Row 1 makes 10');
+    }
+    expect(begun('Starting with a long frobble')).not.toEqual([]);
+  });
+
+  test('rows joined to go on in rounds', () => {
+    const skirt = (join: string, n = 20) =>
+      faults(
+        us(
+          'Ch 11.',
+          'Row 1: Sc in 2nd ch from hook and in each ch across. (10 sc)',
+          join,
+          `Rnd 1: Ch 1, 2 sc in each st around, join with sl st in first sc. (${n} sc)`,
+        ),
+      );
+    for (const join of [
+      'Join with sl st to first sc to work in rounds.',
+      'Join with sl st in first sc to begin working in the round.',
+    ]) {
+      expect(skirt(join)).toEqual([]);
+      expect(skirt(join, 21).join()).toContain('Rnd 1 makes 20');
+    }
+    expect(skirt('Join with sl st to first sc to work 3 sc.')).not.toEqual([]);
+  });
+});
