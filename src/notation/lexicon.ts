@@ -111,8 +111,8 @@ function addWithin(branch: Branch, met: Set<Branch>): void {
 }
 
 function partsOf(texts: readonly string[]): Parts {
-  const words = texts.filter((text) => wordId(text) > 0);
-  return { words: new WordSet(words), others: new Set(texts.filter((text) => wordId(text) === 0)) };
+  const words = texts.filter((text) => wordId(text) !== null);
+  return { words: new WordSet(words), others: new Set(texts.filter((text) => wordId(text) === null)) };
 }
 
 /** `3-dc cluster (cl)` is `cluster` as well where the pattern has no other; its beginning cluster is one of them. */

@@ -73,10 +73,10 @@ export function tokenise(text: string, from = 0, until = text.length): Tokens {
   return { list: bench.slice(0, count + 1), starts: benchStarts.slice(0, count + 1) };
 }
 
-/** The number by which sets know a word; 0 for what is no word. */
-export function wordId(word: string): number {
-  const { id, length } = tokenAt(word, 0, codeAt(word, 0), false);
-  return length === word.length ? id : 0;
+/** The number by which sets know a word; 0 for one that is not kept, since very many others are, and null for what is no single word. */
+export function wordId(word: string): number | null {
+  const { id, kind, length } = tokenAt(word, 0, codeAt(word, 0), false);
+  return length === word.length && (id > 0 || kind === 'word') ? id : null;
 }
 
 /** Where tokens are laid down one by one: a list that has grown once need not grow again for each text. */

@@ -12,19 +12,21 @@ import { wordId } from './tokens.ts';
 export class WordSet extends Set<string> {
   /** One bit for each word there is. */
   private readonly bits = new Int32Array(MOST_IDS >> 5);
+  /** Words that have no number, for a program that has met thousands before it made this set. */
+  private readonly unnumbered = new Set<string>();
 
   constructor(words: Iterable<string>) {
     super(words);
     for (const word of this) {
-      const id = wordId(word);
-      // What is more than a word, or a number, would never be met.
-      if (id === 0) throw new Error(`no word: ${word}`);
-      this.bits[id >> 5] = (this.bits[id >> 5] ?? 0) | (1 << (id & 31));
+      const id = numberOf(word);
+      if (id === 0) this.unnumbered.add(word);
+      else this.bits[id >> 5] = (this.bits[id >> 5] ?? 0) | (1 << (id & 31));
     }
   }
 
   /** Whether the token is one of the words. */
-  holds({ id }: Token): boolean {
+  holds({ id, text }: Token): boolean {
+    if (id === 0) return this.unnumbered.size > 0 && this.unnumbered.has(text);
     return (((this.bits[id >> 5] ?? 0) >> (id & 31)) & 1) === 1;
   }
 }
@@ -35,13 +37,21 @@ export class WordMap<Value> extends Map<string, Value> {
   constructor(entries: Iterable<readonly [string, Value]>) {
     super();
     for (const [word, value] of entries) {
+      const id = numberOf(word);
       this.set(word, value);
-      this.byId[wordId(word)] = value;
+      if (id !== 0) this.byId[id] = value;
     }
   }
 
   /** What belongs to the word that the token is. */
-  of({ id }: Token): Value | undefined {
-    return this.byId[id];
+  of({ id, word }: Token): Value | undefined {
+    return id === 0 && word !== '' ? this.get(word) : this.byId[id];
   }
+}
+
+/** What is more than a word, or a number, would never be met. */
+function numberOf(word: string): number {
+  const id = wordId(word);
+  if (id === null) throw new Error(`no word: ${word}`);
+  return id;
 }
