@@ -43,7 +43,9 @@ export function openFont(bytes: Uint8Array): Font {
 /** What shapes words of one font. Shaping one takes longer than all else that is done to it, and booklets repeat the same few hundred. */
 export function wordShaper(bytes: Uint8Array): (word: string) => ShapedWord {
   const { font, words } = open(bytes);
-  return (word) => {
+  const shape = (word: string): ShapedWord => {
+    // Nothing is kerned with a space, and most words are met with one behind them and without.
+    if (word.length > 1 && word.endsWith(' ')) return [...shape(word.slice(0, -1)), ...shape(' ')];
     let shaped = words.get(word);
     if (shaped === undefined) {
       const run = PLAIN.test(word) ? font.layout(word, NOT_FOR_PLAIN) : font.layout(word);
@@ -53,6 +55,7 @@ export function wordShaper(bytes: Uint8Array): (word: string) => ShapedWord {
     }
     return shaped;
   };
+  return shape;
 }
 
 /** The words of a font shaped so far. */
