@@ -73,7 +73,7 @@ export class PageContent {
     if (this.waiting.length === 0 || this.place === null) return;
     const [a, b, c, d, e, f] = this.place;
     const matrix = [a, -b, c, -d, e, this.heightPt - f].map(exact);
-    this.operators.push('q', `${matrix.join(' ')} cm`, ...this.waiting, 'Q');
+    this.operators.push('q', `${matrix.join(' ')} cm`, this.waiting.join('\n'), 'Q');
     this.waiting = [];
     this.inks = '';
   }

@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { paintPdf } from '../../src/paint/pdf.ts';
 import { textRuler } from '../../src/paint/text-width.ts';
-import type { Scene } from '../../src/scene/scene.ts';
+import type { Scene, Shape } from '../../src/scene/scene.ts';
 import { readFontFiles } from '../../src/site/font-files.ts';
 import { ptFromMm } from '../../src/units.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
@@ -130,6 +130,12 @@ describe('scenes painted as PDF', () => {
     expect(Buffer.from(one).equals(Buffer.from(two))).toBe(true);
     const later = await paintPdf([scene], { ...options, createdAt: new Date('2027-01-01T00:00:00Z') });
     expect(Buffer.from(one).equals(Buffer.from(later))).toBe(false);
+  });
+
+  test('a chart of two hundred thousand marks is painted as one of two', async () => {
+    const dot: Shape = { kind: 'circle', x: 5, y: 5, r: 1, stroke: null, fill: 'ink' };
+    const chart = { ...PAGE, shapes: new Array<Shape>(200_000).fill(dot) };
+    expect((await readPdf(await paintPdf([chart], options))).pages).toHaveLength(1);
   });
 
   test('a symbol is defined once, however often and on however many pages it is used', async () => {
