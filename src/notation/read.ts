@@ -41,22 +41,11 @@ export function readInstructions(
   mapped: MappedText,
   given: Context,
 ): { instructions: Instructions; diagnostics: Diagnostic[] } {
-  const context = wholeContext(given);
-  const faults: Diagnostic[] = [];
-  const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
+  const text = sharedBy(mapped, given, null);
+  const { context, faults } = text;
   const lines: Line[] = [];
   let scope: readonly number[] | null = null;
   let reached = 0;
-  const text: Shared = {
-    mapped,
-    context,
-    lexicon,
-    faults,
-    offered: new Map(),
-    part: { unit: null },
-    patt: { rows: null, row: 0 },
-    readSteps,
-  };
   const source = lineSource(text);
   for (let tokens = nextLine(source); tokens !== null; tokens = nextLine(source)) {
     const cursor = cursorOn(text, tokens, reached);
@@ -112,25 +101,29 @@ function isOneRow({ label, steps, readable }: Line): boolean {
   return one && readable && !ends;
 }
 
+/** At the beginning of a text, whose rows are known to be of a `unit` or not. */
+function sharedBy(mapped: MappedText, given: Context, unit: Shared['part']['unit']): Shared {
+  const context = wholeContext(given);
+  return {
+    mapped,
+    context,
+    lexicon: lexiconOf(context.terms, context.specials, context.fullNames),
+    faults: [],
+    offered: new Map(),
+    part: { unit },
+    patt: { rows: null, row: 0 },
+    readSteps,
+  };
+}
+
 /** Reads a description of stitches with no rows in it, such as `5 dc in same st`. */
 export function readPhrase(
   mapped: MappedText,
   given: Context,
 ): { steps: readonly Step[]; diagnostics: Diagnostic[] } {
-  const context = wholeContext(given);
-  const faults: Diagnostic[] = [];
-  const lexicon = lexiconOf(context.terms, context.specials, context.fullNames);
+  const text = sharedBy(mapped, given, 'row');
+  const { context, faults } = text;
   const tokens = tokenise(mapped.text);
-  const text: Shared = {
-    mapped,
-    context,
-    lexicon,
-    faults,
-    offered: new Map(),
-    part: { unit: 'row' },
-    patt: { rows: null, row: 0 },
-    readSteps,
-  };
   const cursor = cursorOn(text, tokens, 0);
   const hooked = hookedStitch(mapped.text, context.terms);
   if (hooked !== null) return { steps: [ofHand(cursor, hooked)], diagnostics: faults };

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
 import { rowfold } from '../commands/run-rowfold.ts';
-import { type OpenAlong, openAlong } from './open-along.ts';
+import { type OpenAlong, openAlong, yarnRows } from './open-along.ts';
 import { tabTo, totals, type } from './planner-keys.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -111,16 +111,7 @@ describe('the planner, by keyboard alone', () => {
     });
     expect(shown.filled).toBe('20 of 20 places filled with 17 squares.');
     expect([told.places, told.filled, told.squares]).toEqual([20, 20, 17]);
-    expect(shown.yarn).toEqual(
-      told.yarn.map((yarn: Record<string, number | string>) => [
-        yarn.letter,
-        `${yarn.squaresM} m`,
-        `${yarn.joiningM} m`,
-        `${yarn.borderM} m`,
-        `${yarn.allM} m`,
-        String(yarn.balls),
-      ]),
-    );
+    expect(shown.yarn).toEqual(yarnRows(told.yarn));
     expect(shown.measures[1]).toBe(
       `Seams from side to side: ${told.seams[0].count}, ${told.seamStitches[0]} stitches each`,
     );

@@ -9,7 +9,7 @@ import { alikePairs, type Tile } from '../../src/along/arrange.ts';
 import { PROJECT_FOLDER } from '../../src/site/project-folder.ts';
 import { readPdf } from '../booklet/read-pdf.ts';
 import { rowfold } from '../commands/run-rowfold.ts';
-import { type OpenAlong, openAlong } from './open-along.ts';
+import { type OpenAlong, openAlong, yarnRows } from './open-along.ts';
 import { tabTo, totals, type } from './planner-keys.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -96,16 +96,7 @@ describe('the planner, by keyboard alone', () => {
     });
     expect(shown.filled).toBe('20 of 20 places filled with 20 hexagons.');
     expect([told.places, told.filled, told.squares]).toEqual([20, 20, 20]);
-    expect(shown.yarn).toEqual(
-      told.yarn.map((yarn: Record<string, number | string>) => [
-        yarn.letter,
-        `${yarn.squaresM} m`,
-        `${yarn.joiningM} m`,
-        `${yarn.borderM} m`,
-        `${yarn.allM} m`,
-        String(yarn.balls),
-      ]),
-    );
+    expect(shown.yarn).toEqual(yarnRows(told.yarn));
     // 16 within the rows; between two rows of five lie 2 x 5 - 1 edges of 8 + 2 stitches.
     expect(shown.measures.slice(1, 3)).toEqual([
       'Seams within the rows: 16, 10 stitches each',

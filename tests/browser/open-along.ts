@@ -63,3 +63,15 @@ export async function openAlong(source: string, slug: string): Promise<OpenAlong
     },
   };
 }
+
+/** What the command line says in JSON of the yarn of a blanket, as the planner's table shows it. */
+export function yarnRows(yarns: readonly Record<string, number | string>[]): unknown[][] {
+  return yarns.map(({ letter, squaresM, joiningM, borderM, allM, balls }) => [
+    letter,
+    `${squaresM} m`,
+    `${joiningM} m`,
+    `${borderM} m`,
+    `${allM} m`,
+    String(balls),
+  ]);
+}

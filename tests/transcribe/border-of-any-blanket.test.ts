@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { workedText } from './worked-text.ts';
+import { faultsOf, workedText } from './worked-text.ts';
 
 const BORDER = readFileSync(join(import.meta.dirname, '../pages/eighth/pebble-border.txt'), 'utf8');
 
@@ -12,14 +12,10 @@ function changed(from: string, to: string): string {
   return BORDER.replace(from, to);
 }
 
-const faults = (text: string) => {
-  const { codes, messages } = workedText(text);
-  return messages.filter((_, i) => !codes[i]?.startsWith('text/'));
-};
 const JOIN = ['Round 3 does not join, though the rounds beside it do'];
 
 test('comes out, but for the join that is not told', () => {
-  expect(faults(BORDER)).toEqual(JOIN);
+  expect(faultsOf(BORDER)).toEqual(JOIN);
   expect(workedText(BORDER).rows[0]).toEqual([
     'Round 1: 384',
     'Round 2: 196',
@@ -39,7 +35,7 @@ test.each([
   ],
   ['(81 along a short side, 105 along a long side)', '(105 sts for a long side, 81 sts for a short side)'],
   ['4 corner shells of 7 dc', '4 shells of 7 dc'],
-])('"%s" may be "%s"', (from, to) => expect(faults(changed(from, to))).toEqual(JOIN));
+])('"%s" may be "%s"', (from, to) => expect(faultsOf(changed(from, to))).toEqual(JOIN));
 
 describe('told where', () => {
   test.each([
@@ -59,10 +55,10 @@ describe('told where', () => {
       '*5 dc in next st, sk 2 sts, sc in next st, sk 3 sts; repeat from * to next center corner sc. **',
       'Round 5',
     ],
-  ])('%s', (_, from, to, message) => expect(faults(changed(from, to)).join('\n')).toContain(message));
+  ])('%s', (_, from, to, message) => expect(faultsOf(changed(from, to)).join('\n')).toContain(message));
 });
 
 test('without lengths of two sorts they stay the maker’s own', () => {
   const alone = changed('(81 along a short side, 105 along a long side)', '(81 along mine)');
-  expect(faults(alone)).not.toEqual(JOIN);
+  expect(faultsOf(alone)).not.toEqual(JOIN);
 });

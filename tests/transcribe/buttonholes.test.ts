@@ -3,15 +3,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { workedText } from './worked-text.ts';
-
-const faults = (text: string) => {
-  const { codes, messages } = workedText(text);
-  return messages.filter((_, i) => !codes[i]?.startsWith('text/'));
-};
+import { faultsOf, workedText } from './worked-text.ts';
 
 const band = (holes: string, filled: string, count = 20) =>
-  faults(
+  faultsOf(
     [
       'Band',
       'US terms.',
@@ -43,7 +38,7 @@ describe('told stitch by stitch', () => {
     const row = band(HOLES, 'working 2 sc in each ch-2 sp').length;
     expect(row).toBe(0);
     expect(
-      faults(
+      faultsOf(
         'Band\nUS terms.\n\nBAND\nCh 11.\nRow 1: Sc in 2nd ch from hook and in next 9 ch, turn. (10 sc)\nRow 2: As Row 1, working 2 sc in each ch-2 sp. (10 sc)',
       ),
     ).not.toEqual([]);

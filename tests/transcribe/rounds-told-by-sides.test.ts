@@ -3,24 +3,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { workedText } from './worked-text.ts';
+import { changed, faultsOf, workedText } from './worked-text.ts';
 
 const WAFFLE = readFileSync(join(import.meta.dirname, '../pages/eighth/first-waffle-cloth.txt'), 'utf8');
-
-function changed(text: string, from: string, to: string): string {
-  expect(text).toContain(from);
-  return text.replace(from, to);
-}
-
-const faults = (text: string) => {
-  const { codes, messages } = workedText(text);
-  return messages.filter((_, i) => !codes[i]?.startsWith('text/'));
-};
 
 describe('a first cloth, typed as it was made', () => {
   test('comes out to its edge', () => {
     const { rows } = workedText(WAFFLE);
-    expect(faults(WAFFLE)).toEqual([]);
+    expect(faultsOf(WAFFLE)).toEqual([]);
     expect(rows[0]?.length).toBe(23);
     expect(rows[0]?.slice(-2)).toEqual(['Row 21: 33', 'edge: 136']);
   });
@@ -42,7 +32,7 @@ describe('a first cloth, typed as it was made', () => {
     ],
     ['(33 trebles counting the first 3 chain)', '(33 tr, including the beginning 3 ch)'],
     ['(33 trebles counting the first 3 chain)', '(33 trebles counting the missed 3 chain)'],
-  ])('also where "%s" is "%s"', (from, to) => expect(faults(changed(WAFFLE, from, to))).toEqual([]));
+  ])('also where "%s" is "%s"', (from, to) => expect(faultsOf(changed(WAFFLE, from, to))).toEqual([]));
 
   test.each([
     ['another 9 times', 'another 8 times', '21'],
@@ -51,13 +41,13 @@ describe('a first cloth, typed as it was made', () => {
     ['31 along each side', '31 along each row', 'could not be read'],
     ['(33 trebles counting the first', '(34 trebles counting the first', 'Row 1 makes 33'],
   ])('told where "%s" is "%s"', (from, to, message) =>
-    expect(faults(changed(WAFFLE, from, to)).join('\n')).toContain(message),
+    expect(faultsOf(changed(WAFFLE, from, to)).join('\n')).toContain(message),
   );
 });
 
 describe('an edging round a cloth', () => {
   const cloth = (edging: string) =>
-    faults(
+    faultsOf(
       [
         'Sample',
         'US terms.',

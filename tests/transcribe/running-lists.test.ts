@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { transcribe } from '../../src/transcribe/transcribe.ts';
-import { workedText } from './worked-text.ts';
+import { faultsOf, workedText } from './worked-text.ts';
 
 const SHAWL = readFileSync(join(import.meta.dirname, '../pages/fourth/wattlebird-shawl.txt'), 'utf8');
 
@@ -12,11 +12,6 @@ function changed(from: string, to: string): string {
   expect(SHAWL).toContain(from);
   return SHAWL.replace(from, to);
 }
-
-const faults = (text: string) => {
-  const { codes, messages } = workedText(text);
-  return messages.filter((_, i) => !codes[i]?.startsWith('text/'));
-};
 
 describe('a list that runs on in a paragraph', () => {
   const read = (text: string) => transcribe({ file: 'shawl.txt', text });
@@ -44,7 +39,7 @@ describe('a list that runs on in a paragraph', () => {
 });
 
 test('the shawl comes out to its frill', () => {
-  expect(faults(SHAWL)).toEqual([]);
+  expect(faultsOf(SHAWL)).toEqual([]);
   expect(workedText(SHAWL).rows[0]?.at(-1)).toBe('Row 31: 709');
 });
 
@@ -61,7 +56,7 @@ describe('may also be written', () => {
       '(when you get to the middle, the 2ch sp is your gap, so the dc goes in there)',
       '(when you get to the middle the gap is the 2ch sp)',
     ],
-  ])('"%s" as "%s"', (from, to) => expect(faults(changed(from, to))).toEqual([]));
+  ])('"%s" as "%s"', (from, to) => expect(faultsOf(changed(from, to))).toEqual([]));
 });
 
 describe('told where', () => {
@@ -88,5 +83,5 @@ describe('told where', () => {
       'could not be read',
     ],
     ['a shell is too small', '*5 tr in the 1ch sp', '*4 tr in the 1ch sp', 'Row 31'],
-  ])('%s', (_, from, to, message) => expect(faults(changed(from, to)).join('\n')).toContain(message));
+  ])('%s', (_, from, to, message) => expect(faultsOf(changed(from, to)).join('\n')).toContain(message));
 });
